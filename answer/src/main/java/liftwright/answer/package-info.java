@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.answer;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.app;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.bench;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.numerics;
+
+import org.jspecify.annotations.NullMarked;

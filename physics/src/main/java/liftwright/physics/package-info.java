@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.physics;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.plant;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.quantity;
+
+import org.jspecify.annotations.NullMarked;

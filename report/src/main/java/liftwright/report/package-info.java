@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.report;
+
+import org.jspecify.annotations.NullMarked;

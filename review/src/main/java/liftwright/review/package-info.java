@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.review;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.rig;
+
+import org.jspecify.annotations.NullMarked;
