@@ -9,12 +9,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Property tests: one property, many random cases, every one replayable.
  *
- * <p>Each case has its own generator, drawn from the base seed and the case's number, so that a case
- * does not depend on how many numbers the cases before it consumed. System properties:
+ * <p>Each case has its own generator, drawn from the base seed and the case's number, so that a
+ * case does not depend on how many numbers the cases before it consumed. System properties:
  *
  * <ul>
- *   <li>{@code -Dseed=5} – the base seed; without it {@value #DEFAULT_SEED}, so that a plain build is
- *       repeatable.
+ *   <li>{@code -Dseed=5} – the base seed; without it {@value #DEFAULT_SEED}, so that a plain build
+ *       is repeatable.
  *   <li>{@code -Dseed=5/17} – case 17 of base seed 5 and no other: what a failure asks for.
  *   <li>{@code -Dliftwright.deep=true} – {@value #DEEP_FACTOR} times the cases.
  * </ul>
@@ -31,13 +31,14 @@ public final class Seeded {
     private Seeded() {}
 
     /**
-     * Runs the property on {@code cases} generators ({@value #DEEP_FACTOR} times as many in a deep run)
-     * and stops at the first failure.
+     * Runs the property on {@code cases} generators ({@value #DEEP_FACTOR} times as many in a deep
+     * run) and stops at the first failure.
      *
      * @param cases how many cases, at least 1
      * @param property fails by throwing anything unchecked; must draw all its randomness from the
      *     generator it is given
-     * @throws AssertionError naming the case and the flag that replays it, with the failure as cause
+     * @throws AssertionError naming the case and the flag that replays it, with the failure as
+     *     cause
      */
     public static void check(int cases, Consumer<RandomGenerator> property) {
         check(cases, System.getProperty(SEED_PROPERTY), deep(), property);

@@ -34,7 +34,9 @@ class SeededTest {
     @Test
     void aDeepRunGoesOnWhereThePlainOneStops() {
         var plain = drawn(10, "5", false);
-        assertThat(drawn(10, "5", true)).hasSize(10 * Seeded.DEEP_FACTOR).startsWith(plain.toArray(Long[]::new));
+        assertThat(drawn(10, "5", true))
+                .hasSize(10 * Seeded.DEEP_FACTOR)
+                .startsWith(plain.toArray(Long[]::new));
     }
 
     @Test
@@ -56,7 +58,8 @@ class SeededTest {
 
     @Test
     void noCasesAtAllIsRefused() {
-        assertThatThrownBy(() -> Seeded.check(0, r -> {})).isInstanceOf(IndexOutOfBoundsException.class);
+        assertThatThrownBy(() -> Seeded.check(0, r -> {}))
+                .isInstanceOf(IndexOutOfBoundsException.class);
     }
 
     private static void refuse(RandomGenerator random, long number) {
