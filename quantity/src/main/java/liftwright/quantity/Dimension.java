@@ -1,9 +1,10 @@
 package liftwright.quantity;
 
 /**
- * Exponents of the base dimensions of a quantity. Plane angle is kept as a base dimension of its own so that a speed in
- * rpm is not mistaken for a frequency and a motor's speed constant is not mistaken for something per volt-second; where
- * SI treats the radian as one, {@link #withoutAngle()} says so explicitly.
+ * Exponents of the base dimensions of a quantity. Plane angle is kept as a base dimension of its
+ * own so that a speed in rpm is not mistaken for a frequency and a motor's speed constant is not
+ * mistaken for something per volt-second; where SI treats the radian as one, {@link
+ * #withoutAngle()} says so explicitly.
  *
  * @param length exponent of metre
  * @param mass exponent of kilogram
@@ -27,7 +28,8 @@ public record Dimension(int length, int mass, int time, int current, int tempera
     }
 
     public Dimension power(int n) {
-        return new Dimension(length * n, mass * n, time * n, current * n, temperature * n, angle * n);
+        return new Dimension(
+                length * n, mass * n, time * n, current * n, temperature * n, angle * n);
     }
 
     public Dimension per(Dimension other) {

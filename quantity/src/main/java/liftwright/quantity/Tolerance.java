@@ -1,8 +1,9 @@
 package liftwright.quantity;
 
 /**
- * The declared doubt of one value (architecture contract 1). {@code ±} means 95 % coverage (k = 2, JCGM 100) of a normal
- * distribution; unequal sides are a split normal with k = 2 on each side; {@code bound} is a rectangle between the ends.
+ * The declared doubt of one value (architecture contract 1). {@code ±} means 95 % coverage (k = 2,
+ * JCGM 100) of a normal distribution; unequal sides are a split normal with k = 2 on each side;
+ * {@code bound} is a rectangle between the ends.
  *
  * @param plus upper half-width, in the SI unit of the value it belongs to, ≥ 0
  * @param minus lower half-width, same unit, ≥ 0 (written as a positive number)
@@ -17,7 +18,9 @@ public record Tolerance(double plus, double minus, Form form, Scope scope) {
     }
 
     public enum Scope {
-        /** All alike: the scale's error. What a value on a type means unless it says {@code each}. */
+        /**
+         * All alike: the scale's error. What a value on a type means unless it says {@code each}.
+         */
         SHARED,
         /** Scatter from unit to unit. */
         EACH
@@ -27,7 +30,8 @@ public record Tolerance(double plus, double minus, Form form, Scope scope) {
 
     public Tolerance {
         if (!(plus >= 0) || !(minus >= 0) || Double.isInfinite(plus) || Double.isInfinite(minus)) {
-            throw new IllegalArgumentException("a tolerance has finite half-widths ≥ 0, not +" + plus + " −" + minus);
+            throw new IllegalArgumentException(
+                    "a tolerance has finite half-widths ≥ 0, not +" + plus + " −" + minus);
         }
     }
 

@@ -1,0 +1,110 @@
+package liftwright.rig;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import liftwright.quantity.Quantity;
+
+/**
+ * One kind of fan unit: duct or open rotor, motor and controller.
+ *
+ * @param name as declared
+ * @param ducted whether a duct surrounds the rotor
+ * @param tip rotor tip diameter, m
+ * @param hub hub diameter, m
+ * @param exitArea exit area of the jet, m²
+ * @param mass of rotor, duct and motor, kg
+ * @param data where the performance comes from
+ * @param performance thrust and torque against speed
+ * @param swirl residual swirl share s_r, 1
+ * @param scatter thrust of single units over the type's, 1 ± scatter
+ * @param installation thrust when installed over thrust on the stand, 1
+ * @param bench bench table beside the rig file, if any
+ */
+public record FanType(
+        String name,
+        boolean ducted,
+        Quantity tip,
+        Quantity hub,
+        Quantity exitArea,
+        Quantity mass,
+        Data data,
+        Performance performance,
+        Motor motor,
+        Rotor rotor,
+        Controller controller,
+        Optional<Intake> intake,
+        Quantity swirl,
+        Quantity scatter,
+        Quantity installation,
+        Optional<String> bench) {
+
+    public enum Data {
+        /** From the one who sells it: worth 0.90 (+0.05/−0.15) of itself until measured. */
+        SELLER,
+        MEASURED,
+        ESTIMATE
+    }
+
+    /** Thrust and torque of the rotor in still air at 1.225 kg/m³. */
+    public sealed interface Performance {
+        /**
+         * One known point.
+         *
+         * @param speed rad/s
+         * @param thrust N
+         * @param shaftPower W
+         */
+        record AtSpeed(Quantity speed, Quantity thrust, Quantity shaftPower)
+                implements Performance {}
+
+        /**
+         * T = k_T Ω², Q = k_Q Ω².
+         *
+         * @param thrust k_T, N·s²/rad²
+         * @param torque k_Q, N·m·s²/rad²
+         */
+        record Coefficients(Quantity thrust, Quantity torque) implements Performance {}
+    }
+
+    /**
+     * @param speedConstant K_v, rad/s/V
+     * @param windingResistance at 20 °C, Ω
+     * @param noLoadCurrent I₀, A
+     * @param polePairs of the motor
+     */
+    public record Motor(
+            Quantity speedConstant,
+            Quantity windingResistance,
+            Quantity noLoadCurrent,
+            OptionalInt polePairs) {}
+
+    /**
+     * @param topSpeed declared maximum, rad/s
+     */
+    public record Rotor(Optional<Quantity> topSpeed) {}
+
+    /**
+     * @param onResistance of the conducting switches, Ω
+     * @param currentLimit winding current at which it lowers the duty, A
+     * @param topVoltage absolute maximum at its input, V
+     * @param topElectricalSpeed electrical speed it can follow (mechanical speed × pole pairs),
+     *     rad/s
+     * @param capacitance at its input, F
+     * @param capacitorVoltage rating of that capacitor, V
+     * @param cutOff voltage at which it stops the motor, V
+     * @param fixedPower drawn at any throttle, W
+     * @param switchingLoss k_sw of I_b = d I + k_sw I (1 − d), 1
+     * @param mass kg
+     */
+    public record Controller(
+            Quantity onResistance,
+            Optional<Quantity> currentLimit,
+            Optional<Quantity> topVoltage,
+            Optional<Quantity> topElectricalSpeed,
+            Optional<Quantity> capacitance,
+            Optional<Quantity> capacitorVoltage,
+            Optional<Quantity> cutOff,
+            Quantity fixedPower,
+            Quantity switchingLoss,
+            Quantity mass) {}
+}

@@ -1,0 +1,56 @@
+package liftwright.rig;
+
+import liftwright.quantity.Dimension;
+
+/**
+ * A limit that the builder may set under {@code limits}; otherwise the default holds and is printed
+ * with its origin.
+ */
+public enum LimitName {
+    ROTOR_SPEED_SHARE("rotor speed share", 0.95, Dimension.NONE, "common practice"),
+    TIP_MACH("tip mach", 0.60, Dimension.NONE, "common practice"),
+    ELECTRICAL_SPEED_SHARE("electrical speed share", 0.80, Dimension.NONE, "common practice"),
+    CONTROLLER_VOLTAGE_SHARE("controller voltage share", 0.85, Dimension.NONE, "common practice"),
+    CAPACITOR_VOLTAGE_SHARE("capacitor voltage share", 0.85, Dimension.NONE, "common practice"),
+    CONTROLLER_CURRENT_SHARE("controller current share", 0.75, Dimension.NONE, "common practice"),
+    JOINT_CURRENT_SHARE("joint current share", 0.70, Dimension.NONE, "common practice"),
+    FUSE_OVER_CURRENT("fuse over current", 1.25, Dimension.NONE, "common practice"),
+    FUSE_BREAKING_SHARE("fuse breaking share", 1.2, Dimension.NONE, "common practice"),
+    CELL_UNDER_LOAD(
+            "cell under load",
+            3.3,
+            new Dimension(2, 1, -3, -1, 0, 0),
+            "common practice: LiPo abort value"),
+    HAZARDOUS_VOLTAGE(
+            "hazardous voltage", 60, new Dimension(2, 1, -3, -1, 0, 0), "UN R100; IEC 62368-1");
+
+    private final String key;
+    private final double defaultSi;
+    private final Dimension dimension;
+    private final String origin;
+
+    LimitName(String key, double defaultSi, Dimension dimension, String origin) {
+        this.key = key;
+        this.defaultSi = defaultSi;
+        this.dimension = dimension;
+        this.origin = origin;
+    }
+
+    /** The word in the file. */
+    public String key() {
+        return key;
+    }
+
+    public double defaultSi() {
+        return defaultSi;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    /** Where the default comes from. */
+    public String origin() {
+        return origin;
+    }
+}
