@@ -1,0 +1,59 @@
+package liftwright.answer;
+
+import java.util.List;
+
+/**
+ * What an answer rests on.
+ *
+ * @param rigDigest SHA-256 digest of the rig file's bytes, or of the declaration when it was
+ *     changed in memory
+ * @param correctionsDigest digest of the corrections; "none" without
+ * @param seed of the draws
+ * @param draws used for the verdict
+ * @param state in words: charge, air, motors cold or hot, wires
+ * @param laws laws used, with validity
+ * @param assumptions defaults that stood in, each with its origin
+ * @param checks computed on this very run; one that fails makes the verdict undecided
+ */
+public record Evidence(
+        String rigDigest,
+        String correctionsDigest,
+        long seed,
+        int draws,
+        String state,
+        List<Law> laws,
+        List<Assumption> assumptions,
+        List<Check> checks) {
+
+    public Evidence {
+        laws = List.copyOf(laws);
+        assumptions = List.copyOf(assumptions);
+        checks = List.copyOf(checks);
+    }
+
+    /**
+     * @param name of the law
+     * @param source where it comes from
+     * @param validity where it holds
+     * @param within whether this run stayed there
+     */
+    public record Law(String name, String source, String validity, boolean within) {}
+
+    /**
+     * @param path where it would be declared
+     * @param value as it would be written
+     * @param origin standard, common practice or from memory
+     */
+    public record Assumption(String path, String value, String origin) {}
+
+    /**
+     * @param name what was checked
+     * @param residual what is left, relative unless the name says otherwise
+     * @param allowed the most it may be
+     */
+    public record Check(String name, double residual, double allowed) {
+        public boolean passed() {
+            return residual <= allowed;
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package liftwright.quantity;
+
+/**
+ * What a shown number measures: decides unit, usual size and rounding in either system of units.
+ */
+public enum Measure {
+    THRUST,
+    MASS,
+    LENGTH,
+    SMALL_LENGTH,
+    AREA,
+    TIME,
+    ROTATION,
+    SPEED,
+    CURRENT,
+    VOLTAGE,
+    POWER,
+    ENERGY,
+    CHARGE,
+    RESISTANCE,
+    CAPACITANCE,
+    TEMPERATURE,
+    TEMPERATURE_DIFFERENCE,
+    ANGLE,
+    MOMENT,
+    ANGULAR_ACCELERATION,
+    INERTIA,
+    DENSITY,
+    PRESSURE,
+    /** A plain number: thrust over weight, a loss coefficient. */
+    RATIO,
+    /** A share shown in percent. */
+    PERCENT,
+    COUNT
+}
