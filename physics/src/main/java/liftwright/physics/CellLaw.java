@@ -1,0 +1,116 @@
+package liftwright.physics;
+
+/**
+ * A cell as an open-circuit voltage behind a resistance and resistor–capacitor pairs (equivalent
+ * circuit) [PLETT15].
+ */
+public final class CellLaw {
+
+    /** Temperature at which resistances are stated, K. */
+    public static final double REFERENCE_K = 298.15;
+
+    /** What a constant-power load does behind a resistance. */
+    public sealed interface PowerDraw {
+
+        /**
+         * The source carries the load, at the higher-voltage root.
+         *
+         * @param currentA current
+         * @param terminalV voltage left at the terminals
+         */
+        record Carries(double currentA, double terminalV) implements PowerDraw {}
+
+        /**
+         * There is no voltage at which the load gets its power.
+         *
+         * @param greatestW the most the source can give, E² / 4R
+         */
+        record Collapses(double greatestW) implements PowerDraw {}
+    }
+
+    private CellLaw() {}
+
+    /**
+     * Open-circuit voltage by linear interpolation; the end values hold beyond the ends.
+     *
+     * @param charge shares of charge, strictly rising
+     * @param volt voltage at each, V
+     * @param at share of charge asked for
+     * @return V
+     */
+    public static double openCircuitV(double[] charge, double[] volt, double at) {
+        int last = charge.length - 1;
+        if (at <= charge[0]) {
+            return volt[0];
+        }
+        if (at >= charge[last]) {
+            return volt[last];
+        }
+        int low = 0;
+        int high = last;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (charge[middle] <= at) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double share = (at - charge[low]) / (charge[high] - charge[low]);
+        return volt[low] + share * (volt[high] - volt[low]);
+    }
+
+    /**
+     * Factor of all resistances with temperature, exp(B (1/T − 1/298.15 K)) (Arrhenius form);
+     * common practice between about 0 °C and 60 °C.
+     *
+     * @param coefficientK B, K
+     * @param cellK cell temperature, K
+     */
+    public static double temperatureFactor(double coefficientK, double cellK) {
+        return Math.exp(coefficientK * (1 / cellK - 1 / REFERENCE_K));
+    }
+
+    /** Resistance after all pairs have settled, R0 + Σ R_k, Ω. */
+    public static double settledOhm(double instantOhm, double... pairOhm) {
+        double sum = instantOhm;
+        for (double ohm : pairOhm) {
+            sum += ohm;
+        }
+        return sum;
+    }
+
+    /**
+     * Share of one pair's settled drop reached a time after the current stepped on, 1 − exp(−t / R
+     * C). The drop is I (R0 + Σ R_k · share_k).
+     */
+    public static double pairShare(double sinceStepS, double timeConstantS) {
+        return -Math.expm1(-sinceStepS / timeConstantS);
+    }
+
+    /** Drop of a cell with one pair, I (R0 + R1 (1 − exp(−t / R1 C1))), V. */
+    public static double pulseDropV(
+            double currentA,
+            double instantOhm,
+            double pairOhm,
+            double pairFarad,
+            double sinceStepS) {
+        return currentA * (instantOhm + pairOhm * pairShare(sinceStepS, pairOhm * pairFarad));
+    }
+
+    /**
+     * Current of a regulated load, i = (E − √(E² − 4 R P)) / 2R in its form without cancellation.
+     *
+     * @param sourceV E &gt; 0, V
+     * @param resistanceOhm R ≥ 0, Ω
+     * @param powerW P ≥ 0, W
+     */
+    public static PowerDraw constantPower(double sourceV, double resistanceOhm, double powerW) {
+        double under = sourceV * sourceV - 4 * resistanceOhm * powerW;
+        if (under < 0) {
+            return new PowerDraw.Collapses(sourceV * sourceV / (4 * resistanceOhm));
+        }
+        double current = 2 * powerW / (sourceV + Math.sqrt(under));
+        return new PowerDraw.Carries(current, sourceV - resistanceOhm * current);
+    }
+}

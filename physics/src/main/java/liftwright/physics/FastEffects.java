@@ -1,0 +1,116 @@
+package liftwright.physics;
+
+/**
+ * Closed forms for what is over before a network step begins: plugging in, cutting a current,
+ * ripple, fault current. A lead of inductance L and resistance R feeds the capacitance C at the
+ * controllers (series circuit; any text on circuits).
+ */
+public final class FastEffects {
+
+    /** Inductance per metre of a run, out and back laid close together, H/m; common practice. */
+    public static final double LOW_LEAD_HPM = 0.6e-6;
+
+    /** The same laid apart, H/m; common practice. */
+    public static final double HIGH_LEAD_HPM = 1.0e-6;
+
+    private FastEffects() {}
+
+    /** Damping ratio ζ = (R/2) √(C/L). */
+    public static double damping(double resistanceOhm, double inductanceH, double capacitanceF) {
+        return resistanceOhm / 2 * Math.sqrt(capacitanceF / inductanceH);
+    }
+
+    /**
+     * Highest capacitor voltage when a source is plugged onto empty capacitors: E (1 + exp(−π ζ /
+     * √(1 − ζ²))), and E where ζ ≥ 1.
+     *
+     * @return V
+     */
+    public static double plugInPeakV(
+            double sourceV, double resistanceOhm, double inductanceH, double capacitanceF) {
+        return peakV(sourceV, 0, 0, resistanceOhm, inductanceH, capacitanceF);
+    }
+
+    /**
+     * Highest capacitor voltage after the load is cut while current flows in the lead and the
+     * source stays connected: the first maximum of the series circuit from v(0) = {@code startV},
+     * v'(0) = I/C.
+     *
+     * @param sourceV E behind the resistance, V
+     * @param startV capacitor voltage when the load is cut, V; E − I R for a source that has sagged
+     * @param currentA I ≥ 0 in the lead at that moment, A
+     * @return V, never below the greater of {@code sourceV} and {@code startV}
+     */
+    public static double cutPeakV(
+            double sourceV,
+            double startV,
+            double currentA,
+            double resistanceOhm,
+            double inductanceH,
+            double capacitanceF) {
+        return peakV(sourceV, startV, currentA, resistanceOhm, inductanceH, capacitanceF);
+    }
+
+    private static double peakV(
+            double sourceV,
+            double startV,
+            double currentA,
+            double resistanceOhm,
+            double inductanceH,
+            double capacitanceF) {
+        double offset = startV - sourceV;
+        double rate = currentA / capacitanceF;
+        double alpha = resistanceOhm / (2 * inductanceH);
+        double square = 1 / (inductanceH * capacitanceF);
+        double below = square - alpha * alpha;
+        double turn = alpha * rate + square * offset;
+        double peak;
+        if (below > 0) {
+            double omega = Math.sqrt(below);
+            double angle = Math.atan2(rate * omega, turn);
+            // atan2 gives 0 at rest below the source: the first maximum is half a turn later.
+            double time = (angle > 0 ? angle : angle + Math.PI) / omega;
+            peak =
+                    Math.exp(-alpha * time)
+                            * (offset * Math.cos(omega * time)
+                                    + (rate + alpha * offset) / omega * Math.sin(omega * time));
+        } else {
+            double beta = Math.sqrt(-below);
+            // The slope vanishes where tanh(β t)/β = rate/turn; never, if that exceeds 1/β.
+            if (!(turn > 0 && rate * beta < turn)) {
+                return Math.max(sourceV, startV);
+            }
+            double time = beta > 0 ? atanh(rate * beta / turn) / beta : rate / turn;
+            double swing = beta > 0 ? Math.sinh(beta * time) / beta : time;
+            peak =
+                    Math.exp(-alpha * time)
+                            * (offset * Math.cosh(beta * time) + (rate + alpha * offset) * swing);
+        }
+        return sourceV + Math.max(peak, Math.max(offset, 0));
+    }
+
+    private static double atanh(double x) {
+        return 0.5 * Math.log1p(2 * x / (1 - x));
+    }
+
+    /** Peak without any damping: V + I √(L/C), V; an upper bound. */
+    public static double undampedCutPeakV(
+            double startV, double currentA, double inductanceH, double capacitanceF) {
+        return startV + currentA * Math.sqrt(inductanceH / capacitanceF);
+    }
+
+    /** Ripple current that the capacitors carry at duty d, I √(d (1 − d)), A rms. */
+    public static double rippleA(double windingA, double duty) {
+        return windingA * Math.sqrt(duty * (1 - duty));
+    }
+
+    /** Prospective fault current E/R, A. */
+    public static double prospectiveA(double sourceV, double loopOhm) {
+        return sourceV / loopOhm;
+    }
+
+    /** Shift of a signal ground that shares a power return, I R, V. */
+    public static double groundBounceV(double currentA, double returnOhm) {
+        return currentA * returnOhm;
+    }
+}
