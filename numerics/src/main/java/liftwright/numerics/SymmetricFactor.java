@@ -1,0 +1,142 @@
+package liftwright.numerics;
+
+import java.util.Arrays;
+
+/**
+ * The factorisation L D Lᵀ of one matrix of a {@link SymmetricPattern}, in flat arrays, and
+ * solutions with it. Neither {@link #factor} nor {@link #solve} allocates.
+ *
+ * <p>No pivoting by value: exact for positive definite matrices (electrical networks), and usable
+ * for indefinite ones as long as no pivot is tiny, which {@link #factor} reports.
+ */
+public final class SymmetricFactor {
+
+    /** A pivot below this share of the terms it is made of has lost its digits. */
+    public static final double TINY_PIVOT = 1e-11;
+
+    private final SymmetricPattern pattern;
+
+    /** Diagonals by place, then entries. */
+    private final double[] value;
+
+    private final double[] inverse;
+    /** Sum of the absolute terms of each pivot. */
+    private final double[] termSum;
+    private final double[] work;
+    private double leastPivotShare;
+    private boolean usable;
+
+    SymmetricFactor(SymmetricPattern pattern) {
+        this.pattern = pattern;
+        value = new double[pattern.size + pattern.entryPlace.length];
+        inverse = new double[pattern.size];
+        termSum = new double[pattern.size];
+        work = new double[pattern.size];
+    }
+
+    /**
+     * Factorises.
+     *
+     * @param diagonal by row of the matrix
+     * @param coupling off-diagonal values in the order the pattern was given
+     * @return −1, or the row whose pivot is tiny (or not a number): the matrix is singular there as
+     *     far as can be told, and {@link #solve} refuses
+     */
+    public int factor(double[] diagonal, double[] coupling) {
+        SymmetricPattern p = pattern;
+        int n = p.size;
+        double[] v = value;
+        Arrays.fill(v, n, v.length, 0);
+        for (int k = 0; k < n; k++) {
+            double d = diagonal[p.order[k]];
+            v[k] = d;
+            termSum[k] = Math.abs(d);
+        }
+        int[] couplingEntry = p.couplingEntry;
+        for (int k = 0; k < couplingEntry.length; k++) {
+            v[n + couplingEntry[k]] += coupling[k];
+        }
+        usable = false;
+        leastPivotShare = Double.POSITIVE_INFINITY;
+        int[] start = p.columnStart;
+        int[] target = p.target;
+        int at = 0;
+        for (int k = 0; k < n; k++) {
+            double pivot = v[k];
+            double share = Math.abs(pivot) / termSum[k];
+            // Also catches a pivot made of nothing (0/0) and infinities.
+            if (!(share > TINY_PIVOT && share <= Double.MAX_VALUE)) {
+                leastPivotShare = 0;
+                return p.order[k];
+            }
+            leastPivotShare = Math.min(leastPivotShare, share);
+            double over = 1 / pivot;
+            inverse[k] = over;
+            int end = n + start[k + 1];
+            for (int i = n + start[k]; i < end; i++) {
+                double entry = v[i];
+                double l = entry * over;
+                double change = l * entry;
+                int place = target[at++];
+                v[place] -= change;
+                termSum[place] += Math.abs(change);
+                for (int j = i + 1; j < end; j++) {
+                    // v[j] is not yet divided: columns are scaled as i passes them.
+                    v[target[at++]] -= l * v[j];
+                }
+                v[i] = l;
+            }
+        }
+        usable = true;
+        return -1;
+    }
+
+    /**
+     * Least ratio of a pivot to the sum of the absolute terms it is made of, of the last
+     * factorisation: small means lost digits (about as many as the decimal places).
+     */
+    public double leastPivotShare() {
+        return leastPivotShare;
+    }
+
+    /**
+     * Solves with the last factorisation.
+     *
+     * @param right by row of the matrix
+     * @param solution takes the result; may be the same array
+     * @throws IllegalStateException if the last factorisation did not succeed
+     */
+    public void solve(double[] right, double[] solution) {
+        if (!usable) {
+            throw new IllegalStateException("there is no factorisation to solve with");
+        }
+        SymmetricPattern p = pattern;
+        int n = p.size;
+        int[] order = p.order;
+        int[] start = p.columnStart;
+        int[] entryPlace = p.entryPlace;
+        double[] v = value;
+        double[] x = work;
+        for (int k = 0; k < n; k++) {
+            x[k] = right[order[k]];
+        }
+        for (int k = 0; k < n; k++) {
+            double known = x[k];
+            int end = start[k + 1];
+            for (int i = start[k]; i < end; i++) {
+                x[entryPlace[i]] -= v[n + i] * known;
+            }
+        }
+        for (int k = n - 1; k >= 0; k--) {
+            double sum = x[k] * inverse[k];
+            int end = start[k + 1];
+            for (int i = start[k]; i < end; i++) {
+                sum -= v[n + i] * x[entryPlace[i]];
+            }
+            x[k] = sum;
+        }
+        for (int k = 0; k < n; k++) {
+            solution[order[k]] = x[k];
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package liftwright.numerics;
+
+/**
+ * How a long computation tells its progress and learns that it should stop. Passed down; every
+ * method may be called from any thread and returns at once.
+ */
+public interface Work {
+
+    /**
+     * A new stage begins.
+     *
+     * @param name for the user
+     * @param total units it has, &gt; 0
+     */
+    void stage(String name, long total);
+
+    /** So many more units of the stage are done. */
+    void done(long units);
+
+    /** Whether to stop: asked before each draw or case. */
+    boolean stopped();
+
+    /** Work that tells nobody and is never stopped. */
+    static Work quiet() {
+        return Quiet.QUIET;
+    }
+}
