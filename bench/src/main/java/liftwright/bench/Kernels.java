@@ -1,0 +1,101 @@
+package liftwright.bench;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.Result;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.BenchmarkList;
+import org.openjdk.jmh.runner.BenchmarkListEntry;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.format.OutputFormatFactory;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+import org.openjdk.jmh.runner.options.VerboseMode;
+
+/**
+ * The JMH benchmarks of this module, each as a multiple of the {@link Yardstick} of the same run.
+ */
+final class Kernels {
+
+    private static final String YARDSTICK = Yardstick.class.getName() + ".yardstick";
+
+    /** What each must reach; a kernel that is not named has no budget. */
+    private static final Map<String, String> BUDGETS =
+            Map.of(
+                    "RigReading.read", "5 ms",
+                    "LiftOfMudlark.nominal", "10 ms",
+                    "LiftOfMudlark.bands", "20 ms");
+
+    private Kernels() {}
+
+    static List<String> matching(Pattern wanted) {
+        var silent = OutputFormatFactory.createFormatInstance(System.err, VerboseMode.SILENT);
+        return BenchmarkList.defaultList().getAll(silent, List.of()).stream()
+                .map(BenchmarkListEntry::getUsername)
+                .distinct()
+                .filter(name -> wanted.matcher(shortName(name)).find())
+                .sorted()
+                .toList();
+    }
+
+    static List<Row> measure(List<String> names) throws RunnerException {
+        Set<String> all = new HashSet<>(names);
+        all.add(YARDSTICK);
+        var options =
+                new OptionsBuilder()
+                        .forks(2)
+                        .warmupIterations(3)
+                        .warmupTime(TimeValue.seconds(1))
+                        .measurementIterations(5)
+                        .measurementTime(TimeValue.seconds(1))
+                        .jvmArgsAppend("-Dliftwright.root=" + System.getProperty("liftwright.root"))
+                        .addProfiler(GCProfiler.class)
+                        .verbosity(VerboseMode.SILENT);
+        all.forEach(name -> options.include("^" + Pattern.quote(name) + "$"));
+        System.err.println("bench: " + all.size() + " kernels, about 16 s each");
+        Collection<RunResult> results = new Runner(options.build()).run();
+        double reference =
+                results.stream()
+                        .filter(r -> r.getParams().getBenchmark().equals(YARDSTICK))
+                        .mapToDouble(r -> seconds(r.getPrimaryResult()))
+                        .findFirst()
+                        .orElseThrow();
+        var rows = new ArrayList<Row>();
+        for (RunResult each : results) {
+            var time = each.getPrimaryResult();
+            var allocated = each.getSecondaryResults().get("gc.alloc.rate.norm");
+            String name = shortName(each.getParams().getBenchmark());
+            rows.add(
+                    new Row(
+                            name,
+                            seconds(time),
+                            seconds(time) * time.getScoreError() / time.getScore(),
+                            "yardstick",
+                            seconds(time) / reference,
+                            BUDGETS.getOrDefault(name, ""),
+                            allocated == null ? null : allocated.getScore()));
+        }
+        return rows;
+    }
+
+    private static double seconds(Result<?> result) {
+        return switch (result.getScoreUnit()) {
+            case "ns/op" -> result.getScore() * 1e-9;
+            case "us/op" -> result.getScore() * 1e-6;
+            case "ms/op" -> result.getScore() * 1e-3;
+            case "s/op" -> result.getScore();
+            default -> throw new IllegalStateException("not a time: " + result.getScoreUnit());
+        };
+    }
+
+    private static String shortName(String name) {
+        return name.substring("liftwright.bench.".length());
+    }
+}
