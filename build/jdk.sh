@@ -44,5 +44,5 @@ find_jdk() {
 
 # Maven on the JDK that was found. Its own libraries use sun.misc.Unsafe; that is not news to our users.
 maven() {
-    JAVA_HOME=$jdk MAVEN_OPTS="${MAVEN_OPTS:-} --sun-misc-unsafe-memory-access=allow" command mvn "$@"
+    JAVA_HOME=$jdk MAVEN_OPTS="${MAVEN_OPTS:-} --sun-misc-unsafe-memory-access=allow" command mvn "$@" -Dstyle.color=never
 }
