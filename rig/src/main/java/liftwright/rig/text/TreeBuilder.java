@@ -197,8 +197,7 @@ final class TreeBuilder {
                     span.from(),
                     Excerpt.of(key) + " for a second time",
                     "each key once in a map",
-                    "The first stands in line %d; keep one of them."
-                            .formatted(first.keySpan().line()));
+                    "The first stands in line " + first.keySpan().line() + "; keep one of them.");
         } else {
             frame.key = key;
         }
