@@ -24,4 +24,19 @@ public record Band(
                     "a band runs upwards, not from " + low + " to " + high);
         }
     }
+
+    /** Distance between the ends, SI, ≥ 0. */
+    public double width() {
+        return high - low;
+    }
+
+    /** Whether the value is known to be at least {@code limit}: the lower end clears it. */
+    public boolean isAtLeast(double limit) {
+        return low >= limit;
+    }
+
+    /** Whether the value is known to be at most {@code limit}: the upper end clears it. */
+    public boolean isAtMost(double limit) {
+        return high <= limit;
+    }
 }

@@ -12,10 +12,22 @@ package liftwright.quantity;
  * @param current exponent of ampere
  * @param temperature exponent of kelvin
  * @param angle exponent of radian
+ * @param rootTime exponent of the square root of the second, 0 or 1 (pairs are carried over to
+ *     {@code time}): a noise density is per √Hz
  */
-public record Dimension(int length, int mass, int time, int current, int temperature, int angle) {
+public record Dimension(
+        int length, int mass, int time, int current, int temperature, int angle, int rootTime) {
 
     public static final Dimension NONE = new Dimension(0, 0, 0, 0, 0, 0);
+
+    public Dimension {
+        time += Math.floorDiv(rootTime, 2);
+        rootTime = Math.floorMod(rootTime, 2);
+    }
+
+    public Dimension(int length, int mass, int time, int current, int temperature, int angle) {
+        this(length, mass, time, current, temperature, angle, 0);
+    }
 
     public Dimension times(Dimension other) {
         return new Dimension(
@@ -24,12 +36,19 @@ public record Dimension(int length, int mass, int time, int current, int tempera
                 time + other.time,
                 current + other.current,
                 temperature + other.temperature,
-                angle + other.angle);
+                angle + other.angle,
+                rootTime + other.rootTime);
     }
 
     public Dimension power(int n) {
         return new Dimension(
-                length * n, mass * n, time * n, current * n, temperature * n, angle * n);
+                length * n,
+                mass * n,
+                time * n,
+                current * n,
+                temperature * n,
+                angle * n,
+                rootTime * n);
     }
 
     public Dimension per(Dimension other) {
@@ -37,6 +56,6 @@ public record Dimension(int length, int mass, int time, int current, int tempera
     }
 
     public Dimension withoutAngle() {
-        return new Dimension(length, mass, time, current, temperature, 0);
+        return new Dimension(length, mass, time, current, temperature, 0, rootTime);
     }
 }
