@@ -99,8 +99,6 @@ public final class CounterStream {
             k0 += WEYL_0;
             k1 += WEYL_1;
         }
-        return second
-                ? (long) c2 << 32 | (c3 & 0xFFFFFFFFL)
-                : (long) c0 << 32 | (c1 & 0xFFFFFFFFL);
+        return second ? (long) c2 << 32 | (c3 & 0xFFFFFFFFL) : (long) c0 << 32 | (c1 & 0xFFFFFFFFL);
     }
 }

@@ -89,7 +89,8 @@ public final class Draws {
         } catch (RuntimeException | Error thrown) {
             Failure mine = new Failure(draw, thrown);
             failure.accumulateAndGet(
-                    mine, (old, now) -> old == null || now == null || now.draw < old.draw ? now : old);
+                    mine,
+                    (old, now) -> old == null || now == null || now.draw < old.draw ? now : old);
         }
     }
 

@@ -23,8 +23,8 @@ public final class JointFactor {
     /**
      * @param nominal value of each member (the median of its draws)
      * @param positive whether the member is drawn in logarithms; its nominal value is then &gt; 0
-     * @param covariance row by row, of the coordinates drawn: ln x for positive members (so √ of the
-     *     diagonal is a relative standard deviation), x for others
+     * @param covariance row by row, of the coordinates drawn: ln x for positive members (so √ of
+     *     the diagonal is a relative standard deviation), x for others
      * @throws IllegalArgumentException if sizes disagree, or the matrix is not symmetric and
      *     positive semi-definite
      */

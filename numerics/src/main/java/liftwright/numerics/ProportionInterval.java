@@ -19,8 +19,7 @@ public record ProportionInterval(
      * @throws IllegalArgumentException for fewer than one trial, successes outside 0…trials, or a
      *     confidence outside (0, 1)
      */
-    public static ProportionInterval clopperPearson(
-            int successes, int trials, double confidence) {
+    public static ProportionInterval clopperPearson(int successes, int trials, double confidence) {
         if (trials < 1 || successes < 0 || successes > trials) {
             throw new IllegalArgumentException(successes + " of " + trials + " is no proportion");
         }
@@ -48,7 +47,6 @@ public record ProportionInterval(
 
     /** Both tails are taken as lower ones, where the beta quantile keeps its relative accuracy. */
     private static double beta(double alpha, double beta, double probability) {
-        return new BetaDistribution(alpha, beta, 1e-15)
-                .inverseCumulativeProbability(probability);
+        return new BetaDistribution(alpha, beta, 1e-15).inverseCumulativeProbability(probability);
     }
 }

@@ -20,8 +20,10 @@ public final class SymmetricFactor {
     private final double[] value;
 
     private final double[] inverse;
+
     /** Sum of the absolute terms of each pivot. */
     private final double[] termSum;
+
     private final double[] work;
     private double leastPivotShare;
     private boolean usable;

@@ -1,0 +1,7 @@
+package liftwright.plant;
+
+/** Scratch of one thread for one plant: {@link Plant#workspace()}. */
+public final class Workspace {
+
+    Workspace() {}
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.plant.body;
+
+import org.jspecify.annotations.NullMarked;

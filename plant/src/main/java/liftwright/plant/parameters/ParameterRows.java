@@ -1,0 +1,141 @@
+package liftwright.plant.parameters;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import liftwright.quantity.Quantity;
+import liftwright.quantity.Tolerance;
+import liftwright.rig.PartId;
+import liftwright.rig.RigPath;
+
+/** Collects the parameters of a rig while its parts are assembled. */
+public final class ParameterRows {
+
+    private record Pending(String label, List<Integer> rows) {}
+
+    private final List<Parameter> rows = new ArrayList<>();
+    private final Map<String, Integer> byName = new HashMap<>();
+    private final Map<RigPath, Pending> inputs = new LinkedHashMap<>();
+    private final List<RigPath> inputOrder = new ArrayList<>();
+
+    /**
+     * The row of a declared value for one part: the value's only row if its error is shared, a row
+     * of the part's own if each part has its own error. Asked again for the same, gives the same.
+     *
+     * @param at where the value is declared
+     * @param label what it is, in words
+     * @return index in the vector
+     */
+    public int row(RigPath at, String label, PartId part, Quantity value, Range range) {
+        return switch (value.tolerance().scope()) {
+            case SHARED -> shared(at, label, part, value, range);
+            case EACH ->
+                    put(
+                            part + ": " + at,
+                            part + ": " + at,
+                            at,
+                            label,
+                            value,
+                            value.tolerance(),
+                            range);
+        };
+    }
+
+    /** The row of a value that belongs to no single part; a scope "each" means nothing there. */
+    public int row(RigPath at, String label, Quantity value, Range range) {
+        return put(at.toString(), at.toString(), at, label, value, value.tolerance(), range);
+    }
+
+    /**
+     * The row of the mean over equal units inside one part, such as the cells of a pack. A shared
+     * error stays whole; errors of single units average out: the mean of n has 1/√n of their
+     * standard deviation and is taken as normal from two units on.
+     *
+     * @param units how many, ≥ 1
+     */
+    public int meanRow(
+            RigPath at, String label, PartId part, int units, Quantity value, Range range) {
+        Tolerance one = value.tolerance();
+        if (one.scope() == Tolerance.Scope.SHARED || units == 1) {
+            return row(at, label, part, value, range);
+        }
+        // k = 2 half-width of the mean: a rectangle of half-width a has σ = a/√3.
+        double perUnit = one.form() == Tolerance.Form.BOUND ? 2 / Math.sqrt(3) : 1;
+        Tolerance mean =
+                new Tolerance(
+                                one.plus() * perUnit,
+                                one.minus() * perUnit,
+                                Tolerance.Form.NORMAL,
+                                one.scope())
+                        .scaled(1 / Math.sqrt(units));
+        return put(part + ": " + at, part + ": " + at, at, label, value, mean, range);
+    }
+
+    private int shared(RigPath at, String label, PartId part, Quantity value, Range range) {
+        String path = at.toString();
+        Integer first = byName.get(path);
+        if (first != null && !same(rows.get(first), value)) {
+            // Generated parts can get unlike values from one declaration: one error serves them.
+            return put(part + ": " + at, path, at, label, value, value.tolerance(), range);
+        }
+        return put(path, path, at, label, value, value.tolerance(), range);
+    }
+
+    private static boolean same(Parameter row, Quantity value) {
+        return row.nominal() == value.si() && row.tolerance().equals(value.tolerance());
+    }
+
+    private int put(
+            String name,
+            String channel,
+            RigPath at,
+            String label,
+            Quantity value,
+            Tolerance tolerance,
+            Range range) {
+        Integer known = byName.get(name);
+        if (known != null) {
+            Parameter row = rows.get(known);
+            if (row.nominal() != value.si() || !row.tolerance().equals(tolerance)) {
+                throw new IllegalArgumentException(
+                        "the parameter " + name + " has two unlike values");
+            }
+            return known;
+        }
+        int index = rows.size();
+        int input = -1;
+        if (!tolerance.isNone()) {
+            Pending pending = inputs.get(at);
+            if (pending == null) {
+                pending = new Pending(label, new ArrayList<>());
+                inputs.put(at, pending);
+                inputOrder.add(at);
+            }
+            pending.rows.add(index);
+            input = inputOrder.indexOf(at);
+        }
+        rows.add(
+                new Parameter(
+                        name,
+                        channel,
+                        label,
+                        value.si(),
+                        value.dimension(),
+                        tolerance,
+                        range,
+                        input));
+        byName.put(name, index);
+        return index;
+    }
+
+    /** The finished table; every declared value must be one that can be. */
+    public ParameterTable table() {
+        List<DeclaredInput> declared = new ArrayList<>();
+        inputs.forEach((at, input) -> declared.add(new DeclaredInput(at, input.label, input.rows)));
+        ParameterTable table = new ParameterTable(rows, declared);
+        table.check(table.nominal());
+        return table;
+    }
+}

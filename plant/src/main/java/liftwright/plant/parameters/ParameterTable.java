@@ -1,0 +1,172 @@
+package liftwright.plant.parameters;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import liftwright.numerics.CounterStream;
+import liftwright.numerics.Spread;
+import liftwright.quantity.Tolerance;
+
+/**
+ * All numbers of a rig in a row, with what is known of their doubt; the vector {@code p} that a
+ * plant is evaluated at. Immutable.
+ *
+ * <p>A draw takes every number from the distribution of its tolerance (architecture: ± is k = 2).
+ * The random deviate of a number is addressed by its name, so that a new part changes no other
+ * number of the same draw, and draw k is the same however many draws are made.
+ */
+public final class ParameterTable {
+
+    private final List<Parameter> rows;
+    private final List<DeclaredInput> inputs;
+    private final Map<String, Integer> byName;
+    private final double[] nominal;
+
+    // The rows in doubt, packed for drawing.
+    private final int[] doubtful;
+    private final int[] inputOf;
+    private final long[] channel;
+    private final double[] plus;
+    private final double[] minus;
+    private final boolean[] bound;
+    private final double[] least;
+    private final double[] greatest;
+
+    ParameterTable(List<Parameter> rows, List<DeclaredInput> inputs) {
+        this.rows = List.copyOf(rows);
+        this.inputs = List.copyOf(inputs);
+        byName = new TreeMap<>();
+        nominal = rows.stream().mapToDouble(Parameter::nominal).toArray();
+        int count = (int) rows.stream().filter(row -> row.input() >= 0).count();
+        doubtful = new int[count];
+        inputOf = new int[count];
+        channel = new long[count];
+        plus = new double[count];
+        minus = new double[count];
+        bound = new boolean[count];
+        least = new double[count];
+        greatest = new double[count];
+        int next = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            Parameter row = rows.get(i);
+            if (byName.put(row.name(), i) != null) {
+                throw new IllegalArgumentException("two parameters are called " + row.name());
+            }
+            if (row.input() >= 0) {
+                doubtful[next] = i;
+                inputOf[next] = row.input();
+                channel[next] = CounterStream.channel(row.channel());
+                plus[next] = row.tolerance().plus();
+                minus[next] = row.tolerance().minus();
+                bound[next] = row.tolerance().form() == Tolerance.Form.BOUND;
+                least[next] = row.range().least();
+                greatest[next] = row.range().greatest();
+                next++;
+            }
+        }
+    }
+
+    /** All numbers, in the order of the vector. */
+    public List<Parameter> rows() {
+        return rows;
+    }
+
+    public int size() {
+        return nominal.length;
+    }
+
+    /** The declared values that are in doubt, in the order of their first use. */
+    public List<DeclaredInput> inputs() {
+        return inputs;
+    }
+
+    /**
+     * Place of a parameter in the vector.
+     *
+     * @throws IllegalArgumentException if no parameter has this name
+     */
+    public int indexOf(String name) {
+        Integer found = byName.get(name);
+        if (found == null) {
+            throw new IllegalArgumentException("no parameter is called " + name);
+        }
+        return found;
+    }
+
+    /** A new vector of the declared values. */
+    public double[] nominal() {
+        return nominal.clone();
+    }
+
+    /**
+     * One draw.
+     *
+     * @param draw number of the draw, ≥ 0
+     * @param out takes the vector; length {@link #size}
+     * @throws ImpossibleValueException if a number falls where nothing can be
+     */
+    public void draw(long seed, int draw, double[] out) {
+        System.arraycopy(nominal, 0, out, 0, checked(out).length);
+        for (int k = 0; k < doubtful.length; k++) {
+            set(k, deviation(k, seed, draw), out);
+        }
+    }
+
+    /**
+     * The same draw with the doubt of some inputs made wider or narrower: every deviation of an
+     * input is multiplied by its factor.
+     *
+     * @param widthScalePerInput a factor ≥ 0 for each of {@link #inputs}
+     */
+    public void draw(long seed, int draw, double[] widthScalePerInput, double[] out) {
+        Objects.checkFromIndexSize(0, inputs.size(), widthScalePerInput.length);
+        System.arraycopy(nominal, 0, out, 0, checked(out).length);
+        for (int k = 0; k < doubtful.length; k++) {
+            set(k, widthScalePerInput[inputOf[k]] * deviation(k, seed, draw), out);
+        }
+    }
+
+    /**
+     * Whether every number can be.
+     *
+     * @throws ImpossibleValueException naming the first that cannot
+     */
+    public void check(double[] p) {
+        checked(p);
+        for (int i = 0; i < p.length; i++) {
+            Range range = rows.get(i).range();
+            if (!(p[i] >= range.least() && p[i] <= range.greatest())) {
+                throw new ImpossibleValueException(rows.get(i).name(), p[i], range);
+            }
+        }
+    }
+
+    private double deviation(int k, long seed, int draw) {
+        double uniform = CounterStream.uniform(seed, channel[k], draw);
+        return Spread.sample(plus[k], minus[k], bound[k], uniform);
+    }
+
+    private void set(int k, double deviation, double[] out) {
+        int row = doubtful[k];
+        double value = nominal[row] + deviation;
+        if (!(value >= least[k] && value <= greatest[k])) {
+            throw new ImpossibleValueException(rows.get(row).name(), value, rows.get(row).range());
+        }
+        out[row] = value;
+    }
+
+    private double[] checked(double[] p) {
+        if (p.length != nominal.length) {
+            throw new IllegalArgumentException(
+                    "a vector of this table has " + nominal.length + " numbers, not " + p.length);
+        }
+        return p;
+    }
+
+    @Override
+    public String toString() {
+        return "ParameterTable" + Arrays.toString(nominal);
+    }
+}

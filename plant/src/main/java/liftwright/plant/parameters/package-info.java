@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.plant.parameters;
+
+import org.jspecify.annotations.NullMarked;

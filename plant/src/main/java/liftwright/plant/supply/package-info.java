@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.plant.supply;
+
+import org.jspecify.annotations.NullMarked;

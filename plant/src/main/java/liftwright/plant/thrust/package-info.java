@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.plant.thrust;
+
+import org.jspecify.annotations.NullMarked;
