@@ -9,6 +9,7 @@ import liftwright.rig.Rig;
  * A rig in numbers: its structure, assembled once, and its parameter table. Immutable and safe to
  * share; each thread brings its own {@link Workspace} and {@link SteadyState}.
  */
+@SuppressWarnings("DoNotCallSuggester") // until the solver stands
 public final class Plant {
 
     private Plant() {}
