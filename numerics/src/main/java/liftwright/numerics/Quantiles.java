@@ -41,10 +41,9 @@ public final class Quantiles {
     }
 
     private static double atRank(double[] sorted, double rank) {
-        int low = Math.min((int) rank, sorted.length - 1);
-        double share = rank - low;
+        int low = (int) rank;
         double below = sorted[low - 1];
-        return share == 0 ? below : below + share * (sorted[low] - below);
+        return low == rank ? below : below + (rank - low) * (sorted[low] - below);
     }
 
     private static IllegalArgumentException tooSmall(int size, double probability) {
