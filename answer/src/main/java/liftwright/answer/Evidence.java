@@ -20,7 +20,7 @@ public record Evidence(
         String correctionsDigest,
         long seed,
         int draws,
-        String state,
+        Sentence state,
         List<Law> laws,
         List<Assumption> assumptions,
         List<Check> checks) {

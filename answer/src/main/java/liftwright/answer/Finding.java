@@ -21,7 +21,7 @@ public record Finding(
         String code,
         Optional<String> part,
         Optional<String> path,
-        String sentence,
+        Sentence sentence,
         Optional<Value> value,
         Optional<Limit> limit,
         String cause,

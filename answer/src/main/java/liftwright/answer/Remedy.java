@@ -10,7 +10,7 @@ import liftwright.rig.Change;
  * @param changes the edits
  * @param effect what came of it
  */
-public record Remedy(String name, List<Change> changes, Effect effect) {
+public record Remedy(Sentence name, List<Change> changes, Effect effect) {
 
     public Remedy {
         changes = List.copyOf(changes);
@@ -26,7 +26,7 @@ public record Remedy(String name, List<Change> changes, Effect effect) {
          * @param difference after less before, on the same draws
          * @param step the size of one step, in words
          */
-        record Clears(Value after, Value difference, String step) implements Effect {}
+        record Clears(Value after, Value difference, Sentence step) implements Effect {}
 
         /**
          * As far as it can go it helps and does not suffice.
@@ -41,6 +41,6 @@ public record Remedy(String name, List<Change> changes, Effect effect) {
          *
          * @param reason which, with value and limit
          */
-        record Refused(String reason) implements Effect {}
+        record Refused(Sentence reason) implements Effect {}
     }
 }

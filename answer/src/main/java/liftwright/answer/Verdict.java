@@ -12,7 +12,10 @@ import java.util.Optional;
  * @param downgrades every reason that made the outcome lesser than the numbers alone would
  */
 public record Verdict(
-        Outcome outcome, String sentence, Optional<WouldTell> wouldTell, List<String> downgrades) {
+        Outcome outcome,
+        Sentence sentence,
+        Optional<WouldTell> wouldTell,
+        List<String> downgrades) {
 
     public Verdict {
         downgrades = List.copyOf(downgrades);
@@ -24,5 +27,5 @@ public record Verdict(
      * @param bandShare width of the verdict's band with that doubt halved, over its width now, 0 to
      *     1
      */
-    public record WouldTell(String path, String sentence, double bandShare) {}
+    public record WouldTell(String path, Sentence sentence, double bandShare) {}
 }
