@@ -1,0 +1,110 @@
+package liftwright.physics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.api.Test;
+
+class FastEffectsTest {
+
+    /** 1 µH, 1 mF, 20 mΩ on 58.8 V peaks near 79 V: V (1 + exp(−πζ/√(1 − ζ²))), ζ = 0.3162. */
+    @Test
+    void pluggingInRings() {
+        assertThat(FastEffects.damping(0.020, 1e-6, 1e-3)).isCloseTo(0.316228, within(1e-6));
+        assertThat(FastEffects.plugInPeakV(58.8, 0.020, 1e-6, 1e-3)).isCloseTo(79.4, within(0.05));
+        double zeta = 0.316227766;
+        assertThat(FastEffects.plugInPeakV(58.8, 0.020, 1e-6, 1e-3))
+                .isCloseTo(
+                        58.8 * (1 + Math.exp(-Math.PI * zeta / Math.sqrt(1 - zeta * zeta))),
+                        within(1e-6));
+        // Enough resistance and nothing overshoots.
+        assertThat(FastEffects.plugInPeakV(58.8, 0.2, 1e-6, 1e-3)).isEqualTo(58.8);
+    }
+
+    /** 300 A, same circuit: 63.9 V from a pack sagged to 52.8 V, 65.1 V from one held at 58.8 V. */
+    @Test
+    void cuttingACurrentPushesTheCapacitors() {
+        assertThat(FastEffects.cutPeakV(58.8, 52.8, 300, 0.020, 1e-6, 1e-3))
+                .isCloseTo(63.9, within(0.06));
+        assertThat(FastEffects.cutPeakV(58.8, 58.8, 300, 0.020, 1e-6, 1e-3))
+                .isCloseTo(65.1, within(0.05));
+        assertThat(FastEffects.undampedCutPeakV(58.8, 300, 1e-6, 1e-3))
+                .isCloseTo(58.8 + 9.4868, within(1e-3));
+    }
+
+    /** Referee: the circuit run in time with fixed steps of order four. */
+    @Test
+    void peaksAgreeWithARunInTime() {
+        int[] over = {0};
+        Seeded.check(
+                150,
+                random -> {
+                    double source = random.nextDouble(10, 100);
+                    double current = random.nextInt(4) == 0 ? 0 : random.nextDouble(0, 500);
+                    double ohm = Math.exp(random.nextDouble(-7, -1));
+                    double henry = Math.exp(random.nextDouble(-15, -12));
+                    double farad = Math.exp(random.nextDouble(-9, -5));
+                    double start =
+                            switch (random.nextInt(3)) {
+                                case 0 -> source - current * ohm;
+                                case 1 -> source * random.nextDouble(0, 1);
+                                default -> source * random.nextDouble(1, 1.3);
+                            };
+                    over[0] += FastEffects.damping(ohm, henry, farad) > 1 ? 1 : 0;
+                    double run = run(source, start, current, ohm, henry, farad);
+                    assertThat(FastEffects.cutPeakV(source, start, current, ohm, henry, farad))
+                            .isCloseTo(run, withPercentage(0.01));
+                });
+        if (System.getProperty("seed") == null) {
+            assertThat(over[0]).as("overdamped cases").isBetween(20, 140);
+        }
+    }
+
+    private static double run(
+            double source, double start, double current, double ohm, double henry, double farad) {
+        double fastest = Math.min(henry / ohm, Math.sqrt(henry * farad));
+        double slowest = Math.max(ohm * farad, Math.sqrt(henry * farad));
+        double step = fastest / 100;
+        double v = start;
+        double i = current;
+        double peak = Math.max(source, start);
+        for (double t = 0; t < 8 * slowest && t < 2e6 * step; t += step) {
+            double di1 = (source - v - ohm * i) / henry;
+            double dv1 = i / farad;
+            double di2 = (source - v - dv1 * step / 2 - ohm * (i + di1 * step / 2)) / henry;
+            double dv2 = (i + di1 * step / 2) / farad;
+            double di3 = (source - v - dv2 * step / 2 - ohm * (i + di2 * step / 2)) / henry;
+            double dv3 = (i + di2 * step / 2) / farad;
+            double di4 = (source - v - dv3 * step - ohm * (i + di3 * step)) / henry;
+            double dv4 = (i + di3 * step) / farad;
+            i += step / 6 * (di1 + 2 * di2 + 2 * di3 + di4);
+            v += step / 6 * (dv1 + 2 * dv2 + 2 * dv3 + dv4);
+            peak = Math.max(peak, v);
+        }
+        return peak;
+    }
+
+    @Test
+    void criticalDampingJoinsBothSides() {
+        double critical = 2 * Math.sqrt(1e-6 / 1e-3);
+        double at = FastEffects.cutPeakV(50, 50, 300, critical, 1e-6, 1e-3);
+        assertThat(FastEffects.cutPeakV(50, 50, 300, critical * (1 - 1e-6), 1e-6, 1e-3))
+                .isCloseTo(at, within(1e-4));
+        assertThat(FastEffects.cutPeakV(50, 50, 300, critical * (1 + 1e-6), 1e-6, 1e-3))
+                .isCloseTo(at, within(1e-4));
+        assertThat(at).isGreaterThan(52);
+    }
+
+    @Test
+    void simpleShares() {
+        assertThat(FastEffects.rippleA(100, 0.5)).isEqualTo(50);
+        assertThat(FastEffects.rippleA(100, 0.2)).isCloseTo(40, within(1e-12));
+        assertThat(FastEffects.rippleA(100, 1)).isZero();
+        assertThat(FastEffects.prospectiveA(50, 0.02)).isEqualTo(2500);
+        assertThat(FastEffects.groundBounceV(100, 2e-3)).isCloseTo(0.2, within(1e-12));
+        assertThat(FastEffects.LOW_LEAD_HPM).isEqualTo(0.6e-6);
+        assertThat(FastEffects.HIGH_LEAD_HPM).isEqualTo(1.0e-6);
+    }
+}
