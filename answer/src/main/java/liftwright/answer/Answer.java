@@ -20,4 +20,9 @@ public interface Answer {
     List<Section> sections();
 
     Evidence evidence();
+
+    /** All remedies in the order of the findings: the first is number 1 wherever one is named. */
+    default List<Remedy> remedies() {
+        return findings().stream().flatMap(finding -> finding.remedies().stream()).toList();
+    }
 }

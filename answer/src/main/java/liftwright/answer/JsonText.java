@@ -1,0 +1,151 @@
+package liftwright.answer;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * JSON (RFC 8259) written front to back on one line: members in the order of the calls, numbers as
+ * the shortest text that reads back to the same double, so that equal answers are equal bytes.
+ *
+ * <p>Text from files passes here on its way out. Besides what JSON demands, every control, format,
+ * separator, surrogate, private and unassigned character is escaped: a name can neither move a
+ * terminal's cursor nor turn the reading direction of what stands beside it.
+ */
+final class JsonText {
+
+    private static final String HEX = "0123456789abcdef";
+
+    private final StringBuilder out = new StringBuilder(4096);
+    private boolean first = true;
+
+    JsonText object(Runnable members) {
+        return enclosed('{', members, '}');
+    }
+
+    JsonText array(Runnable elements) {
+        return enclosed('[', elements, ']');
+    }
+
+    JsonText name(String name) {
+        separate();
+        quoted(name);
+        out.append(':');
+        first = true; // its value needs no comma
+        return this;
+    }
+
+    JsonText text(String value) {
+        separate();
+        quoted(value);
+        return this;
+    }
+
+    /** Finite numbers only: JSON has no others, and neither has an answer. */
+    JsonText number(double value) {
+        if (Double.isNaN(value) || Double.isInfinite(value)) {
+            throw new IllegalArgumentException("JSON has no number " + value);
+        }
+        separate();
+        out.append(value);
+        return this;
+    }
+
+    JsonText whole(long value) {
+        separate();
+        out.append(value);
+        return this;
+    }
+
+    JsonText truth(boolean value) {
+        separate();
+        out.append(value);
+        return this;
+    }
+
+    JsonText nothing() {
+        separate();
+        out.append("null");
+        return this;
+    }
+
+    JsonText member(String name, String value) {
+        return name(name).text(value);
+    }
+
+    JsonText member(String name, Optional<String> value) {
+        value.ifPresent(text -> member(name, text));
+        return this;
+    }
+
+    JsonText texts(String name, List<String> values) {
+        return each(name, values, this::text);
+    }
+
+    <T> JsonText each(String name, List<T> items, Consumer<T> element) {
+        return name(name).array(() -> items.forEach(element));
+    }
+
+    @Override
+    public String toString() {
+        return out.toString();
+    }
+
+    private JsonText enclosed(char open, Runnable inside, char close) {
+        separate();
+        out.append(open);
+        first = true;
+        inside.run();
+        out.append(close);
+        first = false;
+        return this;
+    }
+
+    private void separate() {
+        if (!first) {
+            out.append(',');
+        }
+        first = false;
+    }
+
+    private void quoted(String text) {
+        out.append('"');
+        text.codePoints().forEach(this::character);
+        out.append('"');
+    }
+
+    private void character(int c) {
+        if (c == '"' || c == '\\') {
+            out.append('\\').append((char) c);
+        } else if (isPlain(c)) {
+            out.appendCodePoint(c);
+        } else if (Character.isBmpCodePoint(c)) {
+            escaped((char) c);
+        } else {
+            escaped(Character.highSurrogate(c));
+            escaped(Character.lowSurrogate(c));
+        }
+    }
+
+    private static boolean isPlain(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED ->
+                    false;
+            default -> true;
+        };
+    }
+
+    private void escaped(char c) {
+        out.append("\\u")
+                .append(HEX.charAt(c >> 12))
+                .append(HEX.charAt(c >> 8 & 15))
+                .append(HEX.charAt(c >> 4 & 15))
+                .append(HEX.charAt(c & 15));
+    }
+}
