@@ -64,7 +64,7 @@ public final class AnswerJson {
 
     private void verdict(Verdict verdict) {
         json.member("outcome", verdict.outcome().label());
-        json.member("sentence", verdict.sentence());
+        sentence("sentence", verdict.sentence());
         verdict.wouldTell()
                 .ifPresent(
                         tell ->
@@ -72,7 +72,7 @@ public final class AnswerJson {
                                         .object(
                                                 () -> {
                                                     json.member("path", tell.path());
-                                                    json.member("sentence", tell.sentence());
+                                                    sentence("sentence", tell.sentence());
                                                     json.name("bandShare").number(tell.bandShare());
                                                 }));
         json.texts("downgrades", verdict.downgrades());
@@ -83,7 +83,7 @@ public final class AnswerJson {
         json.member("code", finding.code());
         json.member("part", finding.part());
         json.member("path", finding.path());
-        json.member("sentence", finding.sentence());
+        sentence("sentence", finding.sentence());
         finding.value().ifPresent(value -> value("value", value));
         finding.limit()
                 .ifPresent(
@@ -108,7 +108,7 @@ public final class AnswerJson {
 
     private void remedy(Remedy remedy, RemedyNumbers numbers) {
         json.name("number").whole(numbers.next());
-        json.member("name", remedy.name());
+        sentence("name", remedy.name());
         json.each("changes", remedy.changes(), c -> json.object(() -> change(c)));
         json.name("effect").object(() -> effect(remedy.effect()));
     }
@@ -135,15 +135,17 @@ public final class AnswerJson {
                 json.member("kind", "clears");
                 value("after", clears.after());
                 value("difference", clears.difference());
-                json.member("step", clears.step());
+                sentence("step", clears.step());
             }
             case Remedy.Effect.Helps helps -> {
                 json.member("kind", "helps");
                 value("after", helps.after());
                 value("difference", helps.difference());
             }
-            case Remedy.Effect.Refused refused ->
-                    json.member("kind", "refused").member("reason", refused.reason());
+            case Remedy.Effect.Refused refused -> {
+                json.member("kind", "refused");
+                sentence("reason", refused.reason());
+            }
         }
     }
 
@@ -185,6 +187,24 @@ public final class AnswerJson {
         json.member("note", step.note());
     }
 
+    private void sentence(String name, Sentence sentence) {
+        json.each(name, sentence.parts(), this::part);
+    }
+
+    private void part(Sentence.Part part) {
+        switch (part) {
+            case Sentence.Part.Words words -> json.text(words.text());
+            case Sentence.Part.Amount amount ->
+                    json.object(
+                            () -> {
+                                json.member("measure", SiUnit.word(amount.measure()));
+                                json.name("si").number(amount.si());
+                                json.member("unit", SiUnit.of(amount.measure()));
+                                amount.band().ifPresent(this::band);
+                            });
+        }
+    }
+
     private void value(String name, Value value) {
         json.name(name).object(() -> value(value));
     }
@@ -221,7 +241,7 @@ public final class AnswerJson {
 
     private void evidence(Evidence evidence) {
         json.name("draws").whole(evidence.draws());
-        json.member("state", evidence.state());
+        sentence("state", evidence.state());
         json.each(
                 "laws",
                 evidence.laws(),

@@ -26,10 +26,11 @@ public final class Checks {
         var downgrades = new ArrayList<>(verdict.downgrades());
         doubts.stream().filter(doubt -> !downgrades.contains(doubt)).forEach(downgrades::add);
         Outcome outcome = verdict.outcome().downgradedTo(Outcome.CANNOT_BE_TOLD);
-        String sentence =
+        Sentence sentence =
                 outcome == verdict.outcome()
                         ? verdict.sentence()
-                        : doubts.getFirst() + ". By the numbers alone: " + verdict.sentence();
+                        : Sentence.words(doubts.getFirst() + ". By the numbers alone: ")
+                                .then(verdict.sentence());
         return new Verdict(outcome, sentence, verdict.wouldTell(), downgrades);
     }
 

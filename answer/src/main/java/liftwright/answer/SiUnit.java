@@ -1,5 +1,6 @@
 package liftwright.answer;
 
+import java.util.Locale;
 import liftwright.quantity.Measure;
 
 /** The unit that a number of an answer has in JSON: coherent SI, written in ASCII. */
@@ -33,5 +34,10 @@ public final class SiUnit {
             case PRESSURE -> "Pa";
             case RATIO, PERCENT, COUNT -> "1";
         };
+    }
+
+    /** What it measures, in plain words: {@code small length}. */
+    static String word(Measure measure) {
+        return measure.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

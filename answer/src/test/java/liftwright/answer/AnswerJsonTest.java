@@ -65,8 +65,7 @@ class AnswerJsonTest {
                         return;
                     }
                     var answer = sample("left.3", Value.of("fan-speed", si));
-                    JsonNode value =
-                            read(answer).at("/answer/findings/0/value");
+                    JsonNode value = read(answer).at("/answer/findings/0/value");
                     assertThat(value.get("si").doubleValue()).isEqualTo(si);
                     assertThat(value.get("unit").stringValue()).isEqualTo("rad/s");
                 });
@@ -107,8 +106,8 @@ class AnswerJsonTest {
         JsonNode findings = read(answer).at("/answer/findings");
         assertThat(findings.at("/1/remedies/0/number").intValue()).isEqualTo(4);
         assertThat(answer.remedies()).hasSize(6);
-        assertThat(answer.remedies().get(3).name())
-                .isEqualTo(findings.at("/1/remedies/0/name").stringValue());
+        assertThat(answer.remedies().get(3).name().toString())
+                .contains(findings.at("/1/remedies/0/name/0").stringValue());
     }
 
     @Test
@@ -149,7 +148,8 @@ class AnswerJsonTest {
         hostile("");
     }
 
-    private static final String HOSTILE = "\u0000\b\n\r\t\u001b[31m\u007f\u0085\u200b\u200e\u202e\u2028\u2066\ufeff\ud83d\"\\</";
+    private static final String HOSTILE =
+            "\u0000\b\n\r\t\u001b[31m\u007f\u0085\u200b\u200e\u202e\u2028\u2066\ufeff\ud83d\"\\</";
 
     private static void hostile(String name) {
         String json = write(sample(name));

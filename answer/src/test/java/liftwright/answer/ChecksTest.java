@@ -28,7 +28,7 @@ class ChecksTest {
         Verdict verdict = Checks.downgrade(verdict(Outcome.HOLDS), evidence);
         assertThat(verdict.outcome()).isEqualTo(Outcome.CANNOT_BE_TOLD);
         assertThat(verdict.downgrades()).hasSize(1);
-        assertThat(verdict.sentence())
+        assertThat(verdict.sentence().toString())
                 .contains(verdict.downgrades().getFirst())
                 .contains("it lifts");
     }
@@ -70,14 +70,16 @@ class ChecksTest {
     }
 
     private static Verdict verdict(Outcome outcome) {
-        return new Verdict(outcome, "it lifts", Optional.empty(), List.of());
+        return new Verdict(outcome, Sentence.words("it lifts"), Optional.empty(), List.of());
     }
 
     private static Evidence checks(Evidence.Check... checks) {
-        return new Evidence("d", "none", 0, 0, "", List.of(), List.of(), List.of(checks));
+        return new Evidence(
+                "d", "none", 0, 0, Sentence.start(), List.of(), List.of(), List.of(checks));
     }
 
     private static Evidence laws(Evidence.Law... laws) {
-        return new Evidence("d", "none", 0, 0, "", List.of(laws), List.of(), List.of());
+        return new Evidence(
+                "d", "none", 0, 0, Sentence.start(), List.of(laws), List.of(), List.of());
     }
 }

@@ -3,6 +3,7 @@ package liftwright.answer;
 import java.util.List;
 import java.util.Optional;
 import liftwright.quantity.Band;
+import liftwright.quantity.Measure;
 import liftwright.rig.Change;
 import liftwright.rig.RigPath;
 
@@ -22,8 +23,13 @@ record SampleAnswer(
         return new SampleAnswer(
                 new Verdict(
                         outcome,
-                        "lift over weight of " + name + " is 1.04",
-                        Optional.of(new Verdict.WouldTell("fan types/F1/mass", "weigh it", 0.8)),
+                        Sentence.words("lift over weight of " + name + " is ")
+                                .then(Measure.RATIO, 1.04, band(1.04))
+                                .then(" at ")
+                                .then(Measure.TEMPERATURE, 285.15),
+                        Optional.of(
+                                new Verdict.WouldTell(
+                                        "fan types/F1/mass", Sentence.words("weigh it"), 0.8)),
                         List.of("draw 7 found no operating point")),
                 List.of(
                         new Finding(
@@ -31,7 +37,7 @@ record SampleAnswer(
                                 "lift-short",
                                 Optional.of(name),
                                 Optional.of("demands/thrust to weight"),
-                                name + " is short of lift",
+                                Sentence.words(name + " is short of lift"),
                                 Optional.of(amount("thrust-to-weight", 1.04)),
                                 Optional.of(
                                         new Finding.Limit(
@@ -39,12 +45,14 @@ record SampleAnswer(
                                                 "common practice")),
                                 "the supply sags",
                                 List.of(
-                                        new Remedy("carry less", changes(), clears()),
-                                        new Remedy("add a fan", changes(), helps()),
                                         new Remedy(
-                                                "add a cell",
+                                                Sentence.words("carry less"), changes(), clears()),
+                                        new Remedy(Sentence.words("add a fan"), changes(), helps()),
+                                        new Remedy(
+                                                Sentence.words("add a cell"),
                                                 changes(),
-                                                new Remedy.Effect.Refused("too fast")))),
+                                                new Remedy.Effect.Refused(
+                                                        Sentence.words("too fast"))))),
                         note(Finding.Severity.WARNS, name),
                         note(Finding.Severity.NOTES, name)),
                 List.of(
@@ -65,8 +73,7 @@ record SampleAnswer(
                                         List.of(
                                                 Value.words("part", name),
                                                 amount("fan-voltage", 48),
-                                                new Value(
-                                                        "fan-speed", new Value.Figure.Never()),
+                                                new Value("fan-speed", new Value.Figure.Never()),
                                                 new Value(
                                                         "winding-current",
                                                         new Value.Figure.NotComputed(
@@ -76,7 +83,7 @@ record SampleAnswer(
                         "none",
                         7,
                         1024,
-                        "20 % of charge",
+                        Sentence.words("20 % of charge"),
                         List.of(new Evidence.Law("motor", "textbook", "any speed", true)),
                         List.of(new Evidence.Assumption("site/humidity", "50 %", "from memory")),
                         List.of(checks)));
@@ -94,7 +101,9 @@ record SampleAnswer(
 
     private static Remedy.Effect clears() {
         return new Remedy.Effect.Clears(
-                amount("thrust-to-weight", 1.2), amount("thrust-to-weight-gain", 0.16), "0.1 kg");
+                amount("thrust-to-weight", 1.2),
+                amount("thrust-to-weight-gain", 0.16),
+                Sentence.start().then(Measure.MASS, 0.1));
     }
 
     private static Remedy.Effect helps() {
@@ -108,7 +117,7 @@ record SampleAnswer(
                 "hint",
                 Optional.empty(),
                 Optional.empty(),
-                name,
+                Sentence.words(name),
                 Optional.empty(),
                 Optional.empty(),
                 "",
@@ -120,6 +129,10 @@ record SampleAnswer(
     }
 
     private static Value amount(String field, double si) {
-        return Value.of(field, si, new Band(si - 1, si + 1, 0.95, "sampled", 1024, 0.01));
+        return Value.of(field, si, band(si));
+    }
+
+    private static Band band(double si) {
+        return new Band(si - 1, si + 1, 0.95, "sampled", 1024, 0.01);
     }
 }
