@@ -1,73 +1,247 @@
 package liftwright.plant;
 
 import java.util.List;
+import liftwright.physics.Air;
+import liftwright.physics.Gravity;
+import liftwright.plant.body.MassLedger;
 import liftwright.plant.body.MassProperties;
+import liftwright.plant.body.Pose;
+import liftwright.plant.body.ThrustLines;
 import liftwright.plant.parameters.ParameterTable;
+import liftwright.plant.supply.Network;
+import liftwright.plant.supply.NetworkState;
+import liftwright.plant.supply.PackBank;
+import liftwright.plant.supply.Wires;
+import liftwright.plant.thrust.FanBank;
+import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
+import liftwright.rig.Wiring;
 
 /**
  * A rig in numbers: its structure, assembled once, and its parameter table. Immutable and safe to
  * share; each thread brings its own {@link Workspace} and {@link SteadyState}.
+ *
+ * <p>Vectors {@code p} are those of {@link #parameters}. Fans, packs and chains count as in the
+ * rig's lists.
  */
-@SuppressWarnings("DoNotCallSuggester") // until the solver stands
 public final class Plant {
 
-    private Plant() {}
+    private final Rig rig;
+    private final ParameterTable table;
+    private final SiteAir air;
+    private final FanBank fans;
+    private final PackBank packs;
+    private final Wires wires;
+    private final Network network;
+    private final Pose pose;
+    private final ThrustLines lines;
+    private final MassLedger ledger;
 
-    /** Assembles a rig. */
+    Plant(Assembler parts) {
+        rig = parts.rig;
+        table = parts.table;
+        air = parts.air;
+        fans = parts.fans;
+        packs = parts.packs;
+        wires = parts.wires;
+        network = parts.network;
+        pose = parts.pose;
+        lines = parts.lines;
+        ledger = parts.ledger;
+    }
+
+    /**
+     * Assembles a rig.
+     *
+     * @throws liftwright.plant.parameters.ImpossibleValueException if a declared value is none that
+     *     can be
+     */
     public static Plant assemble(Rig rig) {
-        throw new UnsupportedOperationException(rig.name());
+        return new Plant(new Assembler(rig));
     }
 
     /** The rig it was made from. */
     public Rig rig() {
-        throw new UnsupportedOperationException();
+        return rig;
     }
 
     public ParameterTable parameters() {
-        throw new UnsupportedOperationException();
+        return table;
     }
 
+    /** New scratch for one thread. */
     public Workspace workspace() {
-        return new Workspace();
+        return new Workspace(network.newState(), fans.newUnits(), pose.mounts());
     }
 
+    /** A new operating point to write into. */
     public SteadyState state() {
-        return new SteadyState(0, 0, 0);
+        return new SteadyState(rig.fans().size(), rig.packs().size(), rig.wiring().chains().size());
     }
 
-    /** The operating point at full throttle. Allocates nothing. */
+    /**
+     * The operating point at full throttle: every fan at the duty of its group (or 1), cold motors,
+     * settled cells. Allocates nothing.
+     *
+     * @param out overwritten
+     */
     public void solve(double[] p, Effects effects, Workspace workspace, SteadyState out) {
-        throw new UnsupportedOperationException();
+        NetworkState supply = workspace.network;
+        double airK = air.temperatureK(p);
+        fans.load(
+                p,
+                effects.siteDensity() ? air.densityKgpm3(p) : Air.REFERENCE_DENSITY_KGPM3,
+                effects.groupShare(),
+                effects.intake(),
+                effects.installation(),
+                workspace.units);
+        packs.rest(p, effects.charge(), supply.emfV);
+        packs.resistance(p, airK, true, supply.packOhm);
+        wires.resistance(p, airK, supply.chainOhm);
+        if (effects.sag()) {
+            network.solve(supply, workspace.units);
+        } else {
+            network.rest(supply);
+        }
+        supply(p, effects.sag(), supply, out);
+        fans(p, effects.lean(), workspace, out);
+        out.converged = supply.converged();
+        out.iterations = supply.iterations();
+        if (effects.sag()) {
+            double account = out.shaftW + out.fanLossW + out.supplyLossW;
+            out.closure = relative(out.sourceW - account, out.sourceW);
+        } else {
+            out.closure = relative(out.busPowerW - out.shaftW - out.fanLossW, out.busPowerW);
+        }
     }
 
-    /** Mass of the whole rig, kg. */
+    private static double relative(double difference, double whole) {
+        return whole == 0 ? Math.abs(difference) : Math.abs(difference / whole);
+    }
+
+    private void supply(double[] p, boolean sag, NetworkState supply, SteadyState out) {
+        double source = 0;
+        double loss = 0;
+        for (int k = 0; k < out.packA.length; k++) {
+            double current = sag ? supply.packA(k) : 0;
+            double terminalV = sag ? supply.packTerminalV(k) : supply.emfV[k];
+            out.packA[k] = current;
+            out.packRestV[k] = supply.emfV[k];
+            out.packTerminalV[k] = terminalV;
+            out.cellUnderLoadV[k] = packs.cellV(p, k, terminalV, current);
+            source += supply.emfV[k] * current;
+            loss += current * current * supply.packOhm[k];
+        }
+        for (int k = 0; k < out.chainA.length; k++) {
+            out.chainA[k] = sag ? supply.chainA(k) : 0;
+            out.chainLossW[k] = sag ? supply.chainLossW(k) : 0;
+            loss += out.chainLossW[k];
+        }
+        out.sourceW = source;
+        out.supplyLossW = loss;
+    }
+
+    private void fans(double[] p, boolean lean, Workspace workspace, SteadyState out) {
+        FanUnits units = workspace.units;
+        pose.frames(p, workspace.frames, workspace.limb);
+        double lift = 0;
+        double bus = 0;
+        double shaft = 0;
+        double heat = 0;
+        int unfed = 0;
+        for (int k = 0; k < out.fanThrustN.length; k++) {
+            boolean fed = network.isFed(k);
+            out.fanFed[k] = fed;
+            if (!fed) {
+                unfed++;
+                continue; // its figures were never written
+            }
+            double terminalV = workspace.network.loadTerminalV(k);
+            units.operate(k, terminalV);
+            units.account(k, terminalV);
+            double thrust = units.thrustN();
+            double upward = lean ? thrust * lines.upShare(p, workspace.frames, k) : thrust;
+            out.fanTerminalV[k] = terminalV;
+            out.fanDuty[k] = units.duty(k);
+            out.fanSpeedRadps[k] = units.speedRadps(k);
+            out.fanWindingA[k] = units.windingA(k);
+            out.fanBusA[k] = units.currentA(k);
+            out.fanThrustN[k] = thrust;
+            out.fanUpwardThrustN[k] = upward;
+            out.fanShaftW[k] = units.shaftW();
+            out.fanLimited[k] = units.limited(k);
+            lift += upward;
+            bus += terminalV * units.currentA(k);
+            shaft += units.shaftW();
+            heat += units.heatW();
+        }
+        out.liftN = lift;
+        out.busPowerW = bus;
+        out.shaftW = shaft;
+        out.fanLossW = heat;
+        out.fansWithoutSupply = unfed;
+    }
+
+    /** Mass of the whole rig, wearer included, kg. */
     public double massKg(double[] p) {
-        throw new UnsupportedOperationException();
+        return ledger.massKg(p);
     }
 
-    /** Weight of the whole rig, N. */
+    /** Weight of the whole rig under standard gravity, N. */
     public double weightN(double[] p) {
-        throw new UnsupportedOperationException();
+        return massKg(p) * Gravity.STANDARD_MPS2;
     }
 
-    /** Mass, centre and parts as declared. */
+    /** Mass, centre and parts as declared. For reports, not for loops. */
     public MassProperties mass() {
-        throw new UnsupportedOperationException();
+        return ledger.properties(table.nominal());
     }
 
-    /** Added intake loss K of one fan, over the exit dynamic pressure. */
+    /** Place of a fan in rig axes ({@link Pose}), m. For reports, not for loops. */
+    public Vec3 fanPlace(double[] p, int fan) {
+        return pose.place(p, rig.fans().get(fan).mount(), rig.fans().get(fan).at());
+    }
+
+    /** Upward share of a fan's thrust, −1 to 1. For reports, not for loops. */
+    public double upShare(double[] p, int fan) {
+        Workspace scratch = workspace();
+        pose.frames(p, scratch.frames, scratch.limb);
+        return lines.upShare(p, scratch.frames, fan);
+    }
+
+    /**
+     * Added intake loss K of one fan, over the exit dynamic pressure; outside its law beyond {@link
+     * liftwright.physics.FanLaw#GREATEST_INTAKE_LOSS}.
+     */
     public double intakeLoss(double[] p, int fan) {
-        throw new UnsupportedOperationException();
-    }
-
-    /** Every part against its limits at one operating point. */
-    public List<OperatingLimit> limits(double[] p, SteadyState state) {
-        throw new UnsupportedOperationException();
+        return fans.intakeLoss(p, fan);
     }
 
     /** Density of the air of the site, kg/m³. */
     public double siteDensityKgpm3(double[] p) {
-        throw new UnsupportedOperationException();
+        return air.densityKgpm3(p);
+    }
+
+    /** Air temperature of the site, K. */
+    public double siteTemperatureK(double[] p) {
+        return air.temperatureK(p);
+    }
+
+    /**
+     * Chains whose current nothing determines, because chains without resistance form a loop: the
+     * states give them as zero. Declare what little resistance they have.
+     */
+    public List<Wiring.Chain> undeterminedChains() {
+        return network.undeterminedChains().stream().map(wires.chains()::get).toList();
+    }
+
+    /**
+     * Every part that has a limit, against it.
+     *
+     * @param state an operating point solved at the same vector
+     */
+    public List<OperatingLimit> limits(double[] p, SteadyState state) {
+        return new OperatingLimits(rig, air, fans, packs, wires, network).of(p, state);
     }
 }

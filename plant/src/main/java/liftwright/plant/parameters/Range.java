@@ -5,6 +5,8 @@ public enum Range {
     ANY(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, "any number"),
     NOT_NEGATIVE(0, Double.POSITIVE_INFINITY, "not negative"),
     POSITIVE(Double.MIN_VALUE, Double.POSITIVE_INFINITY, "above 0"),
+    /** A duty. */
+    DUTY(0, 1, "from 0 to 1"),
     /** An open share: above 0 and up to 1. */
     SHARE(Double.MIN_VALUE, 1, "above 0 and up to 1");
 

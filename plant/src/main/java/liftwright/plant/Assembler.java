@@ -1,0 +1,53 @@
+package liftwright.plant;
+
+import java.util.List;
+import liftwright.plant.body.MassLedger;
+import liftwright.plant.body.Pose;
+import liftwright.plant.body.ThrustLines;
+import liftwright.plant.parameters.ParameterRows;
+import liftwright.plant.parameters.ParameterTable;
+import liftwright.plant.supply.Network;
+import liftwright.plant.supply.PackBank;
+import liftwright.plant.supply.Wires;
+import liftwright.plant.thrust.FanBank;
+import liftwright.rig.Rig;
+
+/**
+ * Joins supply, thrust and body over one parameter table. The order in which they declare their
+ * parameters is the order of the vector; draws do not depend on it.
+ */
+final class Assembler {
+
+    final Rig rig;
+    final ParameterTable table;
+    final SiteAir air;
+    final FanBank fans;
+    final PackBank packs;
+    final Wires wires;
+    final Network network;
+    final Pose pose;
+    final ThrustLines lines;
+    final MassLedger ledger;
+
+    Assembler(Rig rig) {
+        this.rig = rig;
+        ParameterRows rows = new ParameterRows();
+        air = SiteAir.declare(rig.site(), rows);
+        fans = FanBank.declare(rig, rows);
+        packs = PackBank.declare(rig, rows);
+        wires = Wires.declare(rig.wiring(), rows);
+        pose = Pose.declare(rig, rows);
+        lines = ThrustLines.declare(rig, pose, rows);
+        ledger = MassLedger.declare(rig, pose, rows);
+        table = rows.table();
+        network = Network.of(packNodes(rig), fanNodes(rig), wires);
+    }
+
+    static List<String> packNodes(Rig rig) {
+        return rig.packs().stream().map(pack -> pack.id().text()).toList();
+    }
+
+    static List<String> fanNodes(Rig rig) {
+        return rig.fans().stream().map(fan -> fan.id().text()).toList();
+    }
+}

@@ -1,0 +1,72 @@
+package liftwright.plant;
+
+import liftwright.physics.Air;
+import liftwright.plant.parameters.ParameterRows;
+import liftwright.plant.parameters.Range;
+import liftwright.rig.RigPath;
+import liftwright.rig.Site;
+
+/** The air of the site from the parameter vector. */
+final class SiteAir {
+
+    private static final int STANDARD = -1;
+
+    private final int elevation;
+    private final int temperature;
+    private final int pressure;
+    private final int humidity;
+
+    private SiteAir(int elevation, int temperature, int pressure, int humidity) {
+        this.elevation = elevation;
+        this.temperature = temperature;
+        this.pressure = pressure;
+        this.humidity = humidity;
+    }
+
+    static SiteAir declare(Site site, ParameterRows table) {
+        RigPath at = RigPath.of("site");
+        return new SiteAir(
+                table.row(
+                        at.child("elevation"),
+                        "elevation of the site",
+                        site.elevation(),
+                        Range.ANY),
+                site.temperature()
+                        .map(
+                                kelvin ->
+                                        table.row(
+                                                at.child("temperature"),
+                                                "air temperature",
+                                                kelvin,
+                                                Range.POSITIVE))
+                        .orElse(STANDARD),
+                site.pressure()
+                        .map(
+                                pascal ->
+                                        table.row(
+                                                at.child("pressure"),
+                                                "station pressure",
+                                                pascal,
+                                                Range.POSITIVE))
+                        .orElse(STANDARD),
+                table.row(
+                        at.child("humidity"),
+                        "relative humidity",
+                        site.humidity(),
+                        Range.NOT_NEGATIVE));
+    }
+
+    double temperatureK(double[] p) {
+        return temperature == STANDARD
+                ? Air.standardTemperatureK(Air.geopotentialM(p[elevation]))
+                : p[temperature];
+    }
+
+    double densityKgpm3(double[] p) {
+        double pascal =
+                pressure == STANDARD
+                        ? Air.standardPressurePa(Air.geopotentialM(p[elevation]))
+                        : p[pressure];
+        return Air.densityKgpm3(pascal, temperatureK(p), p[humidity]);
+    }
+}

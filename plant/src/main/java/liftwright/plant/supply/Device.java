@@ -1,0 +1,23 @@
+package liftwright.plant.supply;
+
+/**
+ * The seam between the supply and what hangs on it: all loads of one rig, each at its own node.
+ * Implemented by the fans.
+ */
+public interface Device {
+
+    /**
+     * Current and slope of one load at a terminal voltage. Called in the solver's loop; a trial
+     * voltage may lie anywhere, so the current is finite and continuous for every voltage.
+     *
+     * @param load number of the load
+     * @param terminalV voltage at its terminals, V
+     */
+    void operate(int load, double terminalV);
+
+    /** Current that the load of the last {@link #operate} draws, A. */
+    double currentA(int load);
+
+    /** Derivative of that current by the terminal voltage, S; negative for a constant power. */
+    double slopeS(int load);
+}

@@ -1,0 +1,101 @@
+package liftwright.plant.supply;
+
+import liftwright.numerics.SymmetricFactor;
+
+/**
+ * Numbers of one network in one thread: what goes in, what comes out, and scratch. The first three
+ * arrays are the caller's to fill before {@link Network#solve}.
+ */
+public final class NetworkState {
+
+    /** In: rest voltage of each pack, V. */
+    public final double[] emfV;
+
+    /** In: resistance of each pack, Ω, above 0. */
+    public final double[] packOhm;
+
+    /** In: resistance of each chain, Ω; above 0 unless declared without any. */
+    public final double[] chainOhm;
+
+    final double[] packA;
+    final double[] packTerminalV;
+    final double[] loadTerminalV;
+    final double[] loadA;
+    final double[] chainA;
+    final double[] chainLossW;
+    boolean converged;
+    int iterations;
+
+    // Scratch; one per unknown unless said.
+    final double[] referenceV; // one per island
+    final double[] offset;
+    final double[] trial;
+    final double[] residual;
+    final double[] step;
+    final double[] fixedDiagonal;
+    final double[] loadSlope;
+    final double[] diagonal;
+    final double[] coupling; // one per coupling
+    final double[] leavingA; // one per node of the graph
+    final SymmetricFactor factor;
+
+    NetworkState(Network network) {
+        int unknowns = network.topology.unknowns;
+        int chains = network.topology.chainFrom.length;
+        emfV = new double[network.topology.packUnknown.length];
+        packOhm = new double[emfV.length];
+        chainOhm = new double[chains];
+        packA = new double[emfV.length];
+        packTerminalV = new double[emfV.length];
+        loadTerminalV = new double[network.topology.loadUnknown.length];
+        loadA = new double[loadTerminalV.length];
+        chainA = new double[chains];
+        chainLossW = new double[chains];
+        referenceV = new double[network.topology.islands];
+        offset = new double[unknowns];
+        trial = new double[unknowns];
+        residual = new double[unknowns];
+        step = new double[unknowns];
+        fixedDiagonal = new double[unknowns];
+        loadSlope = new double[unknowns];
+        diagonal = new double[unknowns];
+        coupling = new double[network.pattern.couplings()];
+        leavingA = new double[network.topology.zeroChains.nodes()];
+        factor = network.pattern.newFactor();
+    }
+
+    /** Discharge current of a pack, A. */
+    public double packA(int pack) {
+        return packA[pack];
+    }
+
+    /** Voltage at the leads of a pack, V. */
+    public double packTerminalV(int pack) {
+        return packTerminalV[pack];
+    }
+
+    /** Voltage at a load, V; 0 without supply. */
+    public double loadTerminalV(int load) {
+        return loadTerminalV[load];
+    }
+
+    /** Current through a chain from its first node to its second, A. */
+    public double chainA(int chain) {
+        return chainA[chain];
+    }
+
+    /** Heat of a chain, W. */
+    public double chainLossW(int chain) {
+        return chainLossW[chain];
+    }
+
+    /** Whether the voltages settled. */
+    public boolean converged() {
+        return converged;
+    }
+
+    /** Newton steps taken. */
+    public int iterations() {
+        return iterations;
+    }
+}

@@ -1,0 +1,188 @@
+package liftwright.plant.supply;
+
+import java.util.ArrayList;
+import java.util.List;
+import liftwright.physics.CellLaw;
+import liftwright.plant.parameters.ParameterRows;
+import liftwright.plant.parameters.Range;
+import liftwright.rig.CellType;
+import liftwright.rig.Pack;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+
+/**
+ * The packs as sources: rest voltage and resistance from the cells.
+ *
+ * <p>Resistance is the settled one, R0 + Σ R_k, at the pack's temperature: a pulse of ten seconds
+ * would understate what a minute's discharge sees. A pack is series / parallel times its mean cell
+ * plus the interconnect; scatter from cell to cell averages out in the pack ({@link
+ * ParameterRows#meanRow}).
+ */
+public final class PackBank {
+
+    private final List<Pack> packs;
+    private final Row[] rows;
+    private final int judgedAtCharge;
+
+    private record Row(
+            int series,
+            int parallel,
+            int instant,
+            int temperatureCoefficient,
+            int offset,
+            int interconnect,
+            int charge,
+            int temperature,
+            Cell cell) {}
+
+    /** What a pack takes from its cells in lists. */
+    private static final class Cell {
+        private final int[] settling;
+        private final double[] charge;
+        private final double[] volt;
+
+        Cell(int[] settling, CellType.Curve openCircuit) {
+            this.settling = settling;
+            charge = doubles(openCircuit.charge());
+            volt = doubles(openCircuit.volt());
+        }
+
+        private static double[] doubles(List<Double> list) {
+            return list.stream().mapToDouble(Double::doubleValue).toArray();
+        }
+    }
+
+    private PackBank(List<Pack> packs, Row[] rows, int judgedAtCharge) {
+        this.packs = packs;
+        this.rows = rows;
+        this.judgedAtCharge = judgedAtCharge;
+    }
+
+    /** Declares the parameters of all packs. */
+    public static PackBank declare(Rig rig, ParameterRows table) {
+        int judged =
+                table.row(
+                        RigPath.of("demands", "judged at charge"),
+                        "charge at which lift is judged",
+                        rig.demands().judgedAtCharge(),
+                        Range.ANY);
+        List<Row> rows = new ArrayList<>();
+        for (Pack pack : rig.packs()) {
+            rows.add(row(pack, table));
+        }
+        return new PackBank(rig.packs(), rows.toArray(new Row[0]), judged);
+    }
+
+    private static Row row(Pack pack, ParameterRows table) {
+        CellType cell = pack.cell();
+        RigPath type = RigPath.of("cells", cell.name());
+        int cells = pack.series() * pack.parallel();
+        int[] settling = new int[cell.settling().size()];
+        for (int k = 0; k < settling.length; k++) {
+            settling[k] =
+                    table.meanRow(
+                            type.child("settling")
+                                    .child(Integer.toString(k + 1))
+                                    .child("resistance"),
+                            "settling resistance " + (k + 1) + " of cell " + cell.name(),
+                            pack.id(),
+                            cells,
+                            cell.settling().get(k).resistance(),
+                            Range.NOT_NEGATIVE);
+        }
+        return new Row(
+                pack.series(),
+                pack.parallel(),
+                table.meanRow(
+                        type.child("resistance"),
+                        "resistance of cell " + cell.name(),
+                        pack.id(),
+                        cells,
+                        cell.resistance(),
+                        Range.POSITIVE),
+                table.row(
+                        type.child("temperature coefficient"),
+                        "temperature coefficient of cell " + cell.name(),
+                        pack.id(),
+                        cell.temperatureCoefficient(),
+                        Range.ANY),
+                table.meanRow(
+                        type.child("open circuit"),
+                        "open-circuit voltage of cell " + cell.name(),
+                        pack.id(),
+                        cells,
+                        cell.openCircuitDoubt(),
+                        Range.ANY),
+                table.row(
+                        pack.declaredAt().child("interconnect"),
+                        "interconnect of pack " + pack.declaredAt(),
+                        pack.id(),
+                        pack.interconnect(),
+                        Range.NOT_NEGATIVE),
+                table.row(
+                        pack.declaredAt().child("charge"),
+                        "charge of pack " + pack.declaredAt(),
+                        pack.id(),
+                        pack.charge(),
+                        Range.ANY),
+                pack.temperature()
+                        .map(
+                                kelvin ->
+                                        table.row(
+                                                pack.declaredAt().child("temperature"),
+                                                "temperature of pack " + pack.declaredAt(),
+                                                pack.id(),
+                                                kelvin,
+                                                Range.POSITIVE))
+                        .orElse(-1),
+                new Cell(settling, cell.openCircuit()));
+    }
+
+    public List<Pack> packs() {
+        return packs;
+    }
+
+    /**
+     * Rest voltages of the packs, V.
+     *
+     * @param judged at the charge at which lift is judged, or a pack's own if that is lower; else
+     *     full
+     * @param emfV takes one value per pack
+     */
+    public void rest(double[] p, boolean judged, double[] emfV) {
+        for (int k = 0; k < rows.length; k++) {
+            Row row = rows[k];
+            double charge = judged ? Math.min(p[judgedAtCharge], p[row.charge]) : 1;
+            double cellV = CellLaw.openCircuitV(row.cell.charge, row.cell.volt, charge);
+            emfV[k] = row.series * (cellV + p[row.offset]);
+        }
+    }
+
+    /**
+     * Resistances of the packs, Ω.
+     *
+     * @param airK temperature of packs that declare none, K
+     * @param settled with the settling resistances; else at once
+     * @param ohm takes one value per pack
+     */
+    public void resistance(double[] p, double airK, boolean settled, double[] ohm) {
+        for (int k = 0; k < rows.length; k++) {
+            Row row = rows[k];
+            double cell = p[row.instant];
+            if (settled) {
+                for (int pair : row.cell.settling) {
+                    cell += p[pair];
+                }
+            }
+            double kelvin = row.temperature < 0 ? airK : p[row.temperature];
+            cell *= CellLaw.temperatureFactor(p[row.temperatureCoefficient], kelvin);
+            ohm[k] = cell * row.series / row.parallel + p[row.interconnect];
+        }
+    }
+
+    /** Mean cell voltage of a pack: leads and links taken out, V. */
+    public double cellV(double[] p, int pack, double terminalV, double currentA) {
+        Row row = rows[pack];
+        return (terminalV + currentA * p[row.interconnect]) / row.series;
+    }
+}

@@ -1,0 +1,298 @@
+package liftwright.plant.thrust;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import liftwright.physics.FanLaw;
+import liftwright.physics.FanUnit;
+import liftwright.physics.Screen;
+import liftwright.plant.parameters.ParameterRows;
+import liftwright.plant.parameters.Range;
+import liftwright.quantity.Dimension;
+import liftwright.quantity.Quantity;
+import liftwright.quantity.Tolerance;
+import liftwright.rig.Control;
+import liftwright.rig.Fan;
+import liftwright.rig.FanType;
+import liftwright.rig.Intake;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+
+/**
+ * All fan units of a rig: where each takes its numbers from the parameter vector, and what the
+ * numbers make of it. Immutable.
+ *
+ * <p>Motors are cold: winding resistance at 20 °C, switches at 25 °C, K_v as declared. A hot motor
+ * gives up to 11 % more thrust at full duty (physics: warm magnets turn faster).
+ */
+public final class FanBank {
+
+    /**
+     * What a seller's thrust figure is worth until it is measured, 0.90 (+0.05/−0.15); common
+     * practice.
+     */
+    public static final Quantity SELLERS_WORTH =
+            new Quantity(
+                    0.90,
+                    Dimension.NONE,
+                    new Tolerance(0.05, 0.15, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED));
+
+    /** Index that stands for "none". */
+    private static final int NONE = -1;
+
+    /** Places in the parameter vector of one unit; {@link #NONE} where it has no such number. */
+    private record Rows(
+            Rotor rotor,
+            int scatter,
+            int installation,
+            int seller,
+            int speedConstant,
+            int winding,
+            int noLoad,
+            int onResistance,
+            int currentLimit,
+            int switching,
+            int fixedPower,
+            int exitArea,
+            int freeArea,
+            int face,
+            int share,
+            boolean wire,
+            int sharedBy) {}
+
+    /** How thrust and torque coefficients follow from the declared numbers. */
+    private sealed interface Rotor {
+        record AtSpeed(int speed, int thrust, int shaftPower) implements Rotor {}
+
+        record Coefficients(int thrust, int torque) implements Rotor {}
+    }
+
+    private final List<Fan> fans;
+    private final Rows[] rows;
+
+    private FanBank(List<Fan> fans, Rows[] rows) {
+        this.fans = fans;
+        this.rows = rows;
+    }
+
+    /** Declares the parameters of all fans. */
+    public static FanBank declare(Rig rig, ParameterRows table) {
+        Map<PartId, Control.Group> groups = new HashMap<>();
+        for (Control.Group group : rig.control().groups()) {
+            group.fans().forEach(fan -> groups.put(fan, group));
+        }
+        Rows[] rows = new Rows[rig.fans().size()];
+        for (int k = 0; k < rows.length; k++) {
+            Fan fan = rig.fans().get(k);
+            rows[k] = rows(fan, Optional.ofNullable(groups.get(fan.id())), table);
+        }
+        return new FanBank(rig.fans(), rows);
+    }
+
+    private static Rows rows(Fan fan, Optional<Control.Group> group, ParameterRows table) {
+        FanType type = fan.type();
+        Declaring declare = new Declaring(table, fan);
+        RigPath motor = declare.type.child("motor");
+        RigPath controller = declare.type.child("controller");
+        Optional<Intake> intake = fan.intake();
+        return new Rows(
+                rotor(declare, type.performance()),
+                declare.ofType("scatter", type.scatter()),
+                table.row(
+                        fan.installation().at(),
+                        "installation factor of " + fan.type().name(),
+                        fan.id(),
+                        fan.installation().value(),
+                        Range.NOT_NEGATIVE),
+                switch (type.data()) {
+                    case SELLER ->
+                            table.row(
+                                    declare.type.child("data"),
+                                    "what the seller's thrust of " + type.name() + " is worth",
+                                    fan.id(),
+                                    SELLERS_WORTH,
+                                    Range.NOT_NEGATIVE);
+                    case MEASURED, ESTIMATE -> NONE;
+                },
+                declare.row(motor, "speed constant", type.motor().speedConstant()),
+                declare.row(motor, "winding resistance", type.motor().windingResistance()),
+                declare.row(
+                        motor, "no-load current", type.motor().noLoadCurrent(), Range.NOT_NEGATIVE),
+                declare.row(
+                        controller,
+                        "on-resistance",
+                        type.controller().onResistance(),
+                        Range.NOT_NEGATIVE),
+                type.controller()
+                        .currentLimit()
+                        .map(limit -> declare.row(controller, "current limit", limit))
+                        .orElse(NONE),
+                declare.row(
+                        controller,
+                        "switching loss",
+                        type.controller().switchingLoss(),
+                        Range.NOT_NEGATIVE),
+                declare.row(
+                        controller,
+                        "fixed power",
+                        type.controller().fixedPower(),
+                        Range.NOT_NEGATIVE),
+                declare.ofType("exit area", type.exitArea()),
+                intake.map(
+                                before ->
+                                        declare.row(
+                                                before.declaredAt(),
+                                                "free area",
+                                                before.freeArea(),
+                                                Range.SHARE))
+                        .orElse(NONE),
+                intake.map(before -> declare.row(before.declaredAt(), "face", before.face()))
+                        .orElse(NONE),
+                group.map(
+                                own ->
+                                        table.row(
+                                                own.declaredAt().child("share"),
+                                                "share of control group " + own.name(),
+                                                fan.id(),
+                                                own.share(),
+                                                Range.DUTY))
+                        .orElse(NONE),
+                intake.map(before -> isWire(before.screen())).orElse(false),
+                intake.map(Intake::sharedBy).orElse(1));
+    }
+
+    private static boolean isWire(Intake.Screen screen) {
+        return switch (screen) {
+            case WIRE -> true;
+            case PERFORATED_PLATE -> false;
+        };
+    }
+
+    private static Rotor rotor(Declaring declare, FanType.Performance performance) {
+        return switch (performance) {
+            case FanType.Performance.AtSpeed point -> {
+                RigPath at = declare.type.child("at speed");
+                yield new Rotor.AtSpeed(
+                        declare.row(at, "speed", point.speed()),
+                        declare.row(at, "thrust", point.thrust()),
+                        declare.row(at, "shaft power", point.shaftPower()));
+            }
+            case FanType.Performance.Coefficients coefficients -> {
+                RigPath at = declare.type.child("coefficients");
+                yield new Rotor.Coefficients(
+                        declare.row(at, "thrust", coefficients.thrust()),
+                        declare.row(at, "torque", coefficients.torque()));
+            }
+        };
+    }
+
+    /** Rows of one fan's values. */
+    private static final class Declaring {
+        private final ParameterRows table;
+        private final Fan fan;
+        private final RigPath type;
+
+        Declaring(ParameterRows table, Fan fan) {
+            this.table = table;
+            this.fan = fan;
+            type = RigPath.of("fan types", fan.type().name());
+        }
+
+        int ofType(String key, Quantity value) {
+            return row(type, key, value);
+        }
+
+        int row(RigPath at, String key, Quantity value) {
+            return row(at, key, value, Range.POSITIVE);
+        }
+
+        int row(RigPath at, String key, Quantity value, Range range) {
+            String label = key + " of fan " + fan.type().name();
+            return table.row(at.child(key), label, fan.id(), value, range);
+        }
+    }
+
+    public List<Fan> fans() {
+        return fans;
+    }
+
+    /** New numbers for one thread. */
+    public FanUnits newUnits() {
+        return new FanUnits(fans.size());
+    }
+
+    /**
+     * Turns the vector into coefficients and duties.
+     *
+     * @param densityKgpm3 air density, kg/m³
+     * @param groupShare duty of the fan's control group; else 1
+     * @param intake with intake losses
+     * @param installation with installation factors and what sellers' figures are worth
+     */
+    public void load(
+            double[] p,
+            double densityKgpm3,
+            boolean groupShare,
+            boolean intake,
+            boolean installation,
+            FanUnits units) {
+        double density = FanLaw.densityFactor(densityKgpm3);
+        for (int k = 0; k < rows.length; k++) {
+            Rows row = rows[k];
+            double thrust;
+            double torque;
+            switch (row.rotor) {
+                case Rotor.AtSpeed at -> {
+                    double speed = p[at.speed];
+                    thrust = p[at.thrust] / (speed * speed);
+                    torque = p[at.shaftPower] / (speed * speed * speed);
+                }
+                case Rotor.Coefficients at -> {
+                    thrust = p[at.thrust];
+                    torque = p[at.torque];
+                }
+            }
+            thrust *= p[row.scatter];
+            if (intake && row.face >= 0) {
+                thrust *= FanLaw.installedThrustFactor(intakeLoss(p, k));
+            }
+            if (installation) {
+                thrust *= p[row.installation];
+                if (row.seller >= 0) {
+                    thrust *= p[row.seller];
+                }
+            }
+            int at = k * FanUnit.COEFFICIENTS;
+            double[] unit = units.unit;
+            unit[at + FanUnit.THRUST] = thrust * density;
+            unit[at + FanUnit.TORQUE] = torque * density;
+            unit[at + FanUnit.KV] = p[row.speedConstant];
+            unit[at + FanUnit.RESISTANCE] = p[row.winding] + p[row.onResistance];
+            unit[at + FanUnit.NO_LOAD] = p[row.noLoad];
+            unit[at + FanUnit.NO_LOAD_SLOPE] = 0;
+            unit[at + FanUnit.SWITCHING] = p[row.switching];
+            unit[at + FanUnit.FIXED] = p[row.fixedPower];
+            unit[at + FanUnit.CURRENT_LIMIT] =
+                    row.currentLimit >= 0 ? p[row.currentLimit] : Double.POSITIVE_INFINITY;
+            units.duty[k] = groupShare && row.share >= 0 ? p[row.share] : 1;
+        }
+    }
+
+    /**
+     * Added total-pressure loss K of a fan's intake over its exit dynamic pressure; 0 without one.
+     * Fans behind one face are taken as equal. Holds up to {@link FanLaw#GREATEST_INTAKE_LOSS}.
+     */
+    public double intakeLoss(double[] p, int fan) {
+        Rows row = rows[fan];
+        if (row.face < 0) {
+            return 0;
+        }
+        double loss =
+                row.wire
+                        ? Screen.wireScreenLoss(p[row.freeArea])
+                        : Screen.perforatedPlateLoss(p[row.freeArea]);
+        return Screen.referredToExit(loss, row.sharedBy * p[row.exitArea], p[row.face]);
+    }
+}
