@@ -36,7 +36,14 @@ public final class Roots {
         }
         if (!(fa < 0 && fb > 0) && !(fa > 0 && fb < 0)) {
             throw new IllegalArgumentException(
-                    "no change of sign between f(" + low + ") = " + fa + " and f(" + high + ") = " + fb);
+                    "no change of sign between f("
+                            + low
+                            + ") = "
+                            + fa
+                            + " and f("
+                            + high
+                            + ") = "
+                            + fb);
         }
         double c = a;
         double fc = fa;
