@@ -10,17 +10,20 @@ import java.util.List;
 import liftwright.rig.Problem;
 
 /**
- * A file's text, and beside it the working copy that the parser sees: equal in length, code point
- * for code point, with blanks where it cannot be read. The parser counts code points, we count
- * UTF-16 units.
+ * A file's text, and beside it the working copy that the parser sees: without the characters that
+ * have no business there, with blanks where it cannot be read. The parser counts the code points of
+ * the copy, we count UTF-16 units of the text.
  */
 final class Source {
+
+    /** More than so many invisible characters need not be listed one by one. */
+    private static final int MOST_BARRED = 20;
 
     private final String text;
     private final Lines lines;
     private final int[] working;
 
-    /** UTF-16 offset of every code point and of the end. */
+    /** UTF-16 offset in the text of every code point of the copy, and of the end. */
     private final int[] offsets;
 
     private final List<Located> problems;
@@ -29,14 +32,24 @@ final class Source {
     private Source(String text, List<Located> problems, boolean worthReading) {
         this.text = text;
         this.lines = new Lines(text);
-        this.working = text.codePoints().toArray();
-        this.offsets = new int[working.length + 1];
-        for (int i = 0; i < working.length; i++) {
-            offsets[i + 1] = offsets[i] + Character.charCount(working[i]);
-        }
         this.problems = new ArrayList<>(problems);
         this.worthReading = worthReading;
-        barControls();
+        int[] kept = new int[text.length()];
+        int[] where = new int[text.length() + 1];
+        int count = 0;
+        for (int offset = 0; offset < text.length(); ) {
+            int codePoint = text.codePointAt(offset);
+            if (Characters.barredAnywhere(codePoint) && !(offset == 0 && codePoint == 0xFEFF)) {
+                bar(codePoint, offset);
+            } else {
+                kept[count] = codePoint;
+                where[count++] = offset;
+            }
+            offset += Character.charCount(codePoint);
+        }
+        where[count] = text.length();
+        this.working = Arrays.copyOf(kept, count);
+        this.offsets = Arrays.copyOf(where, count + 1);
     }
 
     static Source decode(byte[] bytes) {
@@ -84,23 +97,16 @@ final class Source {
         return bytes.length >= 2 && (bytes[0] & 0xFF) == first && (bytes[1] & 0xFF) == second;
     }
 
-    private void barControls() {
-        int found = 0;
-        for (int i = 0; i < working.length; i++) {
-            if (!Characters.barredAnywhere(working[i]) || (i == 0 && working[i] == 0xFEFF)) {
-                continue;
-            }
-            if (found++ < 20) {
-                problems.add(
-                        new Located(
-                                Problem.Code.NOT_TEXT,
-                                offsets[i],
-                                "",
-                                Characters.name(working[i]),
-                                "text",
-                                "Take it out; an editor may show it as a blank or not at all."));
-            }
-            working[i] = ' ';
+    private void bar(int codePoint, int offset) {
+        if (problems.size() < MOST_BARRED) {
+            problems.add(
+                    new Located(
+                            Problem.Code.NOT_TEXT,
+                            offset,
+                            "",
+                            Characters.name(codePoint),
+                            "text",
+                            "Take it out; an editor may show it as a blank or not at all."));
         }
     }
 

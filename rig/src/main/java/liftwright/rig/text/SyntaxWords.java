@@ -15,11 +15,13 @@ final class SyntaxWords {
             "Keys of one map start in the same column; indent with blanks.";
 
     private final Source source;
-    private final String path;
+    private final TreeBuilder builder;
+    private String path;
 
-    SyntaxWords(Source source, String path) {
+    SyntaxWords(Source source, TreeBuilder builder) {
         this.source = source;
-        this.path = path;
+        this.builder = builder;
+        this.path = builder.path();
     }
 
     Slip explain(MarkedYamlEngineException error) {
@@ -132,6 +134,7 @@ final class SyntaxWords {
                     close,
                     open + " stands in line " + (lineOpened + 1) + ".");
         }
+        path = builder.pathOfOpen();
         if (lineNoticed > lineOpened || at >= source.text().length()) {
             return slip(
                     opened,
@@ -187,12 +190,14 @@ final class SyntaxWords {
         int line = source.lines().indexOf(at);
         String before = source.text().substring(source.lines().start(line), at);
         if (before.contains(": ")) {
+            path = builder.lastPath();
             return slip(at, at, "a second `:` in one value", "one value behind the key", QUOTE);
         }
         int above = lineAbove(line);
         if (above >= 0 && !holdsColon(above)) {
             return noColon(source.lines().start(above) + source.indent(above), at);
         }
+        path = builder.lastPath();
         int first = source.lines().start(line) + source.indent(line);
         return slip(
                 first,

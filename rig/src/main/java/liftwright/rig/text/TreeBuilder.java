@@ -29,6 +29,7 @@ final class TreeBuilder {
     private final Deque<Frame> open = new ArrayDeque<>();
     private @Nullable Node root;
     private int documents;
+    private String lastPath = "";
     private int nodes;
 
     TreeBuilder(Source source) {
@@ -101,6 +102,25 @@ final class TreeBuilder {
 
     /** Where reading stands, as a path in print. */
     String path() {
+        return String.join("/", segments());
+    }
+
+    /** The path of the map or list that is being read. */
+    String pathOfOpen() {
+        var segments = segments();
+        Frame frame = open.peek();
+        if (frame != null && (!frame.map || frame.key != null)) {
+            segments.removeLast();
+        }
+        return String.join("/", segments);
+    }
+
+    /** The path of the text read last. */
+    String lastPath() {
+        return lastPath;
+    }
+
+    private List<String> segments() {
         var segments = new ArrayList<String>();
         boolean listed = false;
         for (Iterator<Frame> frames = open.descendingIterator(); frames.hasNext(); ) {
@@ -116,7 +136,7 @@ final class TreeBuilder {
             }
             listed = !frame.map;
         }
-        return String.join("/", segments);
+        return segments;
     }
 
     private boolean startDocument(DocumentStartEvent document) {
@@ -163,6 +183,7 @@ final class TreeBuilder {
         if (frame != null && frame.wantsKey()) {
             takeKey(frame, value, source.lines().span(from, to));
         } else {
+            lastPath = path();
             put(new Node.Scalar(value, !scalar.isPlain(), source.lines().span(from, to)));
         }
         return true;

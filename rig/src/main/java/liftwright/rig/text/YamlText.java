@@ -50,7 +50,7 @@ public final class YamlText {
                     new Problem(
                             Problem.Code.TOO_LARGE,
                             new Problem.Place(fileName, 1, 1, ""),
-                            "a file of " + bytes.length + " bytes",
+                            "a file of more than " + MOST_BYTES + " bytes",
                             "at most " + MOST_BYTES + " bytes",
                             "Is this a rig file? Keep measured tables in files of their own.");
             return new Reading("", Optional.empty(), List.of(tooLarge));
@@ -99,9 +99,9 @@ public final class YamlText {
             }
             return null;
         } catch (MarkedYamlEngineException error) {
-            return new SyntaxWords(source, builder.path()).explain(error);
+            return new SyntaxWords(source, builder).explain(error);
         } catch (YamlEngineException | IndexOutOfBoundsException error) {
-            return new SyntaxWords(source, builder.path()).explainUnknown();
+            return new SyntaxWords(source, builder).explainUnknown();
         } finally {
             builder.closeAll();
         }

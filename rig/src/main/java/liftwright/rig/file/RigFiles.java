@@ -1,0 +1,120 @@
+package liftwright.rig.file;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemLoopException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.Arrays;
+import java.util.UUID;
+import liftwright.rig.text.YamlText;
+
+/** Reads and saves the builder's files. A file is at any moment the old one or the new one. */
+public final class RigFiles {
+
+    private static final int MOST_LINKS = 40;
+
+    private RigFiles() {}
+
+    /**
+     * The bytes of a file, and never more than one beyond {@link YamlText#MOST_BYTES}: enough to
+     * see that it is too large.
+     *
+     * @throws IOException if there is no such file or it cannot be read
+     */
+    public static byte[] read(Path path) throws IOException {
+        if (Files.isDirectory(path)) {
+            throw new IOException(path + " is a folder");
+        }
+        try (var in = Files.newInputStream(path)) {
+            return in.readNBytes(YamlText.MOST_BYTES + 1);
+        }
+    }
+
+    /**
+     * Saves {@code bytes}: a temporary file in the same folder is written and forced to the disk,
+     * takes the place of the old one in a single step, and the folder is forced. Symbolic links
+     * stay links, and an existing file keeps its mode.
+     *
+     * @throws IOException if any of it fails; the old file then stands as it stood
+     */
+    public static void write(Path path, byte[] bytes) throws IOException {
+        Path target = followLinks(path.toAbsolutePath());
+        Path folder = target.getParent();
+        if (folder == null || Files.isDirectory(target)) {
+            throw new IOException(path + " is a folder");
+        }
+        Path temporary = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID());
+        try {
+            // Not createTempFile: a new file shall get the mode that new files get here.
+            try (var channel =
+                    FileChannel.open(
+                            temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+                keepMode(target, temporary);
+                var left = ByteBuffer.wrap(bytes);
+                while (left.hasRemaining()) {
+                    channel.write(left);
+                }
+                channel.force(true);
+            }
+            Files.move(
+                    temporary,
+                    target,
+                    StandardCopyOption.ATOMIC_MOVE,
+                    StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+        forceFolder(folder);
+    }
+
+    /**
+     * Saves {@code bytes} only if the file still holds {@code before}, so that what the builder
+     * typed meanwhile is not lost.
+     *
+     * @return whether it was saved
+     * @throws IOException as {@link #read} and {@link #write}
+     */
+    public static boolean writeOver(Path path, byte[] before, byte[] bytes) throws IOException {
+        if (!Arrays.equals(read(path), before)) {
+            return false;
+        }
+        write(path, bytes);
+        return true;
+    }
+
+    private static Path followLinks(Path path) throws IOException {
+        Path target = path;
+        for (int links = 0; Files.isSymbolicLink(target); links++) {
+            if (links == MOST_LINKS) {
+                throw new FileSystemLoopException(path.toString());
+            }
+            target = target.resolveSibling(Files.readSymbolicLink(target));
+        }
+        return target;
+    }
+
+    private static void keepMode(Path from, Path to) throws IOException {
+        var old =
+                Files.getFileAttributeView(
+                        from, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+        var next = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+        if (old != null && next != null && Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
+            next.setPermissions(old.readAttributes().permissions());
+        }
+    }
+
+    /** Makes the new name last through a loss of power. */
+    private static void forceFolder(Path folder) throws IOException {
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
+        }
+    }
+}
