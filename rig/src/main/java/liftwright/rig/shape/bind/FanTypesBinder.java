@@ -1,0 +1,141 @@
+package liftwright.rig.shape.bind;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import liftwright.quantity.Quantity;
+import liftwright.rig.FanType;
+import liftwright.rig.Intake;
+import liftwright.rig.Problem.Code;
+import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.Measure;
+import liftwright.rig.shape.kind.Stated;
+import liftwright.rig.shape.words.ControllerKeys;
+import liftwright.rig.shape.words.FanTypeKeys;
+import liftwright.rig.shape.words.IntakeKeys;
+import liftwright.rig.shape.words.MotorKeys;
+import liftwright.rig.shape.words.RotorKeys;
+
+/** The fan types. */
+final class FanTypesBinder {
+
+    /** An open rotor's jet contracts to this share of the disc in ideal theory. */
+    private static final double OPEN_JET_SHARE = 0.5;
+
+    private final Ledger ledger;
+
+    FanTypesBinder(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    Map<String, FanType> bind(Map<String, Stated<Fields>> declared) {
+        var types = new LinkedHashMap<String, FanType>();
+        declared.forEach((name, fields) -> types.put(name, type(name, fields.value())));
+        return types;
+    }
+
+    private FanType type(String name, Fields fields) {
+        boolean ducted = ledger.value(fields, FanTypeKeys.DUCTED);
+        Quantity tip = ledger.value(fields, FanTypeKeys.TIP);
+        Quantity hub = ledger.value(fields, FanTypeKeys.HUB);
+        if (hub.si() >= tip.si()
+                && fields.get(FanTypeKeys.HUB).isPresent()
+                && fields.get(FanTypeKeys.TIP).isPresent()) {
+            ledger.problems()
+                    .add(
+                            Code.OUT_OF_RANGE,
+                            fields.spotOf(FanTypeKeys.HUB),
+                            Measure.LENGTH.show(hub.si()),
+                            "a hub smaller than the tip, " + Measure.LENGTH.show(tip.si()),
+                            "");
+        }
+        return new FanType(
+                name,
+                ducted,
+                tip,
+                hub,
+                exitArea(fields, ducted, tip, hub),
+                ledger.value(fields, FanTypeKeys.MASS),
+                ledger.value(fields, FanTypeKeys.DATA),
+                performance(fields),
+                motor(Ledger.section(fields, FanTypeKeys.MOTOR)),
+                new FanType.Rotor(
+                        Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.TOP_SPEED)),
+                controller(Ledger.section(fields, FanTypeKeys.CONTROLLER)),
+                fields.get(FanTypeKeys.INTAKE).map(this::intake),
+                ledger.computed(
+                        fields,
+                        FanTypeKeys.SWIRL,
+                        ducted ? "0.15 ± 0.25 bound" : "1",
+                        ducted
+                                ? "common practice: −0.1 to 0.4 with stators"
+                                : "common practice: an open rotor"),
+                ledger.value(fields, FanTypeKeys.SCATTER),
+                ledger.value(fields, FanTypeKeys.INSTALLATION),
+                fields.get(FanTypeKeys.BENCH));
+    }
+
+    private Quantity exitArea(Fields fields, boolean ducted, Quantity tip, Quantity hub) {
+        double ring =
+                Math.max(0, Math.PI / 4 * (tip.si() * tip.si() - hub.si() * hub.si()))
+                        + Double.MIN_NORMAL;
+        double area = ducted ? ring : OPEN_JET_SHARE * ring;
+        return fields.has(FanTypeKeys.EXIT_AREA) || hub.si() >= tip.si()
+                ? ledger.value(fields, FanTypeKeys.EXIT_AREA)
+                : ledger.computed(
+                        fields,
+                        FanTypeKeys.EXIT_AREA,
+                        Measure.AREA.show(area) + " ± 5 %",
+                        ducted
+                                ? "the ring between hub and tip: a straight duct"
+                                : "half the ring between hub and tip: an ideal open rotor");
+    }
+
+    private FanType.Performance performance(Fields fields) {
+        Optional<Fields> coefficients = fields.get(FanTypeKeys.COEFFICIENTS);
+        if (coefficients.isPresent()) {
+            return new FanType.Performance.Coefficients(
+                    ledger.value(coefficients.get(), FanTypeKeys.K_THRUST),
+                    ledger.value(coefficients.get(), FanTypeKeys.K_TORQUE));
+        }
+        Fields point = Ledger.section(fields, FanTypeKeys.AT_SPEED);
+        return new FanType.Performance.AtSpeed(
+                ledger.value(point, FanTypeKeys.SPEED),
+                ledger.value(point, FanTypeKeys.THRUST),
+                ledger.value(point, FanTypeKeys.SHAFT_POWER));
+    }
+
+    private FanType.Motor motor(Fields fields) {
+        return new FanType.Motor(
+                ledger.value(fields, MotorKeys.SPEED_CONSTANT),
+                ledger.value(fields, MotorKeys.WINDING),
+                ledger.value(fields, MotorKeys.NO_LOAD),
+                fields.get(MotorKeys.POLE_PAIRS)
+                        .map(OptionalInt::of)
+                        .orElseGet(OptionalInt::empty));
+    }
+
+    private FanType.Controller controller(Fields fields) {
+        return new FanType.Controller(
+                ledger.value(fields, ControllerKeys.ON_RESISTANCE),
+                fields.get(ControllerKeys.CURRENT_LIMIT),
+                fields.get(ControllerKeys.TOP_VOLTAGE),
+                fields.get(ControllerKeys.TOP_ELECTRICAL),
+                fields.get(ControllerKeys.CAPACITANCE),
+                fields.get(ControllerKeys.CAPACITOR_VOLTAGE),
+                fields.get(ControllerKeys.CUT_OFF),
+                ledger.value(fields, ControllerKeys.FIXED_POWER),
+                ledger.value(fields, ControllerKeys.SWITCHING_LOSS),
+                ledger.value(fields, ControllerKeys.MASS));
+    }
+
+    Intake intake(Fields fields) {
+        return new Intake(
+                fields.spot().path(),
+                ledger.value(fields, IntakeKeys.SCREEN),
+                ledger.value(fields, IntakeKeys.FREE_AREA),
+                ledger.value(fields, IntakeKeys.FACE),
+                ledger.value(fields, IntakeKeys.SHARED_BY));
+    }
+}

@@ -1,0 +1,230 @@
+package liftwright.rig.shape.bind;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import liftwright.quantity.Quantity;
+import liftwright.rig.Declared;
+import liftwright.rig.Fan;
+import liftwright.rig.FanType;
+import liftwright.rig.Intake;
+import liftwright.rig.Mount;
+import liftwright.rig.PartId;
+import liftwright.rig.Problem.Code;
+import liftwright.rig.RigPath;
+import liftwright.rig.Vec3;
+import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.Nearest;
+import liftwright.rig.shape.kind.Problems;
+import liftwright.rig.shape.kind.Spot;
+import liftwright.rig.shape.kind.Stated;
+import liftwright.rig.shape.words.FanKeys;
+import liftwright.rig.shape.words.FanTypeKeys;
+import liftwright.rig.shape.words.RigKeys;
+
+/** The fans, one by one, from the groups that declare them. */
+final class FansBinder {
+
+    private final Ledger ledger;
+    private final Map<String, FanType> types;
+    private final MountsBinder mounts;
+    private final Parts parts;
+    private final FanTypesBinder typesBinder;
+    private final Pattern pattern;
+    private final Directions directions;
+    private final Serials serials;
+
+    FansBinder(
+            Ledger ledger,
+            Map<String, FanType> types,
+            MountsBinder mounts,
+            Parts parts,
+            Serials serials) {
+        this.ledger = ledger;
+        this.types = types;
+        this.mounts = mounts;
+        this.parts = parts;
+        this.serials = serials;
+        this.typesBinder = new FanTypesBinder(ledger);
+        this.pattern = new Pattern(ledger);
+        this.directions = new Directions(ledger);
+    }
+
+    void bind(List<Stated<Fields>> groups) {
+        var merged = new LinkedHashMap<String, Fields>();
+        for (Stated<Fields> stated : groups) {
+            Fields own = stated.value();
+            String id = ledger.value(own, FanKeys.ID);
+            Fields group = Likeness.merge(ledger, own, merged);
+            merged.putIfAbsent(id, group);
+            if (!own.failed(FanKeys.ID) && own.has(FanKeys.ID)) {
+                make(id, group);
+            }
+        }
+    }
+
+    private void make(String id, Fields group) {
+        boolean free = parts.take(id, group.spotOf(FanKeys.ID));
+        var twin = group.stated(FanKeys.TWIN);
+        Optional<FanType> type = type(group);
+        Optional<Mount> mount = group.stated(FanKeys.MOUNT).flatMap(mounts::find);
+        if (!free || type.isEmpty() || mount.isEmpty()) {
+            parts.broken(id);
+            twin.ifPresent(t -> parts.broken(t.value()));
+            return;
+        }
+        Exceptions exceptions = new Exceptions(ledger, group);
+        List<Fan> made = fans(id, group, type.get(), mount.get(), exceptions);
+        parts.addFans(id, made);
+        twin.ifPresent(t -> makeTwin(t, made, mount.get(), exceptions));
+        exceptions.reportUnused();
+    }
+
+    private void makeTwin(
+            Stated<String> twin, List<Fan> originals, Mount mount, Exceptions exceptions) {
+        Optional<Mount> other = mounts.twinOf(mount, twin.spot());
+        if (!parts.take(twin.value(), twin.spot()) || other.isEmpty()) {
+            parts.broken(twin.value());
+            return;
+        }
+        var made = new ArrayList<Fan>();
+        for (Fan fan : originals) {
+            String number = fan.id().text().substring(fan.id().text().lastIndexOf('.') + 1);
+            var id = new PartId(twin.value() + "." + number);
+            Fan mirrored = Mirror.of(fan, id, other.get(), serials.of(id));
+            changed(mirrored, exceptions, Vec3.ZERO).ifPresent(made::add);
+        }
+        parts.addFans(twin.value(), made);
+    }
+
+    private List<Fan> fans(
+            String id, Fields group, FanType type, Mount mount, Exceptions exceptions) {
+        RigPath path = group.spot().path();
+        List<Pattern.Place> places = pattern.of(group, mount);
+        List<Fan.Spin> spins = Spins.of(ledger, group, places.size());
+        String blows = ledger.value(group, FanKeys.BLOWS);
+        Optional<Fields> cant = group.get(FanKeys.CANT);
+        Optional<Intake> intake =
+                group.get(FanKeys.INTAKE).map(typesBinder::intake).or(type::intake);
+        Declared<Quantity> installation =
+                group.stated(FanKeys.INSTALLATION)
+                        .map(FansBinder::declared)
+                        .orElseGet(() -> installation(type));
+        var made = new ArrayList<Fan>(places.size());
+        for (int i = 0; i < places.size(); i++) {
+            Pattern.Place place = places.get(i);
+            var partId = PartId.of(id, i + 1);
+            Vec3 way = directions.of(blows, group.spotOf(FanKeys.BLOWS), mount, place.at().y());
+            List<Fan.Lean> leans =
+                    cant.map(c -> directions.leans(c, way, mount, place)).orElse(List.of());
+            var fan =
+                    new Fan(
+                            partId,
+                            path,
+                            type,
+                            mount,
+                            place.at(),
+                            way,
+                            leans,
+                            spins.get(i),
+                            intake,
+                            installation,
+                            serials.of(partId));
+            changed(fan, exceptions, place.outward()).ifPresent(made::add);
+        }
+        return made;
+    }
+
+    /** The fan with what its exception says; empty when that says it is absent. */
+    private Optional<Fan> changed(Fan fan, Exceptions exceptions, Vec3 outward) {
+        Fields except = exceptions.of(fan.id()).orElse(null);
+        if (except == null) {
+            return Optional.of(fan);
+        }
+        if (except.get(FanKeys.EXCEPT_ABSENT).orElse(false)) {
+            return Optional.empty();
+        }
+        Mount mount = fan.mount();
+        FanType type = except.has(FanKeys.TYPE) ? type(except).orElse(fan.type()) : fan.type();
+        Vec3 at =
+                except.get(FanKeys.EXCEPT_AT)
+                        .map(
+                                p ->
+                                        new Places(ledger)
+                                                .one(
+                                                        p,
+                                                        Side.of(mount),
+                                                        Side.of(mount.on()) != Side.NONE))
+                        .orElse(fan.at());
+        Vec3 blows =
+                except.stated(FanKeys.BLOWS)
+                        .map(b -> directions.of(b.value(), b.spot(), mount, at.y()))
+                        .orElse(fan.blows());
+        List<Fan.Lean> leans =
+                except.get(FanKeys.CANT)
+                        .map(
+                                c ->
+                                        directions.leans(
+                                                c, blows, mount, new Pattern.Place(at, outward)))
+                        .orElse(fan.leans());
+        boolean newType = type != fan.type();
+        return Optional.of(
+                new Fan(
+                        fan.id(),
+                        fan.declaredAt(),
+                        type,
+                        mount,
+                        at,
+                        blows,
+                        leans,
+                        except.get(FanKeys.EXCEPT_SPIN).orElse(fan.spin()),
+                        except.get(FanKeys.INTAKE)
+                                .map(typesBinder::intake)
+                                .or(() -> newType ? type.intake() : fan.intake()),
+                        except.stated(FanKeys.INSTALLATION)
+                                .map(FansBinder::declared)
+                                .orElseGet(
+                                        () -> newType ? installation(type) : fan.installation()),
+                        except.stated(FanKeys.EXCEPT_SERIAL)
+                                .map(s -> serials.given(fan.id(), s))
+                                .orElse(fan.serial())));
+    }
+
+    private Optional<FanType> type(Fields fields) {
+        Stated<String> name = fields.stated(FanKeys.TYPE).orElse(null);
+        if (name == null) {
+            return Optional.empty();
+        }
+        FanType type = types.get(name.value());
+        if (type == null) {
+            noType(name.spot(), name.value());
+        }
+        return Optional.ofNullable(type);
+    }
+
+    private void noType(Spot spot, String name) {
+        String near = Nearest.advice(name, types.keySet());
+        ledger.problems()
+                .add(
+                        Code.NO_SUCH_PART,
+                        spot,
+                        Problems.quote(name),
+                        "the name of a fan type",
+                        near.isEmpty()
+                                ? "There are: " + String.join(", ", types.keySet()) + "."
+                                : near);
+    }
+
+    private static Declared<Quantity> declared(Stated<Quantity> stated) {
+        return new Declared<>(stated.spot().path(), stated.value());
+    }
+
+    private static Declared<Quantity> installation(FanType type) {
+        return new Declared<>(
+                RigPath.of(
+                        RigKeys.FAN_TYPES.name(), type.name(), FanTypeKeys.INSTALLATION.name()),
+                type.installation());
+    }
+}

@@ -1,0 +1,103 @@
+package liftwright.rig.shape.bind;
+
+import java.util.EnumMap;
+import java.util.Optional;
+import liftwright.quantity.Quantity;
+import liftwright.rig.Demands;
+import liftwright.rig.LimitName;
+import liftwright.rig.Limits;
+import liftwright.rig.Site;
+import liftwright.rig.Wearer;
+import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.Key;
+import liftwright.rig.shape.kind.Measure;
+import liftwright.rig.shape.words.DemandKeys;
+import liftwright.rig.shape.words.LimitKeys;
+import liftwright.rig.shape.words.PostureKeys;
+import liftwright.rig.shape.words.SiteKeys;
+import liftwright.rig.shape.words.WearerKeys;
+
+/** Where the rig is flown, by whom, and what is asked of it. */
+final class PeopleBinder {
+
+    private static final String STANDARD_AIR = "standard atmosphere (ISO 2533) at the elevation";
+
+    private final Ledger ledger;
+
+    PeopleBinder(Ledger ledger) {
+        this.ledger = ledger;
+    }
+
+    Site site(Fields fields) {
+        ledger.note(fields, SiteKeys.TEMPERATURE, "that of the air by the standard", STANDARD_AIR);
+        ledger.note(fields, SiteKeys.PRESSURE, "that of the air by the standard", STANDARD_AIR);
+        return new Site(
+                ledger.value(fields, SiteKeys.ELEVATION),
+                fields.get(SiteKeys.TEMPERATURE),
+                fields.get(SiteKeys.PRESSURE),
+                ledger.value(fields, SiteKeys.HUMIDITY));
+    }
+
+    Demands demands(Fields fields, boolean worn) {
+        Quantity reserve = ledger.value(fields, DemandKeys.RESERVE);
+        return new Demands(
+                ledger.computed(
+                        fields,
+                        DemandKeys.THRUST_TO_WEIGHT,
+                        worn ? "1.30" : "1.6",
+                        worn
+                                ? "common practice: free hover with a wearer"
+                                : "common practice: a module that flies by itself"),
+                ledger.value(fields, DemandKeys.HOVER),
+                reserve,
+                ledger.computed(
+                        fields,
+                        DemandKeys.JUDGED_AT_CHARGE,
+                        Measure.SHARE.show(reserve.si()),
+                        "common practice: the end of the flight"));
+    }
+
+    Limits limits(Fields fields) {
+        var declared = new EnumMap<LimitName, Double>(LimitName.class);
+        LimitKeys.OF.forEach(
+                (name, key) ->
+                        fields.stated(key)
+                                .ifPresent(
+                                        stated ->
+                                                declared.put(
+                                                        name,
+                                                        ledger.middle(
+                                                                stated.value(), stated.spot()))));
+        return new Limits(declared);
+    }
+
+    Optional<Wearer> wearer(Optional<Fields> fields) {
+        return fields.map(
+                wearer -> {
+                    Fields posture = Ledger.section(wearer, WearerKeys.POSTURE);
+                    return new Wearer(
+                            ledger.value(wearer, WearerKeys.MASS),
+                            ledger.value(wearer, WearerKeys.STATURE),
+                            ledger.value(wearer, WearerKeys.BODY),
+                            arm(posture, PostureKeys.LEFT_SHOULDER, PostureKeys.LEFT_ELBOW),
+                            arm(posture, PostureKeys.RIGHT_SHOULDER, PostureKeys.RIGHT_ELBOW));
+                });
+    }
+
+    private Wearer.Arm arm(Fields posture, Key<Fields> ownShoulder, Key<Fields> ownElbow) {
+        return new Wearer.Arm(
+                angle(posture, ownShoulder, PostureKeys.BOTH_SHOULDERS, PostureKeys.FLEXION),
+                angle(posture, ownShoulder, PostureKeys.BOTH_SHOULDERS, PostureKeys.ABDUCTION),
+                angle(posture, ownShoulder, PostureKeys.BOTH_SHOULDERS, PostureKeys.ROTATION),
+                angle(posture, ownElbow, PostureKeys.BOTH_ELBOWS, PostureKeys.BEND));
+    }
+
+    /** The side's own angle, else that of both sides, else the default. */
+    private Quantity angle(
+            Fields posture, Key<Fields> own, Key<Fields> both, Key<Quantity> angle) {
+        return posture.get(own)
+                .flatMap(joint -> joint.get(angle))
+                .or(() -> posture.get(both).flatMap(joint -> joint.get(angle)))
+                .orElseGet(() -> ledger.value(Ledger.section(posture, own), angle));
+    }
+}

@@ -1,0 +1,84 @@
+package liftwright.rig.shape.kind;
+
+import java.util.Optional;
+
+/**
+ * One key of the format: the row of the table that reader, schema, hints and reference page are
+ * made from.
+ *
+ * @param name as written
+ * @param kind what its value is
+ * @param need what holds without it
+ * @param meaning one sentence for the reference page
+ * @param example a value as it would be written
+ * @param usedBy the first question that reads it; empty while none does
+ */
+public record Key<T>(
+        String name,
+        Kind<T> kind,
+        Need need,
+        String meaning,
+        String example,
+        Optional<Question> usedBy) {
+
+    /** The questions that keys may be read by. */
+    public enum Question {
+        LIFT,
+        ENDURANCE,
+        HEAT,
+        BALANCE,
+        FAILURES,
+        RESTRAINT,
+        FLIGHT,
+        TRIALS
+    }
+
+    public static <T> Key<T> required(String name, Kind<T> kind, String meaning, String example) {
+        return new Key<>(
+                name, kind, new Need.Required(), meaning, example, Optional.of(Question.LIFT));
+    }
+
+    /**
+     * @param without what the rig has or lacks without it
+     */
+    public static <T> Key<T> open(
+            String name, Kind<T> kind, String meaning, String example, String without) {
+        return new Key<>(
+                name, kind, new Need.Open(without), meaning, example, Optional.of(Question.LIFT));
+    }
+
+    /**
+     * @param text the default as it would be written
+     * @param origin where it comes from
+     */
+    public static <T> Key<T> defaulted(
+            String name, Kind<T> kind, String text, String origin, String meaning, String example) {
+        return new Key<>(
+                name,
+                kind,
+                new Need.Default(text, origin),
+                meaning,
+                example,
+                Optional.of(Question.LIFT));
+    }
+
+    /**
+     * @param rule how the value is found without it
+     */
+    public static <T> Key<T> computed(
+            String name, Kind<T> kind, String rule, String meaning, String example) {
+        return new Key<>(
+                name, kind, new Need.Computed(rule), meaning, example, Optional.of(Question.LIFT));
+    }
+
+    /** A key of the format that no question reads yet. */
+    public static <T> Key<T> later(String name, Kind<T> kind, String meaning, String example) {
+        return new Key<>(
+                name,
+                kind,
+                new Need.Open("nothing is assumed"),
+                meaning,
+                example,
+                Optional.empty());
+    }
+}

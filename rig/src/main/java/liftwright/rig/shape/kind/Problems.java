@@ -1,0 +1,82 @@
+package liftwright.rig.shape.kind;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import liftwright.rig.Problem;
+import liftwright.rig.Problem.Code;
+import liftwright.rig.text.Span;
+
+/** Gathers every problem of one file, so that the builder sees them all at once. */
+public final class Problems {
+
+    /** What is found is quoted up to this many characters; files are untrusted. */
+    private static final int LONGEST_QUOTE = 60;
+
+    private final String fileName;
+    private final List<Problem> found = new ArrayList<>();
+    private int errors;
+    private int unusedAround;
+
+    /**
+     * @param fileName as problems shall call it
+     */
+    public Problems(String fileName) {
+        this.fileName = fileName;
+    }
+
+    public void add(Code code, Spot spot, String foundText, String expected, String advice) {
+        add(code, spot, spot.span(), foundText, expected, advice);
+    }
+
+    /** As the other one, with the text at {@code span}, for instance that of a key. */
+    public void add(
+            Code code, Spot spot, Span span, String foundText, String expected, String advice) {
+        var place = new Problem.Place(fileName, span.line(), span.column(), spot.path().toString());
+        found.add(new Problem(code, place, foundText, expected, advice));
+        if (code.isError()) {
+            errors++;
+        }
+    }
+
+    /** Begins a value under a key that no question reads: it need not be said of each key in it. */
+    void enterUnused() {
+        unusedAround++;
+    }
+
+    void leaveUnused() {
+        unusedAround--;
+    }
+
+    public boolean hasErrors() {
+        return errors > 0;
+    }
+
+    /** How many errors there are so far, for those who want to know whether a step added one. */
+    public int errors() {
+        return errors;
+    }
+
+    /** All of them in the order of the file. */
+    public List<Problem> inOrder() {
+        return found.stream()
+                .sorted(
+                        Comparator.comparingInt((Problem p) -> p.at().line())
+                                .thenComparingInt(p -> p.at().column()))
+                .toList();
+    }
+
+    /** A text from the file as a problem may repeat it: one line, not long. */
+    public static String quote(String text) {
+        int end = Math.min(text.length(), LONGEST_QUOTE);
+        if (end < text.length() && Character.isHighSurrogate(text.charAt(end - 1))) {
+            end--;
+        }
+        var out = new StringBuilder(end + 3).append('“');
+        for (int i = 0; i < end; i++) {
+            char c = text.charAt(i);
+            out.append(Character.isISOControl(c) ? ' ' : c);
+        }
+        return out.append(end < text.length() ? "…”" : "”").toString();
+    }
+}
