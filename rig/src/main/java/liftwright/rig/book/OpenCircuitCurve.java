@@ -11,8 +11,7 @@ import liftwright.rig.CellType;
  * @param doubtV half-width of the doubt of the whole curve, k = 2, V
  * @param source where it comes from
  */
-public record OpenCircuitCurve(
-        String name, CellType.Curve curve, double doubtV, String source) {
+public record OpenCircuitCurve(String name, CellType.Curve curve, double doubtV, String source) {
 
     static OpenCircuitCurve of(
             String name, List<Double> charge, List<Double> volt, double doubtV, String source) {

@@ -1,11 +1,11 @@
 package liftwright.rig.book;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.Collections;
 
 /** The generic parts: what stands in, with its doubt, until the builder measures their own. */
 public final class PartsBook {
@@ -63,7 +63,9 @@ public final class PartsBook {
                 OpenCircuitCurve.of(
                         "LiPo",
                         List.of(0.0, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1.0),
-                        List.of(3.27, 3.61, 3.69, 3.73, 3.77, 3.80, 3.84, 3.87, 3.95, 4.02, 4.11, 4.20),
+                        List.of(
+                                3.27, 3.61, 3.69, 3.73, 3.77, 3.80, 3.84, 3.87, 3.95, 4.02, 4.11,
+                                4.20),
                         0.03,
                         MEMORY));
         return Collections.unmodifiableMap(curves);

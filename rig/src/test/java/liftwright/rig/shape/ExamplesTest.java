@@ -74,8 +74,7 @@ class ExamplesTest {
         Rig rig = rig("mudlark");
         for (int i = 0; i < 12; i++) {
             // −40 mm to 180 mm up in eleven steps of 20 mm, z down
-            assertThat(rig.packs().get(i).at().z())
-                    .isCloseTo(0.040 - 0.020 * i, within(1e-12));
+            assertThat(rig.packs().get(i).at().z()).isCloseTo(0.040 - 0.020 * i, within(1e-12));
         }
     }
 

@@ -36,7 +36,11 @@ final class ControlBinder {
     }
 
     private Control.Group all(Fields control) {
-        ledger.note(control, ControlKeys.GROUPS, "one group of all fans, share 100 %", "common practice");
+        ledger.note(
+                control,
+                ControlKeys.GROUPS,
+                "one group of all fans, share 100 %",
+                "common practice");
         return new Control.Group(
                 ALL,
                 control.spotOf(ControlKeys.GROUPS).path(),

@@ -37,21 +37,14 @@ final class Directions {
 
     /** A direction in the axes of {@code mount}, for a fan {@code y} right of its origin. */
     Vec3 of(String word, Spot spot, Mount mount, double y) {
-        switch (word) {
-            case "outboard", "inboard" -> {
-                int side = sideOf(word, spot, mount, y);
-                return new Vec3(0, word.equals("outboard") ? side : -side, 0);
-            }
-            case "along" -> {
-                if (Side.of(mount.on()) == Side.NONE) {
-                    Places.notOnLimb(ledger, spot);
-                }
-                return plain(word);
-            }
-            default -> {
-                return plain(word);
-            }
+        if (word.equals("outboard") || word.equals("inboard")) {
+            int side = sideOf(word, spot, mount, y);
+            return new Vec3(0, word.equals("outboard") ? side : -side, 0);
         }
+        if (word.equals("along") && Side.of(mount.on()) == Side.NONE) {
+            Places.notOnLimb(ledger, spot);
+        }
+        return plain(word);
     }
 
     private int sideOf(String word, Spot spot, Mount mount, double y) {
@@ -89,7 +82,8 @@ final class Directions {
     }
 
     private Vec3 towards(Key<Quantity> key, Spot spot, Mount mount, Pattern.Place place) {
-        if (key == CantKeys.OUTWARD || key == CantKeys.INWARD) {
+        boolean outward = key.equals(CantKeys.OUTWARD);
+        if (outward || key.equals(CantKeys.INWARD)) {
             if (place.outward().equals(Vec3.ZERO)) {
                 ledger.problems()
                         .add(
@@ -99,7 +93,7 @@ final class Directions {
                                 "“outboard”, “forward” and the like",
                                 "Only a ring has a middle to lean away from.");
             }
-            return key == CantKeys.OUTWARD ? place.outward() : place.outward().times(-1);
+            return outward ? place.outward() : place.outward().times(-1);
         }
         return of(key.name(), spot, mount, place.at().y());
     }

@@ -164,12 +164,9 @@ final class FansBinder {
                         .orElse(fan.blows());
         List<Fan.Lean> leans =
                 except.get(FanKeys.CANT)
-                        .map(
-                                c ->
-                                        directions.leans(
-                                                c, blows, mount, new Pattern.Place(at, outward)))
+                        .map(c -> directions.leans(c, blows, mount, new Pattern.Place(at, outward)))
                         .orElse(fan.leans());
-        boolean newType = type != fan.type();
+        boolean newType = !type.equals(fan.type());
         return Optional.of(
                 new Fan(
                         fan.id(),
@@ -185,8 +182,7 @@ final class FansBinder {
                                 .or(() -> newType ? type.intake() : fan.intake()),
                         except.stated(FanKeys.INSTALLATION)
                                 .map(FansBinder::declared)
-                                .orElseGet(
-                                        () -> newType ? installation(type) : fan.installation()),
+                                .orElseGet(() -> newType ? installation(type) : fan.installation()),
                         except.stated(FanKeys.EXCEPT_SERIAL)
                                 .map(s -> serials.given(fan.id(), s))
                                 .orElse(fan.serial())));
@@ -223,8 +219,7 @@ final class FansBinder {
 
     private static Declared<Quantity> installation(FanType type) {
         return new Declared<>(
-                RigPath.of(
-                        RigKeys.FAN_TYPES.name(), type.name(), FanTypeKeys.INSTALLATION.name()),
+                RigPath.of(RigKeys.FAN_TYPES.name(), type.name(), FanTypeKeys.INSTALLATION.name()),
                 type.installation());
     }
 }

@@ -102,7 +102,6 @@ final class Ledger {
         var own = new Problems("");
         return key.kind()
                 .read(new Node.Scalar(text, false, Spot.NOWHERE), Spot.top(Spot.NOWHERE), own)
-                .orElseThrow(
-                        () -> new IllegalStateException(key.name() + ": " + own.inOrder()));
+                .orElseThrow(() -> new IllegalStateException(key.name() + ": " + own.inOrder()));
     }
 }

@@ -58,7 +58,7 @@ final class Likeness {
             left.add(FanKeys.SPACING.name());
         } else if (group.has(FanKeys.AT) || group.has(FanKeys.SPACING)) {
             ENDS.stream()
-                    .filter(key -> key == FanKeys.FROM || key == FanKeys.TO)
+                    .filter(key -> key.equals(FanKeys.FROM) || key.equals(FanKeys.TO))
                     .forEach(key -> left.add(key.name()));
         }
         return group.over(model, left);

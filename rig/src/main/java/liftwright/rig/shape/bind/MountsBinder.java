@@ -70,7 +70,7 @@ final class MountsBinder {
                 if (side == Side.NONE) {
                     Places.ambiguous(ledger, stated.get().spot(), key.name());
                 }
-                boolean right = (key == MountKeys.OUTBOARD) == (side >= 0);
+                boolean right = key.equals(MountKeys.OUTBOARD) == (side >= 0);
                 return right ? stated.get().value() : negative(stated.get().value());
             }
         }
@@ -89,7 +89,7 @@ final class MountsBinder {
         return new Quantity(
                 0.0 - q.si(),
                 q.dimension(),
-                new Tolerance(t.minus(), t.plus(), t.form(), t.scope()));
+                new Tolerance(/* plus= */ t.minus(), /* minus= */ t.plus(), t.form(), t.scope()));
     }
 
     private void needsWearer(Mount.Carrier on, Spot spot) {
@@ -157,9 +157,7 @@ final class MountsBinder {
                             name.spot(),
                             Problems.quote(name.value()),
                             "the name of a mount",
-                            byName.isEmpty()
-                                    ? "No mounts are declared."
-                                    : advice(name.value()));
+                            byName.isEmpty() ? "No mounts are declared." : advice(name.value()));
         }
         return Optional.ofNullable(mount);
     }

@@ -45,8 +45,7 @@ final class OtherPartsBinder {
         }
         Vec3 place = places.one(at, Side.of(mount), Side.of(mount.on()) != Side.NONE);
         Optional<Vec3> box = fields.get(OtherPartKeys.BOX).map(this::box);
-        var part =
-                new OtherPart(new PartId(id), fields.spot().path(), mass, mount, place, box);
+        var part = new OtherPart(new PartId(id), fields.spot().path(), mass, mount, place, box);
         made.add(part);
         fields.stated(OtherPartKeys.TWIN).ifPresent(twin -> makeTwin(twin, part));
     }

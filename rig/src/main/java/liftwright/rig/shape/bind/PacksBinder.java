@@ -75,12 +75,7 @@ final class PacksBinder {
     }
 
     private List<Pack> packs(
-            String id,
-            Fields group,
-            CellType cell,
-            Mount mount,
-            Fields at,
-            Exceptions exceptions) {
+            String id, Fields group, CellType cell, Mount mount, Fields at, Exceptions exceptions) {
         int count = ledger.value(group, PackKeys.COUNT);
         int series = ledger.value(group, PackKeys.SERIES);
         int parallel = ledger.value(group, PackKeys.PARALLEL);

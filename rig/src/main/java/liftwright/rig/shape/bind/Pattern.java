@@ -48,8 +48,7 @@ final class Pattern {
         return place(group, FanKeys.AT, mount);
     }
 
-    private Vec3 place(
-            Fields group, liftwright.rig.shape.kind.Key<Fields> key, Mount mount) {
+    private Vec3 place(Fields group, liftwright.rig.shape.kind.Key<Fields> key, Mount mount) {
         return group.get(key)
                 .map(p -> places.one(p, Side.of(mount), Side.of(mount.on()) != Side.NONE))
                 .orElse(Vec3.ZERO);
@@ -79,9 +78,7 @@ final class Pattern {
                     .add(
                             Code.CONTRADICTION,
                             group.spotOf(
-                                    group.has(FanKeys.NEXT_ROW)
-                                            ? FanKeys.NEXT_ROW
-                                            : FanKeys.RUNS),
+                                    group.has(FanKeys.NEXT_ROW) ? FanKeys.NEXT_ROW : FanKeys.RUNS),
                             "rows that lie in one line",
                             "“next row” across the way in which a row runs",
                             "Say for instance “runs: right” with “next row: back”.");

@@ -93,8 +93,7 @@ final class PeopleBinder {
     }
 
     /** The side's own angle, else that of both sides, else the default. */
-    private Quantity angle(
-            Fields posture, Key<Fields> own, Key<Fields> both, Key<Quantity> angle) {
+    private Quantity angle(Fields posture, Key<Fields> own, Key<Fields> both, Key<Quantity> angle) {
         return posture.get(own)
                 .flatMap(joint -> joint.get(angle))
                 .or(() -> posture.get(both).flatMap(joint -> joint.get(angle)))

@@ -36,9 +36,14 @@ final class Places {
     Vec3 spread(Fields place, int side, boolean onLimb, int index, int count) {
         double share = count == 1 ? 0.5 : (double) index / (count - 1);
         boolean first = index == 0;
-        double x = way(place, PlaceKeys.FORWARD, share, first) - way(place, PlaceKeys.BACK, share, first);
-        double y = way(place, PlaceKeys.RIGHT, share, first) - way(place, PlaceKeys.LEFT, share, first);
-        double z = way(place, PlaceKeys.DOWN, share, first) - way(place, PlaceKeys.UP, share, first);
+        double x =
+                way(place, PlaceKeys.FORWARD, share, first)
+                        - way(place, PlaceKeys.BACK, share, first);
+        double y =
+                way(place, PlaceKeys.RIGHT, share, first)
+                        - way(place, PlaceKeys.LEFT, share, first);
+        double z =
+                way(place, PlaceKeys.DOWN, share, first) - way(place, PlaceKeys.UP, share, first);
         double out =
                 way(place, PlaceKeys.OUTBOARD, share, first)
                         - way(place, PlaceKeys.INBOARD, share, first);

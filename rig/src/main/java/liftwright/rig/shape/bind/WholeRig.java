@@ -45,8 +45,7 @@ public final class WholeRig {
 
         var mounts = new MountsBinder(ledger, worn);
         mounts.bind(file.get(RigKeys.MOUNTS).orElse(Map.of()));
-        var types =
-                new FanTypesBinder(ledger).bind(file.get(RigKeys.FAN_TYPES).orElse(Map.of()));
+        var types = new FanTypesBinder(ledger).bind(file.get(RigKeys.FAN_TYPES).orElse(Map.of()));
         var cells = new CellsBinder(ledger).bind(file.get(RigKeys.CELLS).orElse(Map.of()));
 
         var parts = new Parts(ledger);
@@ -59,8 +58,7 @@ public final class WholeRig {
                 new OtherPartsBinder(ledger, mounts, parts)
                         .bind(file.get(RigKeys.OTHER_PARTS).orElse(List.of()));
         serials.reportUnused(parts);
-        Wiring wiring =
-                new WiringBinder(ledger, parts).bind(Ledger.section(file, RigKeys.WIRING));
+        Wiring wiring = new WiringBinder(ledger, parts).bind(Ledger.section(file, RigKeys.WIRING));
         Control control =
                 new ControlBinder(ledger, parts).bind(Ledger.section(file, RigKeys.CONTROL));
         if (problems.hasErrors()) {

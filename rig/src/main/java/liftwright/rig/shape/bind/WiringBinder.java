@@ -133,7 +133,8 @@ final class WiringBinder {
             parts.noSuchNode(name.spot(), text);
             return Optional.empty();
         }
-        return text.indexOf('.') > 0 || Name.check(text, name.spot(), name.spot().span(), ledger.problems())
+        return text.indexOf('.') > 0
+                        || Name.check(text, name.spot(), name.spot().span(), ledger.problems())
                 ? Optional.of(text)
                 : Optional.empty();
     }
@@ -160,7 +161,9 @@ final class WiringBinder {
                                                 fields.value().spotOf(WiringKeys.POLES),
                                                 needed + " circuits through " + poles + " poles",
                                                 "at least as many poles as circuits",
-                                                "Write “poles: " + needed + "”, or use another"
+                                                "Write “poles: "
+                                                        + needed
+                                                        + "”, or use another"
                                                         + " contactor.");
                             }
                         });

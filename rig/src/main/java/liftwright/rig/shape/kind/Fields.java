@@ -3,6 +3,7 @@ package liftwright.rig.shape.kind;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -54,7 +55,7 @@ public final class Fields {
     }
 
     public <T> Optional<Stated<T>> stated(Key<T> key) {
-        if (section.byName().get(key.name()) != key) {
+        if (!Objects.equals(section.byName().get(key.name()), key)) {
             throw new IllegalArgumentException(section.name() + " has no such key: " + key.name());
         }
         return Optional.ofNullable(cast(stated.get(key.name())));

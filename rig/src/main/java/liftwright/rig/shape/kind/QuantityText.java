@@ -32,6 +32,12 @@ final class QuantityText {
         private static final long serialVersionUID = 1;
     }
 
+    @SuppressWarnings({
+        "UnusedVariable",
+        "OperatorPrecedence",
+        "ShortCircuitBoolean",
+        "StatementSwitchToExpressionSwitch"
+    })
     private static final class Interim {
         private static final Map<String, Double> PREFIX =
                 Map.of(

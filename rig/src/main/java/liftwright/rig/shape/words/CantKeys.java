@@ -21,11 +21,14 @@ public final class CantKeys {
     public static final Key<Quantity> BACK = lean("back", "To the back.");
     public static final Key<Quantity> RIGHT = lean("right", "To the right.");
     public static final Key<Quantity> LEFT = lean("left", "To the left.");
-    public static final Key<Quantity> UP = lean("up", "Upwards, for a jet that does not blow up or down.");
+    public static final Key<Quantity> UP =
+            lean("up", "Upwards, for a jet that does not blow up or down.");
     public static final Key<Quantity> DOWN = lean("down", "Downwards, likewise.");
-    public static final Key<Quantity> OUTBOARD = lean("outboard", "Away from the middle plane of the body.");
+    public static final Key<Quantity> OUTBOARD =
+            lean("outboard", "Away from the middle plane of the body.");
     public static final Key<Quantity> INBOARD = lean("inboard", "Towards that plane.");
-    public static final Key<Quantity> OUTWARD = lean("outward", "Away from the middle of the ring.");
+    public static final Key<Quantity> OUTWARD =
+            lean("outward", "Away from the middle of the ring.");
     public static final Key<Quantity> INWARD = lean("inward", "Towards it.");
 
     /** All of them. */
@@ -33,10 +36,27 @@ public final class CantKeys {
             List.of(FORWARD, BACK, RIGHT, LEFT, UP, DOWN, OUTBOARD, INBOARD, OUTWARD, INWARD);
 
     public static final Section SECTION =
-            Section.of("cant", "How far the jet leans, and how well that is known; several leans add.", FORWARD, BACK, RIGHT, LEFT, UP, DOWN, OUTBOARD, INBOARD, OUTWARD, INWARD);
+            Section.of(
+                    "cant",
+                    "How far the jet leans, and how well that is known; several leans add.",
+                    FORWARD,
+                    BACK,
+                    RIGHT,
+                    LEFT,
+                    UP,
+                    DOWN,
+                    OUTBOARD,
+                    INBOARD,
+                    OUTWARD,
+                    INWARD);
 
     private static Key<Quantity> lean(String name, String meaning) {
-        return open(name, Amount.of(Measure.ANGLE, Range.between(-1.2, 1.2)), meaning, "4° ± 0.25°", "0°");
+        return open(
+                name,
+                Amount.of(Measure.ANGLE, Range.between(-1.2, 1.2)),
+                meaning,
+                "4° ± 0.25°",
+                "0°");
     }
 
     private CantKeys() {}

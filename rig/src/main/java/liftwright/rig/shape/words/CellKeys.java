@@ -25,42 +25,193 @@ import liftwright.rig.shape.kind.Word;
 /** The section {@code cells}: one kind of cell. */
 public final class CellKeys {
 
-    public static final Key<String> CHEMISTRY = required("chemistry", new Text("the chemistry, such as LiPo"), "For people; the values below decide.", "LiPo");
-    public static final Key<Quantity> CAPACITY = required("capacity", Amount.positive(Measure.CHARGE), "Charge of a full cell.", "8 Ah ± 2 % each");
-    public static final Key<Quantity> RESISTANCE = required("resistance", Amount.positive(Measure.RESISTANCE), "Of one cell at once after the load changes, at 25 °C.", "0.9 mΩ ± 8 % each");
-    public static final Key<Quantity> SETTLING_RESISTANCE = required("resistance", Amount.positive(Measure.RESISTANCE), "What builds up.", "0.5 mΩ ± 10 %");
-    public static final Key<Quantity> SETTLING_TIME = required("time", Amount.positive(Measure.TIME), "Time constant.", "25 s");
-    public static final Section SETTLING_SECTION = Section.of("settling", "A resistance that builds up during a discharge.", SETTLING_RESISTANCE, SETTLING_TIME);
-    public static final Key<List<Stated<Fields>>> SETTLING = open("settling", new ListOf<>("slow resistances", SETTLING_SECTION, 1, 2), "One or two slower resistances; a pulse test does not show them.", "[{resistance: 0.5 mΩ ± 10 %, time: 25 s}]", "none: kind to a flight of minutes");
-    public static final Key<Quantity> B = defaulted("temperature coefficient", Amount.notNegative(Measure.KELVIN), "2000 K ± 1200 K bound", "from memory, measure yours", "B of resistance = R(25 °C) · exp(B (1/T − 1/298.15 K)).", "2000 K ± 30 %");
-    public static final Key<Quantity> MASS = required("mass", Amount.positive(Measure.MASS), "Of one cell.", "165 g");
+    public static final Key<String> CHEMISTRY =
+            required(
+                    "chemistry",
+                    new Text("the chemistry, such as LiPo"),
+                    "For people; the values below decide.",
+                    "LiPo");
+    public static final Key<Quantity> CAPACITY =
+            required(
+                    "capacity",
+                    Amount.positive(Measure.CHARGE),
+                    "Charge of a full cell.",
+                    "8 Ah ± 2 % each");
+    public static final Key<Quantity> RESISTANCE =
+            required(
+                    "resistance",
+                    Amount.positive(Measure.RESISTANCE),
+                    "Of one cell at once after the load changes, at 25 °C.",
+                    "0.9 mΩ ± 8 % each");
+    public static final Key<Quantity> SETTLING_RESISTANCE =
+            required(
+                    "resistance",
+                    Amount.positive(Measure.RESISTANCE),
+                    "What builds up.",
+                    "0.5 mΩ ± 10 %");
+    public static final Key<Quantity> SETTLING_TIME =
+            required("time", Amount.positive(Measure.TIME), "Time constant.", "25 s");
+    public static final Section SETTLING_SECTION =
+            Section.of(
+                    "settling",
+                    "A resistance that builds up during a discharge.",
+                    SETTLING_RESISTANCE,
+                    SETTLING_TIME);
+    public static final Key<List<Stated<Fields>>> SETTLING =
+            open(
+                    "settling",
+                    new ListOf<>("slow resistances", SETTLING_SECTION, 1, 2),
+                    "One or two slower resistances; a pulse test does not show them.",
+                    "[{resistance: 0.5 mΩ ± 10 %, time: 25 s}]",
+                    "none: kind to a flight of minutes");
+    public static final Key<Quantity> B =
+            defaulted(
+                    "temperature coefficient",
+                    Amount.notNegative(Measure.KELVIN),
+                    "2000 K ± 1200 K bound",
+                    "from memory, measure yours",
+                    "B of resistance = R(25 °C) · exp(B (1/T − 1/298.15 K)).",
+                    "2000 K ± 30 %");
+    public static final Key<Quantity> MASS =
+            required("mass", Amount.positive(Measure.MASS), "Of one cell.", "165 g");
 
-    public static final Key<Quantity> AT_CHARGE = required("charge", Amount.share(), "Share left.", "50 %");
-    public static final Key<Quantity> AT_VOLTAGE = required("voltage", Amount.of(Measure.VOLTAGE, Range.upTo(10)), "Rest voltage there.", "3.85 V");
-    public static final Section CURVE_POINT = Section.of("open-circuit point", "Rest voltage at one charge.", AT_CHARGE, AT_VOLTAGE);
-    public static final Key<Either.Of<String, List<Stated<Fields>>>> OPEN_CIRCUIT = required("open circuit", new Either<>(new Reference(Reference.To.OPEN_CIRCUIT), new ListOf<>("points, charge rising", CURVE_POINT, 2, 500)), "Rest voltage against charge: a curve of the parts book, or points.", "LiPo");
-    public static final Key<Quantity> OPEN_CIRCUIT_DOUBT = computed("open circuit doubt", Amount.doubt(Measure.VOLTAGE, "0 V"), "that of the parts book's curve; none for points of your own", "Doubt of the whole curve.", "± 20 mV");
-    public static final Key<Quantity> CONTINUOUS = open("continuous current", Amount.positive(Measure.CURRENT), "Current of one cell that may last.", "200 A", "not judged");
-    public static final Key<Quantity> PEAK = open("peak current", Amount.positive(Measure.CURRENT), "Current of one cell for seconds.", "280 A", "not judged");
+    public static final Key<Quantity> AT_CHARGE =
+            required("charge", Amount.share(), "Share left.", "50 %");
+    public static final Key<Quantity> AT_VOLTAGE =
+            required(
+                    "voltage",
+                    Amount.of(Measure.VOLTAGE, Range.upTo(10)),
+                    "Rest voltage there.",
+                    "3.85 V");
+    public static final Section CURVE_POINT =
+            Section.of("open-circuit point", "Rest voltage at one charge.", AT_CHARGE, AT_VOLTAGE);
+    public static final Key<Either.Of<String, List<Stated<Fields>>>> OPEN_CIRCUIT =
+            required(
+                    "open circuit",
+                    new Either<>(
+                            new Reference(Reference.To.OPEN_CIRCUIT),
+                            new ListOf<>("points, charge rising", CURVE_POINT, 2, 500)),
+                    "Rest voltage against charge: a curve of the parts book, or points.",
+                    "LiPo");
+    public static final Key<Quantity> OPEN_CIRCUIT_DOUBT =
+            computed(
+                    "open circuit doubt",
+                    Amount.doubt(Measure.VOLTAGE, "0 V"),
+                    "that of the parts book's curve; none for points of your own",
+                    "Doubt of the whole curve.",
+                    "± 20 mV");
+    public static final Key<Quantity> CONTINUOUS =
+            open(
+                    "continuous current",
+                    Amount.positive(Measure.CURRENT),
+                    "Current of one cell that may last.",
+                    "200 A",
+                    "not judged");
+    public static final Key<Quantity> PEAK =
+            open(
+                    "peak current",
+                    Amount.positive(Measure.CURRENT),
+                    "Current of one cell for seconds.",
+                    "280 A",
+                    "not judged");
 
-    public static final Key<Integer> CYCLES = later("cycles", new Whole("full cycles so far", 0, 100_000), "Full cycles so far.", "40");
-    public static final Key<Quantity> CAPACITY_LEFT = later("capacity left", Amount.of(Measure.SHARE, Range.upTo(1.2)), "Capacity over that of a new cell.", "95 %");
-    public static final Key<Quantity> RESISTANCE_GROWTH = later("resistance growth", Amount.of(Measure.RATIO, Range.between(0.5, 10)), "Resistance over that of a new cell.", "1.2");
-    public static final Section AGEING_SECTION = Section.of("ageing", "How far the cells have aged.", CYCLES, CAPACITY_LEFT, RESISTANCE_GROWTH);
-    public static final Key<Fields> AGEING = later("ageing", AGEING_SECTION, "Age of the cells.", "{capacity left: 95 %, resistance growth: 1.2}");
-    public static final Key<Quantity> HEAT = later("heat capacity", Amount.positive(Measure.HEAT_CAPACITY), "Of one cell.", "165 J/K ± 10 %");
-    public static final Key<Quantity> CORE = later("core to surface", Amount.positive(Measure.HEAT_CONDUCTANCE), "Heat from the core of a cell to its surface.", "2 W/K ± 30 %");
-    public static final Key<Quantity> TO_AIR = later("surface to air", Amount.positive(Measure.HEAT_CONDUCTANCE), "Heat from one cell's share of the pack to the air.", "0.1 W/K ± 30 %");
-    public static final Section THERMAL_SECTION = Section.of("cell heat", "How a cell warms.", HEAT, CORE, TO_AIR);
-    public static final Key<Fields> THERMAL = later("thermal", THERMAL_SECTION, "How a cell warms.", "{heat capacity: 165 J/K}");
-    public static final Key<Quantity> SHAPE_FACTOR = later("factor", Amount.positive(Measure.RATIO), "Resistance over that at half charge.", "1.4");
-    public static final Key<Quantity> SHAPE_CHARGE = later("charge", Amount.share(), "Share left.", "10 %");
-    public static final Section SHAPE_POINT = Section.of("resistance point", "Resistance at one charge.", SHAPE_CHARGE, SHAPE_FACTOR);
-    public static final Key<List<Stated<Fields>>> SHAPE = later("resistance over charge", new ListOf<>("points, charge rising", SHAPE_POINT, 2, 100), "How resistance grows towards empty.", "[{charge: 0 %, factor: 2}, {charge: 50 %, factor: 1}]");
-    public static final Key<String> FORM = later("form", Word.of("pouch", "cylinder", "prism"), "Build of the cell.", "pouch");
-    public static final Key<Quantity> FULL = later("full voltage", Amount.positive(Measure.VOLTAGE), "At the end of charging.", "4.20 V");
+    public static final Key<Integer> CYCLES =
+            later(
+                    "cycles",
+                    new Whole("full cycles so far", 0, 100_000),
+                    "Full cycles so far.",
+                    "40");
+    public static final Key<Quantity> CAPACITY_LEFT =
+            later(
+                    "capacity left",
+                    Amount.of(Measure.SHARE, Range.upTo(1.2)),
+                    "Capacity over that of a new cell.",
+                    "95 %");
+    public static final Key<Quantity> RESISTANCE_GROWTH =
+            later(
+                    "resistance growth",
+                    Amount.of(Measure.RATIO, Range.between(0.5, 10)),
+                    "Resistance over that of a new cell.",
+                    "1.2");
+    public static final Section AGEING_SECTION =
+            Section.of(
+                    "ageing",
+                    "How far the cells have aged.",
+                    CYCLES,
+                    CAPACITY_LEFT,
+                    RESISTANCE_GROWTH);
+    public static final Key<Fields> AGEING =
+            later(
+                    "ageing",
+                    AGEING_SECTION,
+                    "Age of the cells.",
+                    "{capacity left: 95 %, resistance growth: 1.2}");
+    public static final Key<Quantity> HEAT =
+            later(
+                    "heat capacity",
+                    Amount.positive(Measure.HEAT_CAPACITY),
+                    "Of one cell.",
+                    "165 J/K ± 10 %");
+    public static final Key<Quantity> CORE =
+            later(
+                    "core to surface",
+                    Amount.positive(Measure.HEAT_CONDUCTANCE),
+                    "Heat from the core of a cell to its surface.",
+                    "2 W/K ± 30 %");
+    public static final Key<Quantity> TO_AIR =
+            later(
+                    "surface to air",
+                    Amount.positive(Measure.HEAT_CONDUCTANCE),
+                    "Heat from one cell's share of the pack to the air.",
+                    "0.1 W/K ± 30 %");
+    public static final Section THERMAL_SECTION =
+            Section.of("cell heat", "How a cell warms.", HEAT, CORE, TO_AIR);
+    public static final Key<Fields> THERMAL =
+            later("thermal", THERMAL_SECTION, "How a cell warms.", "{heat capacity: 165 J/K}");
+    public static final Key<Quantity> SHAPE_FACTOR =
+            later(
+                    "factor",
+                    Amount.positive(Measure.RATIO),
+                    "Resistance over that at half charge.",
+                    "1.4");
+    public static final Key<Quantity> SHAPE_CHARGE =
+            later("charge", Amount.share(), "Share left.", "10 %");
+    public static final Section SHAPE_POINT =
+            Section.of("resistance point", "Resistance at one charge.", SHAPE_CHARGE, SHAPE_FACTOR);
+    public static final Key<List<Stated<Fields>>> SHAPE =
+            later(
+                    "resistance over charge",
+                    new ListOf<>("points, charge rising", SHAPE_POINT, 2, 100),
+                    "How resistance grows towards empty.",
+                    "[{charge: 0 %, factor: 2}, {charge: 50 %, factor: 1}]");
+    public static final Key<String> FORM =
+            later("form", Word.of("pouch", "cylinder", "prism"), "Build of the cell.", "pouch");
+    public static final Key<Quantity> FULL =
+            later(
+                    "full voltage",
+                    Amount.positive(Measure.VOLTAGE),
+                    "At the end of charging.",
+                    "4.20 V");
 
-    public static final Section SECTION = Section.of("cell type", "One kind of cell.", CHEMISTRY, CAPACITY, RESISTANCE, SETTLING, B, MASS, OPEN_CIRCUIT, OPEN_CIRCUIT_DOUBT, CONTINUOUS, PEAK, AGEING, THERMAL, SHAPE, FORM, FULL);
+    public static final Section SECTION =
+            Section.of(
+                    "cell type",
+                    "One kind of cell.",
+                    CHEMISTRY,
+                    CAPACITY,
+                    RESISTANCE,
+                    SETTLING,
+                    B,
+                    MASS,
+                    OPEN_CIRCUIT,
+                    OPEN_CIRCUIT_DOUBT,
+                    CONTINUOUS,
+                    PEAK,
+                    AGEING,
+                    THERMAL,
+                    SHAPE,
+                    FORM,
+                    FULL);
 
     private CellKeys() {}
 }

@@ -20,39 +20,194 @@ import liftwright.rig.shape.kind.Word;
 /** The motor controller (ESC) of a fan type. */
 public final class ControllerKeys {
 
-    public static final Key<Quantity> ON_RESISTANCE = defaulted("on-resistance", Amount.notNegative(Measure.RESISTANCE), "2 mΩ ± 1 mΩ bound", "from memory, measure yours", "Of the conducting switches, at 25 °C.", "2 mΩ ± 20 %");
-    public static final Key<Quantity> CURRENT_LIMIT = open("current limit", Amount.positive(Measure.CURRENT), "Winding current at which it lowers the duty.", "130 A", "it never limits");
-    public static final Key<Quantity> TOP_VOLTAGE = open("top voltage", Amount.positive(Measure.VOLTAGE), "Absolute maximum at its input.", "75 V", "its voltage is not judged");
-    public static final Key<Quantity> TOP_ELECTRICAL = open("top electrical speed", Amount.positive(Measure.ROTATION), "Speed times pole pairs that it can follow.", "240000 rpm", "its electrical speed is not judged");
-    public static final Key<Quantity> CAPACITANCE = open("capacitance", Amount.positive(Measure.CAPACITANCE), "At its input.", "940 µF", "no capacitor is assumed");
-    public static final Key<Quantity> CAPACITOR_VOLTAGE = open("capacitor voltage", Amount.positive(Measure.VOLTAGE), "Rating of that capacitor.", "80 V", "the capacitor is not judged");
-    public static final Key<Quantity> CUT_OFF = open("cut-off", Amount.positive(Measure.VOLTAGE), "Voltage at which it stops the motor.", "40 V", "it never cuts off");
-    public static final Key<Quantity> FIXED_POWER = defaulted("fixed power", Amount.notNegative(Measure.POWER), "5 W ± 3 W bound", "from memory, measure yours", "Drawn at any throttle.", "5 W");
-    public static final Key<Quantity> SWITCHING_LOSS = defaulted("switching loss", Amount.of(Measure.RATIO, Range.between(0, 1)), "0.05 ± 0.04 bound", "from memory, measure yours", "Share k of winding current that is lost in k·I·(1 − duty) on top.", "0.04 ± 0.01");
-    public static final Key<Quantity> MASS = required("mass", Amount.notNegative(Measure.MASS), "Of the controller with its leads; 0 g if it is in the fan's mass.", "0.12 kg");
+    public static final Key<Quantity> ON_RESISTANCE =
+            defaulted(
+                    "on-resistance",
+                    Amount.notNegative(Measure.RESISTANCE),
+                    "2 mΩ ± 1 mΩ bound",
+                    "from memory, measure yours",
+                    "Of the conducting switches, at 25 °C.",
+                    "2 mΩ ± 20 %");
+    public static final Key<Quantity> CURRENT_LIMIT =
+            open(
+                    "current limit",
+                    Amount.positive(Measure.CURRENT),
+                    "Winding current at which it lowers the duty.",
+                    "130 A",
+                    "it never limits");
+    public static final Key<Quantity> TOP_VOLTAGE =
+            open(
+                    "top voltage",
+                    Amount.positive(Measure.VOLTAGE),
+                    "Absolute maximum at its input.",
+                    "75 V",
+                    "its voltage is not judged");
+    public static final Key<Quantity> TOP_ELECTRICAL =
+            open(
+                    "top electrical speed",
+                    Amount.positive(Measure.ROTATION),
+                    "Speed times pole pairs that it can follow.",
+                    "240000 rpm",
+                    "its electrical speed is not judged");
+    public static final Key<Quantity> CAPACITANCE =
+            open(
+                    "capacitance",
+                    Amount.positive(Measure.CAPACITANCE),
+                    "At its input.",
+                    "940 µF",
+                    "no capacitor is assumed");
+    public static final Key<Quantity> CAPACITOR_VOLTAGE =
+            open(
+                    "capacitor voltage",
+                    Amount.positive(Measure.VOLTAGE),
+                    "Rating of that capacitor.",
+                    "80 V",
+                    "the capacitor is not judged");
+    public static final Key<Quantity> CUT_OFF =
+            open(
+                    "cut-off",
+                    Amount.positive(Measure.VOLTAGE),
+                    "Voltage at which it stops the motor.",
+                    "40 V",
+                    "it never cuts off");
+    public static final Key<Quantity> FIXED_POWER =
+            defaulted(
+                    "fixed power",
+                    Amount.notNegative(Measure.POWER),
+                    "5 W ± 3 W bound",
+                    "from memory, measure yours",
+                    "Drawn at any throttle.",
+                    "5 W");
+    public static final Key<Quantity> SWITCHING_LOSS =
+            defaulted(
+                    "switching loss",
+                    Amount.of(Measure.RATIO, Range.between(0, 1)),
+                    "0.05 ± 0.04 bound",
+                    "from memory, measure yours",
+                    "Share k of winding current that is lost in k·I·(1 − duty) on top.",
+                    "0.04 ± 0.01");
+    public static final Key<Quantity> MASS =
+            required(
+                    "mass",
+                    Amount.notNegative(Measure.MASS),
+                    "Of the controller with its leads; 0 g if it is in the fan's mass.",
+                    "0.12 kg");
 
-    public static final Key<String> BRAKING = later("braking", Word.of("coast", "short", "freewheel"), "What it does at a lower duty or after a stop: nothing, shorts the winding, or sends energy back.", "coast");
-    public static final Key<Quantity> SWITCHING_FREQUENCY = later("switching frequency", Amount.positive(Measure.FREQUENCY), "Of its pulse width modulation.", "24 kHz");
-    public static final Key<Quantity> CAPACITOR_RESISTANCE = later("capacitor resistance", Amount.notNegative(Measure.RESISTANCE), "Series resistance of that capacitor.", "10 mΩ");
-    public static final Key<Quantity> DELAY = later("delay", Amount.notNegative(Measure.TIME), "From command to torque.", "4 ms");
-    public static final Key<Quantity> SLEW = later("slew", Amount.positive(Measure.PER_SECOND), "Fastest change of duty that it allows.", "300 %/s");
-    public static final Key<Quantity> START_TIME = later("start time", Amount.positive(Measure.TIME), "From stand to turning in step.", "0.6 s");
-    public static final Key<Quantity> START_CURRENT = later("start current", Amount.positive(Measure.CURRENT), "Drawn from the bus while starting.", "20 A");
-    public static final Key<Quantity> IDLE = later("idle", Amount.share(), "Least duty at which it keeps turning.", "6 %");
-    public static final Key<Quantity> HEAT = later("heat capacity", Amount.positive(Measure.HEAT_CAPACITY), "Of the controller with its sink.", "60 J/K ± 30 %");
-    public static final Key<Quantity> TO_AIR = later("to air", Amount.positive(Measure.HEAT_CONDUCTANCE), "Heat to the fan's own stream at full speed.", "2 W/K ± 30 %");
+    public static final Key<String> BRAKING =
+            later(
+                    "braking",
+                    Word.of("coast", "short", "freewheel"),
+                    "What it does at a lower duty or after a stop: nothing, shorts the winding, or sends energy back.",
+                    "coast");
+    public static final Key<Quantity> SWITCHING_FREQUENCY =
+            later(
+                    "switching frequency",
+                    Amount.positive(Measure.FREQUENCY),
+                    "Of its pulse width modulation.",
+                    "24 kHz");
+    public static final Key<Quantity> CAPACITOR_RESISTANCE =
+            later(
+                    "capacitor resistance",
+                    Amount.notNegative(Measure.RESISTANCE),
+                    "Series resistance of that capacitor.",
+                    "10 mΩ");
+    public static final Key<Quantity> DELAY =
+            later("delay", Amount.notNegative(Measure.TIME), "From command to torque.", "4 ms");
+    public static final Key<Quantity> SLEW =
+            later(
+                    "slew",
+                    Amount.positive(Measure.PER_SECOND),
+                    "Fastest change of duty that it allows.",
+                    "300 %/s");
+    public static final Key<Quantity> START_TIME =
+            later(
+                    "start time",
+                    Amount.positive(Measure.TIME),
+                    "From stand to turning in step.",
+                    "0.6 s");
+    public static final Key<Quantity> START_CURRENT =
+            later(
+                    "start current",
+                    Amount.positive(Measure.CURRENT),
+                    "Drawn from the bus while starting.",
+                    "20 A");
+    public static final Key<Quantity> IDLE =
+            later("idle", Amount.share(), "Least duty at which it keeps turning.", "6 %");
+    public static final Key<Quantity> HEAT =
+            later(
+                    "heat capacity",
+                    Amount.positive(Measure.HEAT_CAPACITY),
+                    "Of the controller with its sink.",
+                    "60 J/K ± 30 %");
+    public static final Key<Quantity> TO_AIR =
+            later(
+                    "to air",
+                    Amount.positive(Measure.HEAT_CONDUCTANCE),
+                    "Heat to the fan's own stream at full speed.",
+                    "2 W/K ± 30 %");
 
-    public static final Key<Quantity> LOW_END = later("low end", Amount.share(), "Command at which the motor starts.", "5 %");
-    public static final Key<Quantity> HIGH_END = later("high end", Amount.share(), "Command at which duty is full.", "97 %");
-    public static final Key<Quantity> SCATTER = later("scatter", Amount.doubt(Measure.RATIO, "1"), "Duty of single units over the map's.", "± 1 % each");
-    public static final Key<Quantity> MAP_COMMAND = later("command", Amount.share(), "Command.", "50 %");
-    public static final Key<Quantity> MAP_DUTY = later("duty", Amount.share(), "Duty at that command.", "42 %");
-    public static final Section MAP_POINT = Section.of("command point", "One point of the command map.", MAP_COMMAND, MAP_DUTY);
-    public static final Key<List<Stated<Fields>>> MAP_POINTS = later("points", new ListOf<>("points", MAP_POINT, 2, 50), "Duty against command, linear between.", "[{command: 0 %, duty: 0 %}, {command: 50 %, duty: 42 %}, {command: 100 %, duty: 100 %}]");
-    public static final Section COMMAND_SECTION = Section.of("command map", "Which duty a throttle command gives.", LOW_END, HIGH_END, SCATTER, MAP_POINTS);
-    public static final Key<Fields> COMMAND = later("command", COMMAND_SECTION, "Throttle is not duty: the map between them.", "{low end: 5 %, high end: 97 %}");
+    public static final Key<Quantity> LOW_END =
+            later("low end", Amount.share(), "Command at which the motor starts.", "5 %");
+    public static final Key<Quantity> HIGH_END =
+            later("high end", Amount.share(), "Command at which duty is full.", "97 %");
+    public static final Key<Quantity> SCATTER =
+            later(
+                    "scatter",
+                    Amount.doubt(Measure.RATIO, "1"),
+                    "Duty of single units over the map's.",
+                    "± 1 % each");
+    public static final Key<Quantity> MAP_COMMAND =
+            later("command", Amount.share(), "Command.", "50 %");
+    public static final Key<Quantity> MAP_DUTY =
+            later("duty", Amount.share(), "Duty at that command.", "42 %");
+    public static final Section MAP_POINT =
+            Section.of("command point", "One point of the command map.", MAP_COMMAND, MAP_DUTY);
+    public static final Key<List<Stated<Fields>>> MAP_POINTS =
+            later(
+                    "points",
+                    new ListOf<>("points", MAP_POINT, 2, 50),
+                    "Duty against command, linear between.",
+                    "[{command: 0 %, duty: 0 %}, {command: 50 %, duty: 42 %}, {command: 100 %, duty: 100 %}]");
+    public static final Section COMMAND_SECTION =
+            Section.of(
+                    "command map",
+                    "Which duty a throttle command gives.",
+                    LOW_END,
+                    HIGH_END,
+                    SCATTER,
+                    MAP_POINTS);
+    public static final Key<Fields> COMMAND =
+            later(
+                    "command",
+                    COMMAND_SECTION,
+                    "Throttle is not duty: the map between them.",
+                    "{low end: 5 %, high end: 97 %}");
 
-    public static final Section SECTION = Section.of("controller", "The motor controller.", ON_RESISTANCE, CURRENT_LIMIT, TOP_VOLTAGE, TOP_ELECTRICAL, CAPACITANCE, CAPACITOR_VOLTAGE, CUT_OFF, FIXED_POWER, SWITCHING_LOSS, MASS, BRAKING, SWITCHING_FREQUENCY, CAPACITOR_RESISTANCE, DELAY, SLEW, START_TIME, START_CURRENT, IDLE, HEAT, TO_AIR, COMMAND);
+    public static final Section SECTION =
+            Section.of(
+                    "controller",
+                    "The motor controller.",
+                    ON_RESISTANCE,
+                    CURRENT_LIMIT,
+                    TOP_VOLTAGE,
+                    TOP_ELECTRICAL,
+                    CAPACITANCE,
+                    CAPACITOR_VOLTAGE,
+                    CUT_OFF,
+                    FIXED_POWER,
+                    SWITCHING_LOSS,
+                    MASS,
+                    BRAKING,
+                    SWITCHING_FREQUENCY,
+                    CAPACITOR_RESISTANCE,
+                    DELAY,
+                    SLEW,
+                    START_TIME,
+                    START_CURRENT,
+                    IDLE,
+                    HEAT,
+                    TO_AIR,
+                    COMMAND);
 
     private ControllerKeys() {}
 }

@@ -12,10 +12,22 @@ import liftwright.rig.shape.kind.Text;
 /** The section {@code crew}: people around the rig. */
 public final class CrewKeys {
 
-    public static final Key<Quantity> REACTION = later("reaction", Amount.positive(Measure.TIME), "From a surprise to the press of a switch.", "1.5 s");
-    public static final Key<Quantity> DISTANCE = later("distance", Amount.positive(Measure.HEIGHT), "From the rig.", "6 m");
-    public static final Key<String> ROLE = later("role", new Text("what the person does"), "What the person does.", "holds the remote kill");
-    public static final Section SECTION = Section.of("crew member", "One person of the crew.", REACTION, DISTANCE, ROLE);
+    public static final Key<Quantity> REACTION =
+            later(
+                    "reaction",
+                    Amount.positive(Measure.TIME),
+                    "From a surprise to the press of a switch.",
+                    "1.5 s");
+    public static final Key<Quantity> DISTANCE =
+            later("distance", Amount.positive(Measure.HEIGHT), "From the rig.", "6 m");
+    public static final Key<String> ROLE =
+            later(
+                    "role",
+                    new Text("what the person does"),
+                    "What the person does.",
+                    "holds the remote kill");
+    public static final Section SECTION =
+            Section.of("crew member", "One person of the crew.", REACTION, DISTANCE, ROLE);
 
     private CrewKeys() {}
 }

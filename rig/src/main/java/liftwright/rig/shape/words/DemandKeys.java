@@ -25,9 +25,21 @@ public final class DemandKeys {
                     "Least usable lift over weight.",
                     "1.15");
     public static final Key<Quantity> HOVER =
-            defaulted("hover", Amount.positive(Measure.TIME), "60 s", "from memory: a first hop and its way back", "Time in the air.", "60 s");
+            defaulted(
+                    "hover",
+                    Amount.positive(Measure.TIME),
+                    "60 s",
+                    "from memory: a first hop and its way back",
+                    "Time in the air.",
+                    "60 s");
     public static final Key<Quantity> RESERVE =
-            defaulted("reserve", Amount.share(), "20 %", "common practice", "Charge left at landing.", "20 %");
+            defaulted(
+                    "reserve",
+                    Amount.share(),
+                    "20 %",
+                    "common practice",
+                    "Charge left at landing.",
+                    "20 %");
     public static final Key<Quantity> JUDGED_AT_CHARGE =
             computed(
                     "judged at charge",
@@ -36,19 +48,47 @@ public final class DemandKeys {
                     "Charge left in every pack when lift is judged.",
                     "20 %");
     public static final Key<String> YAW =
-            later("yaw", Word.of("held", "free"), "Whether turning about the upright must be held to zero.", "held");
+            later(
+                    "yaw",
+                    Word.of("held", "free"),
+                    "Whether turning about the upright must be held to zero.",
+                    "held");
     public static final Key<Quantity> REACH =
             later("reach", Amount.positive(Measure.HEIGHT), "How far the rig must go.", "40 m");
     public static final Key<Quantity> HEIGHT =
-            later("height", Amount.positive(Measure.HEIGHT), "How high the soles may be at most.", "0.5 m");
+            later(
+                    "height",
+                    Amount.positive(Measure.HEIGHT),
+                    "How high the soles may be at most.",
+                    "0.5 m");
     public static final Key<Quantity> MISS =
-            later("miss", Amount.positive(Measure.HEIGHT), "How far from its goal a flight may end.", "0.5 m");
+            later(
+                    "miss",
+                    Amount.positive(Measure.HEIGHT),
+                    "How far from its goal a flight may end.",
+                    "0.5 m");
     public static final Key<Integer> RUNS =
-            later("runs", new Whole("how many runs", 1, 1000), "Runs in a row on the same packs or with packs exchanged.", "3");
+            later(
+                    "runs",
+                    new Whole("how many runs", 1, 1000),
+                    "Runs in a row on the same packs or with packs exchanged.",
+                    "3");
     public static final Key<Quantity> PAUSE =
             later("pause", Amount.notNegative(Measure.TIME), "Time between two runs.", "5 min");
     public static final Section SECTION =
-            Section.of("demands", "What is asked of the rig.", THRUST_TO_WEIGHT, HOVER, RESERVE, JUDGED_AT_CHARGE, YAW, REACH, HEIGHT, MISS, RUNS, PAUSE);
+            Section.of(
+                    "demands",
+                    "What is asked of the rig.",
+                    THRUST_TO_WEIGHT,
+                    HOVER,
+                    RESERVE,
+                    JUDGED_AT_CHARGE,
+                    YAW,
+                    REACH,
+                    HEIGHT,
+                    MISS,
+                    RUNS,
+                    PAUSE);
 
     private DemandKeys() {}
 }

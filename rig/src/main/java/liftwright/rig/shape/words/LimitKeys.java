@@ -19,37 +19,111 @@ public final class LimitKeys {
     /** One key for each limit that a question compares with. */
     public static final Map<LimitName, Key<Quantity>> OF = named();
 
-    public static final Key<Quantity> CELL_START = temperature("cell at start", "Least cell temperature at the start.", "25 °C");
-    public static final Key<Quantity> CELL_HOTTEST = temperature("cell temperature", "Hottest core of a cell.", "60 °C");
-    public static final Key<Quantity> JOINT_HOTTEST = temperature("joint temperature", "Hottest joint.", "90 °C");
-    public static final Key<Quantity> TOUCH = temperature("touch temperature", "Hottest surface that skin can touch.", "60 °C");
-    public static final Key<Quantity> JUNCTION = temperature("controller junction", "Hottest switch of a controller.", "100 °C");
-    public static final Key<Quantity> WINDING = temperature("motor winding", "Hottest winding.", "120 °C");
+    public static final Key<Quantity> CELL_START =
+            temperature("cell at start", "Least cell temperature at the start.", "25 °C");
+    public static final Key<Quantity> CELL_HOTTEST =
+            temperature("cell temperature", "Hottest core of a cell.", "60 °C");
+    public static final Key<Quantity> JOINT_HOTTEST =
+            temperature("joint temperature", "Hottest joint.", "90 °C");
+    public static final Key<Quantity> TOUCH =
+            temperature("touch temperature", "Hottest surface that skin can touch.", "60 °C");
+    public static final Key<Quantity> JUNCTION =
+            temperature("controller junction", "Hottest switch of a controller.", "100 °C");
+    public static final Key<Quantity> WINDING =
+            temperature("motor winding", "Hottest winding.", "120 °C");
     public static final Key<Quantity> MAGNET = temperature("magnets", "Hottest magnet.", "80 °C");
-    public static final Key<Quantity> WIRE_BELOW_CLASS = later("wire below class", Amount.notNegative(Measure.KELVIN), "How far wires stay below the class of their insulation.", "20 K");
-    public static final Key<Quantity> ROLL_RESERVE = later("roll reserve", Amount.notNegative(Measure.TURN_ACCELERATION), "Least control left about the forward axis.", "2 rad/s²");
-    public static final Key<Quantity> PITCH_RESERVE = later("pitch reserve", Amount.notNegative(Measure.TURN_ACCELERATION), "Least control left about the sideways axis.", "2 rad/s²");
-    public static final Key<Quantity> YAW_RESERVE = later("yaw reserve", Amount.notNegative(Measure.TURN_ACCELERATION), "Least control left about the upright axis.", "0.3 rad/s²");
-    public static final Key<Quantity> LIFT_ONE_LOST = later("thrust to weight with one fan lost", Amount.positive(Measure.RATIO), "Least usable lift over weight with the worst fan lost.", "1.05");
-    public static final Key<Quantity> ARM_LOAD = later("arm load share", Amount.share(), "Share of an arm's strength that holding may take.", "30 %");
-    public static final Key<Quantity> KILL_TIME = later("kill time", Amount.positive(Measure.TIME), "From the press to less than a tenth of the thrust.", "0.5 s");
-    public static final Key<Quantity> PHASE_MARGIN = later("phase margin", Amount.positive(Measure.ANGLE), "Least phase margin of each loop.", "45°");
-    public static final Key<Quantity> WIND = later("wind", Amount.notNegative(Measure.SPEED), "Strongest mean wind for a test.", "3 m/s");
-    public static final Key<Quantity> GUST = later("gust", Amount.notNegative(Measure.SPEED), "Strongest gust for a test.", "5 m/s");
-    public static final Key<Quantity> ARREST_FORCE = later("arrest force", Amount.positive(Measure.FORCE), "Greatest pull of a tether on the wearer.", "6 kN");
-    public static final Key<Quantity> FREE_FALL = later("free fall", Amount.notNegative(Measure.HEIGHT), "Longest fall before the tether holds.", "0.6 m");
-    public static final Key<Quantity> BYSTANDERS = later("bystanders", Amount.notNegative(Measure.HEIGHT), "Least distance of everybody else.", "20 m");
+    public static final Key<Quantity> WIRE_BELOW_CLASS =
+            later(
+                    "wire below class",
+                    Amount.notNegative(Measure.KELVIN),
+                    "How far wires stay below the class of their insulation.",
+                    "20 K");
+    public static final Key<Quantity> ROLL_RESERVE =
+            later(
+                    "roll reserve",
+                    Amount.notNegative(Measure.TURN_ACCELERATION),
+                    "Least control left about the forward axis.",
+                    "2 rad/s²");
+    public static final Key<Quantity> PITCH_RESERVE =
+            later(
+                    "pitch reserve",
+                    Amount.notNegative(Measure.TURN_ACCELERATION),
+                    "Least control left about the sideways axis.",
+                    "2 rad/s²");
+    public static final Key<Quantity> YAW_RESERVE =
+            later(
+                    "yaw reserve",
+                    Amount.notNegative(Measure.TURN_ACCELERATION),
+                    "Least control left about the upright axis.",
+                    "0.3 rad/s²");
+    public static final Key<Quantity> LIFT_ONE_LOST =
+            later(
+                    "thrust to weight with one fan lost",
+                    Amount.positive(Measure.RATIO),
+                    "Least usable lift over weight with the worst fan lost.",
+                    "1.05");
+    public static final Key<Quantity> ARM_LOAD =
+            later(
+                    "arm load share",
+                    Amount.share(),
+                    "Share of an arm's strength that holding may take.",
+                    "30 %");
+    public static final Key<Quantity> KILL_TIME =
+            later(
+                    "kill time",
+                    Amount.positive(Measure.TIME),
+                    "From the press to less than a tenth of the thrust.",
+                    "0.5 s");
+    public static final Key<Quantity> PHASE_MARGIN =
+            later(
+                    "phase margin",
+                    Amount.positive(Measure.ANGLE),
+                    "Least phase margin of each loop.",
+                    "45°");
+    public static final Key<Quantity> WIND =
+            later(
+                    "wind",
+                    Amount.notNegative(Measure.SPEED),
+                    "Strongest mean wind for a test.",
+                    "3 m/s");
+    public static final Key<Quantity> GUST =
+            later("gust", Amount.notNegative(Measure.SPEED), "Strongest gust for a test.", "5 m/s");
+    public static final Key<Quantity> ARREST_FORCE =
+            later(
+                    "arrest force",
+                    Amount.positive(Measure.FORCE),
+                    "Greatest pull of a tether on the wearer.",
+                    "6 kN");
+    public static final Key<Quantity> FREE_FALL =
+            later(
+                    "free fall",
+                    Amount.notNegative(Measure.HEIGHT),
+                    "Longest fall before the tether holds.",
+                    "0.6 m");
+    public static final Key<Quantity> BYSTANDERS =
+            later(
+                    "bystanders",
+                    Amount.notNegative(Measure.HEIGHT),
+                    "Least distance of everybody else.",
+                    "20 m");
 
     public static final Section SECTION = section();
 
     private static Key<Quantity> temperature(String name, String meaning, String example) {
-        return later(name, Amount.of(Measure.TEMPERATURE, Range.between(223.15, 673.15)), meaning, example);
+        return later(
+                name,
+                Amount.of(Measure.TEMPERATURE, Range.between(223.15, 673.15)),
+                meaning,
+                example);
     }
 
     private static Map<LimitName, Key<Quantity>> named() {
         var keys = new java.util.EnumMap<LimitName, Key<Quantity>>(LimitName.class);
         for (LimitName name : LimitName.values()) {
-            Measure measure = name.dimension().equals(Measure.VOLTAGE.dimension()) ? Measure.VOLTAGE : Measure.RATIO;
+            Measure measure =
+                    name.dimension().equals(Measure.VOLTAGE.dimension())
+                            ? Measure.VOLTAGE
+                            : Measure.RATIO;
             String value = measure.show(name.defaultSi());
             keys.put(
                     name,
@@ -68,10 +142,28 @@ public final class LimitKeys {
         var keys = new java.util.ArrayList<Key<?>>(OF.values());
         keys.addAll(
                 List.of(
-                        CELL_START, CELL_HOTTEST, JOINT_HOTTEST, TOUCH, JUNCTION, WINDING, MAGNET, WIRE_BELOW_CLASS,
-                        ROLL_RESERVE, PITCH_RESERVE, YAW_RESERVE, LIFT_ONE_LOST, ARM_LOAD, KILL_TIME, PHASE_MARGIN,
-                        WIND, GUST, ARREST_FORCE, FREE_FALL, BYSTANDERS));
-        return Section.of("limits", "Limits in place of the defaults.", keys.toArray(Key<?>[]::new));
+                        CELL_START,
+                        CELL_HOTTEST,
+                        JOINT_HOTTEST,
+                        TOUCH,
+                        JUNCTION,
+                        WINDING,
+                        MAGNET,
+                        WIRE_BELOW_CLASS,
+                        ROLL_RESERVE,
+                        PITCH_RESERVE,
+                        YAW_RESERVE,
+                        LIFT_ONE_LOST,
+                        ARM_LOAD,
+                        KILL_TIME,
+                        PHASE_MARGIN,
+                        WIND,
+                        GUST,
+                        ARREST_FORCE,
+                        FREE_FALL,
+                        BYSTANDERS));
+        return Section.of(
+                "limits", "Limits in place of the defaults.", keys.toArray(Key<?>[]::new));
     }
 
     private LimitKeys() {}

@@ -4,8 +4,6 @@ import static liftwright.rig.shape.kind.Key.open;
 
 import java.util.List;
 import liftwright.rig.Mount;
-import java.util.List;
-import liftwright.rig.Mount;
 import liftwright.rig.shape.kind.AmountRange;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Measure;
@@ -23,7 +21,8 @@ public final class PlaceKeys {
     public static final Key<AmountRange.Ends> BACK = way("back", "To the back.");
     public static final Key<AmountRange.Ends> RIGHT = way("right", "To the wearer's right.");
     public static final Key<AmountRange.Ends> LEFT = way("left", "To the wearer's left.");
-    public static final Key<AmountRange.Ends> UP = way("up", "Upwards; on a limb towards its root.");
+    public static final Key<AmountRange.Ends> UP =
+            way("up", "Upwards; on a limb towards its root.");
     public static final Key<AmountRange.Ends> DOWN =
             way("down", "Downwards; on a limb towards the hand.");
     public static final Key<AmountRange.Ends> OUTBOARD =
@@ -56,7 +55,15 @@ public final class PlaceKeys {
             Section.of(
                             "place",
                             "A place in the axes of the mount; what is left out is 0.",
-                            FORWARD, BACK, RIGHT, LEFT, UP, DOWN, OUTBOARD, INBOARD, ALONG)
+                            FORWARD,
+                            BACK,
+                            RIGHT,
+                            LEFT,
+                            UP,
+                            DOWN,
+                            OUTBOARD,
+                            INBOARD,
+                            ALONG)
                     .with(
                             Rule.atMostOne(FORWARD, BACK),
                             Rule.atMostOne(RIGHT, LEFT, OUTBOARD, INBOARD),
@@ -67,7 +74,16 @@ public final class PlaceKeys {
             Section.of(
                             "carried place",
                             "What carries the part, and where on it; what is left out is 0.",
-                            MOUNT, ON, FORWARD, BACK, RIGHT, LEFT, UP, DOWN, OUTBOARD, INBOARD,
+                            MOUNT,
+                            ON,
+                            FORWARD,
+                            BACK,
+                            RIGHT,
+                            LEFT,
+                            UP,
+                            DOWN,
+                            OUTBOARD,
+                            INBOARD,
                             ALONG)
                     .with(
                             Rule.atLeastOne(MOUNT, ON),

@@ -15,45 +15,78 @@ import liftwright.rig.shape.kind.Section;
 /** Joint angles of the wearer. */
 public final class PostureKeys {
 
-    public static final Key<Quantity> FLEXION = angle("flexion", "Forward swing, or bend, from hanging straight down.", "20°");
-    public static final Key<Quantity> ABDUCTION = angle("abduction", "Outward swing, after flexion.", "15°");
-    public static final Key<Quantity> ROTATION = angle("rotation", "Turn about the upper arm, outward positive, after abduction.", "0°");
-    public static final Section SHOULDER = Section.of("shoulder", "Angles of a shoulder, applied in the order flexion, abduction, rotation.", FLEXION, ABDUCTION, ROTATION);
+    public static final Key<Quantity> FLEXION =
+            angle("flexion", "Forward swing, or bend, from hanging straight down.", "20°");
+    public static final Key<Quantity> ABDUCTION =
+            angle("abduction", "Outward swing, after flexion.", "15°");
+    public static final Key<Quantity> ROTATION =
+            angle("rotation", "Turn about the upper arm, outward positive, after abduction.", "0°");
+    public static final Section SHOULDER =
+            Section.of(
+                    "shoulder",
+                    "Angles of a shoulder, applied in the order flexion, abduction, rotation.",
+                    FLEXION,
+                    ABDUCTION,
+                    ROTATION);
 
     public static final Key<Quantity> BEND = angle("flexion", "Bend of the elbow.", "15°");
     public static final Section ELBOW = Section.of("elbow", "Angle of an elbow.", BEND);
 
-    public static final Key<Quantity> HIP_FLEXION = laterAngle("flexion", "Forward swing of the thigh.", "10°");
-    public static final Key<Quantity> HIP_ABDUCTION = laterAngle("abduction", "Outward swing of the thigh.", "5°");
-    public static final Section HIP = Section.of("hip", "Angles of a hip.", HIP_FLEXION, HIP_ABDUCTION);
+    public static final Key<Quantity> HIP_FLEXION =
+            laterAngle("flexion", "Forward swing of the thigh.", "10°");
+    public static final Key<Quantity> HIP_ABDUCTION =
+            laterAngle("abduction", "Outward swing of the thigh.", "5°");
+    public static final Section HIP =
+            Section.of("hip", "Angles of a hip.", HIP_FLEXION, HIP_ABDUCTION);
 
-    public static final Key<Quantity> KNEE_FLEXION = laterAngle("flexion", "Bend of the knee.", "10°");
+    public static final Key<Quantity> KNEE_FLEXION =
+            laterAngle("flexion", "Bend of the knee.", "10°");
     public static final Section KNEE = Section.of("knee", "Angle of a knee.", KNEE_FLEXION);
 
-    public static final Key<Quantity> LEAN_FORWARD = laterAngle("forward", "Lean to the front.", "5°");
+    public static final Key<Quantity> LEAN_FORWARD =
+            laterAngle("forward", "Lean to the front.", "5°");
     public static final Key<Quantity> LEAN_RIGHT = laterAngle("right", "Lean to the right.", "0°");
-    public static final Section LEAN_SECTION = Section.of("lean", "How far the upright body leans.", LEAN_FORWARD, LEAN_RIGHT);
+    public static final Section LEAN_SECTION =
+            Section.of("lean", "How far the upright body leans.", LEAN_FORWARD, LEAN_RIGHT);
 
-    public static final Key<Fields> BOTH_SHOULDERS = joint("both shoulders", SHOULDER, "Angles of both shoulders.");
-    public static final Key<Fields> LEFT_SHOULDER = joint("left shoulder", SHOULDER, "Angles of the left shoulder, where they differ.");
-    public static final Key<Fields> RIGHT_SHOULDER = joint("right shoulder", SHOULDER, "Angles of the right shoulder, where they differ.");
-    public static final Key<Fields> BOTH_ELBOWS = joint("both elbows", ELBOW, "Angle of both elbows.");
-    public static final Key<Fields> LEFT_ELBOW = joint("left elbow", ELBOW, "Angle of the left elbow, where it differs.");
-    public static final Key<Fields> RIGHT_ELBOW = joint("right elbow", ELBOW, "Angle of the right elbow, where it differs.");
+    public static final Key<Fields> BOTH_SHOULDERS =
+            joint("both shoulders", SHOULDER, "Angles of both shoulders.");
+    public static final Key<Fields> LEFT_SHOULDER =
+            joint("left shoulder", SHOULDER, "Angles of the left shoulder, where they differ.");
+    public static final Key<Fields> RIGHT_SHOULDER =
+            joint("right shoulder", SHOULDER, "Angles of the right shoulder, where they differ.");
+    public static final Key<Fields> BOTH_ELBOWS =
+            joint("both elbows", ELBOW, "Angle of both elbows.");
+    public static final Key<Fields> LEFT_ELBOW =
+            joint("left elbow", ELBOW, "Angle of the left elbow, where it differs.");
+    public static final Key<Fields> RIGHT_ELBOW =
+            joint("right elbow", ELBOW, "Angle of the right elbow, where it differs.");
     public static final Key<Fields> BOTH_HIPS = leg("both hips", HIP);
     public static final Key<Fields> LEFT_HIP = leg("left hip", HIP);
     public static final Key<Fields> RIGHT_HIP = leg("right hip", HIP);
     public static final Key<Fields> BOTH_KNEES = leg("both knees", KNEE);
     public static final Key<Fields> LEFT_KNEE = leg("left knee", KNEE);
     public static final Key<Fields> RIGHT_KNEE = leg("right knee", KNEE);
-    public static final Key<Fields> LEAN = later("lean", LEAN_SECTION, "Lean of the whole body.", "{forward: 5°}");
+    public static final Key<Fields> LEAN =
+            later("lean", LEAN_SECTION, "Lean of the whole body.", "{forward: 5°}");
 
     public static final Section SECTION =
             Section.of(
                     "posture",
                     "How the wearer stands or hangs; a side's own angles go before those of both.",
-                    BOTH_SHOULDERS, LEFT_SHOULDER, RIGHT_SHOULDER, BOTH_ELBOWS, LEFT_ELBOW, RIGHT_ELBOW,
-                    BOTH_HIPS, LEFT_HIP, RIGHT_HIP, BOTH_KNEES, LEFT_KNEE, RIGHT_KNEE, LEAN);
+                    BOTH_SHOULDERS,
+                    LEFT_SHOULDER,
+                    RIGHT_SHOULDER,
+                    BOTH_ELBOWS,
+                    LEFT_ELBOW,
+                    RIGHT_ELBOW,
+                    BOTH_HIPS,
+                    LEFT_HIP,
+                    RIGHT_HIP,
+                    BOTH_KNEES,
+                    LEFT_KNEE,
+                    RIGHT_KNEE,
+                    LEAN);
 
     private static Key<Quantity> angle(String name, String meaning, String example) {
         return defaulted(name, angle(), "0°", "hanging straight down", meaning, example);

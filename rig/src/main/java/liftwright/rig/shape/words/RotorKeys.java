@@ -13,13 +13,34 @@ import liftwright.rig.shape.kind.Whole;
 /** The rotor of a fan type. */
 public final class RotorKeys {
 
-    public static final Key<Quantity> TOP_SPEED = open("top speed", Amount.positive(Measure.ROTATION), "Declared maximum.", "30000 rpm", "the rotor's own maximum is not judged");
-    public static final Key<Quantity> INERTIA = later("inertia", Amount.positive(Measure.INERTIA), "Of rotor and bell about the shaft.", "120 kg·mm² ± 15 %");
-    public static final Key<Quantity> MASS = later("mass", Amount.positive(Measure.MASS), "Of what turns.", "150 g");
-    public static final Key<Integer> BLADES = later("blades", new Whole("blades", 1, 60), "Number of blades.", "12");
-    public static final Key<Quantity> BLADE_MASS = later("blade mass", Amount.positive(Measure.MASS), "Of one blade.", "6 g");
-    public static final Key<Quantity> BALANCE = later("balance", Amount.notNegative(Measure.SPEED), "Balance grade: eccentricity times speed (ISO 21940-11).", "2.5 mm/s");
-    public static final Section SECTION = Section.of("rotor", "The rotor.", TOP_SPEED, INERTIA, MASS, BLADES, BLADE_MASS, BALANCE);
+    public static final Key<Quantity> TOP_SPEED =
+            open(
+                    "top speed",
+                    Amount.positive(Measure.ROTATION),
+                    "Declared maximum.",
+                    "30000 rpm",
+                    "the rotor's own maximum is not judged");
+    public static final Key<Quantity> INERTIA =
+            later(
+                    "inertia",
+                    Amount.positive(Measure.INERTIA),
+                    "Of rotor and bell about the shaft.",
+                    "120 kg·mm² ± 15 %");
+    public static final Key<Quantity> MASS =
+            later("mass", Amount.positive(Measure.MASS), "Of what turns.", "150 g");
+    public static final Key<Integer> BLADES =
+            later("blades", new Whole("blades", 1, 60), "Number of blades.", "12");
+    public static final Key<Quantity> BLADE_MASS =
+            later("blade mass", Amount.positive(Measure.MASS), "Of one blade.", "6 g");
+    public static final Key<Quantity> BALANCE =
+            later(
+                    "balance",
+                    Amount.notNegative(Measure.SPEED),
+                    "Balance grade: eccentricity times speed (ISO 21940-11).",
+                    "2.5 mm/s");
+    public static final Section SECTION =
+            Section.of(
+                    "rotor", "The rotor.", TOP_SPEED, INERTIA, MASS, BLADES, BLADE_MASS, BALANCE);
 
     private RotorKeys() {}
 }

@@ -47,21 +47,59 @@ public final class SiteKeys {
                     "Relative humidity of the air.",
                     "80 %");
     public static final Key<Quantity> WIND =
-            later("wind", Amount.notNegative(Measure.SPEED), "Mean wind at the height of the fans.", "3 m/s");
+            later(
+                    "wind",
+                    Amount.notNegative(Measure.SPEED),
+                    "Mean wind at the height of the fans.",
+                    "3 m/s");
     public static final Key<Quantity> GUST =
             later("gust", Amount.notNegative(Measure.SPEED), "Highest speed of a gust.", "5 m/s");
     public static final Key<Quantity> GUST_LENGTH =
-            later("gust length", Amount.positive(Measure.HEIGHT), "Way over which a gust grows to its full speed.", "30 m");
+            later(
+                    "gust length",
+                    Amount.positive(Measure.HEIGHT),
+                    "Way over which a gust grows to its full speed.",
+                    "30 m");
     public static final Key<Quantity> WIND_FROM =
-            later("wind from", Amount.any(Measure.ANGLE), "Where the wind comes from: 0° from the front, 90° from the right.", "90°");
+            later(
+                    "wind from",
+                    Amount.any(Measure.ANGLE),
+                    "Where the wind comes from: 0° from the front, 90° from the right.",
+                    "90°");
     public static final Key<Quantity> TURBULENCE =
-            later("turbulence", Amount.notNegative(Measure.SPEED), "Speed of the rig's own wash near the ground, root mean square.", "1.5 m/s");
+            later(
+                    "turbulence",
+                    Amount.notNegative(Measure.SPEED),
+                    "Speed of the rig's own wash near the ground, root mean square.",
+                    "1.5 m/s");
     public static final Key<String> SURFACE =
-            later("surface", Word.of("concrete", "tarmac", "gravel", "grass", "sand", "mud", "wood", "mats", "water", "snow"), "What the rig stands on.", "mud");
+            later(
+                    "surface",
+                    Word.of(
+                            "concrete",
+                            "tarmac",
+                            "gravel",
+                            "grass",
+                            "sand",
+                            "mud",
+                            "wood",
+                            "mats",
+                            "water",
+                            "snow"),
+                    "What the rig stands on.",
+                    "mud");
     public static final Key<Quantity> FRICTION =
-            later("friction", Amount.of(Measure.RATIO, Range.between(0, 2)), "Friction of a sole on the ground, force over force.", "0.5 ± 0.1");
+            later(
+                    "friction",
+                    Amount.of(Measure.RATIO, Range.between(0, 2)),
+                    "Friction of a sole on the ground, force over force.",
+                    "0.5 ± 0.1");
     public static final Key<Quantity> SLOPE =
-            later("slope", Amount.of(Measure.ANGLE, Range.between(0, 0.8)), "Slope of the ground.", "3°");
+            later(
+                    "slope",
+                    Amount.of(Measure.ANGLE, Range.between(0, 0.8)),
+                    "Slope of the ground.",
+                    "3°");
 
     public static final Key<Quantity> LENGTH =
             later("length", Amount.positive(Measure.HEIGHT), "Longer side of the floor.", "8 m");
@@ -70,14 +108,43 @@ public final class SiteKeys {
     public static final Key<Quantity> HEIGHT =
             later("height", Amount.positive(Measure.HEIGHT), "Clear height.", "4 m");
     public static final Key<Quantity> OPENINGS =
-            later("openings", Amount.notNegative(Measure.AREA), "Area of open doors and windows.", "6 m²");
+            later(
+                    "openings",
+                    Amount.notNegative(Measure.AREA),
+                    "Area of open doors and windows.",
+                    "6 m²");
     public static final Section ROOM_SECTION =
-            Section.of("room", "The room around the rig, which warms and turns its own air over.", LENGTH, WIDTH, HEIGHT, OPENINGS);
+            Section.of(
+                    "room",
+                    "The room around the rig, which warms and turns its own air over.",
+                    LENGTH,
+                    WIDTH,
+                    HEIGHT,
+                    OPENINGS);
     public static final Key<Fields> ROOM =
-            later("room", ROOM_SECTION, "The room; without it the rig is outdoors.", "{length: 8 m, width: 5 m, height: 4 m}");
+            later(
+                    "room",
+                    ROOM_SECTION,
+                    "The room; without it the rig is outdoors.",
+                    "{length: 8 m, width: 5 m, height: 4 m}");
 
     public static final Section SECTION =
-            Section.of("site", "The air and the ground of the place.", ELEVATION, TEMPERATURE, PRESSURE, HUMIDITY, WIND, GUST, GUST_LENGTH, WIND_FROM, TURBULENCE, SURFACE, FRICTION, SLOPE, ROOM);
+            Section.of(
+                    "site",
+                    "The air and the ground of the place.",
+                    ELEVATION,
+                    TEMPERATURE,
+                    PRESSURE,
+                    HUMIDITY,
+                    WIND,
+                    GUST,
+                    GUST_LENGTH,
+                    WIND_FROM,
+                    TURBULENCE,
+                    SURFACE,
+                    FRICTION,
+                    SLOPE,
+                    ROOM);
 
     private SiteKeys() {}
 }
