@@ -33,8 +33,7 @@ public final class Name {
         int before = 0;
         for (int i = 0; i < name.length(); i += Character.charCount(before)) {
             int c = name.codePointAt(i);
-            boolean allowed =
-                    Character.isLetterOrDigit(c) || isMark(c) || "_+- ".indexOf(c) >= 0;
+            boolean allowed = Character.isLetterOrDigit(c) || isMark(c) || "_+- ".indexOf(c) >= 0;
             if (!allowed || (c == ' ' && before == ' ')) {
                 return false;
             }
