@@ -66,16 +66,8 @@ public record Amount(Measure measure, Range range, String implied) implements Ki
             }
             whole = implied + " " + text;
         }
-        return switch (QuantityText.read(whole, measure)) {
-            case QuantityText.Result.Bad(var code, var found, var advice) -> {
-                problems.add(code, spot, found, expectation(), advice);
-                yield Optional.empty();
-            }
-            case QuantityText.Result.Good(var quantity) ->
-                    isAllowed(quantity, text, spot, problems)
-                            ? Optional.of(quantity)
-                            : Optional.empty();
-        };
+        return QuantityText.read(whole, measure, spot, expectation(), problems)
+                .filter(quantity -> isAllowed(quantity, text, spot, problems));
     }
 
     private boolean isAllowed(Quantity quantity, String text, Spot spot, Problems problems) {

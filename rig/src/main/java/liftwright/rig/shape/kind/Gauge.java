@@ -52,10 +52,10 @@ public record Gauge() implements Kind<Integer> {
 
     /** A metric size is answered with the gauge next to it. */
     private static String advice(String given) {
-        return QuantityText.read(given, Measure.AREA) instanceof QuantityText.Result.Good(var area)
-                        && area.si() > 0
-                ? "The gauge nearest to that area is " + show(nearest(area.si())) + "."
-                : "";
+        return QuantityText.attempt(given, Measure.AREA)
+                .filter(area -> area.si() > 0)
+                .map(area -> "The gauge nearest to that area is " + show(nearest(area.si())) + ".")
+                .orElse("");
     }
 
     /** d = 0.127 mm · 92^((36 − n)/39), ASTM B258. */

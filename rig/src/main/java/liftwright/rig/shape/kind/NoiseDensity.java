@@ -1,22 +1,25 @@
 package liftwright.rig.shape.kind;
 
+import java.util.List;
 import java.util.Optional;
+import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
+import liftwright.quantity.QuantityParser;
+import liftwright.quantity.Reading;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.text.Node;
 
 /**
- * The noise of a sensor as amplitude density: a quantity per root hertz. Dimensions count whole
- * powers only, so the value inside is the quantity before {@code /√Hz}.
+ * The noise of a sensor as amplitude density: a quantity per root hertz.
  *
  * @param measures what the sensor may measure
  */
-public record NoiseDensity(java.util.List<Measure> measures) implements Kind<Quantity> {
+public record NoiseDensity(List<Measure> measures) implements Kind<Quantity> {
 
-    private static final String PER_ROOT_HERTZ = "/√Hz";
+    private static final Dimension PER_ROOT_HERTZ = new Dimension(0, 0, 0, 0, 0, 0, 1);
 
     public NoiseDensity {
-        measures = java.util.List.copyOf(measures);
+        measures = List.copyOf(measures);
     }
 
     @Override
@@ -25,19 +28,14 @@ public record NoiseDensity(java.util.List<Measure> measures) implements Kind<Qua
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        String given = text.get();
-        int at = given.indexOf(PER_ROOT_HERTZ);
-        if (at > 0) {
-            String plain = given.substring(0, at) + given.substring(at + PER_ROOT_HERTZ.length());
-            for (Measure measure : measures) {
-                if (QuantityText.read(plain, measure)
-                                instanceof QuantityText.Result.Good(var quantity)
-                        && quantity.si() >= 0) {
-                    return Optional.of(quantity);
-                }
-            }
+        if (QuantityParser.parse(text.get()) instanceof Reading.Parsed<Quantity>(var quantity)
+                && quantity.si() >= 0
+                && measures.stream()
+                        .map(m -> m.dimension().times(PER_ROOT_HERTZ))
+                        .anyMatch(quantity.dimension()::equals)) {
+            return Optional.of(quantity);
         }
-        problems.add(Code.NOT_A_QUANTITY, spot, Problems.quote(given), expectation(), "");
+        problems.add(Code.WRONG_UNIT, spot, Problems.quote(text.get()), expectation(), "");
         return Optional.empty();
     }
 

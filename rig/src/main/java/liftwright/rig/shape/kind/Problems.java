@@ -32,6 +32,9 @@ public final class Problems {
     /** As the other one, with the text at {@code span}, for instance that of a key. */
     public void add(
             Code code, Spot spot, Span span, String foundText, String expected, String advice) {
+        if (code == Code.USED_BY_NO_QUESTION_YET && unusedAround > 0) {
+            return;
+        }
         var place = new Problem.Place(fileName, span.line(), span.column(), spot.path().toString());
         found.add(new Problem(code, place, foundText, expected, advice));
         if (code.isError()) {
