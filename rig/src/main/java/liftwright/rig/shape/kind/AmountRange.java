@@ -22,8 +22,7 @@ public record AmountRange(Measure measure) implements Kind<AmountRange.Ends> {
     @Override
     public Optional<Ends> read(Node node, Spot spot, Problems problems) {
         return Scalars.text(node, spot, this, problems)
-                .flatMap(
-                        t -> QuantityText.readRange(t, measure, spot, expectation(), problems))
+                .flatMap(t -> QuantityText.readRange(t, measure, spot, expectation(), problems))
                 .map(range -> new Ends(range.from(), range.to(), range.isSingle()));
     }
 

@@ -65,35 +65,35 @@ final class QuantityText {
     private static Code code(Refusal.Code code) {
         return switch (code) {
             case WRONG_DIMENSION,
-                            TOLERANCE_WRONG_DIMENSION,
-                            UNIT_MISSING,
-                            UNIT_UNKNOWN,
-                            NOT_A_UNIT,
-                            UNIT_AMBIGUOUS,
-                            OFFSET_UNIT_NOT_ALONE ->
+                    TOLERANCE_WRONG_DIMENSION,
+                    UNIT_MISSING,
+                    UNIT_UNKNOWN,
+                    NOT_A_UNIT,
+                    UNIT_AMBIGUOUS,
+                    OFFSET_UNIT_NOT_ALONE ->
                     Code.WRONG_UNIT;
             case NUMBER_OUT_OF_RANGE, BELOW_ABSOLUTE_ZERO, TOLERANCE_TOO_WIDE, RANGE_DESCENDS ->
                     Code.OUT_OF_RANGE;
             case EMPTY,
-                            TEXT_TOO_LONG,
-                            NUMBER_MISSING,
-                            NUMBER_MALFORMED,
-                            DIGIT_GROUPS,
-                            DECIMAL_COMMA,
-                            DASH_FOR_MINUS,
-                            UNIT_MALFORMED,
-                            UNIT_TOO_COMPLEX,
-                            VALUE_MISSING,
-                            TOLERANCE_MALFORMED,
-                            TOLERANCE_NEGATIVE,
-                            TOLERANCE_ONE_SIDED,
-                            TOLERANCE_UNIT_MISSING,
-                            TOLERANCE_RELATIVE_TO_ZERO,
-                            TOLERANCE_NOT_ALLOWED,
-                            WORD_WITHOUT_TOLERANCE,
-                            WORD_REPEATED,
-                            RANGE_NOT_ALLOWED,
-                            TRAILING_TEXT ->
+                    TEXT_TOO_LONG,
+                    NUMBER_MISSING,
+                    NUMBER_MALFORMED,
+                    DIGIT_GROUPS,
+                    DECIMAL_COMMA,
+                    DASH_FOR_MINUS,
+                    UNIT_MALFORMED,
+                    UNIT_TOO_COMPLEX,
+                    VALUE_MISSING,
+                    TOLERANCE_MALFORMED,
+                    TOLERANCE_NEGATIVE,
+                    TOLERANCE_ONE_SIDED,
+                    TOLERANCE_UNIT_MISSING,
+                    TOLERANCE_RELATIVE_TO_ZERO,
+                    TOLERANCE_NOT_ALLOWED,
+                    WORD_WITHOUT_TOLERANCE,
+                    WORD_REPEATED,
+                    RANGE_NOT_ALLOWED,
+                    TRAILING_TEXT ->
                     Code.NOT_A_QUANTITY;
         };
     }
