@@ -82,6 +82,20 @@ final class QuantityGrammar {
         return unit;
     }
 
+    /** The unit in which {@code text} gives its value, or null where it cannot be read. */
+    static @Nullable UnitExpression unitOf(String text) {
+        var in = new Cursor(text);
+        try {
+            in.skipSpaces();
+            NumberReader.read(in);
+            in.skipSpaces();
+            var unit = UnitReader.read(in);
+            return unit == null ? ONE : unit;
+        } catch (RefusedException refused) {
+            return null;
+        }
+    }
+
     private void start() throws RefusedException {
         in.skipSpaces();
         if (in.atEnd()) {

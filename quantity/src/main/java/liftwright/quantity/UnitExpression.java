@@ -39,6 +39,29 @@ public final class UnitExpression {
                 unit.dimension().equals(Dimension.NONE));
     }
 
+    /**
+     * A unit that the product itself writes.
+     *
+     * @throws IllegalArgumentException where it is none
+     */
+    static UnitExpression known(String text) {
+        var in = new Cursor(text);
+        try {
+            var unit = UnitReader.read(in);
+            if (unit != null && in.atEnd()) {
+                return unit;
+            }
+        } catch (RefusedException refused) {
+            throw new IllegalArgumentException("no unit is written " + text, refused);
+        }
+        throw new IllegalArgumentException("no unit is written " + text);
+    }
+
+    /** The same under another name. */
+    UnitExpression named(String name) {
+        return new UnitExpression(name, dimension, scale, offset, share);
+    }
+
     /** As it was written. */
     public String text() {
         return text;
