@@ -45,7 +45,12 @@ class ExamplesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"mudlark, 24, 12, 36", "curlew, 8, 4, 12", "sandpiper, 4, 4, 8"})
+    @CsvSource({
+        "mudlark, 24, 12, 36",
+        "curlew, 8, 4, 12",
+        "sandpiper, 4, 4, 8",
+        "measured, 5, 5, 10"
+    })
     void everyExampleBindsToItsParts(String name, int fans, int packs, int chains) {
         Rig rig = rig(name);
         assertThat(rig.fans()).hasSize(fans);
