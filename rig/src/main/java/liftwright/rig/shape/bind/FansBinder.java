@@ -16,8 +16,10 @@ import liftwright.rig.Problem.Code;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Nearest;
 import liftwright.rig.shape.kind.Problems;
+import liftwright.rig.shape.kind.Requirements;
 import liftwright.rig.shape.kind.Spot;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.words.FanKeys;
@@ -26,6 +28,9 @@ import liftwright.rig.shape.words.RigKeys;
 
 /** The fans, one by one, from the groups that declare them. */
 final class FansBinder {
+
+    /** How many fans there are. */
+    private static final List<Key<?>> COUNTS = List.of(FanKeys.ROW, FanKeys.ROWS, FanKeys.RING);
 
     private final Ledger ledger;
     private final Map<String, FanType> types;
@@ -56,30 +61,35 @@ final class FansBinder {
         var merged = new LinkedHashMap<String, Fields>();
         for (Stated<Fields> stated : groups) {
             Fields own = stated.value();
-            String id = ledger.value(own, FanKeys.ID);
-            Fields group = Likeness.merge(ledger, own, merged);
-            merged.putIfAbsent(id, group);
-            if (!own.failed(FanKeys.ID) && own.has(FanKeys.ID)) {
-                make(id, group);
+            Optional<String> id = own.get(FanKeys.ID);
+            Optional<Fields> group = Likeness.merge(ledger, own, merged);
+            if (id.isEmpty()) {
+                continue;
+            }
+            group.ifPresent(g -> merged.putIfAbsent(id.get(), g));
+            if (group.isEmpty() || !make(id.get(), group.get())) {
+                parts.broken(id.get());
+                own.get(FanKeys.TWIN).ifPresent(parts::broken);
             }
         }
     }
 
-    private void make(String id, Fields group) {
+    /** Makes the fans of a group; false when that could not be done, which has been reported. */
+    private boolean make(String id, Fields group) {
+        Requirements.check(group, FanKeys.WHOLE, ledger.problems());
         boolean free = parts.take(id, group.spotOf(FanKeys.ID));
-        var twin = group.stated(FanKeys.TWIN);
         Optional<FanType> type = type(group);
         Optional<Mount> mount = group.stated(FanKeys.MOUNT).flatMap(mounts::find);
-        if (!free || type.isEmpty() || mount.isEmpty()) {
-            parts.broken(id);
-            twin.ifPresent(t -> parts.broken(t.value()));
-            return;
+        boolean counted = COUNTS.stream().noneMatch(group::failed);
+        if (!free || !counted || type.isEmpty() || mount.isEmpty()) {
+            return false;
         }
         Exceptions exceptions = new Exceptions(ledger, group);
         List<Fan> made = fans(id, group, type.get(), mount.get(), exceptions);
         parts.addFans(id, made);
-        twin.ifPresent(t -> makeTwin(t, made, mount.get(), exceptions));
+        group.stated(FanKeys.TWIN).ifPresent(t -> makeTwin(t, made, mount.get(), exceptions));
         exceptions.reportUnused();
+        return true;
     }
 
     private void makeTwin(

@@ -43,8 +43,10 @@ final class Ledger {
         if (stated.isPresent()) {
             return stated.get();
         }
-        if (key.need() instanceof Need.Default(var text, var origin) && !fields.failed(key)) {
-            defaults.add(new DefaultUsed(fields.spotOf(key).path(), text, origin));
+        if (key.need() instanceof Need.Default(var text, var origin)) {
+            if (!fields.failed(key)) {
+                defaults.add(new DefaultUsed(fields.spotOf(key).path(), text, origin));
+            }
             return parse(key, text);
         }
         return parse(key, key.example());

@@ -3,6 +3,7 @@ package liftwright.rig.shape.bind;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.shape.kind.Fields;
@@ -26,16 +27,26 @@ final class Likeness {
                     FanKeys.NOTE);
 
     private static final List<Key<?>> PATTERN = List.of(FanKeys.ROW, FanKeys.ROWS, FanKeys.RING);
-    private static final List<Key<?>> ENDS =
-            List.of(FanKeys.AT, FanKeys.FROM, FanKeys.TO, FanKeys.SPACING);
+
+    /** What tells where the fans of a pattern are. */
+    private static final List<Key<?>> LAYOUT =
+            List.of(
+                    FanKeys.FROM,
+                    FanKeys.TO,
+                    FanKeys.SPACING,
+                    FanKeys.ROW_SPACING,
+                    FanKeys.RUNS,
+                    FanKeys.NEXT_ROW,
+                    FanKeys.RADIUS,
+                    FanKeys.START);
 
     private Likeness() {}
 
-    /** The group with what it takes from an earlier one. */
-    static Fields merge(Ledger ledger, Fields group, Map<String, Fields> earlier) {
+    /** The group with what it takes from an earlier one; empty when there is no such group. */
+    static Optional<Fields> merge(Ledger ledger, Fields group, Map<String, Fields> earlier) {
         Stated<String> like = group.stated(FanKeys.LIKE).orElse(null);
         if (like == null) {
-            return group;
+            return Optional.of(group);
         }
         Fields model = earlier.get(like.value());
         if (model == null) {
@@ -46,21 +57,23 @@ final class Likeness {
                             Problems.quote(like.value()),
                             "the id of a fan group further up",
                             Nearest.advice(like.value(), earlier.keySet()));
-            return group;
+            return Optional.empty();
         }
         Set<String> left = new HashSet<>();
         OWN.forEach(key -> left.add(key.name()));
-        if (PATTERN.stream().anyMatch(group::has)) {
+        boolean ownPattern = PATTERN.stream().anyMatch(group::has);
+        if (ownPattern) {
             PATTERN.forEach(key -> left.add(key.name()));
+            LAYOUT.forEach(key -> left.add(key.name()));
         }
         if (group.has(FanKeys.FROM)) {
             left.add(FanKeys.AT.name());
             left.add(FanKeys.SPACING.name());
+            left.add(FanKeys.RUNS.name());
         } else if (group.has(FanKeys.AT) || group.has(FanKeys.SPACING)) {
-            ENDS.stream()
-                    .filter(key -> key.equals(FanKeys.FROM) || key.equals(FanKeys.TO))
-                    .forEach(key -> left.add(key.name()));
+            left.add(FanKeys.FROM.name());
+            left.add(FanKeys.TO.name());
         }
-        return group.over(model, left);
+        return Optional.of(group.over(model, left));
     }
 }

@@ -1,8 +1,10 @@
 package liftwright.rig.shape.bind;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
@@ -27,6 +29,9 @@ final class MountsBinder {
     private final boolean worn;
     private final Map<String, Mount> byName = new LinkedHashMap<>();
     private final Map<String, String> twins = new LinkedHashMap<>();
+
+    /** Mounts whose twin could not be made, which has been reported. */
+    private final Set<String> twinless = new HashSet<>();
 
     MountsBinder(Ledger ledger, boolean worn) {
         this.ledger = ledger;
@@ -115,6 +120,7 @@ final class MountsBinder {
             return;
         }
         if (byName.containsKey(twinName)) {
+            twinless.add(name);
             ledger.problems()
                     .add(
                             Code.DUPLICATE_ID,
@@ -201,6 +207,9 @@ final class MountsBinder {
         }
         if (Side.of(mount) == Side.NONE) {
             return Optional.of(mount);
+        }
+        if (twinless.contains(mount.name())) {
+            return Optional.empty();
         }
         if (!byName.containsKey(mount.name())) {
             return Optional.of(bare(mount.on().twin()));

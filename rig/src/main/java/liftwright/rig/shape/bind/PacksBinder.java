@@ -58,7 +58,7 @@ final class PacksBinder {
         Optional<CellType> cell = group.stated(PackKeys.CELL).flatMap(this::cell);
         Fields at = Ledger.section(group, PackKeys.AT);
         Optional<Mount> mount = mounts.carrierOf(at);
-        if (!free || cell.isEmpty() || mount.isEmpty()) {
+        if (!free || group.failed(PackKeys.COUNT) || cell.isEmpty() || mount.isEmpty()) {
             parts.broken(id);
             if (twin != null) {
                 parts.broken(twin.value());

@@ -2,10 +2,12 @@ package liftwright.rig.shape.bind;
 
 import java.util.ArrayList;
 import java.util.List;
+import liftwright.quantity.Quantity;
 import liftwright.rig.Mount;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.Vec3;
 import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.words.FanKeys;
 
@@ -48,7 +50,7 @@ final class Pattern {
         return place(group, FanKeys.AT, mount);
     }
 
-    private Vec3 place(Fields group, liftwright.rig.shape.kind.Key<Fields> key, Mount mount) {
+    private Vec3 place(Fields group, Key<Fields> key, Mount mount) {
         return group.get(key)
                 .map(p -> places.one(p, Side.of(mount), Side.of(mount.on()) != Side.NONE))
                 .orElse(Vec3.ZERO);
@@ -99,25 +101,10 @@ final class Pattern {
         return Directions.plain(ledger.value(group, FanKeys.RUNS));
     }
 
+    /** A missing one has been reported. */
     private double spacing(Fields group) {
-        var stated = group.stated(FanKeys.SPACING);
-        if (stated.isPresent()) {
-            return ledger.middle(stated.get().value(), stated.get().spot());
-        }
-        if (!group.failed(FanKeys.SPACING)) {
-            missing(group, FanKeys.SPACING);
-        }
-        return 1;
-    }
-
-    private void missing(Fields group, liftwright.rig.shape.kind.Key<?> key) {
-        ledger.problems()
-                .add(
-                        Code.MISSING_KEY,
-                        group.spot().missing(key.name()),
-                        "no “" + key.name() + "”",
-                        key.name() + ": " + key.kind().expectation(),
-                        "Add for instance “" + key.name() + ": " + key.example() + "”.");
+        Stated<Quantity> stated = group.stated(FanKeys.SPACING).orElse(null);
+        return stated == null ? 1 : ledger.middle(stated.value(), stated.spot());
     }
 
     private static void line(Vec3 middle, Vec3 way, double spacing, int count, List<Place> made) {
@@ -129,13 +116,8 @@ final class Pattern {
 
     private void ring(Fields group, Mount mount, List<Place> made) {
         int count = ledger.value(group, FanKeys.RING);
-        var stated = group.stated(FanKeys.RADIUS);
-        double radius = 1;
-        if (stated.isPresent()) {
-            radius = ledger.middle(stated.get().value(), stated.get().spot());
-        } else if (!group.failed(FanKeys.RADIUS)) {
-            missing(group, FanKeys.RADIUS);
-        }
+        Stated<Quantity> stated = group.stated(FanKeys.RADIUS).orElse(null);
+        double radius = stated == null ? 1 : ledger.middle(stated.value(), stated.spot());
         double start = ledger.value(group, FanKeys.START).si();
         Vec3 middle = middle(group, mount);
         for (int i = 0; i < count; i++) {

@@ -61,7 +61,7 @@ public record ListOf<E>(String what, Kind<E> item, int least, int most)
             if (first != null) {
                 problems.add(
                         Code.DUPLICATE_ID,
-                        spot.child(id.value(), id.span()),
+                        spot.child(id.value(), entry.span()).child(Section.ID, id.span()),
                         Problems.quote(id.value()),
                         "an id that entry " + first + " does not have",
                         "Ids name parts for ever: give each its own.");

@@ -40,8 +40,9 @@ public record MapOf<E>(String what, Kind<E> value, Names names)
         var read = new LinkedHashMap<String, Stated<E>>();
         for (Node.Entry entry : entries) {
             Spot at = spot.child(entry.key(), entry.value().span());
-            if (names == Names.NEW && !Name.check(entry.key(), at, entry.keySpan(), problems)) {
-                continue;
+            if (names == Names.NEW) {
+                // a bad name still names: what refers to it needs no problem of its own
+                Name.check(entry.key(), at, entry.keySpan(), problems);
             }
             value.read(entry.value(), at, problems)
                     .ifPresent(v -> read.put(entry.key(), new Stated<>(at, v)));

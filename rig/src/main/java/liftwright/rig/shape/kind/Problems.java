@@ -2,7 +2,9 @@ package liftwright.rig.shape.kind;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import liftwright.rig.Problem;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.text.Span;
@@ -15,6 +17,7 @@ public final class Problems {
 
     private final String fileName;
     private final List<Problem> found = new ArrayList<>();
+    private final Set<String> told = new HashSet<>();
     private int errors;
     private int unusedAround;
 
@@ -35,7 +38,11 @@ public final class Problems {
         if (code == Code.USED_BY_NO_QUESTION_YET && unusedAround > 0) {
             return;
         }
-        var place = new Problem.Place(fileName, span.line(), span.column(), spot.path().toString());
+        String path = spot.path().toString();
+        if (!told.add(code.name() + "/" + path)) {
+            return; // the same again, from the next of the parts that one entry makes
+        }
+        var place = new Problem.Place(fileName, span.line(), span.column(), path);
         found.add(new Problem(code, place, foundText, expected, advice));
         if (code.isError()) {
             errors++;

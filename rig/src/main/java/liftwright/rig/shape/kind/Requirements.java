@@ -1,11 +1,13 @@
 package liftwright.rig.shape.kind;
 
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import liftwright.rig.Problem.Code;
 
 /** Whether a map has the keys that it must have, and none that exclude each other. */
-final class Requirements {
+public final class Requirements {
 
     private Requirements() {}
 
@@ -15,17 +17,21 @@ final class Requirements {
                 missing(fields, key, problems);
             }
         }
-        for (Rule rule : fields.section().rules()) {
+        check(fields, fields.section().rules(), problems);
+    }
+
+    /**
+     * Whether the rules hold; also for those that can be asked only after maps were laid over each
+     * other. Where none of several keys stands, later rules are left: they speak of those keys.
+     */
+    public static void check(Fields fields, List<Rule> rules, Problems problems) {
+        for (Rule rule : rules) {
             switch (rule) {
                 case Rule.AtMostOne(var keys) -> atMostOne(fields, keys, problems);
                 case Rule.AtLeastOne(var keys) -> {
                     if (keys.stream().noneMatch(fields::has)) {
-                        problems.add(
-                                Code.MISSING_KEY,
-                                fields.spot().missing(keys.getFirst().name()),
-                                "none of " + names(keys),
-                                "one of " + names(keys),
-                                "Add for instance “" + line(keys.getFirst()) + "”.");
+                        noneOf(fields, keys, problems);
+                        return;
                     }
                 }
                 case Rule.Needs(var key, var others) -> {
@@ -35,8 +41,28 @@ final class Requirements {
                         }
                     }
                 }
+                case Rule.OnlyWith(var key, var others) -> {
+                    if (fields.has(key) && others.stream().noneMatch(fields::has)) {
+                        problems.add(
+                                Code.CONTRADICTION,
+                                fields.spotOf(key),
+                                "“" + key.name() + "” without " + names(others),
+                                "“" + key.name() + "” only beside " + names(others),
+                                "Here it would mean nothing: take it out.");
+                    }
+                }
             }
         }
+    }
+
+    private static void noneOf(Fields fields, List<Key<?>> keys, Problems problems) {
+        boolean one = keys.size() == 1;
+        problems.add(
+                Code.MISSING_KEY,
+                fields.spot().missing(keys.getFirst().name()),
+                (one ? "no " : "none of ") + names(keys),
+                (one ? "" : "one of ") + names(keys),
+                "Add for instance “" + line(keys.getFirst()) + "”.");
     }
 
     private static void missing(Fields fields, Key<?> key, Problems problems) {
@@ -51,13 +77,15 @@ final class Requirements {
     private static void atMostOne(Fields fields, List<Key<?>> keys, Problems problems) {
         var given = keys.stream().filter(fields::has).toList();
         if (given.size() > 1) {
-            Key<?> second = given.get(1);
+            Key<?> last =
+                    Collections.max(
+                            given, Comparator.comparingInt(k -> fields.spotOf(k).span().from()));
             problems.add(
                     Code.CONTRADICTION,
-                    fields.spotOf(second),
+                    fields.spotOf(last),
                     names(given) + " together",
                     "one of " + names(keys),
-                    "Both decide the same thing: take one out.");
+                    "They decide the same thing, or exclude each other: take one out.");
         }
     }
 

@@ -26,6 +26,17 @@ public sealed interface Rule {
         }
     }
 
+    /** {@code key} has a meaning only where one of the others stands. */
+    record OnlyWith(Key<?> key, List<Key<?>> others) implements Rule {
+        public OnlyWith {
+            others = List.copyOf(others);
+        }
+    }
+
+    static Rule onlyWith(Key<?> key, Key<?>... others) {
+        return new OnlyWith(key, List.of(others));
+    }
+
     static Rule atMostOne(Key<?>... keys) {
         return new AtMostOne(List.of(keys));
     }

@@ -163,13 +163,18 @@ public final class ElementKeys {
                             Rule.atLeastOne(RUN, JOINT, FUSE, POLE),
                             Rule.atMostOne(RUN, JOINT, FUSE, POLE),
                             Rule.needs(RUN, LENGTH),
-                            Rule.needs(LENGTH, RUN),
-                            Rule.needs(CONDUCTORS, RUN),
-                            Rule.needs(BREAKS, FUSE),
-                            Rule.needs(VOLTAGE, FUSE),
-                            Rule.needs(RATING, JOINT),
-                            Rule.atMostOne(RESISTANCE, RUN, POLE));
-
+                            Rule.onlyWith(LENGTH, RUN),
+                            Rule.onlyWith(CONDUCTORS, RUN),
+                            Rule.onlyWith(RESISTANCE, JOINT, FUSE),
+                            Rule.onlyWith(RATING, JOINT),
+                            Rule.onlyWith(BREAKS, FUSE),
+                            Rule.onlyWith(VOLTAGE, FUSE),
+                            Rule.onlyWith(POINTS, FUSE),
+                            Rule.onlyWith(FUSE_SPEED, FUSE),
+                            Rule.onlyWith(INSULATION, RUN),
+                            Rule.onlyWith(CLASS, RUN),
+                            Rule.onlyWith(BUNDLE, RUN),
+                            Rule.onlyWith(AIR, RUN));
     public static final ListOf<Fields> CHAIN = new ListOf<>("elements in order", SECTION, 0, 100);
 
     private ElementKeys() {}

@@ -297,11 +297,28 @@ public final class FanKeys {
                             EXCEPT,
                             NOTE)
                     .with(
+                            Rule.atLeastOne(TYPE, LIKE),
+                            Rule.atLeastOne(MOUNT, LIKE),
                             Rule.atMostOne(ROW, ROWS, RING),
-                            Rule.needs(FROM, TO),
-                            Rule.needs(TO, FROM),
                             Rule.atMostOne(AT, FROM),
                             Rule.atMostOne(SPACING, FROM));
+
+    /** What must hold once a group has what it takes from the one it is like. */
+    public static final List<Rule> WHOLE =
+            List.of(
+                    Rule.needs(FROM, TO),
+                    Rule.needs(TO, FROM),
+                    Rule.onlyWith(FROM, ROW),
+                    Rule.onlyWith(TO, ROW),
+                    Rule.onlyWith(SPACING, ROW, ROWS),
+                    Rule.onlyWith(ROW_SPACING, ROWS),
+                    Rule.onlyWith(RUNS, ROW, ROWS),
+                    Rule.atMostOne(RUNS, FROM),
+                    Rule.onlyWith(NEXT_ROW, ROWS),
+                    Rule.needs(RING, RADIUS),
+                    Rule.onlyWith(RADIUS, RING),
+                    Rule.onlyWith(START, RING),
+                    Rule.needs(ROWS, SPACING));
 
     private FanKeys() {}
 }

@@ -1,0 +1,284 @@
+package liftwright.rig.shape;
+
+import static liftwright.rig.Problem.Code.BAD_ID;
+import static liftwright.rig.Problem.Code.CONTRADICTION;
+import static liftwright.rig.Problem.Code.DUPLICATE_ID;
+import static liftwright.rig.Problem.Code.MISSING_KEY;
+import static liftwright.rig.Problem.Code.NOT_A_QUANTITY;
+import static liftwright.rig.Problem.Code.NO_SUCH_PART;
+import static liftwright.rig.Problem.Code.OUTSIDE_FOLDER;
+import static liftwright.rig.Problem.Code.OUT_OF_RANGE;
+import static liftwright.rig.Problem.Code.UNKNOWN_KEY;
+import static liftwright.rig.Problem.Code.UNKNOWN_WORD;
+import static liftwright.rig.Problem.Code.UNSUPPORTED_VERSION;
+import static liftwright.rig.Problem.Code.WRONG_KIND;
+import static liftwright.rig.Problem.Code.WRONG_UNIT;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.Stream;
+import liftwright.rig.Problem;
+import liftwright.rig.Problem.Code;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * One mistake in a good file gives one problem: its code, its line and column, its path. In the
+ * wrong text the sign ¦ stands where the problem must point; it is taken out before reading.
+ */
+class MalformedRigTest {
+
+    private static final char HERE = '¦';
+
+    record Mistake(String right, String wrong, Code code, String path) {
+        @Override
+        public String toString() {
+            return code + ": " + wrong;
+        }
+    }
+
+    private static Mistake m(String right, String wrong, Code code, String path) {
+        return new Mistake(right, wrong, code, path);
+    }
+
+    static Stream<Mistake> mistakes() {
+        return Stream.of(
+                // the file as a whole
+                m("liftwright: 1", "liftwright: ¦2", UNSUPPORTED_VERSION, "liftwright"),
+                m("liftwright: 1", "liftwright: ¦one", WRONG_KIND, "liftwright"),
+                m("rig: Small\n", "rig:¦\n", WRONG_KIND, "rig"),
+                m("revision: 2", "revision: ¦-2", OUT_OF_RANGE, "revision"),
+                m("revision: 2", "revision: ¦1.5", WRONG_KIND, "revision"),
+                m("revision: 2", "¦revison: 2", UNKNOWN_KEY, "revison"),
+                m("limits: {", "¦limit: {", UNKNOWN_KEY, "limit"),
+                m("site: {elevation: 4 m,", "site: {¦altitude: 4 m,", UNKNOWN_KEY, "site/altitude"),
+                // quantities
+                m("elevation: 4 m,", "elevation: ¦4 kg,", WRONG_UNIT, "site/elevation"),
+                m("elevation: 4 m,", "elevation: ¦4,", WRONG_UNIT, "site/elevation"),
+                m("elevation: 4 m,", "elevation: ¦9000 m,", OUT_OF_RANGE, "site/elevation"),
+                m("elevation: 4 m,", "elevation: ¦high,", NOT_A_QUANTITY, "site/elevation"),
+                m("elevation: 4 m,", "elevation: ¦[4 m],", WRONG_KIND, "site/elevation"),
+                m("humidity: 80 %", "humidity: ¦180 %", OUT_OF_RANGE, "site/humidity"),
+                m("12 °C", "¦12 rpm", WRONG_UNIT, "site/temperature"),
+                m("hover: 60 s", "hover: ¦-60 s", OUT_OF_RANGE, "demands/hover"),
+                m("hover: 60 s", "hover: ¦60 parsec", WRONG_UNIT, "demands/hover"),
+                m("92 N ± 3 %,", "¦92 N ± 50 %,", OUT_OF_RANGE, "fan types/F140/at speed/thrust"),
+                m("92 N ± 3 %,", "¦9.2 kg ± 3 %,", WRONG_UNIT, "fan types/F140/at speed/thrust"),
+                m("± 2 % each", "¦2 % each", NOT_A_QUANTITY, "fan types/F140/scatter"),
+                m("-40…180 mm", "¦180…-40 mm", OUT_OF_RANGE, "packs/p/at/up"),
+                m("-40…180 mm", "¦-40…180 V", WRONG_UNIT, "packs/p/at/up"),
+                m("12 AWG", "¦4 mm²", NOT_A_QUANTITY, "wiring/feeds/feed/branch/1/run"),
+                m("12 AWG", "¦5/0 AWG", NOT_A_QUANTITY, "wiring/feeds/feed/branch/1/run"),
+                m("88 %,", "¦0 %,", OUT_OF_RANGE, "fan types/F140/intake/free area"),
+                m("3.4 V}", "¦3.4 A}", WRONG_UNIT, "limits/cell under load"),
+                m("share: 92 %", "share: ¦192 %", OUT_OF_RANGE, "control/groups/pods/share"),
+                // keys and words
+                m("  stature: 1.68 m\n", "", MISSING_KEY, "wearer/stature"),
+                m("body: female", "body: ¦woman", UNKNOWN_WORD, "wearer/body"),
+                m("data: measured", "data: ¦measurd", UNKNOWN_WORD, "fan types/F140/data"),
+                m("on: trunk", "on: ¦torso", UNKNOWN_WORD, "mounts/back/on"),
+                m("spin: alternating", "spin: ¦clockwise", UNKNOWN_WORD, "fans/top/spin"),
+                m("kind: shared throttle", "kind: ¦shared", UNKNOWN_WORD, "control/kind"),
+                m("swirl: 0.10", "¦swril: 0.10", UNKNOWN_KEY, "fan types/F140/swril"),
+                m("    tip: 140 mm\n", "", MISSING_KEY, "fan types/F140/tip"),
+                m("series: 14", "series: ¦14 s", WRONG_KIND, "packs/p/series"),
+                m("series: 14", "series: ¦0", OUT_OF_RANGE, "packs/p/series"),
+                m("rows: [2, 2]", "rows: ¦2", WRONG_KIND, "fans/left/rows"),
+                m("[2, 2]", "[2, ¦two]", WRONG_KIND, "fans/left/rows/2"),
+                m(
+                        "box: [420 mm, 90 mm, 520 mm]",
+                        "box: ¦[420 mm, 90 mm]",
+                        OUT_OF_RANGE,
+                        "other parts/frame/box"),
+                m("data: measured", "bench: ¦../bench.csv", OUTSIDE_FOLDER, "fan types/F140/bench"),
+                m("data: measured", "bench: ¦/bench.csv", OUTSIDE_FOLDER, "fan types/F140/bench"),
+                m("data: measured", "bench: ¦bench.txt", WRONG_KIND, "fan types/F140/bench"),
+                // names
+                m("id: shell", "id: ¦she.ll", BAD_ID, "other parts/she.ll/id"),
+                m("id: shell", "id: ¦9shell", BAD_ID, "other parts/9shell/id"),
+                m("    back: {fans", "    ¦ba.ck: {fans", BAD_ID, "control/groups/ba.ck"),
+                m("id: shell", "id: ¦frame", DUPLICATE_ID, "other parts/frame/id"),
+                m("id: shell", "id: ¦top", DUPLICATE_ID, "other parts/top/id"),
+                m("twin: other shell", "twin: ¦top", DUPLICATE_ID, "other parts/shell/twin"),
+                m("twin: right pod", "twin: ¦back", DUPLICATE_ID, "mounts/left pod/twin"),
+                // references
+                m(
+                        "mount: left pod, rows",
+                        "mount: ¦left pot, rows",
+                        NO_SUCH_PART,
+                        "fans/left/mount"),
+                m("{id: top, type: F140", "{id: top, type: ¦F14", NO_SUCH_PART, "fans/top/type"),
+                m("cell: C80", "cell: ¦C8O", NO_SUCH_PART, "packs/p/cell"),
+                m(
+                        "open circuit: LiPo",
+                        "open circuit: ¦LiPO",
+                        NO_SUCH_PART,
+                        "cells/C80/open circuit"),
+                m("bullet 8 mm", "¦bullet 9 mm", NO_SUCH_PART, "wiring/feeds/feed/trunk/1/joint"),
+                m(
+                        "contactor: main",
+                        "contactor: ¦mian",
+                        NO_SUCH_PART,
+                        "wiring/feeds/feed/trunk/3/contactor"),
+                m("from: p\n", "from: ¦q\n", NO_SUCH_PART, "wiring/feeds/feed/from"),
+                m(
+                        "left.1, right.1",
+                        "left.1, ¦right.9",
+                        NO_SUCH_PART,
+                        "wiring/feeds/feed/fans/p.1/3"),
+                m("        p.4: [", "        p.5: ¦[", NO_SUCH_PART, "wiring/feeds/feed/fans/p.5"),
+                m("fans: [top]", "fans: [top, ¦tip]", NO_SUCH_PART, "control/groups/back/fans/2"),
+                // what cannot be together
+                m(
+                        "    swirl:",
+                        "    coefficients: ¦{thrust: 1e-5 N·s²/rad², torque: 2e-7 N·m·s²/rad²}\n"
+                                + "    swirl:",
+                        CONTRADICTION,
+                        "fan types/F140/coefficients"),
+                m(
+                        "left.1, right.1",
+                        "left.1, ¦top.1",
+                        CONTRADICTION,
+                        "wiring/feeds/feed/fans/p.1/3"),
+                m("poles: 4", "poles: ¦3", CONTRADICTION, "wiring/contactors/main/poles"),
+                m(
+                        "fans: [left, right]",
+                        "fans: [left, right, ¦top.2]",
+                        CONTRADICTION,
+                        "control/groups/pods/fans/3"),
+                m(
+                        "  groups:\n    back: {fans: [top]}",
+                        "  groups:\n    ¦back: {fans: [top.1]}",
+                        CONTRADICTION,
+                        "control/groups"),
+                m(
+                        "from: {right: -240 mm}, to: {right: 240 mm}, cant: {outboard: 4°}", "from: {back: 240 mm}, to: {forward: 240 mm}, cant: {outboard: ¦4°}",
+                        CONTRADICTION,
+                        "fans/top/cant/outboard"),
+                m(
+                        "cant: {outboard: 4°}",
+                        "cant: {outward: ¦4°}",
+                        CONTRADICTION,
+                        "fans/top/cant/outward"),
+                m("cant: {outboard: 4°}", "cant: {down: ¦4°}", CONTRADICTION, "fans/top/cant/down"),
+                m("spin: alternating", "spin: ¦[left-hand]", CONTRADICTION, "fans/top/spin"),
+                m(
+                        "to: {right: 240 mm}",
+                        "to: {right: 240 mm, left: ¦1 mm}",
+                        CONTRADICTION,
+                        "fans/top/to/left"),
+                m(
+                        "on: trunk, at: {forward",
+                        "on: trunk, at: {outboard: ¦1 mm, forward",
+                        CONTRADICTION,
+                        "mounts/back/at/outboard"),
+                m(
+                        "at: {mount: back, up: -40…180 mm}",
+                        "at: {mount: back, along: ¦1 mm}",
+                        CONTRADICTION,
+                        "packs/p/at/along"),
+                m(
+                        "at: {mount: back, up: -40…180 mm}",
+                        "at: ¦{up: 10 mm}",
+                        MISSING_KEY,
+                        "packs/p/at/mount"),
+                m(
+                        "twin: right pod}",
+                        "turn: {forward: 2°, back: ¦2°}, twin: right pod}",
+                        CONTRADICTION,
+                        "mounts/left pod/turn/back"),
+                m("hub: 52 mm", "hub: ¦152 mm", OUT_OF_RANGE, "fan types/F140/hub"),
+                m(
+                        "twin: other shell",
+                        "twin: other shell, at2: 1",
+                        UNKNOWN_KEY,
+                        "other parts/shell/at2"),
+                m("spacing: 150 mm, ", "", MISSING_KEY, "fans/left/spacing"),
+                m(
+                        "twin: right}",
+                        "twin: right, next row: ¦back}",
+                        CONTRADICTION,
+                        "fans/left/next row"),
+                m(
+                        "twin: right}",
+                        "twin: right, except: {left.5: ¦{spin: left-hand}}}",
+                        NO_SUCH_PART,
+                        "fans/left/except/left.5"),
+                m(
+                        "twin: right}",
+                        "twin: right, serials: {left.7: ¦A17}}",
+                        NO_SUCH_PART,
+                        "fans/left/serials/left.7"),
+                m(
+                        "spin: alternating}",
+                        "spin: alternating, like: ¦left}",
+                        NO_SUCH_PART,
+                        "fans/top/like"),
+                m(
+                        "open circuit: LiPo",
+                        "open circuit: [{charge: 0 %, voltage: 3 V}, "
+                                + "{charge: ¦0 %, voltage: 4 V}]",
+                        OUT_OF_RANGE,
+                        "cells/C80/open circuit/2/charge"),
+                m(
+                        "open circuit: LiPo",
+                        "open circuit: ¦[{charge: 0 %, voltage: 3 V}, "
+                                + "{charge: 90 %, voltage: 4 V}]",
+                        OUT_OF_RANGE,
+                        "cells/C80/open circuit"),
+                m(
+                        "{fuse: 250 A}",
+                        "{fuse: 250 A, run: ¦12 AWG, length: 1 m}",
+                        CONTRADICTION,
+                        "wiring/feeds/feed/trunk/2/run"),
+                m(
+                        "{fuse: 250 A}",
+                        "¦{rating: 250 A}",
+                        MISSING_KEY,
+                        "wiring/feeds/feed/trunk/2/run"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("mistakes")
+    void oneMistakeGivesOneProblemAtItsPlace(Mistake mistake) {
+        String good = Good.text();
+        assertThat(good).containsOnlyOnce(mistake.right());
+        String marked = good.replace(mistake.right(), mistake.wrong());
+        int here = marked.indexOf(HERE);
+        Read read = Texts.read(marked.replace("" + HERE, ""));
+        List<Problem> errors = Texts.errors(read);
+        assertThat(errors)
+                .as("%s", errors)
+                .extracting(Problem::code, p -> p.at().path())
+                .containsExactly(
+                        org.assertj.core.groups.Tuple.tuple(mistake.code(), mistake.path()));
+        assertThat(read.rig()).isEmpty();
+        if (here >= 0) {
+            String before = marked.substring(0, here);
+            int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+            String lineStart = before.substring(before.lastIndexOf('\n') + 1);
+            int column = lineStart.codePointCount(0, lineStart.length()) + 1;
+            assertThat(errors.getFirst().at())
+                    .isEqualTo(new Problem.Place("rig.yaml", line, column, mistake.path()));
+        }
+    }
+
+    @Test
+    void theGoodFileIsGood() {
+        assertThat(Texts.read(Good.text()).problems()).isEmpty();
+    }
+
+    @Test
+    void manyMistakesAreAllToldAtOnceInTheOrderOfTheFile() {
+        String bad =
+                Good.text()
+                        .replace("elevation: 4 m", "elevation: 4 kg")
+                        .replace("body: female", "body: woman")
+                        .replace("cell: C80", "cell: C81")
+                        .replace("    tip: 140 mm\n", "");
+        assertThat(Texts.errors(Texts.read(bad)))
+                .extracting(Problem::code)
+                .containsExactly(WRONG_UNIT, UNKNOWN_WORD, MISSING_KEY, NO_SUCH_PART);
+    }
+}
