@@ -1,5 +1,7 @@
 package liftwright.rig.book;
 
+import java.util.List;
+
 /**
  * A generic connector, lug or splice.
  *
@@ -10,4 +12,23 @@ package liftwright.rig.book;
  * @param source where the values come from
  */
 public record BookJoint(
-        String name, double resistanceOhm, double doubtShare, double ratingA, String source) {}
+        String name, double resistanceOhm, double doubtShare, double ratingA, String source) {
+
+    private static final String MEMORY = "from memory, measure yours";
+
+    /** In the order of the page. */
+    static final List<BookJoint> ALL =
+            List.of(
+                    new BookJoint("bullet 3.5 mm", 0.60e-3, 0.5, 45, MEMORY),
+                    new BookJoint("bullet 4 mm", 0.50e-3, 0.5, 70, MEMORY),
+                    new BookJoint("bullet 5 mm", 0.40e-3, 0.5, 100, MEMORY),
+                    new BookJoint("bullet 6 mm", 0.30e-3, 0.5, 130, MEMORY),
+                    new BookJoint("bullet 8 mm", 0.20e-3, 0.5, 250, MEMORY),
+                    new BookJoint("lug M5", 0.16e-3, 0.5, 160, MEMORY),
+                    new BookJoint("lug M6", 0.10e-3, 0.5, 250, MEMORY),
+                    new BookJoint("lug M8", 0.08e-3, 0.5, 350, MEMORY),
+                    new BookJoint("blade 6.3 mm", 1.2e-3, 0.6, 20, MEMORY),
+                    new BookJoint("screw terminal", 0.40e-3, 0.6, 100, MEMORY),
+                    new BookJoint("crimp splice", 0.15e-3, 0.6, 150, MEMORY),
+                    new BookJoint("solder splice", 0.08e-3, 0.6, 150, MEMORY));
+}

@@ -2,6 +2,7 @@ package liftwright.rig.shape.kind;
 
 import java.util.Optional;
 import liftwright.rig.Problem.Code;
+import liftwright.rig.book.WireGauge;
 import liftwright.rig.text.Node;
 
 /**
@@ -9,12 +10,6 @@ import liftwright.rig.text.Node;
  * 4/0 is −3, so that each step down is one step thicker.
  */
 public record Gauge() implements Kind<Integer> {
-
-    /** Thinnest wire. */
-    public static final int THINNEST = 40;
-
-    /** Thickest wire, 4/0. */
-    public static final int THICKEST = -3;
 
     private static final String UNIT = "AWG";
 
@@ -29,14 +24,14 @@ public record Gauge() implements Kind<Integer> {
             String number = given.substring(0, given.length() - UNIT.length()).strip();
             if (number.length() == 3 && number.endsWith("/0") && isDigit(number.charAt(0))) {
                 int zeros = number.charAt(0) - '0';
-                if (zeros >= 1 && zeros <= 1 - THICKEST) {
+                if (zeros >= 1 && zeros <= 1 - WireGauge.THICKEST) {
                     return Optional.of(1 - zeros);
                 }
             } else if (!number.isEmpty()
                     && number.length() <= 2
                     && number.chars().allMatch(c -> isDigit((char) c))) {
                 int gauge = Integer.parseInt(number);
-                if (gauge <= THINNEST) {
+                if (gauge <= WireGauge.THINNEST) {
                     return Optional.of(gauge);
                 }
             }
@@ -54,20 +49,8 @@ public record Gauge() implements Kind<Integer> {
     private static String advice(String given) {
         return QuantityText.attempt(given, Measure.AREA)
                 .filter(area -> area.si() > 0)
-                .map(area -> "The gauge nearest to that area is " + show(nearest(area.si())) + ".")
+                .map(area -> "The gauge nearest to that area is " + WireGauge.nearest(1e6 * area.si()) + ".")
                 .orElse("");
-    }
-
-    /** d = 0.127 mm · 92^((36 − n)/39), ASTM B258. */
-    private static int nearest(double areaM2) {
-        double diameterMm = Math.sqrt(4 * areaM2 / Math.PI) * 1e3;
-        long gauge = Math.round(36 - 39 * Math.log(diameterMm / 0.127) / Math.log(92));
-        return (int) Math.max(THICKEST, Math.min(THINNEST, gauge));
-    }
-
-    /** As it is written. */
-    public static String show(int gauge) {
-        return (gauge <= 0 ? 1 - gauge + "/0" : Integer.toString(gauge)) + " " + UNIT;
     }
 
     @Override

@@ -10,7 +10,7 @@ public enum Measure {
     SHARE("a share", "%", 0.01, Dimension.NONE),
     RATIO("a plain number", "", 1, Dimension.NONE),
     LENGTH("a length", "mm", 1e-3, of(1, 0, 0, 0)),
-    HEIGHT("a height", "m", 1, of(1, 0, 0, 0)),
+    HEIGHT("a length", "m", 1, of(1, 0, 0, 0)),
     AREA("an area", "cm²", 1e-4, of(2, 0, 0, 0)),
     MASS("a mass", "kg", 1, of(0, 1, 0, 0)),
     TIME("a time", "s", 1, of(0, 0, 1, 0)),
