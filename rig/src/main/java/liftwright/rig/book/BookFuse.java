@@ -23,6 +23,8 @@ public record BookFuse(
             List.of(
                     new BookFuse("blade", 1, 40, "32 V", "1 kA", MEMORY),
                     new BookFuse("large blade", 20, 100, "32 V, some 58 V", "1 kA", MEMORY),
-                    new BookFuse("bolt-down link", 40, 500, "32 V, some 58 V or 70 V", "2 kA", MEMORY),
-                    new BookFuse("DC cartridge", 10, 400, "500 V to 1000 V", "20 kA and more", MEMORY));
+                    new BookFuse(
+                            "bolt-down link", 40, 500, "32 V, some 58 V or 70 V", "2 kA", MEMORY),
+                    new BookFuse(
+                            "DC cartridge", 10, 400, "500 V to 1000 V", "20 kA and more", MEMORY));
 }

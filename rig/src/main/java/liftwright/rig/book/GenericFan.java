@@ -1,10 +1,9 @@
 package liftwright.rig.book;
 
 /**
- * A ducted fan of which nothing but the size is known, worked out from what common fans of the
- * size share: a jet of 75 m/s, a blade tip of 190 m/s, a hub of 0.37 of the tip and a shaft power of
- * the ideal over 0.72. A starting point for a first sketch, ± 25 % at best; from memory, measure
- * yours.
+ * A ducted fan of which nothing but the size is known, worked out from what common fans of the size
+ * share: a jet of 75 m/s, a blade tip of 190 m/s, a hub of 0.37 of the tip and a shaft power of the
+ * ideal over 0.72. A starting point for a first sketch, ± 25 % at best; from memory, measure yours.
  *
  * @param tipM rotor tip diameter, m, 0.05 to 0.5
  */

@@ -20,7 +20,9 @@ final class JsonText {
                 case '\n' -> out.append("\\n");
                 default -> {
                     if (c < ' ') {
-                        out.append("\\u00").append(c < 16 ? "0" : "").append(Integer.toHexString(c));
+                        out.append("\\u00")
+                                .append(c < 16 ? "0" : "")
+                                .append(Integer.toHexString(c));
                     } else {
                         out.append(c);
                     }

@@ -1,5 +1,6 @@
 package liftwright.rig.shape;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -10,6 +11,7 @@ import liftwright.rig.shape.kind.MapOf;
 import liftwright.rig.shape.kind.Need;
 import liftwright.rig.shape.kind.Rule;
 import liftwright.rig.shape.kind.Section;
+import liftwright.rig.shape.words.FanKeys;
 
 /** The reference page of the rig file, written from the table of keys. */
 public final class RigReference {
@@ -50,7 +52,11 @@ public final class RigReference {
         out.append("| key | what it is | without it | meaning | example | read by |\n");
         out.append("| --- | --- | --- | --- | --- | --- |\n");
         section.keys().forEach(this::row);
-        List<String> rules = section.rules().stream().map(RigReference::rule).toList();
+        var all = new ArrayList<>(section.rules());
+        if (section.equals(FanKeys.SECTION)) {
+            all.addAll(FanKeys.WHOLE);
+        }
+        List<String> rules = all.stream().map(RigReference::rule).toList();
         if (!rules.isEmpty()) {
             out.append('\n');
             rules.forEach(rule -> out.append("- ").append(rule).append('\n'));

@@ -9,7 +9,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class PartsBookTest {
 
-    /** ASTM B258, printed in wire tables: 12 AWG 80.808 mil, 20 AWG 31.961 mil; 4/0 = 211,600 cmil. */
+    /**
+     * ASTM B258, printed in wire tables: 12 AWG 80.808 mil, 20 AWG 31.961 mil; 4/0 = 211,600 cmil.
+     */
     @ParameterizedTest
     @CsvSource({"12, 80.808", "20, 31.961", "-3, 460.0", "10, 101.9", "36, 5.0"})
     void gaugesHaveThePrintedDiameters(int number, double mil) {
@@ -64,8 +66,7 @@ class PartsBookTest {
     void aGenericFanNeedsTheIdealPowerOverItsShare() {
         for (double tipM : new double[] {0.07, 0.14, 0.46}) {
             var fan = new GenericFan(tipM);
-            double idealW =
-                    Math.pow(fan.thrustN(), 1.5) / Math.sqrt(4 * 1.225 * fan.exitAreaM2());
+            double idealW = Math.pow(fan.thrustN(), 1.5) / Math.sqrt(4 * 1.225 * fan.exitAreaM2());
             assertThat(idealW / fan.shaftPowerW()).isCloseTo(0.72, within(1e-12));
         }
     }

@@ -153,7 +153,8 @@ class MalformedRigTest {
                         CONTRADICTION,
                         "control/groups"),
                 m(
-                        "from: {right: -240 mm}, to: {right: 240 mm}, cant: {outboard: 4°}", "from: {back: 240 mm}, to: {forward: 240 mm}, cant: {outboard: ¦4°}",
+                        "from: {right: -240 mm}, to: {right: 240 mm}, cant: {outboard: 4°}",
+                        "from: {back: 240 mm}, to: {forward: 240 mm}, cant: {outboard: ¦4°}",
                         CONTRADICTION,
                         "fans/top/cant/outboard"),
                 m(

@@ -49,7 +49,11 @@ public record Gauge() implements Kind<Integer> {
     private static String advice(String given) {
         return QuantityText.attempt(given, Measure.AREA)
                 .filter(area -> area.si() > 0)
-                .map(area -> "The gauge nearest to that area is " + WireGauge.nearest(1e6 * area.si()) + ".")
+                .map(
+                        area ->
+                                "The gauge nearest to that area is "
+                                        + WireGauge.nearest(1e6 * area.si())
+                                        + ".")
                 .orElse("");
     }
 
