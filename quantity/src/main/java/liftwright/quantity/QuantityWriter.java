@@ -103,20 +103,27 @@ public final class QuantityWriter {
         double width = q.tolerance().plus();
         String absolute = width(width, unit);
         String share = share(width, q.si(), unit);
-        boolean asShare =
-                share != null && (absolute == null || share.length() <= absolute.length());
-        String side = asShare ? share + " %" : absolute == null ? null : withUnit(absolute, unit);
-        return side == null ? null : "± " + side;
+        if (absolute == null && share == null) {
+            return null;
+        }
+        String inUnit = absolute == null ? null : withUnit(absolute, unit);
+        String inPercent = share == null ? null : withUnit(share, PERCENT);
+        return "± " + shorter(inUnit, inPercent);
     }
 
     private static @Nullable String uneven(Quantity q, UnitExpression unit) {
         var t = q.tolerance();
         String absolute = pair(width(t.plus(), unit), width(t.minus(), unit), unit);
         String share = pair(share(t.plus(), q.si(), unit), share(t.minus(), q.si(), unit), PERCENT);
-        if (absolute == null || share == null) {
-            return absolute == null ? share : absolute;
+        return shorter(absolute, share);
+    }
+
+    /** The shorter text, of equals the first; null only where both are. */
+    private static @Nullable String shorter(@Nullable String one, @Nullable String other) {
+        if (one == null || other == null) {
+            return one == null ? other : one;
         }
-        return share.length() <= absolute.length() ? share : absolute;
+        return other.length() < one.length() ? other : one;
     }
 
     private static @Nullable String pair(
@@ -149,9 +156,10 @@ public final class QuantityWriter {
             return read.applyAsDouble(new Decimal(0, 0)) == si ? "0" : null;
         }
         for (int digits = 1; digits <= MOST_DIGITS; digits++) {
-            var rounded = value.round(new MathContext(digits, RoundingMode.HALF_EVEN));
-            var decimal = decimal(rounded);
-            if (read.applyAsDouble(decimal) == si) {
+            var rounded =
+                    value.round(new MathContext(digits, RoundingMode.HALF_EVEN))
+                            .stripTrailingZeros(); // as the parser will meet it
+            if (read.applyAsDouble(decimal(rounded)) == si) {
                 return text(rounded);
             }
         }
@@ -163,12 +171,11 @@ public final class QuantityWriter {
     }
 
     private static String text(BigDecimal value) {
-        var stripped = value.stripTrailingZeros();
-        int exponent = stripped.precision() - stripped.scale() - 1;
+        int exponent = value.precision() - value.scale() - 1;
         if (exponent >= -4 && exponent < 7) {
-            return stripped.toPlainString();
+            return value.toPlainString();
         }
-        var mantissa = stripped.scaleByPowerOfTen(-exponent);
+        var mantissa = value.scaleByPowerOfTen(-exponent);
         return mantissa.toPlainString() + "e" + exponent;
     }
 

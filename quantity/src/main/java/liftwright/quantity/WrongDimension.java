@@ -73,8 +73,8 @@ final class WrongDimension {
     private static List<String> meant(String unit, Dimension needed) {
         var tries = new LinkedHashSet<String>();
         swapEachSymbol(unit, tries);
-        if (unit.equals("C")) {
-            return readable(tries, needed); // meant as a C-rate: no power or divisor mends that
+        if (unit.equals("C") || needed.equals(Dimension.NONE)) {
+            return readable(tries, needed); // a C-rate, a number: no power or divisor mends that
         }
         for (String more : FORGOTTEN) {
             tries.add(unit + more);
