@@ -40,6 +40,8 @@ final class Units {
 
     private static final Dimension ROOT_TIME = new Dimension(0, 0, 0, 0, 0, 0, 1);
 
+    private static final Dimension FLUX = VOLTAGE.times(TIME);
+
     private static final Scale FOOT = Scale.of(3048, -4);
     private static final Scale INCH = Scale.of(254, -4);
     private static final Scale POUND = Scale.of(45359237, -8);
@@ -60,6 +62,7 @@ final class Units {
                     Unit.of("ft", "foot", LENGTH, FOOT, SP811),
                     Unit.of("yd", "yard", LENGTH, FOOT.times(Scale.of(3, 0)), SP811),
                     Unit.of("mi", "mile", LENGTH, FOOT.times(Scale.of(5280, 0)), SP811),
+                    Unit.of("nmi", "nautical mile", LENGTH, Scale.of(1852, 0), SP811),
                     Unit.of("mil", "mil (0.001 in)", LENGTH, INCH.times(Scale.of(1, -3)), SP811),
                     Unit.of("cmil", "circular mil", AREA, CIRCULAR_MIL, SP811).withPrefixes("k"),
                     Unit.of("L", "litre", VOLUME, Scale.of(1, -3), WITH_SI).withPrefixes("mc"),
@@ -71,6 +74,7 @@ final class Units {
                     Unit.of("s", "second", TIME, Scale.ONE, SI).withPrefixes("nµm"),
                     Unit.of("min", "minute", TIME, MINUTE, WITH_SI),
                     Unit.of("h", "hour", TIME, HOUR, WITH_SI),
+                    Unit.of("d", "day", TIME, Scale.of(86400, 0), WITH_SI),
                     Unit.of("Hz", "hertz", FREQUENCY, Scale.ONE, SI).withPrefixes("mkMG"),
                     Unit.of("A", "ampere", CURRENT, Scale.ONE, SI).withPrefixes("nµmk"),
                     Unit.of("V", "volt", VOLTAGE, Scale.ONE, SI).withPrefixes("µmk"),
@@ -82,6 +86,8 @@ final class Units {
                             .withPrefixes("nµmkM"),
                     Unit.of("F", "farad", CAPACITANCE, Scale.ONE, SI).withPrefixes("pnµm"),
                     Unit.of("H", "henry", INDUCTANCE, Scale.ONE, SI).withPrefixes("nµm"),
+                    Unit.of("Wb", "weber", FLUX, Scale.ONE, SI).withPrefixes("µm"),
+                    Unit.of("T", "tesla", FLUX.per(AREA), Scale.ONE, SI).withPrefixes("µm"),
                     Unit.of("C", "coulomb", CHARGE, Scale.ONE, SI).withPrefixes("µmk"),
                     Unit.of("Ah", "ampere-hour", CHARGE, HOUR, SP811).withPrefixes("mk"),
                     Unit.of("J", "joule", ENERGY, Scale.ONE, SI).withPrefixes("mkM"),
@@ -114,6 +120,7 @@ final class Units {
                     Unit.of("bar", "bar", PRESSURE, Scale.of(1, 5), WITH_SI).withPrefixes("m"),
                     Unit.of("atm", "standard atmosphere", PRESSURE, Scale.of(101325, 0), SP811),
                     Unit.of("psi", "lbf/in²", PRESSURE, POUND_FORCE.per(INCH.power(2)), SP811),
+                    Unit.of("ksi", "1000 lbf/in²", PRESSURE, POUND_FORCE.per(INCH.power(2)).times(Scale.of(1, 3)), SP811),
                     Unit.of("psf", "lbf/ft²", PRESSURE, POUND_FORCE.per(FOOT.power(2)), SP811),
                     Unit.of(
                             "inHg",
@@ -160,6 +167,7 @@ final class Units {
                     Unit.of("rad", "radian", ANGLE, Scale.ONE, SI).withPrefixes("µm"),
                     Unit.of("°", "degree", ANGLE, new Scale(Math.PI, 180, 0), WITH_SI)
                             .withAscii("deg"),
+                    Unit.of("arcmin", "minute of arc", ANGLE, new Scale(Math.PI, 10800, 0), WITH_SI),
                     Unit.of("rev", "revolution", ANGLE, TURN, SP811),
                     Unit.of(
                                     "rpm",

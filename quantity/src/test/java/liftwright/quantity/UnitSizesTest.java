@@ -24,6 +24,7 @@ class UnitSizesTest {
             in 2.54e-2, ft 3.048e-1, yd 9.144e-1, mi 1.609344e3, mil 2.54e-5
             cmil 5.067075e-10, in² 6.4516e-4, ft² 9.290304e-2, ft³ 2.831685e-2, L 1e-3
             ft³/min 4.719474e-4
+            nmi 1.852e3, ksi 6.894757e6, d 8.64e4, T 1, Wb 1, arcmin 2.908882e-4
             t 1e3, lb 4.535924e-1, oz 2.834952e-2, slug 1.459390e1
             min 60, h 3.6e3
             Ah 3.6e3, Wh 3.6e3, kWh 3.6e6, Btu 1.055056e3, Btu/h 2.930711e-1
