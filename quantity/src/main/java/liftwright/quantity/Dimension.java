@@ -1,5 +1,7 @@
 package liftwright.quantity;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Exponents of the base dimensions of a quantity. Plane angle is kept as a base dimension of its
  * own so that a speed in rpm is not mistaken for a frequency and a motor's speed constant is not
@@ -53,6 +55,29 @@ public record Dimension(
 
     public Dimension per(Dimension other) {
         return times(other.power(-1));
+    }
+
+    /**
+     * Written out: what the language makes for a record is linked at its first call, and that takes
+     * a cold start longer than reading a rig file.
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Dimension d
+                        && length == d.length
+                        && mass == d.mass
+                        && time == d.time
+                        && current == d.current
+                        && temperature == d.temperature
+                        && angle == d.angle
+                        && rootTime == d.rootTime);
+    }
+
+    @Override
+    public int hashCode() {
+        int hash = 31 * (31 * (31 * length + mass) + time) + current;
+        return 31 * (31 * (31 * hash + temperature) + angle) + rootTime;
     }
 
     public Dimension withoutAngle() {

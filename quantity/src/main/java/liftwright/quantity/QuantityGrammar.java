@@ -261,7 +261,7 @@ final class QuantityGrammar {
     }
 
     private static final UnitExpression KELVIN =
-            new UnitExpression("K", Dimensions.TEMPERATURE, Scale.ONE, 0, false);
+            new UnitExpression("K", Dimensions.TEMPERATURE, Scale.ONE, Decimal.ZERO, false);
 
     private Tolerance tolerance(
             ToleranceReader.Written written, double si, UnitExpression unit, boolean unitWritten)

@@ -17,6 +17,6 @@ public record Range(Quantity from, Quantity to) {
 
     /** Whether both ends are one value. */
     public boolean isSingle() {
-        return from.equals(to);
+        return from.si() == to.si();
     }
 }

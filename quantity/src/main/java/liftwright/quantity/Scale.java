@@ -28,7 +28,7 @@ record Scale(double over, double under, int tenPower) {
 
     static {
         for (int n = 0; n <= EXACT_TENS; n++) {
-            TENS[n] = Double.parseDouble("1e" + n);
+            TENS[n] = n == 0 ? 1 : TENS[n - 1] * 10; // exact up to 10^22
         }
     }
 

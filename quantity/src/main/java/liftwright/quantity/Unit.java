@@ -1,7 +1,7 @@
 package liftwright.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * One unit of the table: how it is written and what it is in SI.
@@ -22,13 +22,14 @@ record Unit(
         String name,
         Dimension dimension,
         Scale scale,
-        double offset,
+        Decimal offset,
         String prefixes,
         List<String> spellings,
         String source) {
 
     static Unit of(String symbol, String name, Dimension dimension, Scale scale, String source) {
-        return new Unit(symbol, symbol, name, dimension, scale, 0, "", List.of(symbol), source);
+        return new Unit(
+                symbol, symbol, name, dimension, scale, Decimal.ZERO, "", List.of(symbol), source);
     }
 
     Unit withPrefixes(String letters) {
@@ -45,15 +46,17 @@ record Unit(
                 symbol, ascii, name, dimension, scale, offset, prefixes, and(spelling), source);
     }
 
-    Unit withOffset(double zero) {
+    Unit withOffset(Decimal zero) {
         return new Unit(symbol, ascii, name, dimension, scale, zero, prefixes, spellings, source);
     }
 
     boolean hasOffset() {
-        return offset != 0;
+        return !offset.isZero();
     }
 
     private List<String> and(String spelling) {
-        return Stream.concat(spellings.stream(), Stream.of(spelling)).toList();
+        var longer = new ArrayList<>(spellings);
+        longer.add(spelling);
+        return List.copyOf(longer);
     }
 }

@@ -9,19 +9,20 @@ import java.math.BigDecimal;
 public final class UnitExpression {
 
     /** A plain number. */
-    static final UnitExpression ONE = new UnitExpression("", Dimension.NONE, Scale.ONE, 0, false);
+    static final UnitExpression ONE =
+            new UnitExpression("", Dimension.NONE, Scale.ONE, Decimal.ZERO, false);
 
     private final String text;
     private final Dimension dimension;
     private final Scale scale;
-    private final double offset;
+    private final Decimal offset;
     private final boolean share;
 
     /**
      * @param text as written
      * @param share whether it stands for a share of something (%, ppm)
      */
-    UnitExpression(String text, Dimension dimension, Scale scale, double offset, boolean share) {
+    UnitExpression(String text, Dimension dimension, Scale scale, Decimal offset, boolean share) {
         this.text = text;
         this.dimension = dimension;
         this.scale = scale;
@@ -74,7 +75,7 @@ public final class UnitExpression {
 
     /** Whether a value of 0 is not nothing: °C and °F. */
     public boolean hasOffset() {
-        return offset != 0;
+        return !offset.isZero();
     }
 
     /** {@code value} of this unit in coherent SI, an offset applied; finite for usual values. */
@@ -93,11 +94,11 @@ public final class UnitExpression {
     }
 
     double toSi(Decimal value) {
-        return hasOffset()
-                ? scale.toSi(
-                        withOffset(
-                                BigDecimal.valueOf(value.digits()).scaleByPowerOfTen(value.tens())))
-                : differenceToSi(value);
+        if (!hasOffset()) {
+            return differenceToSi(value);
+        }
+        var sum = value.plus(offset);
+        return sum == null ? scale.toSi(withOffset(value.exact())) : differenceToSi(sum);
     }
 
     double differenceToSi(Decimal value) {
@@ -106,7 +107,7 @@ public final class UnitExpression {
 
     BigDecimal exactFromSi(double si) {
         var value = scale.fromSi(si);
-        return hasOffset() ? value.subtract(BigDecimal.valueOf(offset)) : value;
+        return hasOffset() ? value.subtract(offset.exact()) : value;
     }
 
     BigDecimal exactDifferenceFromSi(double si) {
@@ -122,7 +123,7 @@ public final class UnitExpression {
     }
 
     private BigDecimal withOffset(BigDecimal value) {
-        return hasOffset() ? value.add(BigDecimal.valueOf(offset)) : value;
+        return hasOffset() ? value.add(offset.exact()) : value;
     }
 
     @Override

@@ -4,7 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Every way to write every unit, with its prefixes, found by one look-up. */
+/**
+ * Every way to write every unit, with its prefixes, found by one look-up. Built at the start of
+ * every run, so without lambdas and {@code +} on strings, which cost a cold machine milliseconds.
+ */
 final class UnitIndex {
 
     /**
@@ -34,7 +37,9 @@ final class UnitIndex {
         var map = new LinkedHashMap<String, Entry>(1024);
         for (Unit unit : Units.ALL) {
             var plain = new Entry(unit, unit.symbol(), unit.ascii(), unit.scale());
-            unit.spellings().forEach(spelling -> put(map, spelling, plain));
+            for (String spelling : unit.spellings()) {
+                put(map, spelling, plain);
+            }
             for (Prefix prefix : Prefix.ALL) {
                 if (unit.prefixes().contains(prefix.symbol())) {
                     addPrefixed(map, unit, prefix);
@@ -48,12 +53,12 @@ final class UnitIndex {
         var entry =
                 new Entry(
                         unit,
-                        prefix.symbol() + unit.symbol(),
-                        prefix.ascii() + unit.ascii(),
+                        prefix.symbol().concat(unit.symbol()),
+                        prefix.ascii().concat(unit.ascii()),
                         unit.scale().times(Scale.of(1, prefix.tenPower())));
         for (String before : prefix.spellings()) {
             for (String spelling : unit.spellings()) {
-                put(map, before + spelling, entry);
+                put(map, before.concat(spelling), entry);
             }
         }
     }

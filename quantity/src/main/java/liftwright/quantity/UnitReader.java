@@ -101,7 +101,7 @@ final class UnitReader {
                     text + " has powers beyond all that is measured",
                     A_UNIT);
         }
-        return new UnitExpression(text, part.dimension(), part.scale(), 0, false);
+        return new UnitExpression(text, part.dimension(), part.scale(), Decimal.ZERO, false);
     }
 
     private static boolean isReasonable(Part part) {

@@ -120,7 +120,12 @@ final class Units {
                     Unit.of("bar", "bar", PRESSURE, Scale.of(1, 5), WITH_SI).withPrefixes("m"),
                     Unit.of("atm", "standard atmosphere", PRESSURE, Scale.of(101325, 0), SP811),
                     Unit.of("psi", "lbf/in²", PRESSURE, POUND_FORCE.per(INCH.power(2)), SP811),
-                    Unit.of("ksi", "1000 lbf/in²", PRESSURE, POUND_FORCE.per(INCH.power(2)).times(Scale.of(1, 3)), SP811),
+                    Unit.of(
+                            "ksi",
+                            "1000 lbf/in²",
+                            PRESSURE,
+                            POUND_FORCE.per(INCH.power(2)).times(Scale.of(1, 3)),
+                            SP811),
                     Unit.of("psf", "lbf/ft²", PRESSURE, POUND_FORCE.per(FOOT.power(2)), SP811),
                     Unit.of(
                             "inHg",
@@ -147,7 +152,7 @@ final class Units {
                     Unit.of("°C", "degree Celsius, only alone", TEMPERATURE, Scale.ONE, SI)
                             .withAscii("degC")
                             .alsoWritten("\u2103")
-                            .withOffset(273.15),
+                            .withOffset(new Decimal(27315, -2)),
                     Unit.of(
                                     "°F",
                                     "degree Fahrenheit, only alone",
@@ -156,7 +161,7 @@ final class Units {
                                     SP811)
                             .withAscii("degF")
                             .alsoWritten("\u2109")
-                            .withOffset(459.67),
+                            .withOffset(new Decimal(45967, -2)),
                     Unit.of(
                                     "°R",
                                     "degree Rankine, differences of °F",
@@ -167,7 +172,12 @@ final class Units {
                     Unit.of("rad", "radian", ANGLE, Scale.ONE, SI).withPrefixes("µm"),
                     Unit.of("°", "degree", ANGLE, new Scale(Math.PI, 180, 0), WITH_SI)
                             .withAscii("deg"),
-                    Unit.of("arcmin", "minute of arc", ANGLE, new Scale(Math.PI, 10800, 0), WITH_SI),
+                    Unit.of(
+                            "arcmin",
+                            "minute of arc",
+                            ANGLE,
+                            new Scale(Math.PI, 10800, 0),
+                            WITH_SI),
                     Unit.of("rev", "revolution", ANGLE, TURN, SP811),
                     Unit.of(
                                     "rpm",
