@@ -35,11 +35,6 @@ final class FeedsBinder {
         this.chains = chains;
     }
 
-    /** Whether a node is one that feeds make, to which links may tie. */
-    static boolean isSplit(String node) {
-        return node.endsWith(SPLIT);
-    }
-
     void bind(Fields feed) {
         List<ElementsBinder.Template> trunk =
                 elements.bind(feed.get(WiringKeys.TRUNK).orElse(List.of()));

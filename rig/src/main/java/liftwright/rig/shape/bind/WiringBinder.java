@@ -129,12 +129,14 @@ final class WiringBinder {
                             members.isEmpty() ? "" : "Name one: " + members.getFirst() + ".");
             return Optional.empty();
         }
-        if (text.indexOf('.') > 0 && !FeedsBinder.isSplit(text)) {
+        if (text.indexOf('.') > 0) {
+            if (chains.stream().anyMatch(chain -> chain.to().equals(text))) {
+                return Optional.of(text); // a split that a feed made
+            }
             parts.noSuchNode(name.spot(), text);
             return Optional.empty();
         }
-        return text.indexOf('.') > 0
-                        || Name.check(text, name.spot(), name.spot().span(), ledger.problems())
+        return Name.check(text, name.spot(), name.spot().span(), ledger.problems())
                 ? Optional.of(text)
                 : Optional.empty();
     }

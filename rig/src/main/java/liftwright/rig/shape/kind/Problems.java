@@ -85,8 +85,17 @@ public final class Problems {
         var out = new StringBuilder(end + 3).append('“');
         for (int i = 0; i < end; i++) {
             char c = text.charAt(i);
-            out.append(Character.isISOControl(c) ? ' ' : c);
+            out.append(isHarmless(c) ? c : ' ');
         }
         return out.append(end < text.length() ? "…”" : "”").toString();
+    }
+
+    /** Control and format characters could turn the rest of a line round, or hide in it. */
+    private static boolean isHarmless(char c) {
+        int type = Character.getType(c);
+        return type != Character.CONTROL
+                && type != Character.FORMAT
+                && type != Character.LINE_SEPARATOR
+                && type != Character.PARAGRAPH_SEPARATOR;
     }
 }
