@@ -32,6 +32,17 @@ class RigSchemaTest {
         assertThat(errors(Files.readString(file))).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"v1-every-key", "v1-wearable", "v1-module", "v1-carrier"})
+    void everySavedFilePasses(String name) {
+        assertThat(errors(Good.resource("/format/" + name + ".yaml"))).isEmpty();
+    }
+
+    @Test
+    void theStarterPasses() {
+        assertThat(errors(Starter.text())).isEmpty();
+    }
+
     @Test
     void theGoodFilePasses() {
         assertThat(errors(Good.text())).isEmpty();

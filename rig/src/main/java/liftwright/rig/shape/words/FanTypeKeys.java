@@ -49,7 +49,8 @@ public final class FanTypeKeys {
             computed(
                     "exit area",
                     Amount.positive(Measure.AREA),
-                    "the ring between hub and tip; half of it for an open rotor, whose jet contracts so far in theory",
+                    "the ring between hub and tip, ± 5 %; half of it for an open rotor, whose jet contracts"
+                            + " so far in theory",
                     "Area of the jet where it leaves.",
                     "128 cm² ± 2 %");
     public static final Key<Quantity> MASS =

@@ -1,0 +1,67 @@
+package liftwright.rig.shape;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.TreeSet;
+import liftwright.rig.Rig;
+import liftwright.rig.shape.kind.Either;
+import liftwright.rig.shape.kind.Key;
+import liftwright.rig.shape.kind.Kind;
+import liftwright.rig.shape.kind.ListOf;
+import liftwright.rig.shape.kind.MapOf;
+import liftwright.rig.shape.kind.Section;
+import liftwright.rig.text.Node;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Files saved when a version of the format was published are read for ever and mean the same. They
+ * are never edited; a new version adds a file.
+ */
+class PublishedFormatTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "v1-wearable, 24, 12, 36, 5",
+        "v1-module, 8, 4, 12, 3",
+        "v1-carrier, 4, 4, 8, 4",
+        "v1-every-key, 24, 7, 24, 5"
+    })
+    void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
+        Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
+        assertThat(rig.fans()).hasSize(fans);
+        assertThat(rig.packs()).hasSize(packs);
+        assertThat(rig.wiring().chains()).hasSize(chains);
+        assertThat(rig.otherParts()).hasSize(parts);
+    }
+
+    @Test
+    void oneSavedFileUsesEveryKeyOfTheFormat() {
+        var used = new TreeSet<String>();
+        walk(Shape.root(), Texts.node(Good.resource("/format/v1-every-key.yaml")), used);
+        var all = new TreeSet<String>();
+        for (Section section : Shape.sections().values()) {
+            section.keys().forEach(k -> all.add(section.name() + ": " + k.name()));
+        }
+        all.removeAll(used);
+        assertThat(all).as("keys that the saved file leaves out").isEmpty();
+    }
+
+    private static void walk(Kind<?> kind, Node node, TreeSet<String> used) {
+        if (kind instanceof Either<?, ?> either) {
+            walk(node instanceof Node.Scalar ? either.one() : either.other(), node, used);
+        } else if (kind instanceof Section section
+                && node instanceof Node.Entries(var entries, var _)) {
+            for (Node.Entry entry : entries) {
+                Key<?> key = section.byName().get(entry.key());
+                used.add(section.name() + ": " + key.name());
+                walk(key.kind(), entry.value(), used);
+            }
+        } else if (kind instanceof MapOf<?> map && node instanceof Node.Entries(var entries, var _)) {
+            entries.forEach(e -> walk(map.value(), e.value(), used));
+        } else if (kind instanceof ListOf<?> list && node instanceof Node.Items(var items, var _)) {
+            items.forEach(item -> walk(list.item(), item, used));
+        }
+    }
+}
