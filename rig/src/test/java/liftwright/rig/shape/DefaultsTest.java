@@ -19,7 +19,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** No default without being said: what stands in is what the list of defaults says, where it says. */
+/**
+ * No default without being said: what stands in is what the list of defaults says, where it says.
+ */
 class DefaultsTest {
 
     /** Rules in words; they stand for no value that could be written. */
@@ -45,7 +47,9 @@ class DefaultsTest {
                 .replaceAll("(?s)  groups:.*", "");
     }
 
-    /** A metamorphic test: each default is written into the file, and nothing changes but the list. */
+    /**
+     * A metamorphic test: each default is written into the file, and nothing changes but the list.
+     */
     @ParameterizedTest
     @MethodSource("rigs")
     void writingADefaultOutChangesNothing(String text) {
@@ -97,8 +101,7 @@ class DefaultsTest {
     @Test
     void aModuleThatFliesByItselfIsAskedMore() {
         String alone =
-                bare()
-                        .replaceAll("(?m)^wearer:.*\\n(  .*\\n)*", "")
+                bare().replaceAll("(?m)^wearer:.*\\n(  .*\\n)*", "")
                         .replace("on: trunk", "on: frame")
                         .replace(
                                 "{on: left forearm, at: {along: 60 %, outboard: 40 mm}",

@@ -85,7 +85,11 @@ class HintsTest {
         "completely different, ''"
     })
     void hintsOverlookCaseAndHyphensAndKeepQuietOtherwise(String given, String hint) {
-        assertThat(Nearest.to(given, List.of("no-load current", "pole pairs", "speed constant")).orElse(""))
+        assertThat(
+                        Nearest.to(
+                                        given,
+                                        List.of("no-load current", "pole pairs", "speed constant"))
+                                .orElse(""))
                 .isEqualTo(hint);
     }
 
@@ -122,7 +126,9 @@ class HintsTest {
         }
         Read read = RigReader.read("rig.yaml", reading.root().get());
         assertThat(read.rig()).isEmpty();
-        assertThat(Texts.errors(read)).extracting(Problem::code).containsExactly(Problem.Code.BAD_ID);
+        assertThat(Texts.errors(read))
+                .extracting(Problem::code)
+                .containsExactly(Problem.Code.BAD_ID);
         for (Problem problem : read.problems()) {
             assertThat(problem.found() + problem.expected() + problem.advice())
                     .doesNotContainPattern("[\\p{Cc}\\p{Cf}]");
@@ -133,12 +139,15 @@ class HintsTest {
     @ParameterizedTest
     @ValueSource(strings = {"left pod shell", "Größe", "rück-wand 2", "前", "p7", "a_b", "C80+"})
     void ordinaryNamesOfAnyLanguageAreGood(String name) {
-        assertThat(Texts.read(Good.text().replace("id: shell", "id: " + name)).problems()).isEmpty();
+        assertThat(Texts.read(Good.text().replace("id: shell", "id: " + name)).problems())
+                .isEmpty();
     }
 
     @Test
     void theRigsOwnNameMayBeAnything() {
-        assertThat(Texts.rig(Good.text().replace("rig: Small", "rig: \"<b>“Small”</b> 😀\"")).name())
+        assertThat(
+                        Texts.rig(Good.text().replace("rig: Small", "rig: \"<b>“Small”</b> 😀\""))
+                                .name())
                 .isEqualTo("<b>“Small”</b> 😀");
     }
 }

@@ -29,8 +29,7 @@ class NodeMutationTest {
     @ParameterizedTest
     @ValueSource(strings = {"mudlark", "curlew", "sandpiper", "measured"})
     void aSpoiledExampleIsARigOrLocatedProblems(String name) throws IOException {
-        String text =
-                Files.readString(Path.of("..", "examples", name, "rig.yaml"));
+        String text = Files.readString(Path.of("..", "examples", name, "rig.yaml"));
         Node root = Texts.node(text);
         var tried = new int[2];
         mutants(

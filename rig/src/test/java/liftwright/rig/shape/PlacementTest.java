@@ -17,7 +17,9 @@ class PlacementTest {
     private static final String FANS =
             "  - {id: left, type: F140, mount: left pod, rows: [2, 2], spacing: 150 mm, twin: right}\n";
 
-    /** The good rig with other entries in place of its pods; nothing but its fan group top is fed. */
+    /**
+     * The good rig with other entries in place of its pods; nothing but its fan group top is fed.
+     */
     static Rig with(String fans) {
         String text =
                 Good.text()
@@ -47,7 +49,8 @@ class PlacementTest {
     @Test
     void aSingleFanStandsWhereItIsSaid() {
         Rig rig =
-                with("  - {id: a, type: F140, mount: back, at: {back: 10 mm, left: 20 mm, up: 30 mm}}\n");
+                with(
+                        "  - {id: a, type: F140, mount: back, at: {back: 10 mm, left: 20 mm, up: 30 mm}}\n");
         at(rig, "a.1", -0.010, -0.020, -0.030);
     }
 
@@ -138,8 +141,7 @@ class PlacementTest {
 
     @Test
     void aTwinOnAMountInTheMiddleStaysOnIt() {
-        Rig rig =
-                with("  - {id: a, type: F140, mount: back, at: {left: 70 mm}, twin: b}\n");
+        Rig rig = with("  - {id: a, type: F140, mount: back, at: {left: 70 mm}, twin: b}\n");
         at(rig, "b.1", 0, 0.070, 0);
         assertThat(fan(rig, "b.1").mount().name()).isEqualTo("back");
     }
@@ -147,15 +149,20 @@ class PlacementTest {
     @Test
     void mountsTurnAndMirror() {
         String text =
-                Good.text().replace("twin: right pod}", "turn: {forward: 2° ± 1°, outboard: 3° +2/−1°}, twin: right pod}");
+                Good.text()
+                        .replace(
+                                "twin: right pod}",
+                                "turn: {forward: 2° ± 1°, outboard: 3° +2/−1°}, twin: right pod}");
         Rig rig = Texts.rig(text);
         Mount left = rig.mounts().get(1);
         Mount right = rig.mounts().get(2);
         assertThat(left.turnForward().si()).isCloseTo(Math.toRadians(2), within(1e-12));
         assertThat(left.turnRight().si()).isCloseTo(Math.toRadians(-3), within(1e-12));
-        assertThat(left.turnRight().tolerance().minus()).isCloseTo(Math.toRadians(2), within(1e-12));
+        assertThat(left.turnRight().tolerance().minus())
+                .isCloseTo(Math.toRadians(2), within(1e-12));
         assertThat(right.turnRight().si()).isCloseTo(Math.toRadians(3), within(1e-12));
-        assertThat(right.turnRight().tolerance().plus()).isCloseTo(Math.toRadians(2), within(1e-12));
+        assertThat(right.turnRight().tolerance().plus())
+                .isCloseTo(Math.toRadians(2), within(1e-12));
         assertThat(left.along().si()).isEqualTo(0.6);
         near(left.at(), 0, -0.040, 0);
         near(right.at(), 0, 0.040, 0);
@@ -203,10 +210,14 @@ class PlacementTest {
                         .replace(
                                 "wiring:\n",
                                 "  - {id: q, count: 2, cell: C80, series: 14, mass: 2.5 kg, at: {mount: left pod, forward:"
-                                    + " 0…100 mm, right: 5 mm}, twin: r, except: {r.2: {charge: 80 %}}}\n"
-                                    + "wiring:\n");
+                                        + " 0…100 mm, right: 5 mm}, twin: r, except: {r.2: {charge: 80 %}}}\n"
+                                        + "wiring:\n");
         Rig rig = Texts.rig(text);
-        var r2 = rig.packs().stream().filter(p -> p.id().text().equals("r.2")).findFirst().orElseThrow();
+        var r2 =
+                rig.packs().stream()
+                        .filter(p -> p.id().text().equals("r.2"))
+                        .findFirst()
+                        .orElseThrow();
         near(r2.at(), 0.100, -0.005, 0);
         assertThat(r2.charge().si()).isEqualTo(0.8);
         assertThat(r2.mount().name()).isEqualTo("right pod");

@@ -1,7 +1,9 @@
 package liftwright.rig.shape;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Set;
 import java.util.TreeSet;
 import liftwright.rig.Rig;
 import liftwright.rig.shape.kind.Either;
@@ -48,17 +50,18 @@ class PublishedFormatTest {
         assertThat(all).as("keys that the saved file leaves out").isEmpty();
     }
 
-    private static void walk(Kind<?> kind, Node node, TreeSet<String> used) {
+    private static void walk(Kind<?> kind, Node node, Set<String> used) {
         if (kind instanceof Either<?, ?> either) {
             walk(node instanceof Node.Scalar ? either.one() : either.other(), node, used);
         } else if (kind instanceof Section section
                 && node instanceof Node.Entries(var entries, var _)) {
             for (Node.Entry entry : entries) {
-                Key<?> key = section.byName().get(entry.key());
+                Key<?> key = requireNonNull(section.byName().get(entry.key()), entry.key());
                 used.add(section.name() + ": " + key.name());
                 walk(key.kind(), entry.value(), used);
             }
-        } else if (kind instanceof MapOf<?> map && node instanceof Node.Entries(var entries, var _)) {
+        } else if (kind instanceof MapOf<?> map
+                && node instanceof Node.Entries(var entries, var _)) {
             entries.forEach(e -> walk(map.value(), e.value(), used));
         } else if (kind instanceof ListOf<?> list && node instanceof Node.Items(var items, var _)) {
             items.forEach(item -> walk(list.item(), item, used));

@@ -37,16 +37,21 @@ final class RandomRigs {
             line("site: {elevation: %.0f m, humidity: %d %%}", in(0, 2000), random.nextInt(101));
         }
         if (worn) {
-            line("wearer: {mass: %.1f kg ± 0.5 kg, stature: %.2f m, body: %s}",
+            line(
+                    "wearer: {mass: %.1f kg ± 0.5 kg, stature: %.2f m, body: %s}",
                     in(45, 110), in(1.5, 2.0), random.nextBoolean() ? "female" : "male");
         }
         line("mounts:");
-        line("  middle: {on: %s, at: {%s: %.0f mm}}",
+        line(
+                "  middle: {on: %s, at: {%s: %.0f mm}}",
                 worn ? "trunk" : "frame", word("forward", "back", "up", "down"), in(0, 300));
-        line("  side: {on: %s, at: {%s: %.0f mm}, turn: {%s: %.1f°}, twin: other side}",
+        line(
+                "  side: {on: %s, at: {%s: %.0f mm}, turn: {%s: %.1f°}, twin: other side}",
                 worn ? word("left forearm", "right upper arm") : "frame",
                 worn ? "outboard" : word("left", "right"),
-                in(20, 400), word("forward", "back", "left", "right"), in(0, 20));
+                in(20, 400),
+                word("forward", "back", "left", "right"),
+                in(0, 20));
         types();
         line("fans:");
         int count = 1 + random.nextInt(4);
@@ -54,16 +59,20 @@ final class RandomRigs {
             fanGroup("g" + (char) ('a' + i));
         }
         line("cells:");
-        line("  C: {chemistry: LiPo, capacity: %.1f Ah ± 2 %% each, resistance: %.2f mΩ, mass: %.0f g, "
-                + "open circuit: LiPo}", in(2, 16), in(0.5, 3), in(50, 300));
+        line(
+                "  C: {chemistry: LiPo, capacity: %.1f Ah ± 2 %% each, resistance: %.2f mΩ, mass: %.0f g, "
+                        + "open circuit: LiPo}",
+                in(2, 16), in(0.5, 3), in(50, 300));
         line("packs:");
         int packs = 1 + random.nextInt(Math.min(6, fans.size()));
-        line("  - {id: p, count: %d, cell: C, series: %d, at: {mount: middle, up: %.0f…%.0f mm}}",
+        line(
+                "  - {id: p, count: %d, cell: C, series: %d, at: {mount: middle, up: %.0f…%.0f mm}}",
                 packs, 6 + random.nextInt(19), in(-200, 0), in(1, 200));
         wiring(packs);
         line("other parts:");
         line("  - {id: frame, mass: %.2f kg, at: {%s}}", in(1, 9), "mount: middle");
-        line("  - {id: shell, mass: %.2f kg, at: {mount: side, forward: %.0f mm}, twin: shell too}",
+        line(
+                "  - {id: shell, mass: %.2f kg, at: {mount: side, forward: %.0f mm}, twin: shell too}",
                 in(1, 3), in(-50, 50));
         line("control:");
         line("  kind: %s", word("shared throttle", "flight computer"));
@@ -86,14 +95,18 @@ final class RandomRigs {
             line("    mass: %.0f g ± 3 %%", in(80, 900));
             line("    data: %s", word("seller", "measured", "estimate"));
             if (random.nextBoolean()) {
-                line("    at speed: {speed: %.0f rpm, thrust: %.1f N, shaft power: %.0f W}",
+                line(
+                        "    at speed: {speed: %.0f rpm, thrust: %.1f N, shaft power: %.0f W}",
                         in(5000, 40000), in(5, 200), in(100, 9000));
             } else {
-                line("    coefficients: {thrust: %.3g N·s²/rad², torque: %.3g N·m·s²/rad²}",
+                line(
+                        "    coefficients: {thrust: %.3g N·s²/rad², torque: %.3g N·m·s²/rad²}",
                         in(1e-6, 1e-4), in(1e-8, 1e-6));
             }
-            line("    motor: {speed constant: %.0f rpm/V, winding resistance: %.1f mΩ, "
-                    + "no-load current: %.1f A}", in(100, 2000), in(5, 60), in(0.5, 5));
+            line(
+                    "    motor: {speed constant: %.0f rpm/V, winding resistance: %.1f mΩ, "
+                            + "no-load current: %.1f A}",
+                    in(100, 2000), in(5, 60), in(0.5, 5));
             line("    controller: {mass: %.0f g}", in(10, 200));
         }
     }
@@ -101,7 +114,10 @@ final class RandomRigs {
     private void fanGroup(String id) {
         boolean side = random.nextBoolean();
         boolean twin = side && random.nextBoolean();
-        var head = text("  - {id: %s, type: %s, mount: %s, ", id, word("A", "B"), side ? "side" : "middle");
+        var head =
+                text(
+                        "  - {id: %s, type: %s, mount: %s, ",
+                        id, word("A", "B"), side ? "side" : "middle");
         var pattern = "";
         int fansMade;
         switch (random.nextInt(4)) {
@@ -111,7 +127,10 @@ final class RandomRigs {
             }
             case 1 -> {
                 fansMade = 2 + random.nextInt(5);
-                pattern = text("row: %d, from: {left: 300 mm}, to: {right: %.0f mm}", fansMade, in(10, 400));
+                pattern =
+                        text(
+                                "row: %d, from: {left: 300 mm}, to: {right: %.0f mm}",
+                                fansMade, in(10, 400));
             }
             case 2 -> {
                 int a = 1 + random.nextInt(4);
@@ -121,11 +140,16 @@ final class RandomRigs {
             }
             default -> {
                 fansMade = 3 + random.nextInt(4);
-                pattern = text("ring: %d, radius: %.2f m, start: %.0f°, cant: {outward: %.1f°}",
-                        fansMade, in(0.2, 1), in(0, 90), in(0, 8));
+                pattern =
+                        text(
+                                "ring: %d, radius: %.2f m, start: %.0f°, cant: {outward: %.1f°}",
+                                fansMade, in(0.2, 1), in(0, 90), in(0, 8));
             }
         }
-        String spin = random.nextBoolean() ? ", spin: " + word("alternating", "left-hand", "right-hand") : "";
+        String spin =
+                random.nextBoolean()
+                        ? ", spin: " + word("alternating", "left-hand", "right-hand")
+                        : "";
         String twinText = "";
         add(id, fansMade);
         if (twin) {
@@ -150,7 +174,9 @@ final class RandomRigs {
         line("    - id: feed");
         line("      from: p");
         line("      trunk: [{joint: lug M6}, {fuse: %.0f A}, {contactor: main}]", in(50, 300));
-        line("      branch: [{run: %d AWG, length: %.0f mm ± 5 %%}]", 4 + 2 * random.nextInt(5), in(100, 900));
+        line(
+                "      branch: [{run: %d AWG, length: %.0f mm ± 5 %%}]",
+                4 + 2 * random.nextInt(5), in(100, 900));
         line("      fans:");
         for (int p = 0; p < packs; p++) {
             var mine = new ArrayList<String>();
@@ -169,10 +195,12 @@ final class RandomRigs {
         return words[random.nextInt(words.length)];
     }
 
+    @SuppressWarnings("AnnotateFormatMethod") // formats are constants of this class
     private void line(String format, Object... values) {
         out.append(text(format, values)).append('\n');
     }
 
+    @SuppressWarnings("AnnotateFormatMethod")
     private static String text(String format, Object... values) {
         return String.format(Locale.ROOT, format, values);
     }

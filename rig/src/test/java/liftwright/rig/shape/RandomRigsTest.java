@@ -45,12 +45,12 @@ class RandomRigsTest {
                             rig.wiring().chains().stream()
                                     .collect(Collectors.groupingBy(Wiring.Chain::to));
                     var packs =
-                            rig.packs().stream().map(p -> p.id().text()).collect(Collectors.toSet());
+                            rig.packs().stream()
+                                    .map(p -> p.id().text())
+                                    .collect(Collectors.toSet());
                     for (Fan fan : rig.fans()) {
-                        assertThat(to.get(fan.id().text())).hasSize(1);
-                        String split = to.get(fan.id().text()).getFirst().from();
-                        assertThat(to.get(split)).hasSize(1);
-                        assertThat(packs).contains(to.get(split).getFirst().from());
+                        String split = only(to, fan.id().text()).from();
+                        assertThat(packs).contains(only(to, split).from());
                     }
                     var elements = new HashSet<String>();
                     rig.wiring()
@@ -62,8 +62,7 @@ class RandomRigsTest {
                                                             e ->
                                                                     assertThat(
                                                                                     elements.add(
-                                                                                            e.id()
-                                                                                                    .text()))
+                                                                                            e.id().text()))
                                                                             .as(e.id().text())
                                                                             .isTrue()));
                 });
@@ -89,8 +88,7 @@ class RandomRigsTest {
                     Tree root = rig.declaration().root();
                     for (Fan fan : rig.fans()) {
                         assertThat(at(root, fan.declaredAt())).isPresent();
-                        fan.leans()
-                                .forEach(l -> assertThat(at(root, l.declaredAt())).isPresent());
+                        fan.leans().forEach(l -> assertThat(at(root, l.declaredAt())).isPresent());
                     }
                     rig.packs().forEach(p -> assertThat(at(root, p.declaredAt())).isPresent());
                     rig.otherParts().forEach(p -> assertThat(at(root, p.declaredAt())).isPresent());
@@ -109,6 +107,12 @@ class RandomRigsTest {
                                                                             .isPresent()));
                     rig.defaults().forEach(d -> assertThat(at(root, d.at())).isEmpty());
                 });
+    }
+
+    private static Wiring.Chain only(Map<String, List<Wiring.Chain>> to, String node) {
+        List<Wiring.Chain> chains = to.getOrDefault(node, List.of());
+        assertThat(chains).as(node).hasSize(1);
+        return chains.getFirst();
     }
 
     /** Written without the code under test: keys, ids, or numbers from 1. */

@@ -36,7 +36,8 @@ class WiringBindingTest {
         assertThat(run.gauge()).isEqualTo(12);
         assertThat(run.conductors()).isEqualTo(1);
         assertThat(run.length().si()).isCloseTo(0.55, within(1e-12));
-        assertThat(run.declaredAt()).isEqualTo(RigPath.of("wiring", "feeds", "feed", "branch", "1"));
+        assertThat(run.declaredAt())
+                .isEqualTo(RigPath.of("wiring", "feeds", "feed", "branch", "1"));
         assertThat(rig.wiring().chains()).hasSize(4 + 12);
     }
 
@@ -48,7 +49,7 @@ class WiringBindingTest {
                                 .replace(
                                         "[{joint: bullet 8 mm}, {fuse: 250 A}",
                                         "[{joint: bullet 8 mm}, {joint: own, resistance: 1 mΩ, rating: 9 A}, {id: main"
-                                            + " fuse, fuse: 250 A, resistance: 0.3 mΩ, breaks: 2 kA, voltage: 80 V}"));
+                                                + " fuse, fuse: 250 A, resistance: 0.3 mΩ, breaks: 2 kA, voltage: 80 V}"));
         List<Element> elements = chain(rig, "feed.p.1.trunk").elements();
         assertThat(elements)
                 .extracting(e -> e.id().text())
@@ -118,7 +119,9 @@ class WiringBindingTest {
         String text =
                 Good.text()
                         .replace("count: 4, ", "")
-                        .replaceAll("(?s)        p\\.1:.*?other parts:", "        p: [top, left, right]\nother parts:");
+                        .replaceAll(
+                                "(?s)        p\\.1:.*?other parts:",
+                                "        p: [top, left, right]\nother parts:");
         Rig rig = Texts.rig(text);
         assertThat(chain(rig, "feed.p.1.trunk").from()).isEqualTo("p.1");
         assertThat(rig.wiring().chains()).hasSize(1 + 12);
