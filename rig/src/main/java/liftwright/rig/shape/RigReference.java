@@ -69,8 +69,7 @@ public final class RigReference {
         out.append(cell(without(key.need()))).append(" | ");
         out.append(cell(key.meaning())).append(" | `");
         out.append(cell(key.example())).append("` | ");
-        key.usedBy().ifPresent(q -> out.append(q.name().toLowerCase(Locale.ROOT)));
-        out.append(key.isUsed() ? "" : key.usedBy().isPresent() ? ", *not yet*" : "*not yet*");
+        out.append(key.usedBy().map(q -> q.name().toLowerCase(Locale.ROOT)).orElse("*not yet*"));
         out.append(" |\n");
     }
 

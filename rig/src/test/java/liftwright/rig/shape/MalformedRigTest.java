@@ -267,7 +267,7 @@ class MalformedRigTest {
 
     @Test
     void theGoodFileIsGood() {
-        assertThat(Texts.errors(Texts.read(Good.text()))).isEmpty();
+        assertThat(Texts.read(Good.text()).problems()).isEmpty();
     }
 
     @Test

@@ -73,7 +73,7 @@ public record Section(
                         unknown(entry.key()));
                 continue;
             }
-            boolean unused = !key.isUsed();
+            boolean unused = key.usedBy().isEmpty();
             if (unused) {
                 problems.add(
                         Code.USED_BY_NO_QUESTION_YET,

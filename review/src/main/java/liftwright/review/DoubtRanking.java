@@ -1,0 +1,80 @@
+package liftwright.review;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import liftwright.numerics.Work;
+import liftwright.plant.Plant;
+import liftwright.plant.parameters.DeclaredInput;
+
+/**
+ * Which declared input's halved doubt would narrow the band of lift over weight most. Each input is
+ * halved in turn and the whole sample is made again on the same draws; a few draws sort out the
+ * many that hardly matter, more draws decide between the rest.
+ */
+final class DoubtRanking {
+
+    private static final int FINALISTS = 4;
+    private static final int SORTING_DRAWS = 256;
+
+    private DoubtRanking() {}
+
+    /**
+     * @param input declared input
+     * @param bandShare width of the band with its doubt halved over the width as declared
+     */
+    record Ranked(DeclaredInput input, double bandShare) {}
+
+    /** Most telling first; empty where nothing is in doubt or the work was stopped. */
+    static List<Ranked> rank(Plant plant, Settings settings, Work work) {
+        List<DeclaredInput> inputs = plant.parameters().inputs();
+        List<Integer> all = new ArrayList<>();
+        for (int i = 0; i < inputs.size(); i++) {
+            all.add(i);
+        }
+        List<Integer> finalists =
+                sorted(plant, all, Math.min(SORTING_DRAWS, settings.firstDraws()), settings, work)
+                        .map(ranked -> ranked.stream().limit(FINALISTS).map(Shrink::input).toList())
+                        .orElse(List.of());
+        return sorted(plant, finalists, settings.firstDraws(), settings, work)
+                .map(
+                        ranked ->
+                                ranked.stream()
+                                        .map(
+                                                shrink ->
+                                                        new Ranked(
+                                                                inputs.get(shrink.input),
+                                                                shrink.share))
+                                        .toList())
+                .orElse(List.of());
+    }
+
+    private record Shrink(int input, double share) {}
+
+    private static Optional<List<Shrink>> sorted(
+            Plant plant, List<Integer> inputs, int draws, Settings settings, Work work) {
+        LiftSample declared = LiftSample.of(plant, settings);
+        if (inputs.isEmpty() || !declared.extendTo(draws, work)) {
+            return Optional.empty();
+        }
+        double width = Bands.width(declared.ratios(draws));
+        if (width == 0) {
+            return Optional.empty();
+        }
+        List<Shrink> shrinks = new ArrayList<>();
+        for (int input : inputs) {
+            double[] scale = new double[plant.parameters().inputs().size()];
+            Arrays.fill(scale, 1);
+            scale[input] = 0.5;
+            LiftSample halved = new LiftSample(plant, scale, settings);
+            if (!halved.extendTo(draws, work)) {
+                return Optional.empty();
+            }
+            shrinks.add(new Shrink(input, Bands.width(halved.ratios(draws)) / width));
+        }
+        shrinks.sort(Comparator.comparingDouble(Shrink::share).thenComparingInt(Shrink::input));
+        return Optional.of(shrinks);
+    }
+}

@@ -1,0 +1,101 @@
+package liftwright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Outcome;
+import liftwright.numerics.Work;
+import liftwright.plant.Effects;
+import liftwright.plant.OperatingLimit;
+import liftwright.plant.Plant;
+import liftwright.plant.SteadyState;
+import liftwright.quantity.Band;
+
+/**
+ * Decides whether lift over weight meets its demand. The demand is met when the lower end of the
+ * two-sided 95 % band clears it, missed when the upper end stays below it, and otherwise cannot be
+ * told (JCGM 106). An end that lies within two of its own Monte-Carlo errors of the demand is
+ * pursued with four times the draws, up to the most allowed; what is still as close then cannot be
+ * told.
+ */
+final class LiftJudge {
+
+    private static final double CLOSE = 2.0;
+
+    private LiftJudge() {}
+
+    /** Empty when the work was stopped: a stopped judgement is none. */
+    static Optional<LiftJudgement> judge(Plant plant, double demand, Settings settings, Work work) {
+        SteadyState nominal = plant.state();
+        double[] p = plant.parameters().nominal();
+        plant.solve(p, Effects.ALL, plant.workspace(), nominal);
+        double weightN = plant.weightN(p);
+        double liftN = new CutOffs(plant.rig()).usableLiftN(nominal);
+
+        LiftSample sample = LiftSample.of(plant, settings);
+        int draws = settings.firstDraws();
+        Outcome byNumbers = Outcome.CANNOT_BE_TOLD;
+        while (true) {
+            if (!sample.extendTo(draws, work)) {
+                return Optional.empty();
+            }
+            Band band = Bands.of(sample.ratios(draws));
+            double doubt = CLOSE * band.monteCarloError();
+            if (band.low() - doubt >= demand) {
+                byNumbers = Outcome.HOLDS;
+                break;
+            }
+            if (band.high() + doubt < demand) {
+                byNumbers = Outcome.DOES_NOT_HOLD;
+                break;
+            }
+            boolean inside = band.low() + doubt < demand && band.high() - doubt >= demand;
+            if (inside || draws >= settings.mostDraws()) {
+                break;
+            }
+            draws = Math.min(4 * draws, settings.mostDraws());
+        }
+        int failed = sample.failed(draws);
+        List<String> downgrades = downgrades(plant, p, nominal, failed, draws);
+        Outcome outcome =
+                downgrades.isEmpty() ? byNumbers : byNumbers.downgradedTo(Outcome.CANNOT_BE_TOLD);
+        return Optional.of(
+                new LiftJudgement(
+                        byNumbers,
+                        outcome,
+                        liftN / weightN,
+                        liftN,
+                        weightN,
+                        Bands.of(sample.ratios(draws)),
+                        Bands.of(sample.lifts(draws)),
+                        Bands.of(sample.weights(draws)),
+                        draws,
+                        failed,
+                        downgrades,
+                        sample));
+    }
+
+    private static List<String> downgrades(
+            Plant plant, double[] p, SteadyState nominal, int failed, int draws) {
+        List<String> reasons = new ArrayList<>(FanClaims.impossible(plant.rig()));
+        if (!nominal.converged()) {
+            reasons.add("no operating point was found for the declared values");
+        }
+        if (failed > 0) {
+            reasons.add("no operating point was found in %d of %d draws".formatted(failed, draws));
+        }
+        if (nominal.closure() > LiftChecks.POWER_CLOSURE) {
+            reasons.add("the power of the network does not close");
+        }
+        plant.limits(p, nominal).stream()
+                .filter(
+                        limit ->
+                                limit.kind() == OperatingLimit.Kind.INTAKE_LOSS && limit.exceeded())
+                .forEach(
+                        limit ->
+                                reasons.add(
+                                        "the intake of %s loses more than the law covers: a measured pressure–flow curve would tell"
+                                                .formatted(limit.part())));
+        return reasons;
+    }
+}
