@@ -22,9 +22,9 @@ public final class CounterStream {
     private CounterStream() {}
 
     /**
-     * Stable address of a name: FNV-1a, 64 bits, over its UTF-8 bytes, then the 64-bit finaliser of
-     * MurmurHash3 (without it, names that differ in the last letter differ in few bits). The value
-     * is part of what makes answers reproducible: it never changes.
+     * Stable address of a name: FNV-1a, 64 bits [FNV1A], over its UTF-8 bytes, then the 64-bit
+     * finaliser of MurmurHash3 (without it, names that differ in the last letter differ in few
+     * bits). The value is part of what makes answers reproducible: it never changes.
      */
     public static long channel(String name) {
         long hash = fnv1a(name.getBytes(StandardCharsets.UTF_8));

@@ -25,7 +25,6 @@ public final class SymmetricFactor {
     private final double[] termSum;
 
     private final double[] work;
-    private double leastPivotShare;
     private boolean usable;
 
     SymmetricFactor(SymmetricPattern pattern) {
@@ -59,19 +58,15 @@ public final class SymmetricFactor {
             v[n + couplingEntry[k]] += coupling[k];
         }
         usable = false;
-        leastPivotShare = Double.POSITIVE_INFINITY;
         int[] start = p.columnStart;
         int[] target = p.target;
         int at = 0;
         for (int k = 0; k < n; k++) {
             double pivot = v[k];
-            double share = Math.abs(pivot) / termSum[k];
-            // Also catches a pivot made of nothing (0/0) and infinities.
-            if (!(share > TINY_PIVOT && share <= Double.MAX_VALUE)) {
-                leastPivotShare = 0;
+            // Written so that an empty row, an infinity and a NaN are caught as well.
+            if (!(Math.abs(pivot) > TINY_PIVOT * termSum[k])) {
                 return p.order[k];
             }
-            leastPivotShare = Math.min(leastPivotShare, share);
             double over = 1 / pivot;
             inverse[k] = over;
             int end = n + start[k + 1];
@@ -96,9 +91,16 @@ public final class SymmetricFactor {
     /**
      * Least ratio of a pivot to the sum of the absolute terms it is made of, of the last
      * factorisation: small means lost digits (about as many as the decimal places).
+     *
+     * @throws IllegalStateException if the last factorisation did not succeed
      */
     public double leastPivotShare() {
-        return leastPivotShare;
+        requireUsable();
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < inverse.length; k++) {
+            least = Math.min(least, 1 / (Math.abs(inverse[k]) * termSum[k]));
+        }
+        return least;
     }
 
     /**
@@ -109,9 +111,7 @@ public final class SymmetricFactor {
      * @throws IllegalStateException if the last factorisation did not succeed
      */
     public void solve(double[] right, double[] solution) {
-        if (!usable) {
-            throw new IllegalStateException("there is no factorisation to solve with");
-        }
+        requireUsable();
         SymmetricPattern p = pattern;
         int n = p.size;
         int[] order = p.order;
@@ -139,6 +139,12 @@ public final class SymmetricFactor {
         }
         for (int k = 0; k < n; k++) {
             solution[order[k]] = x[k];
+        }
+    }
+
+    private void requireUsable() {
+        if (!usable) {
+            throw new IllegalStateException("there is no factorisation to solve with");
         }
     }
 }

@@ -1,7 +1,5 @@
 package liftwright.physics;
 
-import java.util.Locale;
-
 /**
  * Tin-plated stranded copper aircraft wire: greatest resistance at 20 °C, nominal section and
  * current rating in a bundle, as printed in [AC43.13] Table 11-9. Use these for voltage drop: they
@@ -109,8 +107,7 @@ public enum AircraftWire {
         double rating = rating(insulation);
         if (rating == 0) {
             throw new IllegalArgumentException(
-                    String.format(
-                            Locale.ROOT, "no %s rating for %s in the table", insulation, this));
+                    "no " + insulation + " rating for " + this + " in the table");
         }
         return rating;
     }

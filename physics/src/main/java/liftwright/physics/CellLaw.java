@@ -39,25 +39,7 @@ public final class CellLaw {
      * @return V
      */
     public static double openCircuitV(double[] charge, double[] volt, double at) {
-        int last = charge.length - 1;
-        if (at <= charge[0]) {
-            return volt[0];
-        }
-        if (at >= charge[last]) {
-            return volt[last];
-        }
-        int low = 0;
-        int high = last;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (charge[middle] <= at) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double share = (at - charge[low]) / (charge[high] - charge[low]);
-        return volt[low] + share * (volt[high] - volt[low]);
+        return LinearTable.value(charge, volt, at);
     }
 
     /**

@@ -135,17 +135,16 @@ public final class FanLaw {
             double stillExitMps, double inflowMps, double loss) {
         double still = stillExitMps * stillExitMps * stillExitMps;
         double inflow = inflowMps * inflowMps / (1 + loss);
-        // The cubic is convex and positive here, so Newton falls monotonically onto its root.
         double exit = stillExitMps + Math.sqrt(inflow);
-        while (exit > 0) {
-            double next =
-                    exit - (exit * (exit * exit - inflow) - still) / (3 * exit * exit - inflow);
+        // The cubic is convex and not negative here, so Newton falls monotonically onto its root.
+        while (true) {
+            double value = exit * (exit * exit - inflow) - still;
+            double next = exit - value / (3 * exit * exit - inflow);
             if (!(next < exit)) {
                 return exit;
             }
             exit = next;
         }
-        return exit;
     }
 
     /** Whether the inflow relation holds: V_a ≥ 0, or a small descent. */

@@ -67,9 +67,8 @@ public final class FastEffects {
         double peak;
         if (below > 0) {
             double omega = Math.sqrt(below);
-            double angle = Math.atan2(rate * omega, turn);
-            // atan2 gives 0 at rest below the source: the first maximum is half a turn later.
-            double time = (angle > 0 ? angle : angle + Math.PI) / omega;
+            // The slope vanishes where tan(ω t)/ω = rate/turn; half a turn on from rest below.
+            double time = Math.atan2(rate * omega, turn) / omega;
             peak =
                     Math.exp(-alpha * time)
                             * (offset * Math.cos(omega * time)

@@ -193,6 +193,8 @@ class FanLawTest {
         assertThat(climbing * (climbing * climbing * 1.1 - 400))
                 .isCloseTo(60 * 60 * 60 * 1.1, withPercentage(1e-9));
         assertThat(FanLaw.exitSpeedWithInflowMps(0, 0, 0)).isZero();
+        // A dead fan passes what flows through it: V_e² (1 + K) = V_a².
+        assertThat(FanLaw.exitSpeedWithInflowMps(0, 12, 0.44)).isCloseTo(10, within(1e-12));
     }
 
     @Test

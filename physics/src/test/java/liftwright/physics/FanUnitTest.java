@@ -146,7 +146,9 @@ class FanUnitTest {
                     double volt = random.nextDouble(0.2, 120);
                     double[] point = operate(unit, volt, random.nextDouble(0, 1));
                     double[] account = new double[FanUnit.ACCOUNTS + 1];
-                    FanUnit.account(unit, AT, volt, point, 0, account, 1);
+                    double[] shifted = new double[FanUnit.RESULTS + 2];
+                    System.arraycopy(point, 0, shifted, 2, point.length);
+                    FanUnit.account(unit, AT, volt, shifted, 2, account, 1);
                     double drawn = volt * point[FanUnit.BUS_CURRENT];
                     double spent =
                             account[1 + FanUnit.SHAFT_W]
@@ -253,8 +255,7 @@ class FanUnitTest {
                     double volt = random.nextDouble(5, 120);
                     double full = operate(unit, volt, 1)[FanUnit.SPEED];
                     double wanted = full * random.nextDouble(0, 1.3);
-                    double[] point = new double[FanUnit.RESULTS];
-                    FanUnit.holdSpeed(unit, AT, volt, wanted, point, 0);
+                    double[] point = hold(unit, volt, wanted);
                     if (wanted <= full) {
                         assertThat(point[FanUnit.SPEED]).isCloseTo(wanted, near(wanted));
                         assertThat(point[FanUnit.STATE])
@@ -279,17 +280,38 @@ class FanUnitTest {
         }
     }
 
+    private static double[] hold(double[] unit, double volt, double speed) {
+        double[] point = new double[FanUnit.RESULTS + 3];
+        FanUnit.holdSpeed(unit, AT, volt, speed, point, 2);
+        assertThat(point[0]).isZero();
+        assertThat(point[1]).isZero();
+        assertThat(point[2 + FanUnit.RESULTS]).isZero();
+        return Arrays.copyOfRange(point, 2, 2 + FanUnit.RESULTS);
+    }
+
+    @Test
+    void holdingNoSpeedIsDutyZero() {
+        Seeded.check(
+                100,
+                random -> {
+                    double[] unit = unit(random);
+                    double volt = random.nextDouble(5, 120);
+                    double[] point = hold(unit, volt, 0);
+                    assertThat(point).containsExactly(operate(unit, volt, 0));
+                    assertThat(point[FanUnit.SPEED]).isZero();
+                    assertThat(point[FanUnit.DUTY]).isZero();
+                    assertThat(point[FanUnit.STATE]).isEqualTo(FanUnit.FREE);
+                });
+    }
+
     private static void slopeOfHeldSpeed(double[] unit, double volt, double wanted, double full) {
         if (wanted > 0.99 * full || wanted <= 0) {
             return; // next to saturation the two sides differ
         }
         double step = 1e-5 * volt;
-        double[] low = new double[FanUnit.RESULTS];
-        double[] high = new double[FanUnit.RESULTS];
-        double[] at = new double[FanUnit.RESULTS];
-        FanUnit.holdSpeed(unit, AT, volt - step, wanted, low, 0);
-        FanUnit.holdSpeed(unit, AT, volt + step, wanted, high, 0);
-        FanUnit.holdSpeed(unit, AT, volt, wanted, at, 0);
+        double[] low = hold(unit, volt - step, wanted);
+        double[] high = hold(unit, volt + step, wanted);
+        double[] at = hold(unit, volt, wanted);
         double measured = (high[FanUnit.BUS_CURRENT] - low[FanUnit.BUS_CURRENT]) / (2 * step);
         assertThat(at[FanUnit.BUS_SLOPE])
                 .isCloseTo(measured, within(1e-5 * (Math.abs(measured) + 1e-3)));
