@@ -417,6 +417,10 @@ final class Referee {
         return new SimpleMatrix(new double[][] {{x}, {y}, {z}});
     }
 
+    double densityRatio() {
+        return density / 1.225;
+    }
+
     double massKg() {
         double sum = rig.wearer().map(wearer -> wearer.mass().si()).orElse(0.0);
         for (Fan fan : rig.fans()) {

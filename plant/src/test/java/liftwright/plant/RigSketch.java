@@ -54,6 +54,87 @@ public final class RigSketch {
     public final List<OtherPart> others = new ArrayList<>();
     public final List<Control.Group> groups = new ArrayList<>();
 
+    /** A sketch of a rig that exists, to change it. */
+    public static RigSketch of(Rig rig) {
+        RigSketch sketch = new RigSketch();
+        sketch.site = rig.site();
+        sketch.demands = rig.demands();
+        sketch.limits = rig.limits();
+        sketch.wearer = rig.wearer();
+        sketch.fans.addAll(rig.fans());
+        sketch.packs.addAll(rig.packs());
+        sketch.chains.addAll(rig.wiring().chains());
+        sketch.others.addAll(rig.otherParts());
+        sketch.groups.addAll(rig.control().groups());
+        return sketch;
+    }
+
+    /** Half a fan: two of them on one terminal are the whole. */
+    public static Fan half(Fan fan, PartId id) {
+        FanType type = fan.type();
+        FanType.Controller controller = type.controller();
+        FanType.Performance performance =
+                switch (type.performance()) {
+                    case FanType.Performance.AtSpeed at ->
+                            new FanType.Performance.AtSpeed(
+                                    at.speed(),
+                                    scaled(at.thrust(), 0.5),
+                                    scaled(at.shaftPower(), 0.5));
+                    case FanType.Performance.Coefficients at ->
+                            new FanType.Performance.Coefficients(
+                                    scaled(at.thrust(), 0.5), scaled(at.torque(), 0.5));
+                };
+        FanType half =
+                new FanType(
+                        type.name() + " halved",
+                        type.ducted(),
+                        type.tip(),
+                        type.hub(),
+                        type.exitArea(),
+                        type.mass(),
+                        type.data(),
+                        performance,
+                        new FanType.Motor(
+                                type.motor().speedConstant(),
+                                scaled(type.motor().windingResistance(), 2),
+                                scaled(type.motor().noLoadCurrent(), 0.5),
+                                type.motor().polePairs()),
+                        type.rotor(),
+                        new FanType.Controller(
+                                scaled(controller.onResistance(), 2),
+                                controller.currentLimit().map(limit -> scaled(limit, 0.5)),
+                                controller.topVoltage(),
+                                controller.topElectricalSpeed(),
+                                controller.capacitance(),
+                                controller.capacitorVoltage(),
+                                controller.cutOff(),
+                                scaled(controller.fixedPower(), 0.5),
+                                controller.switchingLoss(),
+                                controller.mass()),
+                        type.intake(),
+                        type.swirl(),
+                        type.scatter(),
+                        type.installation(),
+                        type.bench());
+        return new Fan(
+                id,
+                fan.declaredAt(),
+                half,
+                fan.mount(),
+                fan.at(),
+                fan.blows(),
+                fan.leans(),
+                fan.spin(),
+                fan.intake(),
+                fan.installation(),
+                Optional.empty());
+    }
+
+    private static Quantity scaled(Quantity value, double factor) {
+        return new Quantity(
+                value.si() * factor, value.dimension(), value.tolerance().scaled(factor));
+    }
+
     /** An exact value; no test here looks at its dimension. */
     public static Quantity si(double value) {
         return Quantity.exact(value, Dimension.NONE);
