@@ -37,7 +37,7 @@ final class Referee {
     /** Maps and lists are changed in place. */
     static void apply(Object root, Change change) {
         var segments = change.at().segments();
-        Object parent = null;
+        Object parent = root;
         Object now = root;
         for (String segment : segments) {
             parent = now;
