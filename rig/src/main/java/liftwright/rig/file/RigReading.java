@@ -69,8 +69,7 @@ public record RigReading(RigText text, Optional<Rig> rig, List<Problem> problems
 
     /** Whether reading ended there, so that what was read says little about the file. */
     private static boolean ends(Problem problem) {
-        return problem.code() == Problem.Code.TOO_LARGE
-                || problem.code() == Problem.Code.TOO_DEEP;
+        return problem.code() == Problem.Code.TOO_LARGE || problem.code() == Problem.Code.TOO_DEEP;
     }
 
     /**
@@ -88,19 +87,19 @@ public record RigReading(RigText text, Optional<Rig> rig, List<Problem> problems
                             .filter(span -> span.from() < span.to())
                             .isPresent();
             case NOT_TEXT,
-                            TOO_LARGE,
-                            TOO_DEEP,
-                            SYNTAX,
-                            NOT_ALLOWED_IN_RIG_FILES,
-                            DUPLICATE_KEY,
-                            UNKNOWN_KEY,
-                            WRONG_UNIT,
-                            OUT_OF_RANGE,
-                            UNKNOWN_WORD,
-                            BAD_ID,
-                            OUTSIDE_FOLDER,
-                            UNSUPPORTED_VERSION,
-                            USED_BY_NO_QUESTION_YET ->
+                    TOO_LARGE,
+                    TOO_DEEP,
+                    SYNTAX,
+                    NOT_ALLOWED_IN_RIG_FILES,
+                    DUPLICATE_KEY,
+                    UNKNOWN_KEY,
+                    WRONG_UNIT,
+                    OUT_OF_RANGE,
+                    UNKNOWN_WORD,
+                    BAD_ID,
+                    OUTSIDE_FOLDER,
+                    UNSUPPORTED_VERSION,
+                    USED_BY_NO_QUESTION_YET ->
                     true;
         };
     }
@@ -131,7 +130,8 @@ public record RigReading(RigText text, Optional<Rig> rig, List<Problem> problems
     /** Makes the changes one after the other, all or none; see {@link RigText#with}. */
     public Edit with(List<Change> changes) {
         return switch (text.with(changes)) {
-            case RigText.Edit.Changed(var changed, var steps) -> new Edit.Changed(of(changed), steps);
+            case RigText.Edit.Changed(var changed, var steps) ->
+                    new Edit.Changed(of(changed), steps);
             case RigText.Edit.Refused(var change, var reason) -> new Edit.Refused(change, reason);
         };
     }

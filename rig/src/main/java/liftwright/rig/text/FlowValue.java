@@ -22,8 +22,11 @@ sealed interface FlowValue {
         if (!reading.problems().isEmpty()) {
             var problem = reading.problems().getFirst();
             return new Bad(
-                    "The value cannot be read: %s where %s should stand."
-                            .formatted(problem.found(), problem.expected()));
+                    "The value cannot be read: "
+                            + problem.found()
+                            + " where "
+                            + problem.expected()
+                            + " should stand.");
         }
         if (reading.root().orElse(null) instanceof Node.Items(var items, var _)
                 && items.size() == 1

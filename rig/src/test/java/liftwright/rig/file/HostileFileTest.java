@@ -28,7 +28,10 @@ class HostileFileTest {
                 file("many keys", keys(), Code.TOO_LARGE),
                 file("laughs", laughs(), Code.NOT_ALLOWED_IN_RIG_FILES),
                 file("an alias of itself", "a: &a [*a]\n", Code.NOT_ALLOWED_IN_RIG_FILES),
-                file("a tag that makes objects", "a: !!java.net.URL [x]\n", Code.NOT_ALLOWED_IN_RIG_FILES),
+                file(
+                        "a tag that makes objects",
+                        "a: !!java.net.URL [x]\n",
+                        Code.NOT_ALLOWED_IN_RIG_FILES),
                 file("a long key", "x".repeat(LARGE) + ": 1\n", Code.SYNTAX),
                 file("an open quote", "a: \"" + "x ".repeat(LARGE / 2 - 10), Code.SYNTAX),
                 file("slips without end", "a: b: c\n".repeat(LARGE / 8), Code.SYNTAX),

@@ -14,8 +14,8 @@ import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
 /**
- * Every slip of a single token in every example gives a rig or located problems. A plain build tries
- * a sample of them, a deep run all.
+ * Every slip of a single token in every example gives a rig or located problems. A plain build
+ * tries a sample of them, a deep run all.
  */
 class MutationTest {
 
@@ -26,7 +26,23 @@ class MutationTest {
             Pattern.compile("\\R *|[\\p{L}\\p{N}.°²·µΩ√/+−%-]+|[^\\s]");
 
     private static final List<String> JUNK =
-            List.of("", "@", "{", "]", ": ", "- ", "\"", "\t", "#", "|", "99999 kg", "\u0000", "\uFEFF", "\u202E", "&a", "zz");
+            List.of(
+                    "",
+                    "@",
+                    "{",
+                    "]",
+                    ": ",
+                    "- ",
+                    "\"",
+                    "\t",
+                    "#",
+                    "|",
+                    "99999 kg",
+                    "\u0000",
+                    "\uFEFF",
+                    "\u202E",
+                    "&a",
+                    "zz");
 
     private record Token(int from, int to) {}
 
@@ -53,7 +69,8 @@ class MutationTest {
         return text.substring(0, from) + by + text.substring(to);
     }
 
-    private static Mutant mutant(String example, String text, List<Token> tokens, int index, int way) {
+    private static Mutant mutant(
+            String example, String text, List<Token> tokens, int index, int way) {
         var token = tokens.get(index);
         String own = text.substring(token.from(), token.to());
         String change =

@@ -8,16 +8,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import liftwright.rig.Change;
-import liftwright.rig.Declaration;
-import liftwright.rig.Declaration.Tree;
 import liftwright.rig.Problem;
 import liftwright.rig.RigPath;
 import liftwright.rig.file.RigReading.Edit;
-import liftwright.rig.shape.RigReader;
+import liftwright.rig.shape.Binder;
 import liftwright.rig.text.Edited;
 import liftwright.rig.text.Edits;
-import liftwright.rig.text.Node;
-import liftwright.rig.text.Span;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -47,7 +43,8 @@ class RigReadingTest {
                                 "{id: camera, mass: 90 g, at: {mount: pod}}")),
                 Arguments.of("sandpiper", set("fans/corner/cant/outboard", "0°")),
                 Arguments.of("sandpiper", set("fan types/F460/intake/free area", "80 %")),
-                Arguments.of("sandpiper", new Change.Move(RigPath.parse("other parts/casualty"), 0)));
+                Arguments.of(
+                        "sandpiper", new Change.Move(RigPath.parse("other parts/casualty"), 0)));
     }
 
     private static Change set(String path, String value) {
@@ -60,31 +57,10 @@ class RigReadingTest {
             throws Exception {
         var before = example(name);
         var edited = (Edit.Changed) before.with(List.of(change));
-        var memory =
-                (Edited.Done) Edits.apply(before.rig().orElseThrow().declaration(), change);
-        var bound = RigReader.read("rig.yaml", node(memory.declaration()));
+        var memory = (Edited.Done) Edits.apply(before.rig().orElseThrow().declaration(), change);
+        var bound = Binder.bind(memory.declaration());
         assertThat(edited.reading().rig()).isPresent().isEqualTo(bound.rig());
         assertThat(edited.reading().rig()).isNotEqualTo(before.rig());
-    }
-
-    /** A tree without places: what is bound must not depend on them. */
-    private static Node node(Declaration declaration) {
-        return node(declaration.root());
-    }
-
-    private static Node node(Tree tree) {
-        var nowhere = new Span(0, 0, 1, 1);
-        return switch (tree) {
-            case Tree.Entries(var byKey) ->
-                    new Node.Entries(
-                            byKey.entrySet().stream()
-                                    .map(e -> new Node.Entry(e.getKey(), nowhere, node(e.getValue())))
-                                    .toList(),
-                            nowhere);
-            case Tree.Items(var items) ->
-                    new Node.Items(items.stream().map(RigReadingTest::node).toList(), nowhere);
-            case Tree.Text(var value) -> new Node.Scalar(value, false, nowhere);
-        };
     }
 
     @Test
@@ -98,7 +74,8 @@ class RigReadingTest {
                         .replace("    radius:", "    raduis:");
         var reading = RigReading.read("rig.yaml", text.getBytes(UTF_8));
         assertThat(reading.rig()).isEmpty();
-        assertThat(reading.problems().stream()
+        assertThat(
+                        reading.problems().stream()
                                 .filter(p -> p.code().isError())
                                 .map(p -> p.code() + " " + p.at().path()))
                 .containsExactly(
@@ -128,10 +105,16 @@ class RigReadingTest {
     void placesAreWhereValuesStand() throws Exception {
         var reading = example("mudlark");
         String[] lines = reading.text().text().split("\n", -1);
-        for (String path : List.of("site/humidity", "fans/left/spacing", "wiring/feeds/feed/fans/p.7/2")) {
+        for (String path :
+                List.of("site/humidity", "fans/left/spacing", "wiring/feeds/feed/fans/p.7/2")) {
             Problem.Place at = reading.place(RigPath.parse(path)).orElseThrow();
             String rest = lines[at.line() - 1].substring(at.column() - 1);
-            assertThat(rest).as(path).startsWith(path.startsWith("site") ? "80 %" : path.startsWith("fans") ? "150 mm" : "right.6]");
+            assertThat(rest)
+                    .as(path)
+                    .startsWith(
+                            path.startsWith("site")
+                                    ? "80 %"
+                                    : path.startsWith("fans") ? "150 mm" : "right.6]");
         }
         assertThat(reading.place(RigPath.parse("site/no such"))).isEmpty();
     }
