@@ -28,7 +28,7 @@ public final class RigReader {
     }
 
     static Read read(String fileName, Node root, Declaration declaration) {
-        var problems = new Problems(fileName);
+        var problems = new Problems(fileName, Shape::homesOf);
         Spot top = Spot.top(root.span());
         if (isOfAnotherFormat(root, top, problems)) {
             return new Read(Optional.empty(), problems.inOrder());

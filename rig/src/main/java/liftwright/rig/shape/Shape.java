@@ -1,6 +1,7 @@
 package liftwright.rig.shape;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,27 @@ public final class Shape {
         var found = new LinkedHashMap<String, Section>();
         gather(root(), found);
         return found;
+    }
+
+    /** The names of the sections that have a key of that name. */
+    static List<String> homesOf(String key) {
+        return Homes.BY_KEY.getOrDefault(key, List.of());
+    }
+
+    /** Worked out when the first key stands in the wrong place; most files never need it. */
+    private static final class Homes {
+        private static final Map<String, List<String>> BY_KEY = find();
+
+        private static Map<String, List<String>> find() {
+            var homes = new HashMap<String, List<String>>();
+            for (Section section : sections().values()) {
+                for (Key<?> key : section.keys()) {
+                    homes.computeIfAbsent(key.name(), name -> new ArrayList<>())
+                            .add(section.name());
+                }
+            }
+            return homes;
+        }
     }
 
     /** The sections that a value of this kind may hold directly. */

@@ -71,16 +71,36 @@ class DefaultsTest {
                     .filteredOn(p -> p.code().isError())
                     .isEmpty();
             Rig other = again.rig().orElseThrow();
-            assertThat(other)
+            assertThat(apartFromDefaults(again.rig().orElseThrow(), rig))
                     .as("%s", used)
-                    .usingRecursiveComparison()
-                    .ignoringFields("declaration", "defaults")
                     .isEqualTo(rig);
             assertThat(other.defaults()).hasSizeLessThan(rig.defaults().size());
             assertThat(other.defaults()).doesNotContain(used);
             written++;
         }
         assertThat(written).isGreaterThan(5);
+    }
+
+    /** The rig with the declaration and the list of defaults of another one. */
+    private static Rig apartFromDefaults(Rig rig, Rig asIn) {
+        return new Rig(
+                rig.name(),
+                rig.revision(),
+                rig.note(),
+                rig.site(),
+                rig.demands(),
+                rig.limits(),
+                rig.wearer(),
+                rig.mounts(),
+                rig.fanTypes(),
+                rig.fans(),
+                rig.cellTypes(),
+                rig.packs(),
+                rig.wiring(),
+                rig.otherParts(),
+                rig.control(),
+                asIn.declaration(),
+                asIn.defaults());
     }
 
     @Test

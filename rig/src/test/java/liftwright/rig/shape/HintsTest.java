@@ -93,6 +93,15 @@ class HintsTest {
                 .isEqualTo(hint);
     }
 
+    @Test
+    void aKeyThatBelongsElsewhereIsSentThere() {
+        String text = Good.text().replace("motor: {", "motor: {top speed: 30000 rpm, ");
+        assertThat(Texts.errors(Texts.read(text)))
+                .singleElement()
+                .extracting(Problem::advice)
+                .isEqualTo("It is a key of rotor.");
+    }
+
     static Stream<String> hostile() {
         return Stream.of(
                 "<script>alert(1)</script>",

@@ -7,11 +7,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.Consumer;
 import liftwright.rig.Problem;
 import liftwright.rig.text.Node;
 import liftwright.rig.text.Span;
+import liftwright.testkit.Seeded;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -26,30 +28,39 @@ class NodeMutationTest {
                     "", "0", "-1", "x", "1e999 m", "5 kg", "-5 mm", "0 V", "± 3 %", "yes", "p.1",
                     "left", "top.1.2", "100 %", "∞", "12 AWG", "\u202e", "a/b", "1…2 mm", "NaN");
 
+    /** A plain run takes every seventh mutant, which meets every way of spoiling; a deep run all. */
+    private static final int STRIDE = Seeded.deep() ? 1 : 7;
+
     @ParameterizedTest
     @ValueSource(strings = {"mudlark", "curlew", "sandpiper", "measured"})
     void aSpoiledExampleIsARigOrLocatedProblems(String name) throws IOException {
         String text = Files.readString(Path.of("..", "examples", name, "rig.yaml"));
         Node root = Texts.node(text);
         var tried = new int[2];
+        var told = new HashSet<String>();
         mutants(
                 root,
                 mutant -> {
-                    tried[0]++;
+                    if (tried[0]++ % STRIDE != 0) {
+                        return;
+                    }
                     Read read = read(mutant);
                     if (read.rig().isEmpty()) {
                         tried[1]++;
-                        assertThat(Texts.errors(read)).isNotEmpty();
+                        if (Texts.errors(read).isEmpty()) {
+                            fail("no rig, and no reason: " + mutant);
+                        }
                     }
                     for (Problem problem : read.problems()) {
-                        assertThat(problem.at().line()).isPositive();
-                        assertThat(problem.at().column()).isPositive();
-                        assertThat(problem.found() + problem.expected() + problem.advice())
-                                .doesNotContainPattern("[\\p{Cc}\\p{Cf}]");
+                        if (problem.at().line() < 1 || problem.at().column() < 1) {
+                            fail("a problem without a place: " + problem);
+                        }
+                        told.add(problem.found() + problem.expected() + problem.advice());
                     }
                 });
+        assertThat(told).noneMatch(words -> words.matches("(?s).*[\\p{Cc}\\p{Cf}].*"));
         assertThat(tried[0]).isGreaterThan(1000);
-        assertThat(tried[1]).as("of %s mutants, those refused", tried[0]).isGreaterThan(500);
+        assertThat(tried[1]).as("of %s mutants, those refused", tried[0]).isGreaterThan(100);
     }
 
     private static Read read(Node mutant) {

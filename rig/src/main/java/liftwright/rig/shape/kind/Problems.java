@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import liftwright.rig.Problem;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.text.Span;
@@ -16,6 +17,7 @@ public final class Problems {
     private static final int LONGEST_QUOTE = 60;
 
     private final String fileName;
+    private final Function<String, List<String>> homes;
     private final List<Problem> found = new ArrayList<>();
     private final Set<String> told = new HashSet<>();
     private int errors;
@@ -25,7 +27,21 @@ public final class Problems {
      * @param fileName as problems shall call it
      */
     public Problems(String fileName) {
+        this(fileName, key -> List.of());
+    }
+
+    /**
+     * @param homes the sections that have a key of a name; asked only when a key is in the wrong
+     *     place
+     */
+    public Problems(String fileName, Function<String, List<String>> homes) {
         this.fileName = fileName;
+        this.homes = homes;
+    }
+
+    /** The sections that have a key of that name. */
+    List<String> homesOf(String key) {
+        return homes.apply(key);
     }
 
     public void add(Code code, Spot spot, String foundText, String expected, String advice) {

@@ -70,7 +70,7 @@ public record Section(
                         entry.keySpan(),
                         "the key " + Problems.quote(entry.key()),
                         "one of the keys of " + name,
-                        unknown(entry.key()));
+                        unknown(entry.key(), problems));
                 continue;
             }
             boolean unused = key.usedBy().isEmpty();
@@ -103,7 +103,11 @@ public record Section(
         return value.isPresent();
     }
 
-    private String unknown(String given) {
+    private String unknown(String given, Problems problems) {
+        List<String> homes = problems.homesOf(given);
+        if (!homes.isEmpty()) {
+            return "It is a key of " + String.join(", ", homes) + ".";
+        }
         String advice = Nearest.advice(given, byName.keySet());
         if (!advice.isEmpty()) {
             return advice;
