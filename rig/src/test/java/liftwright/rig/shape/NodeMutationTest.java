@@ -28,7 +28,9 @@ class NodeMutationTest {
                     "", "0", "-1", "x", "1e999 m", "5 kg", "-5 mm", "0 V", "± 3 %", "yes", "p.1",
                     "left", "top.1.2", "100 %", "∞", "12 AWG", "\u202e", "a/b", "1…2 mm", "NaN");
 
-    /** A plain run takes every seventh mutant, which meets every way of spoiling; a deep run all. */
+    /**
+     * A plain run takes every seventh mutant, which meets every way of spoiling; a deep run all.
+     */
     private static final int STRIDE = Seeded.deep() ? 1 : 7;
 
     @ParameterizedTest
