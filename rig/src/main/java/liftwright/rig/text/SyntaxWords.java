@@ -1,7 +1,6 @@
 package liftwright.rig.text;
 
 import liftwright.rig.Problem;
-import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /**
@@ -273,20 +272,8 @@ final class SyntaxWords {
     }
 
     private Slip slip(
-            int place,
-            int spoiled,
-            int at,
-            String found,
-            String expected,
-            @Nullable String advice) {
-        var problem =
-                new Located(
-                        Problem.Code.SYNTAX,
-                        place,
-                        path,
-                        found,
-                        expected,
-                        advice == null ? "" : advice);
+            int place, int spoiled, int at, String found, String expected, String advice) {
+        var problem = new Located(Problem.Code.SYNTAX, place, path, found, expected, advice);
         return new Slip(problem, spoiled, at);
     }
 }
