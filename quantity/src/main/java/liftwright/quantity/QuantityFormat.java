@@ -1,5 +1,7 @@
 package liftwright.quantity;
 
+import java.util.Locale;
+
 /**
  * Writes computed numbers for people: rounded, in the reader's units. For text that is read back
  * use {@link QuantityWriter}.
@@ -36,7 +38,8 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
 
     /** Amount and band: {@code 412 N (398 to 425 N)}. */
     public String amountWithBand(Measure measure, double si, Band band) {
-        return "%s (%s)".formatted(amount(measure, si, band), band(measure, si, band));
+        return String.format(
+                Locale.ROOT, "%s (%s)", amount(measure, si, band), band(measure, si, band));
     }
 
     /** The unit alone for values of about this size, as in the head of a column; may be empty. */

@@ -1,6 +1,7 @@
 package liftwright.quantity;
 
 import java.util.List;
+import java.util.Locale;
 import liftwright.quantity.Refusal.Code;
 import liftwright.quantity.ToleranceReader.Side;
 import org.jspecify.annotations.Nullable;
@@ -295,10 +296,11 @@ final class QuantityGrammar {
                     Code.TOLERANCE_WRONG_DIMENSION,
                     side.from(),
                     side.to(),
-                    "the tolerance is %s, the value is %s"
-                            .formatted(
-                                    DimensionName.of(own.dimension()).words(),
-                                    DimensionName.of(unit.dimension()).words()),
+                    String.format(
+                            Locale.ROOT,
+                            "the tolerance is %s, the value is %s",
+                            DimensionName.of(own.dimension()).words(),
+                            DimensionName.of(unit.dimension()).words()),
                     "a tolerance in the unit of the value, or in %");
         }
         return finite(own.differenceToSi(side.width()), side);

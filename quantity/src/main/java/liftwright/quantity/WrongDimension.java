@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import liftwright.quantity.Refusal.Code;
@@ -32,12 +33,13 @@ final class WrongDimension {
         String unit = in.text.substring(from, to);
         var neededName = DimensionName.of(needed);
         String message =
-                "%s is %s, and %s is needed%s"
-                        .formatted(
-                                in.text.strip(),
-                                DimensionName.of(given.dimension()).words(),
-                                neededName.words(),
-                                note(unit));
+                String.format(
+                        Locale.ROOT,
+                        "%s is %s, and %s is needed%s",
+                        in.text.strip(),
+                        DimensionName.of(given.dimension()).words(),
+                        neededName.words(),
+                        note(unit));
         var guesses = new ArrayList<String>();
         for (String meant : meant(unit, needed)) {
             guesses.add(in.text.substring(0, from) + meant + in.text.substring(to));
@@ -50,7 +52,11 @@ final class WrongDimension {
     static RefusedException unitMissing(Cursor in, int place, Dimension needed) {
         var name = DimensionName.of(needed);
         String message =
-                "%s has no unit, and %s is needed".formatted(in.text.strip(), name.words());
+                String.format(
+                        Locale.ROOT,
+                        "%s has no unit, and %s is needed",
+                        in.text.strip(),
+                        name.words());
         return in.refusal(Code.UNIT_MISSING, place, place, message, expected(needed));
     }
 
@@ -58,13 +64,15 @@ final class WrongDimension {
         var name = DimensionName.of(needed);
         return needed.equals(Dimension.NONE)
                 ? name.words()
-                : "%s in %s".formatted(name.words(), name.unitsInWords());
+                : String.format(Locale.ROOT, "%s in %s", name.words(), name.unitsInWords());
     }
 
     private static String note(String unit) {
         return switch (unit) {
-            case "lb", "oz" -> "; %s is always a mass, never a force".formatted(unit);
-            case "lbf", "ozf", "kgf" -> "; %s is always a force, never a mass".formatted(unit);
+            case "lb", "oz" ->
+                    String.format(Locale.ROOT, "; %s is always a mass, never a force", unit);
+            case "lbf", "ozf", "kgf" ->
+                    String.format(Locale.ROOT, "; %s is always a force, never a mass", unit);
             case "C" -> "; C is the coulomb, and a C-rate has no size without a capacity";
             default -> "";
         };

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import liftwright.answer.Finding;
@@ -109,7 +110,7 @@ final class LiftFindings {
     }
 
     private static String others(long parts) {
-        return parts == 1 ? "" : " and %d more".formatted(parts - 1);
+        return parts == 1 ? "" : String.format(Locale.ROOT, " and %d more", parts - 1);
     }
 
     private static Optional<Finding> unfed(Rig rig, SteadyState state) {

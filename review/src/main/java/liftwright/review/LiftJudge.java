@@ -2,6 +2,7 @@ package liftwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import liftwright.answer.Outcome;
 import liftwright.numerics.Work;
@@ -82,7 +83,12 @@ final class LiftJudge {
             reasons.add("no operating point was found for the declared values");
         }
         if (failed > 0) {
-            reasons.add("no operating point was found in %d of %d draws".formatted(failed, draws));
+            reasons.add(
+                    String.format(
+                            Locale.ROOT,
+                            "no operating point was found in %d of %d draws",
+                            failed,
+                            draws));
         }
         if (nominal.closure() > LiftChecks.POWER_CLOSURE) {
             reasons.add("the power of the network does not close");
@@ -94,8 +100,10 @@ final class LiftJudge {
                 .forEach(
                         limit ->
                                 reasons.add(
-                                        "the intake of %s loses more than the law covers: a measured pressure–flow curve would tell"
-                                                .formatted(limit.part())));
+                                        String.format(
+                                                Locale.ROOT,
+                                                "the intake of %s loses more than the law covers: a measured pressure–flow curve would tell",
+                                                limit.part())));
         return reasons;
     }
 }

@@ -1,5 +1,6 @@
 package liftwright.review;
 
+import java.util.Locale;
 import liftwright.answer.Sentence;
 import liftwright.plant.OperatingLimit;
 import liftwright.plant.OperatingLimit.Kind;
@@ -122,8 +123,11 @@ final class LimitWords {
                         name ->
                                 limit.limit() == limit.rating()
                                         ? rig.limits().origin(name)
-                                        : "%s of the declared rating: %s"
-                                                .formatted(name.key(), rig.limits().origin(name)))
+                                        : String.format(
+                                                Locale.ROOT,
+                                                "%s of the declared rating: %s",
+                                                name.key(),
+                                                rig.limits().origin(name)))
                 .orElse("declared rating");
     }
 }

@@ -1,5 +1,7 @@
 package liftwright.review;
 
+import java.util.Locale;
+
 /**
  * How much work a question may do.
  *
@@ -14,7 +16,12 @@ public record Settings(long seed, int firstDraws, int mostDraws, int threads, bo
     public Settings {
         if (firstDraws < 64 || mostDraws < firstDraws || threads < 1) {
             throw new IllegalArgumentException(
-                    "draws %d to %d on %d threads".formatted(firstDraws, mostDraws, threads));
+                    String.format(
+                            Locale.ROOT,
+                            "draws %d to %d on %d threads",
+                            firstDraws,
+                            mostDraws,
+                            threads));
         }
     }
 

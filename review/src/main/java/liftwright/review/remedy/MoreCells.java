@@ -3,6 +3,7 @@ package liftwright.review.remedy;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import liftwright.answer.Sentence;
 import liftwright.rig.Change;
@@ -28,8 +29,11 @@ final class MoreCells {
                         MOST,
                         steps ->
                                 Sentence.words(
-                                        "%d more %s in series in every pack"
-                                                .formatted(steps, steps == 1 ? "cell" : "cells")),
+                                        String.format(
+                                                Locale.ROOT,
+                                                "%d more %s in series in every pack",
+                                                steps,
+                                                steps == 1 ? "cell" : "cells")),
                         Sentence.words("one cell"),
                         steps -> changes(rig, groups, steps)));
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import liftwright.answer.Sentence;
@@ -56,11 +57,12 @@ final class MoreFans {
                         MOST_STEPS,
                         steps ->
                                 Sentence.words(
-                                        "%d more %s like those of %s, on the feeds with the fewest"
-                                                .formatted(
-                                                        steps * perStepInAll,
-                                                        steps * perStepInAll == 1 ? "fan" : "fans",
-                                                        String.join(" and ", names))),
+                                        String.format(
+                                                Locale.ROOT,
+                                                "%d more %s like those of %s, on the feeds with the fewest",
+                                                steps * perStepInAll,
+                                                steps * perStepInAll == 1 ? "fan" : "fans",
+                                                String.join(" and ", names))),
                         Sentence.words(perStepInAll == 1 ? "one fan" : perStepInAll + " fans"),
                         steps -> changes(names, layout, count.get(), steps * perStep, feed)));
     }
