@@ -244,7 +244,7 @@ final class OperatingLimits {
         add(
                 Kind.FUSE_CURRENT,
                 fuse.id(),
-                fuse.declaredAt().child("rating"),
+                fuse.declaredAt().child("fuse"),
                 current,
                 rating,
                 rating / rig.limits().si(LimitName.FUSE_OVER_CURRENT),

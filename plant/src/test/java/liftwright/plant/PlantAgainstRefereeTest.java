@@ -3,6 +3,8 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.random.RandomGenerator;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
@@ -21,6 +23,46 @@ class PlantAgainstRefereeTest {
     @Test
     void withAnyEffects() {
         Seeded.check(300, random -> compare(RandomRigs.exact(random), effects(random)));
+    }
+
+    /** The comparison is worth what the rigs contain: all that makes networks hard occurs. */
+    @Test
+    void theRandomRigsContainWhatIsHard() {
+        Set<String> met = new TreeSet<>();
+        Seeded.check(
+                200,
+                random -> {
+                    Rig rig = RandomRigs.exact(random);
+                    Plant plant = Plant.assemble(rig);
+                    SteadyState state = plant.state();
+                    double[] p = plant.parameters().nominal();
+                    plant.solve(p, Effects.ALL, plant.workspace(), state);
+                    for (int f = 0; f < state.fans(); f++) {
+                        met.add(state.fanFed(f) ? "fed" : "unfed");
+                        met.add(state.fanLimited(f) ? "limited" : "free");
+                        met.add(state.fanDuty(f) < 0.99 ? "part duty" : "full duty");
+                        if (state.fanFed(f) && state.fanSpeedRadps(f) == 0) {
+                            met.add("stalled");
+                        }
+                    }
+                    for (int k = 0; k < state.packs(); k++) {
+                        met.add(state.packA(k) < -1 ? "charged" : "discharged");
+                    }
+                    if (rig.wiring().chains().stream().anyMatch(c -> c.elements().isEmpty())) {
+                        met.add("direct");
+                    }
+                });
+        assertThat(met)
+                .contains(
+                        "fed",
+                        "unfed",
+                        "limited",
+                        "free",
+                        "part duty",
+                        "full duty",
+                        "charged",
+                        "discharged",
+                        "direct");
     }
 
     private static Effects effects(RandomGenerator random) {

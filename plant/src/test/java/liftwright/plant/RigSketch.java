@@ -299,6 +299,10 @@ public final class RigSketch {
     }
 
     public Rig rig() {
+        return rig(new Declaration(new Declaration.Tree.Entries(Map.of())));
+    }
+
+    public Rig rig(Declaration declaration) {
         Set<Mount> mounts = new LinkedHashSet<>();
         Set<FanType> types = new LinkedHashSet<>();
         Set<CellType> cells = new LinkedHashSet<>();
@@ -323,7 +327,7 @@ public final class RigSketch {
                 new Wiring(chains, List.of()),
                 others,
                 new Control(Control.Kind.SHARED_THROTTLE, groups),
-                new Declaration(new Declaration.Tree.Entries(Map.of())),
+                declaration,
                 List.of());
     }
 }

@@ -175,7 +175,8 @@ public final class MassLedger {
 
     /** Segments of a person who stands straight on hanging legs, arms as declared. */
     private void wearer(double[] p, double massKg, Wearer wearer, List<MassItem> items) {
-        BodySegment.Reference body = Pose.reference(wearer.body());
+        BodySegment.Reference body = Arms.reference(wearer.body());
+        Arms arms = pose.arms();
         double stature = wearer.stature().si();
         double hip = BodySegment.TRUNK.lengthM(body, stature);
         double knee = hip + BodySegment.THIGH.lengthM(body, stature);
@@ -194,11 +195,10 @@ public final class MassLedger {
             double heel = -HEEL_SHARE * BodySegment.FOOT.lengthM(body, stature);
             segments.add(
                     BodySegment.FOOT, name + "foot", new Vec3(heel, y, floor), new Vec3(1, 0, 0));
-            Vec3 shoulder = pose.shoulder(p, side);
-            Vec3 elbow = pose.elbow(p, side);
-            Vec3 forearm = pose.forearm(p, side);
-            double upperLength = BodySegment.UPPER_ARM.lengthM(body, stature);
-            Vec3 upper = elbow.plus(shoulder.times(-1)).times(1 / upperLength);
+            Vec3 shoulder = arms.shoulder(p, side);
+            Vec3 elbow = arms.elbow(p, side);
+            Vec3 forearm = arms.forearm(p, side);
+            Vec3 upper = arms.upperArm(p, side);
             segments.add(BodySegment.UPPER_ARM, name + "upper arm", shoulder, upper);
             segments.add(BodySegment.FOREARM, name + "forearm", elbow, forearm);
             Vec3 wrist = elbow.plus(forearm.times(BodySegment.FOREARM.lengthM(body, stature)));

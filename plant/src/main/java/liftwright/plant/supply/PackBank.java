@@ -107,7 +107,7 @@ public final class PackBank {
                         cell.temperatureCoefficient(),
                         Range.ANY),
                 table.meanRow(
-                        type.child("open circuit"),
+                        type.child("open circuit doubt"),
                         "open-circuit voltage of cell " + cell.name(),
                         pack.id(),
                         cells,
