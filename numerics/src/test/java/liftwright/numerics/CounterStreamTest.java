@@ -3,6 +3,7 @@ package liftwright.numerics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.Set;
@@ -135,6 +136,36 @@ class CounterStreamTest {
                     assertThat(sum / n).isCloseTo(0, within(5 / Math.sqrt(n)));
                     assertThat(square / n).isCloseTo(1, within(5 * Math.sqrt(2.0 / n)));
                     assertThat(neighbours / n).isCloseTo(0, within(5 / Math.sqrt(n)));
+                });
+    }
+
+    /** Referee: the hash and the finaliser in unbounded integers, reduced modulo 2⁶⁴. */
+    @Test
+    void aChannelNeverChanges() {
+        BigInteger modulus = BigInteger.ONE.shiftLeft(64);
+        Seeded.check(
+                200,
+                random -> {
+                    String name = "pack[" + random.nextInt() + "].größe." + random.nextLong();
+                    BigInteger hash = new BigInteger("cbf29ce484222325", 16);
+                    for (byte next : name.getBytes(StandardCharsets.UTF_8)) {
+                        hash =
+                                hash.xor(BigInteger.valueOf(next & 0xFF))
+                                        .multiply(new BigInteger("100000001b3", 16))
+                                        .mod(modulus);
+                    }
+                    for (String factor : new String[] {"ff51afd7ed558ccd", "c4ceb9fe1a85ec53"}) {
+                        hash =
+                                hash.xor(hash.shiftRight(33))
+                                        .multiply(new BigInteger(factor, 16))
+                                        .mod(modulus);
+                    }
+                    hash = hash.xor(hash.shiftRight(33));
+                    assertThat(CounterStream.channel(name)).isEqualTo(hash.longValue());
+                    assertThat(CounterStream.normal(3, hash.longValue(), 9))
+                            .isEqualTo(
+                                    Gaussian.quantile(
+                                            CounterStream.uniform(3, hash.longValue(), 9, 0)));
                 });
     }
 }

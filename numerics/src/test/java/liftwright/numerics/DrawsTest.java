@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -166,5 +167,27 @@ class DrawsTest {
                 .isThrownBy(() -> Draws.forEach(Work.quiet(), 0, 1, () -> "", (_, _) -> {}));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Draws.forEach(Work.quiet(), 1, -1, 1, () -> "", (_, _) -> {}));
+    }
+
+    @Test
+    void waitsForItsHelpersEvenIfInterruptedAndPassesTheInterruptionOn() {
+        Thread caller = Thread.currentThread();
+        AtomicInteger finished = new AtomicInteger();
+        caller.interrupt();
+        int complete =
+                Draws.forEach(
+                        Work.quiet(),
+                        2,
+                        3,
+                        () -> "",
+                        (_, _) -> {
+                            if (Thread.currentThread() != caller) {
+                                LockSupport.parkNanos(30_000_000);
+                            }
+                            finished.incrementAndGet();
+                        });
+        assertThat(Thread.interrupted()).isTrue();
+        assertThat(complete).isEqualTo(3);
+        assertThat(finished).hasValue(3);
     }
 }

@@ -126,4 +126,12 @@ class SpreadTest {
         assertThat(Spread.cdf(0, 0, false, -1e-9)).isZero();
         assertThat(Spread.cdf(0, 0, true, 0)).isEqualTo(1);
     }
+
+    @Test
+    void nothingLiesBeyondASideOfZero() {
+        assertThat(Spread.cdf(2, 0, false, -1e-9)).isZero();
+        assertThat(Spread.cdf(2, 0, false, 2)).isCloseTo(Gaussian.COVERAGE_K2, within(1e-12));
+        assertThat(Spread.cdf(0, 2, false, 1e-9)).isEqualTo(1);
+        assertThat(Spread.cdf(0, 2, false, -2)).isCloseTo(1 - Gaussian.COVERAGE_K2, within(1e-12));
+    }
 }

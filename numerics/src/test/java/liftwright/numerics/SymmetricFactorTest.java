@@ -136,6 +136,7 @@ class SymmetricFactorTest {
                 .isIn(2, 3);
         assertThatIllegalStateException()
                 .isThrownBy(() -> factor.solve(new double[4], new double[4]));
+        assertThatIllegalStateException().isThrownBy(factor::leastPivotShare);
         // With a reference it is solvable again, on the same workspace.
         assertThat(factor.factor(new double[] {2, 2, 0.3, 0.4}, new double[] {-1, -0.3}))
                 .isEqualTo(-1);
