@@ -25,8 +25,8 @@ final class LiftFields {
                             "weight",
                             Measure.THRUST,
                             "Weight of the rig and, if worn, of its wearer.",
-                            "sum of masses times local gravity",
-                            "gravity: WGS 84 formula with free-air height",
+                            "sum of masses times 9.80665 m/s²",
+                            "standard gravity, 3rd CGPM 1901; the dependence on place is below 0.3 %",
                             TEST),
                     new Field(
                             "mass",

@@ -1,5 +1,8 @@
 package liftwright.app;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+
 /** The command line's door. */
 public final class Main {
 
@@ -11,11 +14,17 @@ public final class Main {
      * @param args the verb and what it needs
      */
     public static void main(String[] args) {
-        boolean help = args.length == 1 && args[0].equals("--help");
-        if (args.length > 0 && !help) {
-            System.err.println("unknown verb: " + args[0]);
-        }
-        System.err.println("usage: liftwright <verb> RIG");
-        System.exit(help ? 0 : 2);
+        var interrupt = new Interrupt();
+        interrupt.listen();
+        // Not System.out: it swallows the error when nobody reads any more.
+        var program =
+                new Program(
+                        new FileOutputStream(FileDescriptor.out),
+                        new FileOutputStream(FileDescriptor.err),
+                        Surroundings.ofProcess(),
+                        interrupt);
+        int code = program.run(args).code();
+        interrupt.ended(code);
+        System.exit(code);
     }
 }

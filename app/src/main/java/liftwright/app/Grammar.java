@@ -1,0 +1,239 @@
+package liftwright.app;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/**
+ * Verbs and their options. Built by hand and not from annotations: reading those costs a start more
+ * than all the rest of {@code check}.
+ */
+final class Grammar {
+
+    static final String JSON = "--json";
+    static final String UNITS = "--units";
+    static final String SEED = "--seed";
+    static final String THREADS = "--threads";
+    static final String KEEP = "--keep";
+    static final String NO_COLOUR = "--no-color";
+    static final String ASCII = "--ascii";
+    static final String PROGRESS = "--progress";
+
+    static final String CHECK = "check";
+    static final String NEW = "new";
+    static final String REVIEW = "review";
+
+    /** The questions that {@code review} asks when none is named. */
+    static final List<String> QUESTIONS = List.of("lift");
+
+    private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
+
+    private final CommandLine root;
+
+    Grammar() {
+        CommandSpec spec = CommandSpec.create().name("liftwright");
+        spec.usageMessage()
+                .description(
+                        "Computes from a rig file of an electric multi-fan lift rig whether it"
+                                + " lifts, and what would mend it. A calculation, not a"
+                                + " certificate.")
+                .synopsisSubcommandLabel("VERB")
+                .footer(
+                        "",
+                        "Exit codes: 0 clear; 1 a finding stops, or undecided; 2 bad input or usage;",
+                        "3 stopped early; 70 a fault of the program.",
+                        "",
+                        "Example: liftwright review examples/mudlark");
+        spec.addOption(help());
+        spec.addOption(flag("--version", "Print the version and exit.", "-V"));
+        spec.addSubcommand(CHECK, line(check()));
+        spec.addSubcommand(NEW, line(fresh()));
+        spec.addSubcommand(REVIEW, line(review()));
+        root = line(spec);
+    }
+
+    /**
+     * @throws UsageException naming the nearest verb or option
+     */
+    ParseResult parse(String... args) {
+        if (args.length == 0) {
+            throw new UsageException("a verb is missing. " + verbs() + see(""));
+        }
+        if (!args[0].startsWith("-") && !root.getSubcommands().containsKey(args[0])) {
+            throw new UsageException(
+                    "no verb "
+                            + args[0]
+                            + meant(args[0], root.getSubcommands().keySet())
+                            + ". "
+                            + verbs()
+                            + see(""));
+        }
+        try {
+            return root.parseArgs(args);
+        } catch (CommandLine.UnmatchedArgumentException e) {
+            String first = e.getUnmatched().getFirst();
+            var known = e.getCommandLine().getCommandSpec();
+            String what = first.startsWith("-") ? "no option " : "nothing is done with ";
+            throw new UsageException(
+                    what
+                            + first
+                            + (first.startsWith("-")
+                                    ? meant(first, new TreeSet<>(known.optionsMap().keySet()))
+                                    : "")
+                            + "."
+                            + see(verb(e)));
+        } catch (CommandLine.ParameterException e) {
+            throw new UsageException(e.getMessage() + "." + see(verb(e)));
+        }
+    }
+
+    /** The help of a verb, or of all. */
+    String help(ParseResult parsed) {
+        return parsed.commandSpec().commandLine().getUsageMessage(CommandLine.Help.Ansi.OFF);
+    }
+
+    private static String verb(CommandLine.ParameterException e) {
+        CommandSpec spec = e.getCommandLine().getCommandSpec();
+        return spec.parent() == null ? "" : " " + spec.name();
+    }
+
+    private static String see(String verb) {
+        return " See: liftwright" + verb + " --help";
+    }
+
+    private String verbs() {
+        return "Verbs: " + String.join(", ", root.getSubcommands().keySet()) + ".";
+    }
+
+    private static String meant(String word, Set<String> known) {
+        return Nearest.to(word, known).map(k -> ": perhaps " + k + " was meant").orElse("");
+    }
+
+    private static CommandLine line(CommandSpec spec) {
+        var line = new CommandLine(spec);
+        line.setUsageHelpWidth(liftwright.report.Look.WIDEST);
+        return line;
+    }
+
+    private static CommandSpec check() {
+        CommandSpec spec =
+                verb(CHECK, "Read rig files and say what is wrong with them, and where.");
+        spec.addPositional(rigs());
+        spec.addOption(flag(JSON, "One line of JSON for each rig."));
+        look(spec);
+        return example(spec, "liftwright check examples/mudlark");
+    }
+
+    private static CommandSpec fresh() {
+        CommandSpec spec =
+                verb(NEW, "Write a commented rig file to change into yours. Never overwrites.");
+        spec.addPositional(
+                PositionalParamSpec.builder()
+                        .paramLabel("NAME")
+                        .index("0")
+                        .arity("0..1")
+                        .type(String.class)
+                        .description(
+                                "Of a folder to make with a rig.yaml in it, or of the file when it"
+                                        + " ends in .yaml; rig.yaml when left out.")
+                        .build());
+        return example(spec, "liftwright new heron");
+    }
+
+    private static CommandSpec review() {
+        CommandSpec spec =
+                verb(
+                        REVIEW,
+                        "Answer questions about rigs. Questions: "
+                                + String.join(", ", QUESTIONS)
+                                + ". Without one, all of them.");
+        spec.addPositional(
+                PositionalParamSpec.builder()
+                        .paramLabel("[QUESTION] RIG")
+                        .hideParamSyntax(true)
+                        .index("0..*")
+                        .arity("1..*")
+                        .type(List.class)
+                        .auxiliaryTypes(String.class)
+                        .description(RIG_WORDS + " Several are answered in order.")
+                        .build());
+        spec.addOption(flag(JSON, "One line of JSON for each rig instead of words."));
+        spec.addOption(value(UNITS, "si|us", "Units of the answer: si (the default) or us."));
+        spec.addOption(value(SEED, "N", "Seed of the draws; the same seed gives the same answer."));
+        spec.addOption(
+                value(THREADS, "N", "Threads to compute with; the answer does not depend on it."));
+        spec.addOption(
+                value(
+                        KEEP,
+                        "N",
+                        "Write remedy N of the answer into the rig file, comments kept, and ask"
+                                + " again."));
+        spec.addOption(
+                flag(
+                        PROGRESS,
+                        "Say on standard error how far it is, also when that is no terminal."));
+        look(spec);
+        return example(spec, "liftwright review lift examples/sandpiper --units us");
+    }
+
+    private static CommandSpec verb(String name, String description) {
+        CommandSpec spec = CommandSpec.create().name(name);
+        spec.usageMessage().description(description);
+        spec.addOption(help());
+        return spec;
+    }
+
+    private static CommandSpec example(CommandSpec spec, String example) {
+        spec.usageMessage().footer("", "Example: " + example);
+        return spec;
+    }
+
+    private static void look(CommandSpec spec) {
+        spec.addOption(flag(NO_COLOUR, "No colour, also on a terminal. So does NO_COLOR=1."));
+        spec.addOption(
+                flag(ASCII, "Only ASCII. Chosen by itself where the terminal has no UTF-8."));
+    }
+
+    private static PositionalParamSpec rigs() {
+        return PositionalParamSpec.builder()
+                .paramLabel("RIG")
+                .index("0..*")
+                .arity("1..*")
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .description(RIG_WORDS)
+                .build();
+    }
+
+    private static OptionSpec help() {
+        return OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .description("Print this and exit.")
+                .build();
+    }
+
+    private static OptionSpec flag(String name, String description, String... more) {
+        var names = new String[more.length + 1];
+        System.arraycopy(more, 0, names, 0, more.length);
+        names[more.length] = name;
+        return OptionSpec.builder(names)
+                .type(boolean.class)
+                .arity("0")
+                .description(description)
+                .build();
+    }
+
+    private static OptionSpec value(String name, String label, String description) {
+        return OptionSpec.builder(name)
+                .paramLabel(label)
+                .type(String.class)
+                .arity("1")
+                .description(description)
+                .build();
+    }
+}

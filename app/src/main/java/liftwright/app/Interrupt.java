@@ -1,0 +1,50 @@
+package liftwright.app;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Turns an interrupt (Ctrl-C, SIGTERM) into a question that work asks of itself. The process then
+ * ends by its own hand, with what is done written out.
+ */
+final class Interrupt {
+
+    private static final long PATIENCE_S = 5;
+
+    private final CountDownLatch ended = new CountDownLatch(1);
+    private volatile boolean asked;
+    private volatile int code = Exit.STOPPED_EARLY.code();
+
+    /** Listens to the process's signals. */
+    void listen() {
+        Runtime.getRuntime().addShutdownHook(new Thread(this::shutDown, "liftwright-interrupt"));
+    }
+
+    boolean asked() {
+        return asked;
+    }
+
+    /** As if the user had interrupted. */
+    void ask() {
+        asked = true;
+    }
+
+    /** The work is over; the process may end. */
+    void ended(int exitCode) {
+        code = exitCode;
+        ended.countDown();
+    }
+
+    private void shutDown() {
+        if (ended.getCount() == 0) {
+            return; // an orderly end
+        }
+        asked = true;
+        try {
+            boolean orderly = ended.await(PATIENCE_S, TimeUnit.SECONDS);
+            Runtime.getRuntime().halt(orderly ? code : Exit.STOPPED_EARLY.code());
+        } catch (InterruptedException e) {
+            Runtime.getRuntime().halt(Exit.STOPPED_EARLY.code());
+        }
+    }
+}

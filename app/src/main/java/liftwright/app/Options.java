@@ -1,0 +1,87 @@
+package liftwright.app;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import liftwright.quantity.UnitSystem;
+import liftwright.report.Look;
+import picocli.CommandLine.ParseResult;
+
+/** What was asked of one verb, read and judged. */
+final class Options {
+
+    private final ParseResult parsed;
+    private final Surroundings around;
+
+    Options(ParseResult parsed, Surroundings around) {
+        this.parsed = parsed;
+        this.around = around;
+    }
+
+    List<String> names() {
+        return parsed.matchedPositionalValue(0, List.of());
+    }
+
+    /** The single name of a verb that takes one; empty without. */
+    String name() {
+        return parsed.matchedPositionalValue(0, "");
+    }
+
+    boolean json() {
+        return has(Grammar.JSON);
+    }
+
+    boolean has(String option) {
+        return parsed.hasMatchedOption(option);
+    }
+
+    Look look() {
+        boolean ascii = has(Grammar.ASCII) || !around.utf8();
+        boolean colour = around.outIsTerminal() && !around.noColour() && !has(Grammar.NO_COLOUR);
+        return new Look(around.columns(), ascii, colour, units());
+    }
+
+    private UnitSystem units() {
+        String word = parsed.matchedOptionValue(Grammar.UNITS, "si");
+        return switch (word.toLowerCase(Locale.ROOT)) {
+            case "si" -> UnitSystem.SI;
+            case "us" -> UnitSystem.US;
+            default -> throw new UsageException(Grammar.UNITS + " is si or us, not " + word);
+        };
+    }
+
+    OptionalLong seed() {
+        String text = parsed.matchedOptionValue(Grammar.SEED, "");
+        if (text.isEmpty()) {
+            return OptionalLong.empty();
+        }
+        try {
+            return OptionalLong.of(Long.parseLong(text));
+        } catch (NumberFormatException e) {
+            throw new UsageException(Grammar.SEED + " is a whole number, not " + text);
+        }
+    }
+
+    OptionalInt threads() {
+        return count(Grammar.THREADS, 1024);
+    }
+
+    OptionalInt keep() {
+        return count(Grammar.KEEP, 10_000);
+    }
+
+    private OptionalInt count(String option, int most) {
+        String text = parsed.matchedOptionValue(option, "");
+        if (text.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (!text.matches("[0-9]{1,5}")
+                || Integer.parseInt(text) < 1
+                || Integer.parseInt(text) > most) {
+            throw new UsageException(
+                    option + " is a whole number from 1 to " + most + ", not " + text);
+        }
+        return OptionalInt.of(Integer.parseInt(text));
+    }
+}

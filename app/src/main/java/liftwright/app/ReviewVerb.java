@@ -1,0 +1,173 @@
+package liftwright.app;
+
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.AnswerJson;
+import liftwright.answer.Finding;
+import liftwright.answer.Outcome;
+import liftwright.answer.Remedy;
+import liftwright.report.PlainText;
+import liftwright.report.TextReport;
+import liftwright.review.LiftAnswer;
+import liftwright.review.LiftQuestion;
+import liftwright.review.Settings;
+import liftwright.rig.Rig;
+import liftwright.rig.file.RigFile;
+import liftwright.rig.text.RigText;
+
+/** {@code review}: asks the steady questions. */
+final class ReviewVerb {
+
+    private final Voice voice;
+    private final Surroundings around;
+    private final Options options;
+    private final Interrupt interrupt;
+
+    ReviewVerb(Voice voice, Surroundings around, Options options, Interrupt interrupt) {
+        this.voice = voice;
+        this.around = around;
+        this.options = options;
+        this.interrupt = interrupt;
+    }
+
+    Exit run() {
+        options.look(); // a wrong option shall not wait for the answer
+        settings();
+        List<String> rigs = rigs();
+        if (options.keep().isPresent() && rigs.size() > 1) {
+            throw new UsageException(Grammar.KEEP + " writes into one rig file; name only one");
+        }
+        var exit = Exit.CLEAR;
+        for (String name : rigs) {
+            exit = exit.worse(EachRig.run(voice, around, name, this::review));
+            if (exit == Exit.STOPPED_EARLY) {
+                return exit;
+            }
+            if (!options.json() && !name.equals(rigs.getLast())) {
+                voice.answer("\n");
+            }
+        }
+        return exit;
+    }
+
+    private List<String> rigs() {
+        List<String> names = options.names();
+        if (!Grammar.QUESTIONS.contains(names.getFirst())) {
+            return names;
+        }
+        if (names.size() == 1) {
+            throw new UsageException(
+                    "which rig? Name a rig file after "
+                            + names.getFirst()
+                            + ". See: liftwright review --help");
+        }
+        return names.subList(1, names.size());
+    }
+
+    private Exit review(RigSource source) {
+        Optional<Rig> rig = source.read().rig();
+        if (rig.isEmpty()) {
+            voice.answer(CheckVerb.text(source, options));
+            return Exit.BAD_INPUT;
+        }
+        var answer = ask(source, rig.get());
+        if (answer.isEmpty()) {
+            return Exit.STOPPED_EARLY;
+        }
+        if (options.keep().isPresent()) {
+            return keep(source, answer.get(), options.keep().getAsInt());
+        }
+        return show(source, rig.get(), answer.get());
+    }
+
+    private Optional<LiftAnswer> ask(RigSource source, Rig rig) {
+        boolean watched = around.errIsTerminal() || options.has(Grammar.PROGRESS);
+        var progress = new Progress(voice, watched, interrupt);
+        var answer = LiftQuestion.ask(rig, source.digest(), settings(), progress);
+        progress.wipe();
+        if (answer.isEmpty()) {
+            say(
+                    "stopped before the doubts were known, so without a verdict. Without them: "
+                            + TextReport.nominal(LiftQuestion.nominal(rig), options.look()));
+        }
+        return answer;
+    }
+
+    private Exit show(RigSource source, Rig rig, LiftAnswer answer) {
+        voice.answer(
+                options.json()
+                        ? AnswerJson.write(answer, rig.name(), Program.VERSION) + "\n"
+                        : TextReport.write(
+                                answer, rig.name(), source.file().named(), options.look()));
+        return answer.verdict().outcome() == Outcome.HOLDS
+                        && answer.findings().stream().noneMatch(ReviewVerb::stops)
+                ? Exit.CLEAR
+                : Exit.STOPS;
+    }
+
+    private static boolean stops(Finding finding) {
+        return finding.severity() == Finding.Severity.STOPS;
+    }
+
+    /** Writes a remedy into the file and asks the file as it then stands. */
+    private Exit keep(RigSource source, LiftAnswer answer, int number) {
+        List<Remedy> remedies = answer.remedies();
+        if (number > remedies.size()) {
+            throw new UsageException(
+                    remedies.isEmpty()
+                            ? "the answer has no remedy to keep; nothing was written"
+                            : "the answer has "
+                                    + remedies.size()
+                                    + " remedies and none with the number "
+                                    + number
+                                    + "; nothing was written");
+        }
+        Remedy remedy = remedies.get(number - 1);
+        if (remedy.effect() instanceof Remedy.Effect.Refused) {
+            throw new UsageException(
+                    "remedy "
+                            + number
+                            + " would break another limit, as the answer says; nothing was"
+                            + " written");
+        }
+        RigText kept =
+                switch (source.read().text().with(remedy.changes())) {
+                    case RigText.Edit.Changed(var text, var _) -> text;
+                    case RigText.Edit.Refused(var change, var reason) ->
+                            throw new UsageException(
+                                    "remedy "
+                                            + number
+                                            + " cannot be written at "
+                                            + change.at()
+                                            + ": "
+                                            + reason
+                                            + " Nothing was written");
+                };
+        RigFile read = RigFile.of(kept);
+        Rig rig =
+                read.rig()
+                        .orElseThrow(
+                                () ->
+                                        new IllegalStateException(
+                                                "a remedy that was computed does not read: "
+                                                        + read.problems()));
+        source.file().replace(source.read().text().bytes(), kept.bytes());
+        say("wrote remedy " + number + " into " + source.file().named());
+        var after = new RigSource(source.file(), read);
+        return ask(after, rig).map(next -> show(after, rig, next)).orElse(Exit.STOPPED_EARLY);
+    }
+
+    private Settings settings() {
+        Settings settings = Settings.standard();
+        if (options.seed().isPresent()) {
+            settings = settings.withSeed(options.seed().getAsLong());
+        }
+        return options.threads().isPresent()
+                ? settings.withThreads(options.threads().getAsInt())
+                : settings;
+    }
+
+    private void say(String sentence) {
+        voice.aside(PlainText.of("liftwright: " + sentence, !around.utf8()));
+    }
+}

@@ -1,0 +1,147 @@
+package liftwright.app;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import liftwright.rig.file.RigFiles;
+
+/**
+ * A file of the user's: read whole within a limit, written whole or not at all (architecture
+ * contract 13).
+ *
+ * @param named as the user wrote it
+ * @param path where it is
+ */
+record UserFile(String named, Path path) {
+
+    /** The file of a name: a folder means its rig.yaml. */
+    static UserFile of(String named, Path folder) {
+        Path path = path(named, folder);
+        return Files.isDirectory(path)
+                ? new UserFile(Path.of(named, "rig.yaml").toString(), path.resolve("rig.yaml"))
+                : new UserFile(named, path);
+    }
+
+    static Path path(String named, Path folder) {
+        if (named.isBlank()) {
+            throw new UsageException("an empty name is no file");
+        }
+        try {
+            return folder.resolve(named);
+        } catch (InvalidPathException e) {
+            throw new UsageException("no file can have the name " + named);
+        }
+    }
+
+    /**
+     * @throws UsageException with a sentence for the user when it cannot be read
+     */
+    byte[] read() {
+        try {
+            return RigFiles.read(path);
+        } catch (NoSuchFileException e) {
+            throw new UsageException("no file or folder " + named);
+        } catch (AccessDeniedException e) {
+            throw new UsageException("may not read " + named + ": permission denied");
+        } catch (IOException e) {
+            throw new UsageException("cannot read " + named + ": " + e.getMessage());
+        }
+    }
+
+    /**
+     * Puts other bytes in the place of those it had.
+     *
+     * @param before what it must still hold
+     * @throws UsageException when it changed meanwhile, or cannot be written
+     */
+    void replace(byte[] before, byte[] after) {
+        try {
+            if (!RigFiles.writeOver(path, before, after)) {
+                throw new UsageException(
+                        named + " was changed by somebody else meanwhile; nothing was written");
+            }
+        } catch (IOException e) {
+            throw new UsageException("cannot write " + named + ": " + e.getMessage());
+        }
+    }
+
+    /**
+     * Writes it where nothing was.
+     *
+     * @throws UsageException when something is there, or it cannot be written
+     */
+    void create(byte[] content) {
+        try {
+            Path folder = folderOf(path);
+            Files.createDirectories(folder);
+            Path fresh = written(folder, content);
+            try {
+                publish(fresh, content);
+            } finally {
+                Files.deleteIfExists(fresh);
+            }
+            force(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw new UsageException(
+                    named + " exists, and what exists is not overwritten: give another name");
+        } catch (IOException e) {
+            throw new UsageException("cannot write " + named + ": " + e.getMessage());
+        }
+    }
+
+    /** A link appears whole and fails where something is; where links are unknown, so does this. */
+    private void publish(Path fresh, byte[] content) throws IOException {
+        try {
+            Files.createLink(path, fresh);
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (UnsupportedOperationException | FileSystemException e) {
+            Files.write(path, content, StandardOpenOption.CREATE_NEW);
+        }
+    }
+
+    private static Path folderOf(Path file) {
+        Path parent = file.toAbsolutePath().getParent();
+        if (parent == null) {
+            throw new UsageException(file + " is no file");
+        }
+        return parent;
+    }
+
+    private static Path written(Path folder, byte[] content) throws IOException {
+        Path fresh =
+                folder.resolve(
+                        ".liftwright-"
+                                + ProcessHandle.current().pid()
+                                + "-"
+                                + System.nanoTime()
+                                + ".tmp");
+        try (FileChannel channel =
+                FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            ByteBuffer rest = ByteBuffer.wrap(content);
+            while (rest.hasRemaining()) {
+                channel.write(rest);
+            }
+            channel.force(true);
+        } catch (IOException e) {
+            Files.deleteIfExists(fresh);
+            throw e;
+        }
+        return fresh;
+    }
+
+    /** So that the new name survives a power cut. */
+    private static void force(Path folder) throws IOException {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        }
+    }
+}

@@ -1,0 +1,152 @@
+package liftwright.report;
+
+import java.util.Locale;
+
+/**
+ * The terminal's door: text from a file acts on nothing. What moves a cursor, breaks a line, turns
+ * the reading direction, hides or is no character at all is written as its code, {@code <U+1B>}.
+ * Without UTF-8 so is every letter that ASCII lacks, except signs that have a plain spelling.
+ */
+final class Door {
+
+    /** Longest stretch without a space that is written whole. */
+    private static final int LONGEST_WORD = 72;
+
+    private static final int HEAD = 40;
+    private static final int TAIL = 12;
+
+    /** More marks on one letter climb over the lines above and below. */
+    private static final int MOST_MARKS = 2;
+
+    private final boolean ascii;
+
+    Door(boolean ascii) {
+        this.ascii = ascii;
+    }
+
+    String plain(String text) {
+        String shortened = shortened(text);
+        if (isHarmlessAscii(shortened)) {
+            return shortened;
+        }
+        var out = new StringBuilder(shortened.length() + 16);
+        int marks = 0;
+        for (int i = 0; i < shortened.length(); ) {
+            int c = shortened.codePointAt(i);
+            i += Character.charCount(c);
+            marks = isMark(c) ? marks + 1 : 0;
+            if (marks > MOST_MARKS) {
+                code(out, c);
+            } else {
+                character(out, c);
+            }
+        }
+        return out.toString();
+    }
+
+    /** Takes no column of its own and sits on the letter before. */
+    static boolean isMark(int c) {
+        int type = Character.getType(c);
+        return type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK;
+    }
+
+    private static boolean isHarmlessAscii(String text) {
+        return text.chars().allMatch(c -> c >= ' ' && c < 0x7f);
+    }
+
+    private void character(StringBuilder out, int c) {
+        if (c >= ' ' && c < 0x7f) {
+            out.append((char) c);
+        } else if (!isVisible(c)) {
+            code(out, c);
+        } else if (!ascii || c == NO_BREAK_SPACE) {
+            out.appendCodePoint(c);
+        } else {
+            String spelled = spelled(c);
+            if (spelled.isEmpty()) {
+                code(out, c);
+            } else {
+                out.append(spelled);
+            }
+        }
+    }
+
+    /** Keeps a number and its unit on one line; written as a plain space. */
+    static final char NO_BREAK_SPACE = '\u00a0';
+
+    private static boolean isVisible(int c) {
+        return switch (Character.getType(c)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED ->
+                    false;
+            case Character.SPACE_SEPARATOR -> c == NO_BREAK_SPACE;
+            default -> true;
+        };
+    }
+
+    private static String spelled(int c) {
+        return switch (c) {
+            case '±' -> "+/-";
+            case '−', '–', '—', '─' -> "-";
+            case '×' -> "x";
+            case '·' -> ".";
+            case '≥' -> ">=";
+            case '≤' -> "<=";
+            case '≠' -> "!=";
+            case '≈' -> "~";
+            case '°' -> "deg";
+            case 'Ω' -> "ohm";
+            case 'µ', 'μ' -> "u";
+            case '²' -> "2";
+            case '³' -> "3";
+            case '√' -> "sqrt";
+            case '…' -> "...";
+            case '→' -> "->";
+            case '“', '”', '„' -> "\"";
+            case '‘', '’' -> "'";
+            case '█' -> "#";
+            case '▒' -> "-";
+            case '▓' -> "+";
+            case '│' -> "|";
+            default -> "";
+        };
+    }
+
+    private static void code(StringBuilder out, int c) {
+        out.append("<U+").append(Integer.toHexString(c).toUpperCase(Locale.ROOT)).append('>');
+    }
+
+    /** A stretch that no line could hold keeps its head and tail and says how long it was. */
+    private static String shortened(String text) {
+        if (text.length() <= LONGEST_WORD) {
+            return text;
+        }
+        var out = new StringBuilder();
+        int from = 0;
+        while (from <= text.length()) {
+            int space = text.indexOf(' ', from);
+            int to = space < 0 ? text.length() : space;
+            String word = text.substring(from, to);
+            if (word.length() > LONGEST_WORD) {
+                out.append(word, 0, HEAD)
+                        .append('…')
+                        .append(word, word.length() - TAIL, word.length())
+                        .append(" (")
+                        .append(word.length())
+                        .append(" characters)");
+            } else {
+                out.append(word);
+            }
+            if (space >= 0) {
+                out.append(' ');
+            }
+            from = to + 1;
+        }
+        return out.toString();
+    }
+}

@@ -1,0 +1,71 @@
+package liftwright.report;
+
+import java.util.List;
+import liftwright.answer.Evidence;
+
+/** What an answer rests on. */
+final class EvidenceText {
+
+    private static final int INDENT = 2;
+    private static final int TEXT = 14;
+
+    private final Paper paper;
+    private final Figures figures;
+
+    EvidenceText(Paper paper, Figures figures) {
+        this.paper = paper;
+        this.figures = figures;
+    }
+
+    void write(Evidence evidence) {
+        paper.heading("What this rests on");
+        paper.beside(INDENT, "State", TEXT, figures.sentence(evidence.state()));
+        paper.beside(
+                INDENT,
+                "Bands",
+                TEXT,
+                "in brackets, hold 95 % of the doubt: "
+                        + evidence.draws()
+                        + " draws from seed "
+                        + evidence.seed());
+        paper.beside(INDENT, "Rig file", TEXT, evidence.rigDigest());
+        paper.beside(INDENT, "Corrections", TEXT, evidence.correctionsDigest());
+        listed("Assumed", evidence.assumptions().stream().map(EvidenceText::assumed).toList());
+        listed("Laws", evidence.laws().stream().map(EvidenceText::law).toList());
+        listed("Checks", evidence.checks().stream().map(EvidenceText::check).toList());
+    }
+
+    private void listed(String word, List<String> items) {
+        String margin = word;
+        for (String item : items) {
+            paper.beside(INDENT, margin, TEXT, item);
+            margin = "";
+        }
+        if (items.isEmpty()) {
+            paper.beside(INDENT, word, TEXT, "none");
+        }
+    }
+
+    private static String assumed(Evidence.Assumption assumption) {
+        return assumption.path() + ": " + assumption.value() + " (" + assumption.origin() + ")";
+    }
+
+    private static String law(Evidence.Law law) {
+        return (law.within() ? "" : "OUTSIDE ITS RANGE: ")
+                + law.name()
+                + " ("
+                + law.source()
+                + "), valid for "
+                + law.validity();
+    }
+
+    private static String check(Evidence.Check check) {
+        return check.name()
+                + ": "
+                + (check.passed() ? "passed, " : "FAILED, ")
+                + (float) check.residual()
+                + " of "
+                + (float) check.allowed()
+                + " allowed";
+    }
+}

@@ -1,0 +1,85 @@
+package liftwright.report;
+
+import java.util.stream.Collectors;
+import liftwright.answer.Fields;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.quantity.Measure;
+import liftwright.quantity.QuantityFormat;
+
+/** Values and sentences as text in the reader's units. */
+final class Figures {
+
+    private final QuantityFormat format;
+
+    Figures(Look look) {
+        this.format = new QuantityFormat(look.units(), look.ascii());
+    }
+
+    /** With its band where it has one. */
+    String value(Value value) {
+        return switch (value.figure()) {
+            case Value.Figure.Amount amount ->
+                    amount.band()
+                            .map(band -> format.amountWithBand(measure(value), amount.si(), band))
+                            .orElseGet(() -> format.amount(measure(value), amount.si()));
+            case Value.Figure.Words words -> words.text();
+            case Value.Figure.Never _ -> "never";
+            case Value.Figure.NotComputed not -> "not computed: " + not.reason();
+        };
+    }
+
+    /** Without its band. */
+    String bare(Value value) {
+        return value.figure() instanceof Value.Figure.Amount amount
+                ? amount.band()
+                        .map(band -> format.amount(measure(value), amount.si(), band))
+                        .orElseGet(() -> format.amount(measure(value), amount.si()))
+                : value(value);
+    }
+
+    /** A change of something: with its sign, also when it is positive. */
+    String signed(Value value) {
+        return value.figure() instanceof Value.Figure.Amount amount && amount.si() > 0
+                ? "+" + value(value)
+                : value(value);
+    }
+
+    /** A change without its band, with its sign. */
+    String signedBare(Value value) {
+        return value.figure() instanceof Value.Figure.Amount amount && amount.si() > 0
+                ? "+" + bare(value)
+                : bare(value);
+    }
+
+    /** The band alone, in brackets; empty where there is none. */
+    String band(Value value) {
+        return value.figure() instanceof Value.Figure.Amount amount
+                ? amount.band()
+                        .map(band -> "(" + format.band(measure(value), amount.si(), band) + ")")
+                        .orElse("")
+                : "";
+    }
+
+    String sentence(Sentence sentence) {
+        return sentence.parts().stream().map(this::part).collect(Collectors.joining());
+    }
+
+    static String label(Value value) {
+        return Fields.of(value.field()).label();
+    }
+
+    private String part(Sentence.Part part) {
+        return switch (part) {
+            case Sentence.Part.Words words -> words.text();
+            case Sentence.Part.Amount amount ->
+                    amount.band()
+                            .map(band -> format.amountWithBand(amount.measure(), amount.si(), band))
+                            .orElseGet(() -> format.amount(amount.measure(), amount.si()));
+        };
+    }
+
+    private static Measure measure(Value value) {
+        return Fields.of(value.field()).measure();
+    }
+}

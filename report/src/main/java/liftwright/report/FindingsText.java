@@ -1,0 +1,101 @@
+package liftwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import liftwright.answer.Finding;
+import liftwright.answer.Remedy;
+
+/** Findings, worst first, each with what would clear it. */
+final class FindingsText {
+
+    private static final int MARGIN = 8;
+    private static final int REMEDY = MARGIN + 5;
+
+    private final Paper paper;
+    private final Figures figures;
+    private int lastRemedy;
+
+    FindingsText(Paper paper, Figures figures) {
+        this.paper = paper;
+        this.figures = figures;
+    }
+
+    void write(List<Finding> findings) {
+        paper.heading("Findings");
+        if (findings.isEmpty()) {
+            paper.text(0, "None.");
+        }
+        for (Finding finding : findings) {
+            paper.blank();
+            write(finding);
+        }
+    }
+
+    private void write(Finding finding) {
+        paper.beside(
+                0,
+                ink(finding.severity()),
+                word(finding.severity()),
+                MARGIN,
+                figures.sentence(finding.sentence()));
+        var judged = new ArrayList<String>();
+        finding.value()
+                .ifPresent(value -> judged.add(Figures.label(value) + " " + figures.value(value)));
+        finding.limit()
+                .ifPresent(
+                        limit ->
+                                judged.add(
+                                        "limit "
+                                                + figures.value(limit.value())
+                                                + ", "
+                                                + limit.origin()));
+        finding.path().ifPresent(path -> judged.add("in the file at " + path));
+        if (!judged.isEmpty()) {
+            paper.text(MARGIN, String.join("; ", judged));
+        }
+        if (!finding.cause().isBlank()) {
+            paper.text(MARGIN, "Why: " + finding.cause());
+        }
+        finding.remedies().forEach(this::write);
+    }
+
+    private void write(Remedy remedy) {
+        lastRemedy++;
+        String name = figures.sentence(remedy.name());
+        String effect =
+                switch (remedy.effect()) {
+                    case Remedy.Effect.Clears clears ->
+                            ": clears it with "
+                                    + figures.value(clears.after())
+                                    + ", "
+                                    + figures.signed(clears.difference())
+                                    + "; "
+                                    + figures.sentence(clears.step())
+                                    + " less does not";
+                    case Remedy.Effect.Helps helps ->
+                            ": helps and does not suffice, "
+                                    + figures.value(helps.after())
+                                    + ", "
+                                    + figures.signed(helps.difference());
+                    case Remedy.Effect.Refused refused ->
+                            ": refused, " + figures.sentence(refused.reason());
+                };
+        paper.beside(MARGIN, "[" + lastRemedy + "]", REMEDY, name + effect);
+    }
+
+    private static String word(Finding.Severity severity) {
+        return switch (severity) {
+            case STOPS -> "STOPS";
+            case WARNS -> "WARNS";
+            case NOTES -> "NOTE";
+        };
+    }
+
+    private static Paper.Ink ink(Finding.Severity severity) {
+        return switch (severity) {
+            case STOPS -> Paper.Ink.STOPS;
+            case WARNS -> Paper.Ink.WARNS;
+            case NOTES -> Paper.Ink.PLAIN;
+        };
+    }
+}

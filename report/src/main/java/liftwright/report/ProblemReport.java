@@ -1,0 +1,58 @@
+package liftwright.report;
+
+import java.util.List;
+import liftwright.rig.Problem;
+
+/** What is wrong with a rig file, for a terminal: each problem at its place. */
+public final class ProblemReport {
+
+    private ProblemReport() {}
+
+    /**
+     * @param file as the user named it
+     * @param summary what the file holds, in words, for one without an error
+     * @param problems in the order of the file; notes among them
+     * @param look of the terminal
+     */
+    public static String write(String file, String summary, List<Problem> problems, Look look) {
+        var paper = new Paper(look);
+        List<Problem> errors = problems.stream().filter(p -> p.code().isError()).toList();
+        if (errors.isEmpty()) {
+            paper.block(0, 2, Paper.Ink.STRONG, file + " reads as a rig: " + summary);
+        } else {
+            String count = errors.size() == 1 ? "1 problem" : errors.size() + " problems";
+            paper.block(0, 2, Paper.Ink.STOPS, file + " does not read as a rig: " + count);
+            errors.forEach(problem -> write(paper, problem));
+        }
+        notes(paper, problems);
+        return paper.toString();
+    }
+
+    private static void write(Paper paper, Problem problem) {
+        Problem.Place at = problem.at();
+        String path = at.path().isEmpty() ? "" : " " + at.path();
+        paper.blank();
+        paper.block(
+                0,
+                2,
+                Paper.Ink.WARNS,
+                at.file() + ":" + at.line() + ":" + at.column() + ":" + path);
+        paper.beside(2, "found", 12, problem.found());
+        paper.beside(2, "expected", 12, problem.expected());
+        if (!problem.advice().isBlank()) {
+            paper.beside(2, "advice", 12, problem.advice());
+        }
+    }
+
+    private static void notes(Paper paper, List<Problem> problems) {
+        List<Problem> notes = problems.stream().filter(p -> !p.code().isError()).toList();
+        if (notes.isEmpty()) {
+            return;
+        }
+        paper.heading("Read, used by no question yet");
+        for (Problem note : notes) {
+            paper.block(
+                    2, 4, Paper.Ink.PLAIN, "line " + note.at().line() + ": " + note.at().path());
+        }
+    }
+}

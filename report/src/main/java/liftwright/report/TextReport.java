@@ -1,0 +1,120 @@
+package liftwright.report;
+
+import java.util.List;
+import liftwright.answer.Answer;
+import liftwright.answer.Checks;
+import liftwright.answer.Outcome;
+import liftwright.answer.Section;
+import liftwright.answer.Verdict;
+
+/**
+ * An answer for a terminal: the verdict first, then findings, worst first, then pictures and
+ * tables, then what it rests on, and last what no calculation can do for the reader.
+ */
+public final class TextReport {
+
+    private final Paper paper;
+    private final Figures figures;
+
+    private TextReport(Look look) {
+        this.paper = new Paper(look);
+        this.figures = new Figures(look);
+    }
+
+    /**
+     * @param answer to write
+     * @param rigName as declared, or empty
+     * @param file as the user named it
+     * @param look of the terminal
+     * @return lines, the last one ended
+     * @throws IllegalStateException if the answer claims more than its own checks allow
+     */
+    public static String write(Answer answer, String rigName, String file, Look look) {
+        Checks.requireHonest(answer);
+        var report = new TextReport(look);
+        report.write(answer, rigName, file);
+        return report.paper.toString();
+    }
+
+    private void write(Answer answer, String rigName, String file) {
+        verdict(answer.verdict());
+        paper.blank();
+        paper.text(
+                0,
+                answer.question()
+                        + " of "
+                        + (rigName.isBlank() ? file : rigName + " (" + file + ")"));
+        new FindingsText(paper, figures).write(answer.findings());
+        answer.sections().forEach(this::section);
+        new EvidenceText(paper, figures).write(answer.evidence());
+        cautions();
+    }
+
+    /** Pictures and tables that belong to no answer: the parts book. */
+    public static String sections(List<Section> sections, Look look) {
+        var report = new TextReport(look);
+        sections.forEach(report::section);
+        return report.paper.toString().stripLeading();
+    }
+
+    /** The ends of a waterfall in one line, for a screen that waits for the bands. */
+    public static String nominal(Section.Waterfall waterfall, Look look) {
+        var figures = new Figures(look);
+        return waterfall.end().label()
+                + " "
+                + figures.bare(waterfall.end().value())
+                + ", "
+                + waterfall.against().label()
+                + " "
+                + figures.bare(waterfall.against().value());
+    }
+
+    private void section(Section section) {
+        switch (section) {
+            case Section.Waterfall waterfall -> new WaterfallText(paper, figures).write(waterfall);
+            case Section.Table table -> new TableText(paper, figures).write(table);
+        }
+    }
+
+    private void verdict(Verdict verdict) {
+        paper.block(
+                0,
+                2,
+                ink(verdict.outcome()),
+                verdict.outcome().label() + ": " + figures.sentence(verdict.sentence()));
+        verdict.wouldTell()
+                .ifPresent(
+                        tell ->
+                                paper.block(
+                                        2,
+                                        4,
+                                        Paper.Ink.PLAIN,
+                                        "What would tell: "
+                                                + figures.sentence(tell.sentence())
+                                                + " ("
+                                                + tell.path()
+                                                + "; half its doubt leaves "
+                                                + Math.round(100 * tell.bandShare())
+                                                + " % of the band)"));
+        verdict.downgrades()
+                .forEach(reason -> paper.block(2, 4, Paper.Ink.PLAIN, "Because " + reason));
+    }
+
+    private static Paper.Ink ink(Outcome outcome) {
+        return switch (outcome) {
+            case HOLDS -> Paper.Ink.STRONG;
+            case DOES_NOT_HOLD -> Paper.Ink.STOPS;
+            case CANNOT_BE_TOLD -> Paper.Ink.WARNS;
+        };
+    }
+
+    private void cautions() {
+        paper.heading("Before power is applied");
+        paper.text(
+                0,
+                "This is a calculation, not a certificate. Test restrained first, with a remote"
+                        + " throttle and two independent kills; nobody in the plane of the fans;"
+                        + " hearing and eye protection; a fire plan for lithium packs. Local aviation"
+                        + " and electrical rules and licensed practice decide. SAFETY.md says more.");
+    }
+}
