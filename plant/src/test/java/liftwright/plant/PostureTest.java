@@ -156,7 +156,8 @@ class PostureTest {
 
     @Test
     void aTwinMountHasTheErrorOfItsOriginalInTheMirror() {
-        RigSketch sketch = worn(arm(0, 0, 0), arm(0, 0, 0));
+        // Spread arms: with hanging ones a tilt counts the same to either side.
+        RigSketch sketch = worn(arm(0, 0.4, 0), arm(0, 0.4, 0));
         Mount left = mount("left pod", Mount.Carrier.LEFT_FOREARM, 0.5, 0.1);
         Mount right = mount("right pod", Mount.Carrier.RIGHT_FOREARM, 0.5, -0.1);
         sketch.fans.add(on(left, 1));
