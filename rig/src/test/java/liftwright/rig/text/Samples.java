@@ -20,7 +20,7 @@ final class Samples {
 
     /** The rigs that come with the tool. */
     static List<Path> examples() {
-        return List.of("mudlark", "curlew", "sandpiper").stream()
+        return List.of("mudlark", "curlew", "sandpiper", "measured").stream()
                 .map(name -> EXAMPLES.resolve(name).resolve("rig.yaml"))
                 .toList();
     }
