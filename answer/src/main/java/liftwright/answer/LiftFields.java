@@ -8,7 +8,7 @@ final class LiftFields {
 
     private static final String RESOLVE =
             "thrust with this effect added, solved anew, less the thrust before";
-    private static final String TEST = "LiftQuestionTest.waterfallSumsExactly";
+    private static final String TEST = "AnswersOfExamplesTest.theWaterfallAddsUp";
 
     static final List<Field> ROWS =
             List.of(
@@ -19,7 +19,7 @@ final class LiftFields {
                             "Upward force of all fans at full throttle as installed, at the judged state.",
                             "sum over fans of installed thrust times the upward part of its direction",
                             "the laws of this table, solved together",
-                            TEST),
+                            "PlantAgainstRefereeTest.withAllEffects"),
                     new Field(
                             "weight",
                             "weight",
@@ -27,7 +27,7 @@ final class LiftFields {
                             "Weight of the rig and, if worn, of its wearer.",
                             "sum of masses times 9.80665 m/s²",
                             "standard gravity, 3rd CGPM 1901; the dependence on place is below 0.3 %",
-                            TEST),
+                            "PlantAgainstRefereeTest.withAllEffects"),
                     new Field(
                             "mass",
                             "mass",
@@ -43,7 +43,7 @@ final class LiftFields {
                             "Usable lift over weight: 1 hovers with nothing left.",
                             "usable lift / weight, on the same draw",
                             "definition",
-                            TEST),
+                            "AnswersOfExamplesTest.theVerdictIsAboutTheLastBarsOfTheWaterfall"),
                     new Field(
                             "thrust-to-weight-demand",
                             "asked lift over weight",
@@ -51,7 +51,7 @@ final class LiftFields {
                             "What the rig file, or a default, asks of lift over weight.",
                             "demands/thrust to weight",
                             "declared; the default is common practice",
-                            TEST),
+                            "AnswersOfExamplesTest.theVerdictIsAboutTheLastBarsOfTheWaterfall"),
                     new Field(
                             "thrust-to-weight-gain",
                             "gain in lift over weight",
@@ -59,7 +59,7 @@ final class LiftFields {
                             "Lift over weight with a change less that without it.",
                             "difference on the same draws",
                             "definition",
-                            TEST),
+                            "AnswersOfExamplesTest.aRemedysGainIsWhatItAddsToTheRatio"),
                     new Field(
                             "thrust-rated",
                             "rated thrust",
@@ -75,7 +75,7 @@ final class LiftFields {
                             "What the site's air takes from, or adds to, the rated thrust.",
                             RESOLVE,
                             "ISO 2533; humidity after Buck 1981",
-                            TEST),
+                            "FanUnitTest.thrustFallsWithThinAirOnlyThroughTheLoad"),
                     new Field(
                             "step-charge",
                             "charge judged at",
@@ -115,7 +115,7 @@ final class LiftFields {
                             "What is lost because fans do not blow straight down.",
                             RESOLVE,
                             "geometry",
-                            TEST),
+                            "AnswersOfExamplesTest.noFanLiftsMoreThanItsThrust"),
                     new Field(
                             "step-installation",
                             "installation",
@@ -123,7 +123,7 @@ final class LiftFields {
                             "What neighbours, body and frame take, as one declared factor.",
                             RESOLVE,
                             "declared; the default is common practice",
-                            TEST));
+                            "FanLawTest.installedThrust"));
 
     private LiftFields() {}
 }

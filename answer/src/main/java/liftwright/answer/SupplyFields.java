@@ -8,7 +8,7 @@ final class SupplyFields {
 
     private static final String NETWORK = "DC network solved with the fans' own laws";
     private static final String KIRCHHOFF = "Kirchhoff's laws";
-    private static final String TEST = "LiftQuestionTest.operatingPointsCloseInPower";
+    private static final String TEST = "PlantAgainstRefereeTest.withAllEffects";
 
     static final List<Field> ROWS =
             List.of(
@@ -27,7 +27,7 @@ final class SupplyFields {
                             "Upward part of one fan's thrust as installed.",
                             "fan thrust times the upward part of its direction",
                             "geometry",
-                            TEST),
+                            "AnswersOfExamplesTest.noFanLiftsMoreThanItsThrust"),
                     new Field(
                             "fan-voltage",
                             "fan voltage",
@@ -59,7 +59,7 @@ final class SupplyFields {
                             "What the controller has to commutate.",
                             "shaft speed times pole pairs",
                             "synchronous machines",
-                            TEST),
+                            "FanLawTest.speedsOfTheRotor"),
                     new Field(
                             "tip-mach",
                             "tip Mach number",
@@ -67,7 +67,7 @@ final class SupplyFields {
                             "Speed of a blade's tip over the speed of sound.",
                             "speed times tip radius / speed of sound",
                             "definition",
-                            TEST),
+                            "FanLawTest.speedsOfTheRotor"),
                     new Field(
                             "winding-current",
                             "winding current",
@@ -75,7 +75,7 @@ final class SupplyFields {
                             "Current in a motor's winding.",
                             "(duty times voltage less back voltage) / resistance",
                             "first-order direct-current motor law",
-                            TEST),
+                            "FanUnitTest.fullDutyDrawsTheWindingCurrent"),
                     new Field(
                             "bus-current",
                             "bus current",
@@ -83,7 +83,7 @@ final class SupplyFields {
                             "Current that a fan unit draws from its supply.",
                             "duty times winding current plus fixed power over voltage",
                             "energy balance of the controller",
-                            TEST),
+                            "FanUnitTest.powerCloses"),
                     new Field(
                             "part-current",
                             "current",
@@ -115,7 +115,7 @@ final class SupplyFields {
                             "Current that another pack drives into this one.",
                             NETWORK,
                             KIRCHHOFF,
-                            TEST),
+                            "OperatingPointTest.unequalPacksOnOneBusDriveACurrentBetweenThem"),
                     new Field(
                             "pack-current",
                             "pack current",
@@ -147,7 +147,7 @@ final class SupplyFields {
                             "Mean voltage of a pack's cells under load.",
                             "pack voltage / cells in series",
                             KIRCHHOFF,
-                            TEST),
+                            "OperatingPointTest.aWeakerPackIsJudgedAtItsOwnCharge"),
                     new Field(
                             "electrical-power",
                             "electrical power",
@@ -171,7 +171,7 @@ final class SupplyFields {
                             "Pressure lost at the intake over the jet's dynamic pressure.",
                             "grille loss times (exit area / intake area) squared",
                             "Idelchik, Handbook of Hydraulic Resistance: thin grille",
-                            TEST),
+                            "ScreenTest.aLargerFaceCostsLess"),
                     new Field(
                             "fan-efficiency",
                             "ideal over actual power",
@@ -179,7 +179,7 @@ final class SupplyFields {
                             "Least power that momentum allows for the thrust, over the power drawn.",
                             "T^1.5 / sqrt(4 rho A) / power",
                             "momentum theory of the ducted fan",
-                            TEST));
+                            "FanLawTest.plausibilityOfAClaim"));
 
     private SupplyFields() {}
 }

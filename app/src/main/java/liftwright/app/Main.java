@@ -23,8 +23,12 @@ public final class Main {
                         new FileOutputStream(FileDescriptor.err),
                         Surroundings.ofProcess(),
                         interrupt);
-        int code = program.run(args).code();
-        interrupt.ended(code);
-        System.exit(code);
+        Exit exit = Exit.FAULT; // also when not even the fault could be told
+        try {
+            exit = program.run(args);
+        } finally {
+            interrupt.ended(exit.code());
+            System.exit(exit.code());
+        }
     }
 }

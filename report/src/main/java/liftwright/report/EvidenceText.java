@@ -64,7 +64,7 @@ final class EvidenceText {
                 + ": "
                 + (check.passed() ? "passed, " : "FAILED, ")
                 + (float) check.residual()
-                + " of "
+                + " is left, "
                 + (float) check.allowed()
                 + " allowed";
     }

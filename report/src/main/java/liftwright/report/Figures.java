@@ -4,6 +4,7 @@ import java.util.stream.Collectors;
 import liftwright.answer.Fields;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
+import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
 import liftwright.quantity.QuantityFormat;
 
@@ -45,11 +46,31 @@ final class Figures {
                 : value(value);
     }
 
-    /** A change without its band, with its sign. */
-    String signedBare(Value value) {
+    /**
+     * Without its band, to the digits that make sense beside a number of {@code sizeSi}: a
+     * thousandth of it.
+     */
+    String beside(double sizeSi, Value value) {
+        if (!(value.figure() instanceof Value.Figure.Amount amount)) {
+            return value(value);
+        }
+        double step = Math.abs(sizeSi) / 1000;
+        var digits =
+                new Band(
+                        amount.si() - step,
+                        amount.si() + step,
+                        1,
+                        "rounding beside larger numbers",
+                        0,
+                        0);
+        return format.amount(measure(value), amount.si(), digits);
+    }
+
+    /** The same of a change: with its sign, also when it is positive. */
+    String signedBeside(double sizeSi, Value value) {
         return value.figure() instanceof Value.Figure.Amount amount && amount.si() > 0
-                ? "+" + bare(value)
-                : bare(value);
+                ? "+" + beside(sizeSi, value)
+                : beside(sizeSi, value);
     }
 
     /** The band alone, in brackets; empty where there is none. */

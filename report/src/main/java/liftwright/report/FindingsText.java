@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import liftwright.answer.Finding;
 import liftwright.answer.Remedy;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
 
 /** Findings, worst first, each with what would clear it. */
 final class FindingsText {
@@ -40,6 +42,7 @@ final class FindingsText {
                 figures.sentence(finding.sentence()));
         var judged = new ArrayList<String>();
         finding.value()
+                .filter(value -> !says(finding.sentence(), value))
                 .ifPresent(value -> judged.add(Figures.label(value) + " " + figures.value(value)));
         finding.limit()
                 .ifPresent(
@@ -57,6 +60,16 @@ final class FindingsText {
             paper.text(MARGIN, "Why: " + finding.cause());
         }
         finding.remedies().forEach(this::write);
+    }
+
+    /** Whether the sentence already gives the number that was judged. */
+    private static boolean says(Sentence sentence, Value value) {
+        return value.figure() instanceof Value.Figure.Amount judged
+                && sentence.parts().stream()
+                        .anyMatch(
+                                part ->
+                                        part instanceof Sentence.Part.Amount said
+                                                && Double.compare(said.si(), judged.si()) == 0);
     }
 
     private void write(Remedy remedy) {

@@ -3,6 +3,7 @@ package liftwright.report;
 import java.util.List;
 import liftwright.answer.Answer;
 import liftwright.answer.Checks;
+import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Section;
 import liftwright.answer.Verdict;
@@ -37,7 +38,7 @@ public final class TextReport {
     }
 
     private void write(Answer answer, String rigName, String file) {
-        verdict(answer.verdict());
+        verdict(answer.verdict(), answer.findings());
         paper.blank();
         paper.text(
                 0,
@@ -76,7 +77,7 @@ public final class TextReport {
         }
     }
 
-    private void verdict(Verdict verdict) {
+    private void verdict(Verdict verdict, List<Finding> findings) {
         paper.block(
                 0,
                 2,
@@ -93,11 +94,19 @@ public final class TextReport {
                                                 + figures.sentence(tell.sentence())
                                                 + " ("
                                                 + tell.path()
-                                                + "; half its doubt leaves "
-                                                + Math.round(100 * tell.bandShare())
-                                                + " % of the band)"));
+                                                + ")"));
         verdict.downgrades()
-                .forEach(reason -> paper.block(2, 4, Paper.Ink.PLAIN, "Because " + reason));
+                .forEach(reason -> paper.block(2, 4, Paper.Ink.PLAIN, "In doubt: " + reason));
+        long stops = findings.stream().filter(f -> f.severity() == Finding.Severity.STOPS).count();
+        if (verdict.outcome() == Outcome.HOLDS && stops > 0) {
+            paper.block(
+                    2,
+                    4,
+                    Paper.Ink.STOPS,
+                    "But "
+                            + (stops == 1 ? "a finding stops" : stops + " findings stop")
+                            + " this rig: see below.");
+        }
     }
 
     private static Paper.Ink ink(Outcome outcome) {

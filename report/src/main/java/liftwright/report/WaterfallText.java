@@ -61,30 +61,31 @@ final class WaterfallText {
     private List<Row> rows(Waterfall waterfall) {
         var rows = new ArrayList<Row>();
         double sum = si(waterfall.start().value());
-        rows.add(whole(waterfall.start()));
+        double size = sum;
+        rows.add(whole(waterfall.start(), size));
         for (Waterfall.Step step : waterfall.steps()) {
             double change = si(step.value());
             double after = sum + change;
             rows.add(
                     new Row(
                             label(step),
-                            paper.plain(figures.signedBare(step.value())),
+                            paper.plain(figures.signedBeside(size, step.value())),
                             paper.plain(figures.band(step.value())),
                             Math.min(sum, after),
                             Math.max(sum, after),
                             change < 0 ? TAKEN : ADDED));
             sum = after;
         }
-        rows.add(whole(waterfall.end()));
-        rows.add(whole(waterfall.against()));
+        rows.add(whole(waterfall.end(), size));
+        rows.add(whole(waterfall.against(), size));
         return rows;
     }
 
-    private Row whole(Waterfall.Step step) {
+    private Row whole(Waterfall.Step step, double size) {
         double si = si(step.value());
         return new Row(
                 label(step),
-                paper.plain(figures.bare(step.value())),
+                paper.plain(figures.beside(size, step.value())),
                 paper.plain(figures.band(step.value())),
                 Math.min(0, si),
                 Math.max(0, si),
