@@ -1,0 +1,67 @@
+package liftwright.review.referee;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/** The referee's own sample of lift over weight. */
+final class RefereeBand {
+
+    private final double[] sorted;
+
+    private RefereeBand(double[] sorted) {
+        this.sorted = sorted;
+    }
+
+    static RefereeBand of(RefereeRig rig, long seed, int draws, String halved) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] ratios = new double[draws];
+        for (int i = 0; i < draws; i++) {
+            ratios[i] = RefereeLift.ratio(rig, RefereeDraw.of(random.split(), halved));
+        }
+        Arrays.sort(ratios);
+        return new RefereeBand(ratios);
+    }
+
+    double low() {
+        return at(0.025);
+    }
+
+    double high() {
+        return at(0.975);
+    }
+
+    double halfWidth() {
+        return (high() - low()) / 2;
+    }
+
+    /** Plain order statistic; of thousands of draws the definition does not matter. */
+    private double at(double p) {
+        return sorted[(int) Math.round(p * (sorted.length - 1))];
+    }
+
+    /** Distance over which a 2.5 % end wanders from sample to sample, by its order statistics. */
+    double endError() {
+        double s = Math.sqrt(sorted.length * 0.025 * 0.975) / (sorted.length - 1);
+        return Math.max(at(0.025 + s) - at(0.025 - s), at(0.975 + s) - at(0.975 - s)) / 2;
+    }
+
+    enum Says {
+        MET,
+        MISSED,
+        OPEN
+    }
+
+    Says decides(double demand) {
+        return low() >= demand ? Says.MET : high() < demand ? Says.MISSED : Says.OPEN;
+    }
+
+    /** The decision where sampling noise cannot have made it. */
+    Optional<Says> certain(double demand) {
+        double noise = 5 * endError();
+        if (Math.abs(low() - demand) < noise || Math.abs(high() - demand) < noise) {
+            return Optional.empty();
+        }
+        return Optional.of(decides(demand));
+    }
+}

@@ -1,0 +1,260 @@
+package liftwright.review.referee;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lift over weight by bisection. At a rotor speed everything of a fan unit is explicit: torque
+ * gives current, current and speed give the voltage; so the fan at the end of a branch is found by
+ * bisecting its speed, and the split it hangs on by bisecting its voltage.
+ */
+final class RefereeLift {
+
+    private static final double RHO_0 = 1.225;
+
+    /** Halvings: 2⁻⁴⁴ of the first bracket is left. */
+    private static final int STEPS = 44;
+
+    /** Share of the winding current lost in switching at no duty. */
+    static final double SWITCHING = 0.03;
+
+    /**
+     * Largest resistance at 20 °C of tin-plated strand, Ω per 1,000 ft: FAA AC 43.13-1B Chg 1,
+     * table 11-9.
+     */
+    private static double ohmPerKft(int gauge) {
+        return switch (gauge) {
+            case 6 -> 0.44;
+            case 8 -> 0.70;
+            case 10 -> 1.26;
+            case 12 -> 2.02;
+            default -> throw new IllegalArgumentException("no row for " + gauge + " AWG");
+        };
+    }
+
+    private final RefereeRig rig;
+    private final RefereeDraw draw;
+    private final double density;
+
+    private RefereeLift(RefereeRig rig, RefereeDraw draw) {
+        this.rig = rig;
+        this.draw = draw;
+        this.density = density(rig.elevationM(), rig.temperatureC(), rig.humidity());
+    }
+
+    static double ratio(RefereeRig rig, RefereeDraw draw) {
+        return new RefereeLift(rig, draw).ratio();
+    }
+
+    /** US standard atmosphere pressure, moist ideal gas, saturation by Buck (1981). */
+    static double density(double elevationM, double celsius, double humidity) {
+        double geopotential = 6_356_766.0 * elevationM / (6_356_766.0 + elevationM);
+        double pressure = 101_325 * Math.pow((288.15 - 0.0065 * geopotential) / 288.15, 5.25588);
+        double vapour = humidity * 611.21 * Math.exp(17.502 * celsius / (240.97 + celsius));
+        double kelvin = celsius + 273.15;
+        return (pressure - vapour) / (287.05307 * kelvin) + vapour / (461.5 * kelvin);
+    }
+
+    /** One fan of this draw in SI. */
+    private final class Unit {
+        final double thrustPerSpeed2;
+        final double torquePerSpeed2;
+        final double kv;
+        final double ohm;
+        final double noLoad;
+        final double limit;
+        final double fixedW = rig.fan().fixedW();
+        final double duty = rig.share();
+        final double branchOhm;
+
+        Unit() {
+            var fan = rig.fan();
+            double omega = fan.speedRpm() * Math.PI / 30;
+            thrustPerSpeed2 = draw.of("thrust", fan.thrustN()) / (omega * omega) * density / RHO_0;
+            torquePerSpeed2 =
+                    draw.of("shaft power", fan.shaftPowerW())
+                            / (omega * omega * omega)
+                            * density
+                            / RHO_0;
+            kv = draw.of("speed constant", fan.speedConstantRpmPerV()) * Math.PI / 30;
+            ohm =
+                    (draw.of("winding resistance", fan.windingMilliohm())
+                                    + draw.of("on-resistance", fan.onMilliohm()))
+                            / 1000;
+            noLoad = draw.of("no-load current", fan.noLoadA());
+            limit = fan.currentLimitA().orElse(Double.MAX_VALUE);
+            branchOhm = wireOhm("branch", rig.branch()) + rig.branchJointMilliohm() / 1000;
+        }
+
+        /** Winding current without limit. */
+        double current(double omega) {
+            return noLoad + kv * torquePerSpeed2 * omega * omega;
+        }
+
+        /** The highest speed the current limit allows. */
+        double topSpeed() {
+            return Math.sqrt((limit - noLoad) / (kv * torquePerSpeed2));
+        }
+
+        double terminalAtFullDuty(double omega) {
+            return (ohm * current(omega) + omega / kv) / duty;
+        }
+
+        /** Bus current at terminal voltage v and speed omega. */
+        double bus(double v, double omega) {
+            double d = Math.min(duty, (ohm * current(omega) + omega / kv) / v);
+            return (d + SWITCHING * (1 - d)) * current(omega) + fixedW / v;
+        }
+
+        /** Speed and terminal voltage behind the branch when the split has a voltage. */
+        double[] at(double split) {
+            double top = topSpeed();
+            double atTop = terminalAtFullDuty(top);
+            if (atTop + branchOhm * ((duty + SWITCHING * (1 - duty)) * limit + fixedW / atTop)
+                    < split) {
+                return new double[] {top, limitedTerminal(split, top)};
+            }
+            double low = 0;
+            double high = Math.min(top, duty * split * kv);
+            for (int i = 0; i < STEPS; i++) {
+                double omega = (low + high) / 2;
+                double v = terminalAtFullDuty(omega);
+                if (v + branchOhm * ((duty + SWITCHING * (1 - duty)) * current(omega) + fixedW / v)
+                        < split) {
+                    low = omega;
+                } else {
+                    high = omega;
+                }
+            }
+            return new double[] {low, terminalAtFullDuty(low)};
+        }
+
+        /**
+         * At the current limit the winding takes constant power; of the two voltages the higher is
+         * stable.
+         */
+        private double limitedTerminal(double split, double omega) {
+            double watt = (1 - SWITCHING) * (ohm * limit + omega / kv) * limit + fixedW;
+            double left = split - branchOhm * SWITCHING * limit;
+            return (left + Math.sqrt(left * left - 4 * branchOhm * watt)) / 2;
+        }
+    }
+
+    private double wireOhm(String name, RefereeRig.Wire wire) {
+        double metres = draw.of(name + " length", wire.lengthMm()) / 1000;
+        double perMetre = ohmPerKft(wire.gauge()) / 304.8;
+        return 2 * metres * perMetre * (1 + 0.00393 * (rig.temperatureC() + 30 - 20));
+    }
+
+    private double restVolt() {
+        var charge = rig.cell().charge();
+        var volt = rig.cell().volt();
+        double at = rig.judgedAtCharge();
+        for (int i = 1; i < charge.size(); i++) {
+            if (at <= charge.get(i)) {
+                double share = (at - charge.get(i - 1)) / (charge.get(i) - charge.get(i - 1));
+                return volt.get(i - 1) + share * (volt.get(i) - volt.get(i - 1));
+            }
+        }
+        return volt.getLast();
+    }
+
+    private double ratio() {
+        double emf = rig.series() * restVolt();
+        double trunk =
+                wireOhm("trunk", rig.trunk())
+                        + (rig.trunkJointMilliohm() + rig.fuseMilliohm()) / 1000;
+        List<Double> sourceOhm = new ArrayList<>();
+        for (int pack = 0; pack < rig.fansOfPack().size(); pack++) {
+            double cell =
+                    draw.of("resistance", rig.cell().resistanceMilliohm())
+                            + draw.of("settling", rig.cell().settlingMilliohm());
+            sourceOhm.add(rig.series() * cell / 1000 + rig.interconnectMilliohm() / 1000 + trunk);
+        }
+        double lift = 0;
+        if (rig.oneBus()) {
+            double siemens = sourceOhm.stream().mapToDouble(ohm -> 1 / ohm).sum();
+            lift = liftOf(emf, 1 / siemens, rig.fans());
+        } else {
+            for (int pack = 0; pack < sourceOhm.size(); pack++) {
+                lift += liftOf(emf, sourceOhm.get(pack), rig.fansOfPack().get(pack));
+            }
+        }
+        return lift / weight();
+    }
+
+    /**
+     * Usable lift of so many fans on one split behind one source; electrically they are alike, so
+     * they share alike.
+     */
+    private double liftOf(double emf, double ohm, int fans) {
+        Unit unit = new Unit();
+        double low = 0.3 * emf;
+        double high = emf;
+        for (int i = 0; i < STEPS; i++) {
+            double split = (low + high) / 2;
+            double[] point = unit.at(split);
+            if (split + ohm * fans * unit.bus(point[1], point[0]) < emf) {
+                low = split;
+            } else {
+                high = split;
+            }
+        }
+        double[] point = unit.at(low);
+        var fan = rig.fan();
+        if (fan.cutOffV().isPresent() && point[1] < fan.cutOffV().get()) {
+            return 0;
+        }
+        double up = Math.cos(Math.toRadians(draw.of("cant", rig.cantDegrees())));
+        double installed =
+                draw.of("installation", fan.installation())
+                        * (fan.seller()
+                                ? draw.of(
+                                        "seller",
+                                        new Doubtful(0.9, "", 0.05 / 0.9, 0.15 / 0.9, false, false))
+                                : 1);
+        double lift = 0;
+        for (int i = 0; i < fans; i++) {
+            double scatter = draw.of("scatter", fan.scatterPercent());
+            lift +=
+                    unit.thrustPerSpeed2
+                            * point[0]
+                            * point[0]
+                            * scatter
+                            * intakeFactor()
+                            * up
+                            * installed;
+        }
+        return lift;
+    }
+
+    /** Idelchik's sharp-edged perforated plate, thrust at equal shaft power (momentum theory). */
+    private double intakeFactor() {
+        return rig.fan()
+                .screen()
+                .map(
+                        screen -> {
+                            double f = draw.of("free area", screen.freeArea());
+                            double root = 0.707 * Math.pow(1 - f, 0.375) + 1 - f;
+                            double zeta = root * root / (f * f);
+                            double areas =
+                                    draw.of("exit area", rig.fan().exitAreaCm2())
+                                            / screen.faceCm2();
+                            return Math.pow(1 + zeta * areas * areas, -2.0 / 3);
+                        })
+                .orElse(1.0);
+    }
+
+    private double weight() {
+        var fan = rig.fan();
+        double kg = rig.fans() * (draw.of("mass", fan.massKg()) + fan.controllerKg());
+        double pack =
+                rig.series() * draw.of("cell mass", rig.cell().massG()) / 1000
+                        + draw.of("extra mass", rig.extraMass());
+        kg += rig.fansOfPack().size() * pack;
+        for (int i = 0; i < rig.partsKg().size(); i++) {
+            kg += draw.of("part " + i, rig.partsKg().get(i));
+        }
+        return kg * 9.80665;
+    }
+}
