@@ -12,7 +12,7 @@ import liftwright.review.LiftAnswer;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.rig.Rig;
-import liftwright.rig.file.RigFile;
+import liftwright.rig.file.RigReading;
 import liftwright.rig.text.RigText;
 
 /** {@code review}: asks the steady questions. */
@@ -143,7 +143,7 @@ final class ReviewVerb {
                                             + reason
                                             + " Nothing was written");
                 };
-        RigFile read = RigFile.of(kept);
+        RigReading read = RigReading.of(kept);
         Rig rig =
                 read.rig()
                         .orElseThrow(

@@ -3,7 +3,7 @@ package liftwright.app;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import liftwright.rig.file.RigFile;
+import liftwright.rig.file.RigReading;
 
 /**
  * A rig file as it was read.
@@ -11,13 +11,13 @@ import liftwright.rig.file.RigFile;
  * @param file where it is
  * @param read what stands in it
  */
-record RigSource(UserFile file, RigFile read) {
+record RigSource(UserFile file, RigReading read) {
 
     /**
      * @throws UsageException when it cannot be read at all
      */
     static RigSource of(UserFile file) {
-        return new RigSource(file, RigFile.read(file.named(), file.read()));
+        return new RigSource(file, RigReading.read(file.named(), file.read()));
     }
 
     /** Of the bytes of the file, so that an answer names what it answers about. */
