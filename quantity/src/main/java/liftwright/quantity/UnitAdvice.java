@@ -87,7 +87,6 @@ final class UnitAdvice {
         map.put("lbs", List.of("lb", "lbf"));
         map.put("pound", List.of("lb", "lbf"));
         map.put("pounds", List.of("lb", "lbf"));
-        map.put("#", List.of("lb", "lbf"));
         put(map, "lb", "lbm");
         map.put("ounce", List.of("oz", "ozf"));
         map.put("ounces", List.of("oz", "ozf"));
@@ -114,7 +113,6 @@ final class UnitAdvice {
         put(map, "PS", "cv", "pk");
         put(map, "hp", "bhp", "horsepower");
         put(map, "rev", "turn", "turns", "revs", "revolution", "revolutions");
-        put(map, "rpm", "r/min");
         put(map, "rev/s", "rps");
         put(map, "°", "degree", "degrees", "degs", "\u00ba");
         put(map, "rad", "radian", "radians");
@@ -129,12 +127,11 @@ final class UnitAdvice {
         put(map, "ft³/min", "cfm");
         put(map, "mL", "cc", "ccm");
         put(map, "L", "litre", "litres", "liter", "liters");
-        put(map, "cmil", "cm.", "circmil");
+        put(map, "cmil", "circmil");
         put(map, "kcmil", "mcm");
         put(map, "%", "percent", "pct", "pc");
-        put(map, "psi", "lbs/in²");
         put(map, "mbar", "millibar", "millibars");
-        put(map, "gn", "gee", "gees", "g0");
+        put(map, "gn", "gee", "gees");
         return Map.copyOf(map);
     }
 

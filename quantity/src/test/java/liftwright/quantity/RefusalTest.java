@@ -52,6 +52,7 @@ class RefusalTest {
             q | 30 C | TEMPERATURE | WRONG_DIMENSION | 3 | 1 | 30 °C
             q | 30 c | TEMPERATURE | UNIT_UNKNOWN | 3 | 1 | 30 °C
             q | 15 kph | SPEED | UNIT_UNKNOWN | 3 | 3 | 15 km/h
+            q | 5 slgu | MASS | UNIT_UNKNOWN | 2 | 4 | 5 slug
             q | 5 mft | LENGTH | UNIT_UNKNOWN | 2 | 3 | -
             q | 5 furlong | LENGTH | UNIT_UNKNOWN | 2 | 7 | -
             q | 12 AWG | AREA | NOT_A_UNIT | 3 | 3 | -

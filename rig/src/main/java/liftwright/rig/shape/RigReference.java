@@ -69,7 +69,8 @@ public final class RigReference {
         out.append(cell(without(key.need()))).append(" | ");
         out.append(cell(key.meaning())).append(" | `");
         out.append(cell(key.example())).append("` | ");
-        out.append(key.usedBy().map(q -> q.name().toLowerCase(Locale.ROOT)).orElse("*not yet*"));
+        key.usedBy().ifPresent(q -> out.append(q.name().toLowerCase(Locale.ROOT)));
+        out.append(key.isUsed() ? "" : key.usedBy().isPresent() ? ", *not yet*" : "*not yet*");
         out.append(" |\n");
     }
 

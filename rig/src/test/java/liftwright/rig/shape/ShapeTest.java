@@ -74,6 +74,22 @@ class ShapeTest {
         }
     }
 
+    @Test
+    void aKeyThatNoQuestionReadsIsSaidOnceAtItsPlace() {
+        String text = Good.text() + "crew:\n  watcher: {reaction: 1.5 s}\n";
+        int line = (int) text.lines().count() - 1;
+        assertThat(Texts.read(text).rig()).isPresent();
+        assertThat(Texts.read(text).problems())
+                .filteredOn(p -> p.at().path().startsWith("crew"))
+                .containsExactly(
+                        new liftwright.rig.Problem(
+                                liftwright.rig.Problem.Code.USED_BY_NO_QUESTION_YET,
+                                new liftwright.rig.Problem.Place("rig.yaml", line, 1, "crew"),
+                                "the key “crew”",
+                                "nothing else: it is part of the format",
+                                "It is read, and used by no question yet."));
+    }
+
     private static liftwright.rig.text.Node node(String name, String value) {
         var yaml = (name + ": " + value).getBytes(StandardCharsets.UTF_8);
         var root = YamlText.read("x", yaml).root().orElseThrow();

@@ -23,14 +23,31 @@ public record Key<T>(
 
     /** The questions that keys may be read by. */
     public enum Question {
-        LIFT,
-        ENDURANCE,
-        HEAT,
-        BALANCE,
-        FAILURES,
-        RESTRAINT,
-        FLIGHT,
-        TRIALS
+        LIFT(true),
+        ENDURANCE(false),
+        BALANCE(false),
+        FAILURES(false);
+
+        private final boolean asked;
+
+        Question(boolean asked) {
+            this.asked = asked;
+        }
+
+        /** Whether the program can be asked it yet. */
+        public boolean isAsked() {
+            return asked;
+        }
+    }
+
+    /** The same key, first read by another question than lift. */
+    public Key<T> readBy(Question question) {
+        return new Key<>(name, kind, need, meaning, example, Optional.of(question));
+    }
+
+    /** Whether any question reads it yet. */
+    public boolean isUsed() {
+        return usedBy.map(Question::isAsked).orElse(false);
     }
 
     public static <T> Key<T> required(String name, Kind<T> kind, String meaning, String example) {

@@ -73,7 +73,7 @@ public record Section(
                         unknown(entry.key(), problems));
                 continue;
             }
-            boolean unused = key.usedBy().isEmpty();
+            boolean unused = !key.isUsed();
             if (unused) {
                 problems.add(
                         Code.USED_BY_NO_QUESTION_YET,

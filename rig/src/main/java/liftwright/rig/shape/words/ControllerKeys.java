@@ -51,11 +51,12 @@ public final class ControllerKeys {
                     "its electrical speed is not judged");
     public static final Key<Quantity> CAPACITANCE =
             open(
-                    "capacitance",
-                    Amount.positive(Measure.CAPACITANCE),
-                    "At its input.",
-                    "940 µF",
-                    "no capacitor is assumed");
+                            "capacitance",
+                            Amount.positive(Measure.CAPACITANCE),
+                            "At its input.",
+                            "940 µF",
+                            "no capacitor is assumed")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> CAPACITOR_VOLTAGE =
             open(
                     "capacitor voltage",

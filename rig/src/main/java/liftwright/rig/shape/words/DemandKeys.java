@@ -26,12 +26,13 @@ public final class DemandKeys {
                     "1.15");
     public static final Key<Quantity> HOVER =
             defaulted(
-                    "hover",
-                    Amount.positive(Measure.TIME),
-                    "60 s",
-                    "from memory: a first hop and its way back",
-                    "Time in the air.",
-                    "60 s");
+                            "hover",
+                            Amount.positive(Measure.TIME),
+                            "60 s",
+                            "from memory: a first hop and its way back",
+                            "Time in the air.",
+                            "60 s")
+                    .readBy(Key.Question.ENDURANCE);
     public static final Key<Quantity> RESERVE =
             defaulted(
                     "reserve",

@@ -178,14 +178,19 @@ public final class FanKeys {
                     "it does not lean");
     public static final Key<Either.Of<String, List<Stated<Fan.Spin>>>> SPIN =
             defaulted(
-                    "spin",
-                    new Either<>(
-                            Word.of("alternating", "left-hand", "right-hand"),
-                            new ListOf<>("senses, one a fan", CantKeys.SENSE, 1, ListOf.LONGEST)),
-                    "alternating",
-                    "common practice",
-                    "Sense of rotation seen along the thrust; alternating begins right-hand.",
-                    "[left-hand, right-hand, left-hand, right-hand]");
+                            "spin",
+                            new Either<>(
+                                    Word.of("alternating", "left-hand", "right-hand"),
+                                    new ListOf<>(
+                                            "senses, one a fan",
+                                            CantKeys.SENSE,
+                                            1,
+                                            ListOf.LONGEST)),
+                            "alternating",
+                            "common practice",
+                            "Sense of rotation seen along the thrust; alternating begins right-hand.",
+                            "[left-hand, right-hand, left-hand, right-hand]")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<String> TWIN =
             open(
                     "twin",
@@ -229,11 +234,12 @@ public final class FanKeys {
                     "its place in the pattern");
     public static final Key<Fan.Spin> EXCEPT_SPIN =
             open(
-                    "spin",
-                    CantKeys.SENSE,
-                    "Sense of rotation of this fan.",
-                    "left-hand",
-                    "that of the pattern");
+                            "spin",
+                            CantKeys.SENSE,
+                            "Sense of rotation of this fan.",
+                            "left-hand",
+                            "that of the pattern")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<String> EXCEPT_SERIAL =
             open("serial", new Text("a serial number"), "Its serial number.", "A17", "none");
     public static final Key<Boolean> EXCEPT_ABSENT =

@@ -158,11 +158,12 @@ public final class FanTypeKeys {
                     "nothing stands before it");
     public static final Key<Quantity> SWIRL =
             computed(
-                    "swirl",
-                    Amount.of(Measure.RATIO, Range.between(-1, 1.2)),
-                    "0.15 ± 0.25 bound with a duct and stators, 1 without; common practice",
-                    "Share of the shaft's torque that the jet carries away as swirl.",
-                    "0.10 +0.15/−0.20");
+                            "swirl",
+                            Amount.of(Measure.RATIO, Range.between(-1, 1.2)),
+                            "0.15 ± 0.25 bound with a duct and stators, 1 without; common practice",
+                            "Share of the shaft's torque that the jet carries away as swirl.",
+                            "0.10 +0.15/−0.20")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> SCATTER =
             defaulted(
                     "scatter",

@@ -24,12 +24,16 @@ public final class OtherPartKeys {
             required("mass", Amount.positive(Measure.MASS), "Its mass.", "5.8 kg ± 2 %");
     public static final Key<List<Stated<Quantity>>> BOX =
             open(
-                    "box",
-                    new ListOf<>(
-                            "edges: forward, right, up", Amount.positive(Measure.LENGTH), 3, 3),
-                    "Edges forward, right and up.",
-                    "[420 mm, 90 mm, 520 mm]",
-                    "a point");
+                            "box",
+                            new ListOf<>(
+                                    "edges: forward, right, up",
+                                    Amount.positive(Measure.LENGTH),
+                                    3,
+                                    3),
+                            "Edges forward, right and up.",
+                            "[420 mm, 90 mm, 520 mm]",
+                            "a point")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<Fields> AT =
             required(
                     "at",
