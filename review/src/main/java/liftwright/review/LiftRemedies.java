@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import liftwright.answer.Remedy;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
@@ -60,16 +59,8 @@ final class LiftRemedies {
         };
     }
 
-    /**
-     * A rig with the change.
-     *
-     * @param judgement empty when the work was stopped
-     */
-    private record Tried(Rig rig, Plant plant, Optional<LiftJudgement> judgement) {
-        boolean holds() {
-            return judgement.map(LiftJudgement::holds).orElse(false);
-        }
-    }
+    /** A rig with the change, judged. */
+    private record Tried(Plant plant, LiftJudgement judgement) {}
 
     private Optional<Remedy> size(Candidate candidate) {
         int most = mostThatBinds(candidate);
@@ -77,24 +68,27 @@ final class LiftRemedies {
             return Optional.empty();
         }
         double needed = neededNominal();
-        OptionalInt guess = Roots.leastStep(1, most, steps -> nominal(candidate, steps) >= needed);
-        int steps = guess.orElse(most);
-        Tried tried = tried(candidate, steps);
-        while (!tried.holds() && steps < most && !work.stopped()) {
+        int steps =
+                Roots.leastStep(1, most, size -> nominal(candidate, size) >= needed).orElse(most);
+        Optional<Tried> tried = tried(candidate, steps);
+        while (!holds(tried) && steps < most && !work.stopped()) {
             steps++;
             tried = tried(candidate, steps);
         }
-        while (tried.holds() && steps > 1 && !work.stopped()) {
-            Tried smaller = tried(candidate, steps - 1);
-            if (!smaller.holds()) {
+        while (holds(tried) && steps > 1 && !work.stopped()) {
+            Optional<Tried> smaller = tried(candidate, steps - 1);
+            if (!holds(smaller)) {
                 break;
             }
             steps--;
             tried = smaller;
         }
-        return tried.judgement().isEmpty()
-                ? Optional.empty()
-                : Optional.of(told(candidate, steps, tried));
+        int size = steps;
+        return tried.map(reached -> told(candidate, size, reached));
+    }
+
+    private static boolean holds(Optional<Tried> tried) {
+        return tried.isPresent() && tried.get().judgement().holds();
     }
 
     /**
@@ -107,10 +101,11 @@ final class LiftRemedies {
         return low > 0 ? demand * before.nominal() / low : Double.MAX_VALUE;
     }
 
+    /** A larger ring may put a fan where it cannot lean as declared, so not every size is a rig. */
     private int mostThatBinds(Candidate candidate) {
         int most = candidate.most();
         while (most > 0 && Revised.with(rig, candidate.changes().apply(most)).isEmpty()) {
-            most /= 2;
+            most--;
         }
         return most;
     }
@@ -128,22 +123,20 @@ final class LiftRemedies {
                 .orElse(0.0);
     }
 
-    private Tried tried(Candidate candidate, int steps) {
-        Rig revised =
-                Revised.with(rig, candidate.changes().apply(steps))
-                        .orElseThrow(
-                                () ->
-                                        new IllegalStateException(
-                                                "a size between two that bind must bind"));
-        Plant changed = Plant.assemble(revised);
-        return new Tried(
-                revised,
-                changed,
-                LiftJudge.judge(changed, revised.demands().thrustToWeight().si(), settings, work));
+    /** Empty where the change gives no rig, or the work was stopped. */
+    private Optional<Tried> tried(Candidate candidate, int steps) {
+        Optional<Rig> revised = Revised.with(rig, candidate.changes().apply(steps));
+        if (revised.isEmpty()) {
+            return Optional.empty();
+        }
+        Plant changed = Plant.assemble(revised.get());
+        double demand = revised.get().demands().thrustToWeight().si();
+        return LiftJudge.judge(changed, demand, settings, work)
+                .map(judgement -> new Tried(changed, judgement));
     }
 
     private Remedy told(Candidate candidate, int steps, Tried tried) {
-        LiftJudgement after = tried.judgement().orElseThrow();
+        LiftJudgement after = tried.judgement();
         List<Change> changes = candidate.changes().apply(steps);
         Sentence name = candidate.name().apply(steps);
         Optional<Sentence> broken = HardLimits.newlyBroken(plant, tried.plant());
