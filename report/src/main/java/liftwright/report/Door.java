@@ -24,15 +24,20 @@ final class Door {
         this.ascii = ascii;
     }
 
+    /** Escaped, and without stretches that no line could hold. */
     String plain(String text) {
-        String shortened = shortened(text);
-        if (isHarmlessAscii(shortened)) {
-            return shortened;
+        return shortened(escaped(text));
+    }
+
+    /** Escaped, as long as it is. */
+    String escaped(String text) {
+        if (isHarmlessAscii(text)) {
+            return text;
         }
-        var out = new StringBuilder(shortened.length() + 16);
+        var out = new StringBuilder(text.length() + 16);
         int marks = 0;
-        for (int i = 0; i < shortened.length(); ) {
-            int c = shortened.codePointAt(i);
+        for (int i = 0; i < text.length(); ) {
+            int c = text.codePointAt(i);
             i += Character.charCount(c);
             marks = isMark(c) ? marks + 1 : 0;
             if (marks > MOST_MARKS) {
@@ -122,7 +127,7 @@ final class Door {
     }
 
     /** A stretch that no line could hold keeps its head and tail and says how long it was. */
-    private static String shortened(String text) {
+    private String shortened(String text) {
         if (text.length() <= LONGEST_WORD) {
             return text;
         }
@@ -133,9 +138,9 @@ final class Door {
             int to = space < 0 ? text.length() : space;
             String word = text.substring(from, to);
             if (word.length() > LONGEST_WORD) {
-                out.append(word, 0, HEAD)
-                        .append('…')
-                        .append(word, word.length() - TAIL, word.length())
+                out.append(word, 0, whole(word, HEAD))
+                        .append(ascii ? "..." : "…")
+                        .append(word, whole(word, word.length() - TAIL), word.length())
                         .append(" (")
                         .append(word.length())
                         .append(" characters)");
@@ -148,5 +153,10 @@ final class Door {
             from = to + 1;
         }
         return out.toString();
+    }
+
+    /** The index, or the one before where it would cut a character in two. */
+    private static int whole(String word, int index) {
+        return Character.isLowSurrogate(word.charAt(index)) ? index - 1 : index;
     }
 }

@@ -83,9 +83,9 @@ final class Paper {
         wrapped(door.plain(text), indent, hanging).forEach(line -> write(coloured(ink, line)));
     }
 
-    /** A line that was set by columns and already fits. */
+    /** A line that was set by columns and already fits: a bar in it may be longer than any word. */
     void set(String line) {
-        write(door.plain(line));
+        write(door.escaped(line));
     }
 
     @Override

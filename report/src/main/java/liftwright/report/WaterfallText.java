@@ -52,7 +52,9 @@ final class WaterfallText {
             if (bars >= LEAST_BAR && most > least) {
                 paper.set(text + "  " + bar(row, Math.min(0, least), most, bars));
             } else {
-                paper.text(INDENT, row.label() + ": " + row.amount() + " " + row.band());
+                paper.text(
+                        INDENT,
+                        (row.label() + ": " + row.amount() + " " + row.band()).stripTrailing());
             }
         }
         notes(waterfall);
