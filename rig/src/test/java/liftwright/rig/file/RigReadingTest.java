@@ -41,7 +41,7 @@ class RigReadingTest {
                                 RigPath.parse("other parts"),
                                 "",
                                 "{id: camera, mass: 90 g, at: {mount: pod}}")),
-                Arguments.of("sandpiper", set("fans/corner/cant/outboard", "0°")),
+                Arguments.of("sandpiper", set("fans/corner/cant/outward", "0°")),
                 Arguments.of("sandpiper", set("fan types/F460/intake/free area", "80 %")),
                 Arguments.of(
                         "sandpiper", new Change.Move(RigPath.parse("other parts/casualty"), 0)));
