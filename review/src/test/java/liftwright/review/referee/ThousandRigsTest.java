@@ -29,7 +29,7 @@ import org.junit.jupiter.api.Test;
 class ThousandRigsTest {
 
     private static final int RIGS = 1000;
-    private static final int REMEDIED = 100;
+    private static final int REMEDIED = 1000;
     private static final int NAMED = 12;
     private static final int REFEREE_DRAWS = 1000;
     private static final Settings SETTINGS = new Settings(7, 1024, 4096, 2, false);
