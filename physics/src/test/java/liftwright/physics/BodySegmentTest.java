@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class BodySegmentTest {
 
     /**
-     * De Leva, J. Biomechanics 29 (1996) 1223–1230, Table 4 (transcription): length mm, mass %,
+     * De Leva, J. Biomechanics 29 (1996) 1223–1230, Table 4 (a copy): length mm, mass %,
      * centre %, radii % sagittal, transverse, longitudinal; male then female.
      */
     @ParameterizedTest
