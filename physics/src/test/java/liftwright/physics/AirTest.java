@@ -13,9 +13,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AirTest {
 
     /**
-     * US Standard Atmosphere 1976, Table I, geometric altitude (pressures from a copy;
-     * those of 1500 and 2500 m are one unit low in print and stand here as the defining equations
-     * give them).
+     * US Standard Atmosphere 1976, Table I, geometric altitude (pressures from a copy; those of
+     * 1500 and 2500 m are one unit low in print and stand here as the defining equations give
+     * them).
      */
     @ParameterizedTest
     @CsvSource({

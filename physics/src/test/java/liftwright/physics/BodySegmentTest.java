@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class BodySegmentTest {
 
     /**
-     * De Leva, J. Biomechanics 29 (1996) 1223–1230, Table 4 (a copy): length mm, mass %,
-     * centre %, radii % sagittal, transverse, longitudinal; male then female.
+     * De Leva, J. Biomechanics 29 (1996) 1223–1230, Table 4 (a copy): length mm, mass %, centre %,
+     * radii % sagittal, transverse, longitudinal; male then female.
      */
     @ParameterizedTest
     @CsvSource({
