@@ -184,9 +184,9 @@ public final class RandomRigs {
                 any(List.of(FanType.Data.values())),
                 performance,
                 new FanType.Motor(
-                        value(speed / nominalV, 1.1 * speed / nominalV),
-                        value(0.005, 0.03),
-                        value(noLoad, noLoad),
+                        Optional.of(value(speed / nominalV, 1.1 * speed / nominalV)),
+                        Optional.of(value(0.005, 0.03)),
+                        Optional.of(value(noLoad, noLoad)),
                         OptionalInt.of(5)),
                 new FanType.Rotor(Optional.of(RigSketch.si(3200))),
                 new FanType.Controller(
@@ -205,8 +205,7 @@ public final class RandomRigs {
                 Optional.empty(),
                 RigSketch.si(0.1),
                 chance(0.5) ? RigSketch.si(1) : value(1, 1),
-                value(0.8, 1),
-                Optional.empty());
+                value(0.8, 1));
     }
 
     private CellType cellType(String name) {
@@ -217,15 +216,16 @@ public final class RandomRigs {
         return new CellType(
                 name,
                 "LiPo",
-                RigSketch.si(28800),
-                value(0.0005, 0.003),
+                Optional.of(RigSketch.si(28800)),
+                Optional.of(value(0.0005, 0.003)),
                 settling,
                 value(0, 2500),
                 value(0.1, 0.3),
-                RigSketch.CURVE,
+                Optional.of(RigSketch.CURVE),
                 RigSketch.si(0),
                 Optional.of(RigSketch.si(200)),
-                Optional.of(RigSketch.si(280)));
+                Optional.of(RigSketch.si(280)),
+                Optional.empty());
     }
 
     private String pack(String group, int number, int series) {

@@ -265,6 +265,8 @@ final class Referee {
                 thrust = at.thrust().si();
                 torque = at.torque().si();
             }
+            case FanType.Performance.Measured _ ->
+                    throw new IllegalArgumentException("the referee reads no tables");
         }
         if (effects.intake() && fan.intake().isPresent()) {
             Intake intake = fan.intake().get();
@@ -291,9 +293,10 @@ final class Referee {
         return new Unit(
                 thrust * type.scatter().si() * density / 1.225,
                 torque * density / 1.225,
-                type.motor().speedConstant().si(),
-                type.motor().windingResistance().si() + controller.onResistance().si(),
-                type.motor().noLoadCurrent().si(),
+                type.motor().speedConstant().orElseThrow().si(),
+                type.motor().windingResistance().orElseThrow().si()
+                        + controller.onResistance().si(),
+                type.motor().noLoadCurrent().orElseThrow().si(),
                 controller.switchingLoss().si(),
                 controller.fixedPower().si(),
                 controller.currentLimit().map(q -> q.si()).orElse(1e9),
@@ -305,8 +308,8 @@ final class Referee {
         if (effects.charge()) {
             charge = Math.min(rig.demands().judgedAtCharge().si(), pack.charge().si());
         }
-        List<Double> share = pack.cell().openCircuit().charge();
-        List<Double> volt = pack.cell().openCircuit().volt();
+        List<Double> share = pack.cell().openCircuit().orElseThrow().charge();
+        List<Double> volt = pack.cell().openCircuit().orElseThrow().volt();
         int k = 1;
         while (k < share.size() - 1 && share.get(k) < charge) {
             k++;
@@ -317,7 +320,7 @@ final class Referee {
     }
 
     private double ohm(Pack pack) {
-        double cell = pack.cell().resistance().si();
+        double cell = pack.cell().resistance().orElseThrow().si();
         for (var pair : pack.cell().settling()) {
             cell += pair.resistance().si();
         }

@@ -31,6 +31,7 @@ import liftwright.rig.Site;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
+import liftwright.rig.table.Tables;
 
 /** A rig that tests put together part by part, without a file. Values are invented. */
 public final class RigSketch {
@@ -83,6 +84,8 @@ public final class RigSketch {
                     case FanType.Performance.Coefficients at ->
                             new FanType.Performance.Coefficients(
                                     scaled(at.thrust(), 0.5), scaled(at.torque(), 0.5));
+                    case FanType.Performance.Measured _ ->
+                            throw new IllegalArgumentException("a table does not halve");
                 };
         FanType half =
                 new FanType(
@@ -96,8 +99,8 @@ public final class RigSketch {
                         performance,
                         new FanType.Motor(
                                 type.motor().speedConstant(),
-                                scaled(type.motor().windingResistance(), 2),
-                                scaled(type.motor().noLoadCurrent(), 0.5),
+                                type.motor().windingResistance().map(r -> scaled(r, 2)),
+                                type.motor().noLoadCurrent().map(i -> scaled(i, 0.5)),
                                 type.motor().polePairs()),
                         type.rotor(),
                         new FanType.Controller(
@@ -114,8 +117,7 @@ public final class RigSketch {
                         type.intake(),
                         type.swirl(),
                         type.scatter(),
-                        type.installation(),
-                        type.bench());
+                        type.installation());
         return new Fan(
                 id,
                 fan.declaredAt(),
@@ -172,7 +174,10 @@ public final class RigSketch {
                 data,
                 new FanType.Performance.AtSpeed(si(2722.7), about(92, 0.03), about(4600, 0.04)),
                 new FanType.Motor(
-                        about(54.45, 0.02), about(0.012, 0.10), about(2.5, 0.2), OptionalInt.of(5)),
+                        Optional.of(about(54.45, 0.02)),
+                        Optional.of(about(0.012, 0.10)),
+                        Optional.of(about(2.5, 0.2)),
+                        OptionalInt.of(5)),
                 new FanType.Rotor(Optional.of(si(3141.6))),
                 new FanType.Controller(
                         about(0.002, 0.2),
@@ -188,26 +193,26 @@ public final class RigSketch {
                 Optional.empty(),
                 si(0.1),
                 scatter,
-                si(0.9),
-                Optional.empty());
+                si(0.9));
     }
 
     public static CellType cellType(String name) {
         return new CellType(
                 name,
                 "LiPo",
-                each(28800, 0.02),
-                each(0.0009, 0.08),
+                Optional.of(each(28800, 0.02)),
+                Optional.of(each(0.0009, 0.08)),
                 List.of(new CellType.Settling(about(0.0005, 0.1), si(25))),
                 si(1000),
                 si(0.165),
-                CURVE,
+                Optional.of(CURVE),
                 new Quantity(
                         0,
                         Dimension.NONE,
                         new Tolerance(0.01, 0.01, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED)),
                 Optional.of(si(200)),
-                Optional.of(si(280)));
+                Optional.of(si(280)),
+                Optional.empty());
     }
 
     public static Fan fan(String group, int number, FanType type) {
@@ -328,6 +333,7 @@ public final class RigSketch {
                 others,
                 new Control(Control.Kind.SHARED_THROTTLE, groups),
                 declaration,
+                Tables.NONE,
                 List.of());
     }
 }

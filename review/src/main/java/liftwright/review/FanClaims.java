@@ -51,12 +51,19 @@ final class FanClaims {
 
     /** Ideal over declared shaft power at any speed: both go with its cube. */
     static double efficiency(FanType type) {
+        return efficiency(type, type.performance());
+    }
+
+    private static double efficiency(FanType type, Performance performance) {
         double exitArea = type.exitArea().si();
-        return switch (type.performance()) {
+        return switch (performance) {
             case Performance.AtSpeed(var _, var thrust, var shaftPower) ->
                     FanLaw.idealPowerW(thrust.si(), RHO_0, exitArea) / shaftPower.si();
             case Performance.Coefficients(var thrust, var torque) ->
                     FanLaw.idealPowerW(thrust.si(), RHO_0, exitArea) / torque.si();
+            case Performance.Measured(var _, var claimed) ->
+                    // without a claim there is nothing to doubt here
+                    claimed.map(claim -> efficiency(type, claim)).orElse(0.0);
         };
     }
 

@@ -3,9 +3,11 @@ package liftwright.rig;
 import java.util.List;
 import java.util.Optional;
 import liftwright.quantity.Quantity;
+import liftwright.rig.table.CellTests;
 
 /**
- * One kind of cell.
+ * One kind of cell. Capacity, resistance and rest voltage are all there unless tests are; what is
+ * missing is found from these.
  *
  * @param name as declared
  * @param chemistry as declared
@@ -18,22 +20,28 @@ import liftwright.quantity.Quantity;
  * @param openCircuitDoubt offset of the whole curve, V, nominal 0
  * @param continuousCurrent A
  * @param peakCurrent A
+ * @param measured tests of such cells
  */
 public record CellType(
         String name,
         String chemistry,
-        Quantity capacity,
-        Quantity resistance,
+        Optional<Quantity> capacity,
+        Optional<Quantity> resistance,
         List<Settling> settling,
         Quantity temperatureCoefficient,
         Quantity mass,
-        Curve openCircuit,
+        Optional<Curve> openCircuit,
         Quantity openCircuitDoubt,
         Optional<Quantity> continuousCurrent,
-        Optional<Quantity> peakCurrent) {
+        Optional<Quantity> peakCurrent,
+        Optional<CellTests> measured) {
 
     public CellType {
         settling = List.copyOf(settling);
+        if (measured.isEmpty()
+                && (capacity.isEmpty() || resistance.isEmpty() || openCircuit.isEmpty())) {
+            throw new IllegalArgumentException(name + " is neither declared nor measured");
+        }
     }
 
     /**

@@ -3,6 +3,7 @@ package liftwright.rig;
 import java.util.Optional;
 import java.util.OptionalInt;
 import liftwright.quantity.Quantity;
+import liftwright.rig.table.BenchTable;
 
 /**
  * One kind of fan unit: duct or open rotor, motor and controller.
@@ -18,7 +19,6 @@ import liftwright.quantity.Quantity;
  * @param swirl residual swirl share s_r, 1
  * @param scatter thrust of single units over the type's, 1 ± scatter
  * @param installation thrust when installed over thrust on the stand, 1
- * @param bench bench table beside the rig file, if any
  */
 public record FanType(
         String name,
@@ -35,8 +35,7 @@ public record FanType(
         Optional<Intake> intake,
         Quantity swirl,
         Quantity scatter,
-        Quantity installation,
-        Optional<String> bench) {
+        Quantity installation) {
 
     public enum Data {
         /** From the one who sells it: worth 0.90 (+0.05/−0.15) of itself until measured. */
@@ -45,7 +44,10 @@ public record FanType(
         ESTIMATE
     }
 
-    /** Thrust and torque of the rotor in still air at 1.225 kg/m³. */
+    /**
+     * How thrust and torque of the rotor are known; declared values hold in still air at 1.225
+     * kg/m³.
+     */
     public sealed interface Performance {
         /**
          * One known point.
@@ -64,18 +66,35 @@ public record FanType(
          * @param torque k_Q, N·m·s²/rad²
          */
         record Coefficients(Quantity thrust, Quantity torque) implements Performance {}
+
+        /**
+         * Rows measured on a stand, which count in place of what is claimed.
+         *
+         * @param table the rows
+         * @param claimed what is declared beside them, if anything; never another table
+         */
+        record Measured(BenchTable table, Optional<Performance> claimed) implements Performance {
+            public Measured {
+                if (claimed.isPresent() && claimed.get() instanceof Measured) {
+                    throw new IllegalArgumentException("a claim is no table");
+                }
+            }
+        }
     }
 
     /**
+     * The motor. Its first three values may be missing where a {@link Performance.Measured} table
+     * tells all speeds: they are then found from the rows.
+     *
      * @param speedConstant K_v, rad/s/V
      * @param windingResistance at 20 °C, Ω
      * @param noLoadCurrent I₀, A
      * @param polePairs of the motor
      */
     public record Motor(
-            Quantity speedConstant,
-            Quantity windingResistance,
-            Quantity noLoadCurrent,
+            Optional<Quantity> speedConstant,
+            Optional<Quantity> windingResistance,
+            Optional<Quantity> noLoadCurrent,
             OptionalInt polePairs) {}
 
     /**

@@ -2,11 +2,13 @@ package liftwright.rig;
 
 import java.util.List;
 import java.util.Optional;
+import liftwright.rig.table.Tables;
 
 /**
  * A rig as declared, with groups, twins and feeds written out.
  *
  * @param declaration the declaration it was made from; edits go through it
+ * @param tables the tables that the declaration names
  * @param defaults every value that a default stands in for
  */
 public record Rig(
@@ -26,6 +28,7 @@ public record Rig(
         List<OtherPart> otherParts,
         Control control,
         Declaration declaration,
+        Tables tables,
         List<DefaultUsed> defaults) {
 
     public Rig {

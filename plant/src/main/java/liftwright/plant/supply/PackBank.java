@@ -2,6 +2,7 @@ package liftwright.plant.supply;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import liftwright.physics.CellLaw;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
@@ -73,6 +74,15 @@ public final class PackBank {
         return new PackBank(rig.packs(), rows.toArray(new Row[0]), judged);
     }
 
+    private static <T> T declared(CellType cell, Optional<T> value) {
+        return value.orElseThrow(
+                () ->
+                        new IllegalStateException(
+                                "the values of "
+                                        + cell.name()
+                                        + " are to be found from its tests"));
+    }
+
     private static Row row(Pack pack, ParameterRows table) {
         CellType cell = pack.cell();
         RigPath type = RigPath.of("cells", cell.name());
@@ -98,7 +108,7 @@ public final class PackBank {
                         "resistance of cell " + cell.name(),
                         pack.id(),
                         cells,
-                        cell.resistance(),
+                        declared(cell, cell.resistance()),
                         Range.POSITIVE),
                 table.row(
                         type.child("temperature coefficient"),
@@ -135,7 +145,7 @@ public final class PackBank {
                                                 kelvin,
                                                 Range.POSITIVE))
                         .orElse(-1),
-                new Cell(settling, cell.openCircuit()));
+                new Cell(settling, declared(cell, cell.openCircuit())));
     }
 
     public List<Pack> packs() {

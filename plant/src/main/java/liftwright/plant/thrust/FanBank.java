@@ -116,10 +116,16 @@ public final class FanBank {
                                     Range.NOT_NEGATIVE);
                     case MEASURED, ESTIMATE -> NONE;
                 },
-                declare.row(motor, "speed constant", type.motor().speedConstant()),
-                declare.row(motor, "winding resistance", type.motor().windingResistance()),
+                declare.row(motor, "speed constant", declared(type, type.motor().speedConstant())),
                 declare.row(
-                        motor, "no-load current", type.motor().noLoadCurrent(), Range.NOT_NEGATIVE),
+                        motor,
+                        "winding resistance",
+                        declared(type, type.motor().windingResistance())),
+                declare.row(
+                        motor,
+                        "no-load current",
+                        declared(type, type.motor().noLoadCurrent()),
+                        Range.NOT_NEGATIVE),
                 declare.row(
                         controller,
                         "on-resistance",
@@ -185,7 +191,21 @@ public final class FanBank {
                         declare.row(at, "thrust", coefficients.thrust()),
                         declare.row(at, "torque", coefficients.torque()));
             }
+            case FanType.Performance.Measured(var table, var claimed) ->
+                    rotor(
+                            declare,
+                            claimed.orElseThrow(() -> unfitted(declare.fan.type(), table.file())));
         };
+    }
+
+    private static Quantity declared(FanType type, Optional<Quantity> value) {
+        return value.orElseThrow(() -> unfitted(type, "a bench table"));
+    }
+
+    /** Rows of a stand do not make a fan yet. */
+    private static IllegalStateException unfitted(FanType type, String file) {
+        return new IllegalStateException(
+                "the values of " + type.name() + " are to be found from " + file);
     }
 
     /** Rows of one fan's values. */

@@ -38,6 +38,7 @@ class MeasuredCoefficientsTest {
             case FanType.Performance.AtSpeed point -> point;
             case FanType.Performance.Coefficients _ ->
                     throw new AssertionError("a point is declared");
+            case FanType.Performance.Measured _ -> throw new AssertionError("a table");
         };
     }
 
@@ -64,10 +65,10 @@ class MeasuredCoefficientsTest {
         Figure derived =
                 Coefficients.drivePowerW(
                         point.speed().si(),
-                        type.motor().speedConstant().si(),
-                        type.motor().windingResistance().si()
+                        type.motor().speedConstant().orElseThrow().si(),
+                        type.motor().windingResistance().orElseThrow().si()
                                 + type.controller().onResistance().si(),
-                        type.motor().noLoadCurrent().si());
+                        type.motor().noLoadCurrent().orElseThrow().si());
         assertFigure(point.shaftPower(), derived, 0.06);
     }
 
@@ -75,10 +76,10 @@ class MeasuredCoefficientsTest {
     void supply() {
         CellType quarter = cellType("tunnel-supply");
         Coefficients.Line line = Coefficients.supply();
-        assertThat(quarter.openCircuit().volt())
+        assertThat(quarter.openCircuit().orElseThrow().volt())
                 .allSatisfy(volt -> assertThat(4 * volt).isCloseTo(line.restV(), within(0.0025)));
         assertFigure(
-                quarter.resistance(),
+                quarter.resistance().orElseThrow(),
                 new Figure(line.ohm() / 4, line.ohmPlusMinus() / 4),
                 0.006e-3);
         assertThat(4 * quarter.openCircuitDoubt().tolerance().plus())
@@ -92,21 +93,26 @@ class MeasuredCoefficientsTest {
         // own
         // current summed over time); the first reaches nearer to the slow capacity that the
         // open-circuit curve refers to, the difference is the doubt.
-        double capacityAh = cell.capacity().si() / 3600;
+        double capacityAh = cell.capacity().orElseThrow().si() / 3600;
         assertThat(capacityAh).isCloseTo(4.842, within(0.005));
 
         Figure coefficient = Coefficients.cellTemperatureCoefficientK();
         assertFigure(cell.temperatureCoefficient(), coefficient, 0.6);
 
         Figure instant = Coefficients.cellInstantOhm(coefficient.mean());
-        assertFigure(cell.resistance(), instant, 0.06e-3);
+        assertFigure(cell.resistance().orElseThrow(), instant, 0.06e-3);
 
         Figure settled =
-                Coefficients.cellSettledOhm(cell.openCircuit(), capacityAh, coefficient.mean());
+                Coefficients.cellSettledOhm(
+                        cell.openCircuit().orElseThrow(), capacityAh, coefficient.mean());
         Quantity pair = cell.settling().getFirst().resistance();
-        assertThat(cell.resistance().si() + pair.si()).isCloseTo(settled.mean(), within(0.11e-3));
+        assertThat(cell.resistance().orElseThrow().si() + pair.si())
+                .isCloseTo(settled.mean(), within(0.11e-3));
         // The two ± together make that of the sum.
-        assertThat(Math.hypot(cell.resistance().tolerance().plus(), pair.tolerance().plus()))
+        assertThat(
+                        Math.hypot(
+                                cell.resistance().orElseThrow().tolerance().plus(),
+                                pair.tolerance().plus()))
                 .isCloseTo(settled.plusMinus(), within(0.2e-3));
     }
 }

@@ -148,8 +148,9 @@ class MeasuredRigTest {
         Bench bench = new Bench(plant, "lift");
         int pack = bench.pack("p.1");
         List<Point> volts = new ArrayList<>();
-        double capacityAh = cell.capacity().si() / 3600;
-        for (Loaded row : Coefficients.discharges("held out", cell.openCircuit(), capacityAh)) {
+        double capacityAh = cell.capacity().orElseThrow().si() / 3600;
+        for (Loaded row :
+                Coefficients.discharges("held out", cell.openCircuit().orElseThrow(), capacityAh)) {
             volts.add(
                     bench.read(
                             row.run() + ", " + name(100 * row.charge(), "%"),
@@ -161,7 +162,7 @@ class MeasuredRigTest {
                             s -> s.cellUnderLoadV(pack),
                             row.voltageV(),
                             // By hand: no sag, the rest voltage at that charge.
-                            row.restV(cell.openCircuit())));
+                            row.restV(cell.openCircuit().orElseThrow())));
         }
         cellSag = new Comparison("cell: voltage at current, V", volts);
     }
@@ -240,10 +241,10 @@ class MeasuredRigTest {
         CellType cell = MeasuredRig.read().packs().getFirst().cell();
         agree(
                 cellSag,
-                Coefficients.discharges("held out", cell.openCircuit(), 4.84).stream()
+                Coefficients.discharges("held out", cell.openCircuit().orElseThrow(), 4.84).stream()
                         .map(
                                 row ->
-                                        row.restV(cell.openCircuit())
+                                        row.restV(cell.openCircuit().orElseThrow())
                                                 - row.currentA()
                                                         * (31.1e-3 + 19.3e-3)
                                                         * Math.exp(

@@ -100,6 +100,7 @@ class DefaultsTest {
                 rig.otherParts(),
                 rig.control(),
                 asIn.declaration(),
+                rig.tables(),
                 asIn.defaults());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.CellType;
 import liftwright.rig.Problem.Code;
@@ -38,18 +39,19 @@ final class CellsBinder {
         return new CellType(
                 name,
                 ledger.value(fields, CellKeys.CHEMISTRY),
-                ledger.value(fields, CellKeys.CAPACITY),
-                ledger.value(fields, CellKeys.RESISTANCE),
+                Optional.of(ledger.value(fields, CellKeys.CAPACITY)),
+                Optional.of(ledger.value(fields, CellKeys.RESISTANCE)),
                 fields.get(CellKeys.SETTLING).orElse(List.of()).stream()
                         .map(Stated::value)
                         .map(this::settling)
                         .toList(),
                 ledger.value(fields, CellKeys.B),
                 ledger.value(fields, CellKeys.MASS),
-                curve.curve(),
+                Optional.of(curve.curve()),
                 doubt(fields, curve),
                 fields.get(CellKeys.CONTINUOUS),
-                fields.get(CellKeys.PEAK));
+                fields.get(CellKeys.PEAK),
+                Optional.empty());
     }
 
     private CellType.Settling settling(Fields fields) {

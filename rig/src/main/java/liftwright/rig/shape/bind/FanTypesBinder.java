@@ -72,8 +72,7 @@ final class FanTypesBinder {
                                 ? "common practice: −0.1 to 0.4 with stators"
                                 : "common practice: an open rotor"),
                 ledger.value(fields, FanTypeKeys.SCATTER),
-                ledger.value(fields, FanTypeKeys.INSTALLATION),
-                fields.get(FanTypeKeys.BENCH));
+                ledger.value(fields, FanTypeKeys.INSTALLATION));
     }
 
     private Quantity exitArea(Fields fields, boolean ducted, Quantity tip, Quantity hub) {
@@ -108,9 +107,9 @@ final class FanTypesBinder {
 
     private FanType.Motor motor(Fields fields) {
         return new FanType.Motor(
-                ledger.value(fields, MotorKeys.SPEED_CONSTANT),
-                ledger.value(fields, MotorKeys.WINDING),
-                ledger.value(fields, MotorKeys.NO_LOAD),
+                Optional.of(ledger.value(fields, MotorKeys.SPEED_CONSTANT)),
+                Optional.of(ledger.value(fields, MotorKeys.WINDING)),
+                Optional.of(ledger.value(fields, MotorKeys.NO_LOAD)),
                 fields.get(MotorKeys.POLE_PAIRS)
                         .map(OptionalInt::of)
                         .orElseGet(OptionalInt::empty));

@@ -17,6 +17,7 @@ import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.words.FanKeys;
 import liftwright.rig.shape.words.PackKeys;
 import liftwright.rig.shape.words.RigKeys;
+import liftwright.rig.table.Tables;
 
 /** Binds all sections in the order in which they need each other. */
 public final class WholeRig {
@@ -82,6 +83,7 @@ public final class WholeRig {
                         others,
                         control,
                         declaration,
+                        Tables.NONE,
                         ledger.defaults()));
     }
 
