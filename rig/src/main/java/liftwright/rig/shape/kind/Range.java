@@ -26,7 +26,7 @@ public record Range(double least, boolean leastAllowed, double most) {
         return new Range(0, false, most);
     }
 
-    boolean holds(double si) {
+    public boolean holds(double si) {
         return (leastAllowed ? si >= least : si > least) && si <= most;
     }
 

@@ -1,0 +1,63 @@
+package liftwright.rig.csv;
+
+import java.util.List;
+import java.util.Optional;
+import liftwright.rig.table.BenchTable;
+import liftwright.rig.table.CellTest;
+import liftwright.rig.table.ThrottleTrace;
+
+/**
+ * Reads the tables that may stand beside a rig file. Never throws, whatever stands in one; every
+ * problem is told at once, at its cell. The formats are described in {@code
+ * docs/reference/tables.md}.
+ */
+public final class TableReader {
+
+    /** Largest table, bytes. */
+    public static final int MOST_BYTES = Tabular.MOST_BYTES;
+
+    private TableReader() {}
+
+    /**
+     * Measured rows of a fan.
+     *
+     * @param file as problems shall call it
+     * @param bytes the file
+     */
+    public static TableReading<BenchTable> bench(String file, byte[] bytes) {
+        return read(file, bytes, (table, faults) -> BenchRows.read(file, table, faults));
+    }
+
+    /**
+     * A test of a cell or of a pack, in the volts and amperes of what was tested.
+     *
+     * @param file as problems shall call it
+     * @param bytes the file
+     */
+    public static TableReading<CellTest> cellTest(String file, byte[] bytes) {
+        return read(file, bytes, (table, faults) -> CellRows.read(file, table, faults));
+    }
+
+    /**
+     * Commands over time.
+     *
+     * @param file as problems shall call it
+     * @param bytes the file
+     * @param groups the control groups of the rig: a trace commands all of them or none by name
+     */
+    public static TableReading<ThrottleTrace> trace(
+            String file, byte[] bytes, List<String> groups) {
+        return read(file, bytes, (table, faults) -> TraceRows.read(file, table, groups, faults));
+    }
+
+    private interface Rows<T> {
+        Optional<T> of(Tabular table, Faults faults);
+    }
+
+    private static <T> TableReading<T> read(String file, byte[] bytes, Rows<T> rows) {
+        var faults = new Faults(file);
+        Optional<T> table = Tabular.read(bytes, faults).flatMap(t -> rows.of(t, faults));
+        return table.<TableReading<T>>map(TableReading.Whole::new)
+                .orElseGet(() -> new TableReading.Broken<>(faults.inOrder()));
+    }
+}
