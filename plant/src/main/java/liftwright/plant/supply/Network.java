@@ -15,22 +15,29 @@ import liftwright.rig.Wiring;
  * <p>Unknown is each node's offset from the highest rest voltage of its island, not its voltage:
  * offsets are small, so differences between neighbours keep their digits.
  *
- * <p>Loads at fixed duty draw convex currents, and all start from the highest voltage there is.
- * Newton's iterates then fall onto the solution of highest voltage, which is where a rig that is
- * switched on from rest arrives. Steps that do not reduce the error (a controller enters or leaves
- * its current limit) are halved; where falling currents of limited loads outweigh the wiring, their
- * slope is left out of the step.
+ * <p>Several solutions can exist, because a load that holds its current or its thrust draws less
+ * the higher its voltage. Wanted is the one of highest voltage, where a rig that is switched on
+ * from rest arrives. It is reached from above: the iterates start at the highest voltage there is
+ * and only fall, and none falls below that solution. A step from such a point x keeps above it if
+ * at each node D ≥ (I(x) − I(next)) / (x − next), where D is the slope of the loads that the step
+ * reckons with (the network is an M-matrix; Ortega and Rheinboldt, Iterative Solution of Nonlinear
+ * Equations in Several Variables, 1970, chapter 13). Newton's D = I′(x) does so wherever currents
+ * are convex; where a step runs over a concave bend (a controller enters its current limit on the
+ * way up) it is repeated with the slope of the chord.
  */
 public final class Network {
 
     /** Steps below this share of the rest voltage end the iteration. */
     private static final double SETTLED = 1e-11;
 
-    /** Steps below this are not searched: rounding decides there whether the error falls. */
+    /** Steps below this are not repeated: rounding decides there what lies above. */
     private static final double NEARLY_SETTLED = 1e-8;
 
-    private static final int MOST_STEPS = 80;
-    private static final int MOST_HALVINGS = 30;
+    /** A node is below the wanted solution only by more than this share of its load current. */
+    private static final double BELOW = 1e-10;
+
+    private static final int MOST_STEPS = 200;
+    private static final int MOST_CHORDS = 40;
 
     final Topology topology;
     final SymmetricPattern pattern;
@@ -161,106 +168,110 @@ public final class Network {
             scale = Math.max(scale, Math.abs(volt));
         }
         Arrays.fill(s.offset, 0);
-        double error = evaluate(s, s.offset, device);
+        evaluate(s, s.offset, device);
         while (s.iterations < MOST_STEPS) {
             s.iterations++;
-            if (!direction(s)) {
-                return;
-            }
-            double length = 0;
-            for (double each : s.step) {
-                length = Math.max(length, Math.abs(each));
-            }
-            double share = length <= NEARLY_SETTLED * scale ? 1 : bounded(s);
-            double next = move(s, share, device);
-            if (length > NEARLY_SETTLED * scale) {
-                for (int halving = 0; !(next < error) && halving < MOST_HALVINGS; halving++) {
-                    share /= 2;
-                    next = move(s, share, device);
+            keep(s);
+            boolean chord = false;
+            for (int tries = 0; ; tries++) {
+                if (!direction(s, chord)) {
+                    return;
                 }
+                double length = move(s, device);
+                if (length <= NEARLY_SETTLED * scale || tries == MOST_CHORDS) {
+                    System.arraycopy(s.trial, 0, s.offset, 0, s.offset.length);
+                    s.converged = length <= SETTLED * scale;
+                    break;
+                }
+                if (!steepen(s)) {
+                    System.arraycopy(s.trial, 0, s.offset, 0, s.offset.length);
+                    break;
+                }
+                chord = true;
             }
-            System.arraycopy(s.trial, 0, s.offset, 0, s.offset.length);
-            error = next;
-            if (length <= SETTLED * scale) {
-                s.converged = true;
+            if (s.converged) {
                 return;
             }
         }
     }
 
-    /** Newton's direction into {@code step}; false where the network is singular. */
-    private boolean direction(NetworkState s) {
+    /** Remembers what {@link #evaluate} found at the point a step starts from. */
+    private static void keep(NetworkState s) {
+        System.arraycopy(s.residual, 0, s.startResidual, 0, s.residual.length);
+        System.arraycopy(s.loadSlope, 0, s.stepSlope, 0, s.loadSlope.length);
+        System.arraycopy(s.loadSum, 0, s.startSum, 0, s.loadSum.length);
+    }
+
+    /**
+     * The step with the slopes to reckon with; false where the network is singular.
+     *
+     * @param chord whether slopes were raised; then falling currents are not reckoned with either
+     */
+    private boolean direction(NetworkState s, boolean chord) {
         for (int i = 0; i < s.diagonal.length; i++) {
-            s.diagonal[i] = s.fixedDiagonal[i] + s.loadSlope[i];
-        }
-        if (s.factor.factor(s.diagonal, s.coupling) < 0) {
-            s.factor.solve(s.residual, s.step);
-            double along = 0;
-            for (int i = 0; i < s.step.length; i++) {
-                along += s.step[i] * s.residual[i];
-            }
-            if (along >= 0) {
-                negate(s.step);
-                return true;
-            }
-        }
-        for (int i = 0; i < s.diagonal.length; i++) {
-            s.diagonal[i] = s.fixedDiagonal[i] + Math.max(s.loadSlope[i], 0);
+            double slope = chord ? Math.max(s.stepSlope[i], 0) : s.stepSlope[i];
+            s.diagonal[i] = s.fixedDiagonal[i] + slope;
         }
         if (s.factor.factor(s.diagonal, s.coupling) >= 0) {
-            return false;
+            // Falling currents outweigh the wiring: without them the step is shorter and sure.
+            for (int i = 0; i < s.diagonal.length; i++) {
+                s.diagonal[i] = s.fixedDiagonal[i] + Math.max(s.stepSlope[i], 0);
+            }
+            if (s.factor.factor(s.diagonal, s.coupling) >= 0) {
+                return false;
+            }
         }
-        s.factor.solve(s.residual, s.step);
-        negate(s.step);
+        s.factor.solve(s.startResidual, s.step);
         return true;
     }
 
-    private static void negate(double[] x) {
-        for (int i = 0; i < x.length; i++) {
-            x[i] = -x[i];
+    /** Goes the step and evaluates there; returns the longest change of a voltage, V. */
+    private double move(NetworkState s, Device device) {
+        double length = 0;
+        for (int i = 0; i < s.offset.length; i++) {
+            s.trial[i] = s.offset[i] - s.step[i];
+            length = Math.max(length, Math.abs(s.step[i]));
         }
+        evaluate(s, s.trial, device);
+        return length;
     }
 
-    /** Greatest share of the step that takes no load below a tenth of its voltage at once. */
-    private double bounded(NetworkState s) {
-        double share = 1;
-        for (int load = 0; load < s.loadTerminalV.length; load++) {
-            int at = topology.loadUnknown[load];
-            if (at >= 0) {
-                double volt = loadV(s, s.offset, load);
-                double after = volt + s.step[at];
-                if (volt > 0 && after < 0.1 * volt) {
-                    share = Math.min(share, 0.9 * volt / (volt - after));
+    /**
+     * Raises the slopes of nodes that the step took below the wanted solution to those of the
+     * chord; false where there is none.
+     */
+    private static boolean steepen(NetworkState s) {
+        boolean any = false;
+        for (int i = 0; i < s.residual.length; i++) {
+            if (s.step[i] > 0
+                    && s.residual[i] < -BELOW * Math.max(s.startSum[i], Math.abs(s.loadSum[i]))) {
+                double chord = (s.startSum[i] - s.loadSum[i]) / s.step[i];
+                if (chord > s.stepSlope[i]) {
+                    // A little more than the chord, so that equal chords do not repeat for ever.
+                    s.stepSlope[i] = chord + 0.05 * Math.abs(chord);
+                    any = true;
                 }
             }
         }
-        return share;
+        return any;
     }
 
-    private double move(NetworkState s, double share, Device device) {
-        for (int i = 0; i < s.offset.length; i++) {
-            s.trial[i] = s.offset[i] + share * s.step[i];
-        }
-        return evaluate(s, s.trial, device);
-    }
-
-    /** Currents that do not add up at each node, and their slopes; returns the sum of squares. */
-    private double evaluate(NetworkState s, double[] offset, Device device) {
+    /** Currents that do not add up at each node, what its loads draw, and their slopes. */
+    private void evaluate(NetworkState s, double[] offset, Device device) {
         linearResidual(s, offset);
         Arrays.fill(s.loadSlope, 0);
+        Arrays.fill(s.loadSum, 0);
         for (int load = 0; load < s.loadTerminalV.length; load++) {
             int at = topology.loadUnknown[load];
             if (at >= 0) {
                 device.operate(load, loadV(s, offset, load));
-                s.residual[at] += device.currentA(load);
+                s.loadSum[at] += device.currentA(load);
                 s.loadSlope[at] += device.slopeS(load);
             }
         }
-        double sum = 0;
-        for (double each : s.residual) {
-            sum += each * each;
+        for (int i = 0; i < s.residual.length; i++) {
+            s.residual[i] += s.loadSum[i];
         }
-        return sum;
     }
 
     private void linearResidual(NetworkState s, double[] offset) {

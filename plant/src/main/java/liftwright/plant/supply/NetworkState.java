@@ -34,6 +34,10 @@ public final class NetworkState {
     final double[] step;
     final double[] fixedDiagonal;
     final double[] loadSlope;
+    final double[] loadSum;
+    final double[] startResidual;
+    final double[] startSum;
+    final double[] stepSlope;
     final double[] diagonal;
     final double[] coupling; // one per coupling
     final double[] leavingA; // one per node of the graph
@@ -58,6 +62,10 @@ public final class NetworkState {
         step = new double[unknowns];
         fixedDiagonal = new double[unknowns];
         loadSlope = new double[unknowns];
+        loadSum = new double[unknowns];
+        startResidual = new double[unknowns];
+        startSum = new double[unknowns];
+        stepSlope = new double[unknowns];
         diagonal = new double[unknowns];
         coupling = new double[network.pattern.couplings()];
         leavingA = new double[network.topology.zeroChains.nodes()];

@@ -46,6 +46,11 @@ final class RefereeLift {
         return new RefereeLift(rig, draw).ratio();
     }
 
+    /** Fastest rotor on full packs, declared values, rad/s. */
+    static double fastestOnFullPacks(RefereeRig rig) {
+        return new RefereeLift(rig.withJudgedAtCharge(1), RefereeDraw.nominal()).fastest();
+    }
+
     /** US standard atmosphere pressure, moist ideal gas, saturation by Buck (1981). */
     static double density(double elevationM, double celsius, double humidity) {
         double geopotential = 6_356_766.0 * elevationM / (6_356_766.0 + elevationM);
@@ -159,28 +164,51 @@ final class RefereeLift {
         return volt.getLast();
     }
 
-    private double ratio() {
-        double emf = rig.series() * restVolt();
+    /** A voltage behind a resistance, and how many fans hang on it. */
+    private record Source(double ohm, int fans) {}
+
+    private List<Source> sources() {
         double trunk =
                 wireOhm("trunk", rig.trunk())
                         + (rig.trunkJointMilliohm() + rig.fuseMilliohm()) / 1000;
-        List<Double> sourceOhm = new ArrayList<>();
-        for (int pack = 0; pack < rig.fansOfPack().size(); pack++) {
-            double cell =
-                    draw.of("resistance", rig.cell().resistanceMilliohm())
-                            + draw.of("settling", rig.cell().settlingMilliohm());
-            sourceOhm.add(rig.series() * cell / 1000 + rig.interconnectMilliohm() / 1000 + trunk);
+        List<Source> each = new ArrayList<>();
+        for (int fans : rig.fansOfPack()) {
+            double ohm = cellsMilliohm() / 1000 + rig.interconnectMilliohm() / 1000 + trunk;
+            each.add(new Source(ohm, fans));
         }
+        if (!rig.oneBus()) {
+            return each;
+        }
+        double siemens = each.stream().mapToDouble(source -> 1 / source.ohm()).sum();
+        return List.of(new Source(1 / siemens, rig.fans()));
+    }
+
+    private double ratio() {
+        double emf = rig.series() * restVolt();
         double lift = 0;
-        if (rig.oneBus()) {
-            double siemens = sourceOhm.stream().mapToDouble(ohm -> 1 / ohm).sum();
-            lift = liftOf(emf, 1 / siemens, rig.fans());
-        } else {
-            for (int pack = 0; pack < sourceOhm.size(); pack++) {
-                lift += liftOf(emf, sourceOhm.get(pack), rig.fansOfPack().get(pack));
-            }
+        for (Source source : sources()) {
+            lift += liftOf(emf, source.ohm(), source.fans());
         }
         return lift / weight();
+    }
+
+    private double fastest() {
+        double emf = rig.series() * restVolt();
+        return sources().stream()
+                .mapToDouble(source -> point(new Unit(), emf, source.ohm(), source.fans())[0])
+                .max()
+                .orElseThrow();
+    }
+
+    /** Cells in series, each with an error of its own where that is declared. */
+    private double cellsMilliohm() {
+        double sum = 0;
+        for (int cell = 0; cell < rig.series(); cell++) {
+            sum +=
+                    draw.of("resistance", rig.cell().resistanceMilliohm())
+                            + draw.of("settling", rig.cell().settlingMilliohm());
+        }
+        return sum;
     }
 
     /**
@@ -189,18 +217,7 @@ final class RefereeLift {
      */
     private double liftOf(double emf, double ohm, int fans) {
         Unit unit = new Unit();
-        double low = 0.3 * emf;
-        double high = emf;
-        for (int i = 0; i < STEPS; i++) {
-            double split = (low + high) / 2;
-            double[] point = unit.at(split);
-            if (split + ohm * fans * unit.bus(point[1], point[0]) < emf) {
-                low = split;
-            } else {
-                high = split;
-            }
-        }
-        double[] point = unit.at(low);
+        double[] point = point(unit, emf, ohm, fans);
         var fan = rig.fan();
         if (fan.cutOffV().isPresent() && point[1] < fan.cutOffV().get()) {
             return 0;
@@ -226,6 +243,22 @@ final class RefereeLift {
                             * installed;
         }
         return lift;
+    }
+
+    /** Speed and terminal voltage of so many fans on one split behind one source. */
+    private double[] point(Unit unit, double emf, double ohm, int fans) {
+        double low = 0.3 * emf;
+        double high = emf;
+        for (int i = 0; i < STEPS; i++) {
+            double split = (low + high) / 2;
+            double[] point = unit.at(split);
+            if (split + ohm * fans * unit.bus(point[1], point[0]) < emf) {
+                low = split;
+            } else {
+                high = split;
+            }
+        }
+        return unit.at(low);
     }
 
     /** Idelchik's sharp-edged perforated plate, thrust at equal shaft power (momentum theory). */

@@ -53,6 +53,54 @@ record RefereeRig(
                 oneBus);
     }
 
+    RefereeRig withJudgedAtCharge(double other) {
+        return new RefereeRig(
+                elevationM,
+                temperatureC,
+                humidity,
+                other,
+                demand,
+                fan,
+                cell,
+                series,
+                extraMass,
+                interconnectMilliohm,
+                fansOfPack,
+                share,
+                trunk,
+                trunkJointMilliohm,
+                fuseMilliohm,
+                branch,
+                branchJointMilliohm,
+                cantDegrees,
+                partsKg,
+                oneBus);
+    }
+
+    RefereeRig withSeries(int other) {
+        return new RefereeRig(
+                elevationM,
+                temperatureC,
+                humidity,
+                judgedAtCharge,
+                demand,
+                fan,
+                cell,
+                other,
+                extraMass,
+                interconnectMilliohm,
+                fansOfPack,
+                share,
+                trunk,
+                trunkJointMilliohm,
+                fuseMilliohm,
+                branch,
+                branchJointMilliohm,
+                cantDegrees,
+                partsKg,
+                oneBus);
+    }
+
     int fans() {
         return fansOfPack.stream().mapToInt(Integer::intValue).sum();
     }
