@@ -3,7 +3,9 @@ package liftwright.review.referee;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.random.RandomGenerator;
 import liftwright.answer.Finding;
 import liftwright.answer.Remedy;
@@ -45,7 +47,7 @@ class RefusedRemediesTest {
 
     private static final class Tally {
         int rigs;
-        final int[] refused = new int[Rated.values().length];
+        final Map<Rated, Integer> refused = new EnumMap<>(Rated.class);
         int allowed;
     }
 
@@ -56,7 +58,7 @@ class RefusedRemediesTest {
         if (tally.rigs >= RIGS) {
             assertThat(tally.allowed).as("more cells allowed").isGreaterThan(RIGS / 10);
             for (Rated rated : Rated.values()) {
-                assertThat(tally.refused[rated.ordinal()])
+                assertThat(tally.refused.getOrDefault(rated, 0))
                         .as("more cells refused for %s", rated)
                         .isGreaterThan(RIGS / 30);
             }
@@ -84,7 +86,7 @@ class RefusedRemediesTest {
                 assertThat(breaksRated || breaksMach).as(as).isTrue();
                 if (!breaksMach) {
                     assertThat(reason.toString()).as(as).contains(rated.word);
-                    tally.refused[rated.ordinal()]++;
+                    tally.refused.merge(rated, 1, Integer::sum);
                 }
             } else {
                 assertThat(breaksRated || breaksMach).as(as).isFalse();
