@@ -143,7 +143,7 @@ final class ReviewVerb {
                                             + reason
                                             + " Nothing was written");
                 };
-        RigReading read = RigReading.of(kept);
+        RigReading read = RigReading.of(kept, source.read().beside());
         Rig rig =
                 read.rig()
                         .orElseThrow(

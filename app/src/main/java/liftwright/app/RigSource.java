@@ -1,8 +1,5 @@
 package liftwright.app;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import liftwright.rig.file.RigReading;
 
 /**
@@ -17,16 +14,11 @@ record RigSource(UserFile file, RigReading read) {
      * @throws UsageException when it cannot be read at all
      */
     static RigSource of(UserFile file) {
-        return new RigSource(file, RigReading.read(file.named(), file.read()));
+        return new RigSource(file, RigReading.read(file.named(), file.read(), file.folder()));
     }
 
-    /** Of the bytes of the file, so that an answer names what it answers about. */
+    /** Of the file and its tables, so that an answer names what it answers about. */
     String digest() {
-        try {
-            byte[] digest = MessageDigest.getInstance("SHA-256").digest(read.text().bytes());
-            return "sha256:" + HexFormat.of().formatHex(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+        return read.digest();
     }
 }

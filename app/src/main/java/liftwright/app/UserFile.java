@@ -11,6 +11,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import liftwright.rig.csv.Beside;
+import liftwright.rig.file.Folder;
 import liftwright.rig.file.RigFiles;
 
 /**
@@ -54,6 +56,11 @@ record UserFile(String named, Path path) {
         } catch (IOException e) {
             throw new UsageException("cannot read " + named + ": " + e.getMessage());
         }
+    }
+
+    /** What stands beside it. */
+    Beside folder() {
+        return new Folder(folderOf(path));
     }
 
     /**

@@ -25,6 +25,6 @@ final class Revised {
                 }
             }
         }
-        return Binder.bind(declaration).rig();
+        return Binder.bind(declaration, rig.tables()).rig();
     }
 }

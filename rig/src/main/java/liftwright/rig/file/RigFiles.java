@@ -28,11 +28,16 @@ public final class RigFiles {
      * @throws IOException if there is no such file or it cannot be read
      */
     public static byte[] read(Path path) throws IOException {
+        return read(path, YamlText.MOST_BYTES + 1);
+    }
+
+    /** The first {@code most} bytes of a file. */
+    static byte[] read(Path path, int most) throws IOException {
         if (Files.isDirectory(path)) {
             throw new IOException(path + " is a folder");
         }
         try (var in = Files.newInputStream(path)) {
-            return in.readNBytes(YamlText.MOST_BYTES + 1);
+            return in.readNBytes(most);
         }
     }
 

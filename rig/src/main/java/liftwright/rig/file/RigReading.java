@@ -1,14 +1,25 @@
 package liftwright.rig.file;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import liftwright.rig.Change;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
+import liftwright.rig.csv.Beside;
 import liftwright.rig.shape.RigReader;
+import liftwright.rig.shape.bind.Shelf;
 import liftwright.rig.text.RigText;
 
 /**
@@ -17,45 +28,110 @@ import liftwright.rig.text.RigText;
  *
  * @param text the file as it stands
  * @param rig the rig; empty when any problem is an error
- * @param problems everything wrong with the text or with what it says, in the order of the file
+ * @param problems everything wrong with the text or with what it says, in the order of the file,
+ *     then what is wrong with its tables
+ * @param tables SHA-256 of every table that was read, by its path, sorted
+ * @param beside where tables come from
  */
-public record RigReading(RigText text, Optional<Rig> rig, List<Problem> problems) {
+public record RigReading(
+        RigText text,
+        Optional<Rig> rig,
+        List<Problem> problems,
+        Map<String, String> tables,
+        Beside beside) {
 
     public RigReading {
         problems = List.copyOf(problems);
+        tables = Collections.unmodifiableMap(new TreeMap<>(tables));
     }
 
     /**
-     * Reads a file. Never throws, whatever stands in it.
+     * Reads a file without its folder: that it names a table is then a problem. Never throws,
+     * whatever stands in it.
      *
      * @param fileName as problems shall call it
      * @param bytes the file
      */
     public static RigReading read(String fileName, byte[] bytes) {
-        return of(RigText.read(fileName, bytes));
+        return read(fileName, bytes, Beside.NOTHING);
     }
 
-    /** What {@code text} declares. */
+    /**
+     * Reads a file and the tables that it names. Never throws, whatever stands in them.
+     *
+     * @param fileName as problems shall call it
+     * @param bytes the file
+     * @param beside what stands beside it, such as a {@link Folder}
+     */
+    public static RigReading read(String fileName, byte[] bytes, Beside beside) {
+        return of(RigText.read(fileName, bytes), beside);
+    }
+
+    /** What {@code text} declares, without its folder. */
     public static RigReading of(RigText text) {
+        return of(text, Beside.NOTHING);
+    }
+
+    /** What {@code text} and its tables declare. */
+    public static RigReading of(RigText text, Beside beside) {
         if (text.root().isEmpty()) {
-            return new RigReading(
+            return broken(
                     text,
-                    Optional.empty(),
-                    text.problems().isEmpty() ? List.of(nothing(text)) : text.problems());
+                    text.problems().isEmpty() ? List.of(nothing(text)) : text.problems(),
+                    beside);
         }
         if (text.problems().stream().anyMatch(RigReading::ends)) {
-            return new RigReading(text, Optional.empty(), text.problems());
+            return broken(text, text.problems(), beside);
         }
-        var read = RigReader.read(text.fileName(), text.root().get());
+        var shelf = Shelf.beside(text.fileName(), beside);
+        var read = RigReader.read(text.fileName(), text.root().get(), shelf);
+        var tables = new TreeMap<String, String>();
+        shelf.files().forEach((path, bytes) -> tables.put(path, sha256(bytes)));
         if (text.problems().isEmpty()) {
-            return new RigReading(text, read.rig(), read.problems());
+            return new RigReading(text, read.rig(), read.problems(), tables, beside);
         }
         var problems = new ArrayList<>(text.problems());
-        read.problems().stream().filter(p -> standsByItself(p, text)).forEach(problems::add);
+        var spoiled = new HashSet<Integer>();
+        text.problems().forEach(p -> spoiled.add(p.at().line()));
+        read.problems().stream()
+                .filter(p -> isOf(text, p) && standsByItself(p, text, spoiled))
+                .forEach(problems::add);
         problems.sort(
                 Comparator.comparingInt((Problem p) -> p.at().line())
                         .thenComparingInt(p -> p.at().column()));
-        return new RigReading(text, Optional.empty(), problems);
+        read.problems().stream().filter(p -> !isOf(text, p)).forEach(problems::add);
+        return new RigReading(text, Optional.empty(), problems, tables, beside);
+    }
+
+    private static RigReading broken(RigText text, List<Problem> problems, Beside beside) {
+        return new RigReading(text, Optional.empty(), problems, Map.of(), beside);
+    }
+
+    private static boolean isOf(RigText text, Problem problem) {
+        return problem.at().file().equals(text.fileName());
+    }
+
+    private static String sha256(byte[] bytes) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+
+    /**
+     * Names this file and its tables as they stand: SHA-256 of the bytes of the file where it has
+     * no tables, else of a line for the file and one for each table, {@code <hash> <path>}, the
+     * tables in the order of their paths.
+     */
+    public String digest() {
+        String own = sha256(text.bytes());
+        if (tables.isEmpty()) {
+            return "sha256:" + own;
+        }
+        var lines = new StringBuilder(own).append(" rig\n");
+        tables.forEach((path, hash) -> lines.append(hash).append(' ').append(path).append('\n'));
+        return "sha256:" + sha256(lines.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private static Problem nothing(RigText text) {
@@ -76,8 +152,8 @@ public record RigReading(RigText text, Optional<Rig> rig, List<Problem> problems
      * Whether a problem is one however the unread parts of the file may read: what seems to be
      * missing may stand in a line that a slip spoils.
      */
-    private static boolean standsByItself(Problem problem, RigText text) {
-        if (text.problems().stream().anyMatch(p -> p.at().line() == problem.at().line())) {
+    private static boolean standsByItself(Problem problem, RigText text, Set<Integer> spoiled) {
+        if (spoiled.contains(problem.at().line())) {
             return false;
         }
         return switch (problem.code()) {
@@ -131,7 +207,7 @@ public record RigReading(RigText text, Optional<Rig> rig, List<Problem> problems
     public Edit with(List<Change> changes) {
         return switch (text.with(changes)) {
             case RigText.Edit.Changed(var changed, var steps) ->
-                    new Edit.Changed(of(changed), steps);
+                    new Edit.Changed(of(changed, beside), steps);
             case RigText.Edit.Refused(var change, var reason) -> new Edit.Refused(change, reason);
         };
     }

@@ -4,6 +4,8 @@ import java.util.Optional;
 import liftwright.rig.Declaration;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.Rig;
+import liftwright.rig.csv.Beside;
+import liftwright.rig.shape.bind.Shelf;
 import liftwright.rig.shape.bind.WholeRig;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Problems;
@@ -18,23 +20,34 @@ public final class RigReader {
     private RigReader() {}
 
     /**
-     * Reads a whole file.
+     * Reads a whole file without its tables: that it names one is then a problem.
      *
      * @param fileName as problems shall call it
      * @param root the file as a tree with places
      */
     public static Read read(String fileName, Node root) {
-        return read(fileName, root, Declarations.of(root));
+        return read(fileName, root, Shelf.beside(fileName, Beside.NOTHING));
     }
 
-    static Read read(String fileName, Node root, Declaration declaration) {
+    /**
+     * Reads a whole file.
+     *
+     * @param fileName as problems shall call it
+     * @param root the file as a tree with places
+     * @param shelf gives the tables that it names
+     */
+    public static Read read(String fileName, Node root, Shelf shelf) {
+        return read(fileName, root, Declarations.of(root), shelf);
+    }
+
+    static Read read(String fileName, Node root, Declaration declaration, Shelf shelf) {
         var problems = new Problems(fileName, Shape::homesOf);
         Spot top = Spot.top(root.span());
         if (isOfAnotherFormat(root, top, problems)) {
             return new Read(Optional.empty(), problems.inOrder());
         }
         Optional<Fields> file = RigKeys.SECTION.read(root, top, problems);
-        Optional<Rig> rig = file.flatMap(f -> WholeRig.bind(f, declaration, problems));
+        Optional<Rig> rig = file.flatMap(f -> WholeRig.bind(f, declaration, shelf, problems));
         return new Read(rig, problems.inOrder());
     }
 

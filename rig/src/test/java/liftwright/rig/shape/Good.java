@@ -3,6 +3,7 @@ package liftwright.rig.shape;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import liftwright.rig.csv.Beside;
 
 /** A small rig that is right in every respect. */
 final class Good {
@@ -11,6 +12,12 @@ final class Good {
 
     static String text() {
         return resource("/format/small.yaml");
+    }
+
+    /** The tables that stand beside the saved files. */
+    static Beside.Fetched beside(String path) {
+        return new Beside.Fetched.Bytes(
+                resource("/format/" + path).getBytes(StandardCharsets.UTF_8));
     }
 
     static String resource(String name) {

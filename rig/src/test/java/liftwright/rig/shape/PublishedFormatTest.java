@@ -3,6 +3,7 @@ package liftwright.rig.shape;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import liftwright.rig.Rig;
@@ -28,7 +29,8 @@ class PublishedFormatTest {
         "v1-wearable, 24, 12, 36, 5",
         "v1-module, 8, 4, 12, 3",
         "v1-carrier, 4, 4, 8, 4",
-        "v1-every-key, 24, 7, 24, 5"
+        "v1-every-key, 24, 7, 24, 5",
+        "v1-measured, 12, 4, 16, 3"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -39,15 +41,17 @@ class PublishedFormatTest {
     }
 
     @Test
-    void oneSavedFileUsesEveryKeyOfTheFormat() {
+    void savedFilesUseEveryKeyOfTheFormat() {
         var used = new TreeSet<String>();
-        walk(Shape.root(), Texts.node(Good.resource("/format/v1-every-key.yaml")), used);
+        for (String name : List.of("v1-every-key", "v1-measured")) {
+            walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
+        }
         var all = new TreeSet<String>();
         for (Section section : Shape.sections().values()) {
             section.keys().forEach(k -> all.add(section.name() + ": " + k.name()));
         }
         all.removeAll(used);
-        assertThat(all).as("keys that the saved file leaves out").isEmpty();
+        assertThat(all).as("keys that the saved files leave out").isEmpty();
     }
 
     private static void walk(Kind<?> kind, Node node, Set<String> used) {

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
+import liftwright.rig.shape.bind.Shelf;
 import liftwright.rig.text.Node;
 import liftwright.rig.text.YamlText;
 
@@ -21,7 +22,7 @@ final class Texts {
     }
 
     static Read read(String yaml) {
-        return RigReader.read("rig.yaml", node(yaml));
+        return RigReader.read("rig.yaml", node(yaml), Shelf.beside("rig.yaml", Good::beside));
     }
 
     static Rig rig(String yaml) {

@@ -12,20 +12,25 @@ import liftwright.rig.book.OpenCircuitCurve;
 import liftwright.rig.book.PartsBook;
 import liftwright.rig.shape.kind.Either;
 import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Measure;
 import liftwright.rig.shape.kind.Nearest;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Spot;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.words.CellKeys;
+import liftwright.rig.table.CellTest;
+import liftwright.rig.table.CellTests;
 
 /** The cell types. */
 final class CellsBinder {
 
     private final Ledger ledger;
+    private final Shelf shelf;
 
-    CellsBinder(Ledger ledger) {
+    CellsBinder(Ledger ledger, Shelf shelf) {
         this.ledger = ledger;
+        this.shelf = shelf;
     }
 
     Map<String, CellType> bind(Map<String, Stated<Fields>> declared) {
@@ -35,23 +40,77 @@ final class CellsBinder {
     }
 
     private CellType type(String name, Fields fields) {
-        var curve = curve(fields);
+        Optional<CellTests> tests = fields.get(CellKeys.MEASURED).flatMap(this::tests);
+        boolean tested = tests.isPresent();
+        Optional<OpenCircuitCurve> curve =
+                tested && !fields.has(CellKeys.OPEN_CIRCUIT)
+                        ? Optional.empty()
+                        : Optional.of(curve(fields));
         return new CellType(
                 name,
                 ledger.value(fields, CellKeys.CHEMISTRY),
-                Optional.of(ledger.value(fields, CellKeys.CAPACITY)),
-                Optional.of(ledger.value(fields, CellKeys.RESISTANCE)),
+                declared(fields, CellKeys.CAPACITY, tested),
+                declared(fields, CellKeys.RESISTANCE, tested),
                 fields.get(CellKeys.SETTLING).orElse(List.of()).stream()
                         .map(Stated::value)
                         .map(this::settling)
                         .toList(),
                 ledger.value(fields, CellKeys.B),
                 ledger.value(fields, CellKeys.MASS),
-                Optional.of(curve.curve()),
+                curve.map(OpenCircuitCurve::curve),
                 doubt(fields, curve),
                 fields.get(CellKeys.CONTINUOUS),
                 fields.get(CellKeys.PEAK),
-                Optional.empty());
+                tests);
+    }
+
+    /**
+     * @param tested whether what is not declared is found from tests
+     */
+    private Optional<Quantity> declared(Fields fields, Key<Quantity> key, boolean tested) {
+        return tested ? fields.get(key) : Optional.of(ledger.value(fields, key));
+    }
+
+    /** Empty after a problem. */
+    private Optional<CellTests> tests(List<Stated<Fields>> stated) {
+        var runs = new ArrayList<CellTests.Run>();
+        stated.forEach(test -> run(test.value()).ifPresent(runs::add));
+        return runs.isEmpty() ? Optional.empty() : Optional.of(new CellTests(runs));
+    }
+
+    private Optional<CellTests.Run> run(Fields fields) {
+        int series = ledger.value(fields, CellKeys.TEST_SERIES);
+        int parallel = ledger.value(fields, CellKeys.TEST_PARALLEL);
+        double charge =
+                ledger.middle(
+                        ledger.value(fields, CellKeys.TEST_CHARGE),
+                        fields.spotOf(CellKeys.TEST_CHARGE));
+        boolean heldOut = ledger.value(fields, CellKeys.TEST_HELD_OUT);
+        return fields.get(CellKeys.TEST_TABLE)
+                .flatMap(
+                        path ->
+                                shelf.cellTest(
+                                        path,
+                                        fields.spotOf(CellKeys.TEST_TABLE),
+                                        ledger.problems()))
+                .map(test -> new CellTests.Run(ofOneCell(test, series, parallel), charge, heldOut));
+    }
+
+    private static CellTest ofOneCell(CellTest test, int series, int parallel) {
+        return series == 1 && parallel == 1
+                ? test
+                : new CellTest(
+                        test.file(),
+                        test.rows().stream()
+                                .map(
+                                        row ->
+                                                new CellTest.Row(
+                                                        row.line(),
+                                                        row.timeS(),
+                                                        row.currentA() / parallel,
+                                                        row.voltageV() / series,
+                                                        row.temperatureK()))
+                                .toList());
     }
 
     private CellType.Settling settling(Fields fields) {
@@ -60,15 +119,16 @@ final class CellsBinder {
                 ledger.value(fields, CellKeys.SETTLING_TIME));
     }
 
-    private Quantity doubt(Fields fields, OpenCircuitCurve curve) {
-        return curve.doubtV() == 0
+    private Quantity doubt(Fields fields, Optional<OpenCircuitCurve> curve) {
+        double doubtV = curve.map(OpenCircuitCurve::doubtV).orElse(0.0);
+        return doubtV == 0
                 ? fields.get(CellKeys.OPEN_CIRCUIT_DOUBT)
                         .orElse(Quantity.exact(0, Measure.VOLTAGE.dimension()))
                 : ledger.computed(
                         fields,
                         CellKeys.OPEN_CIRCUIT_DOUBT,
-                        "± " + Measure.VOLTAGE.show(curve.doubtV()),
-                        "parts book, " + curve.source());
+                        "± " + Measure.VOLTAGE.show(doubtV),
+                        "parts book, " + curve.map(OpenCircuitCurve::source).orElse(""));
     }
 
     private OpenCircuitCurve curve(Fields fields) {

@@ -9,13 +9,16 @@ import liftwright.rig.FanType;
 import liftwright.rig.Intake;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Measure;
+import liftwright.rig.shape.kind.Requirements;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.words.ControllerKeys;
 import liftwright.rig.shape.words.FanTypeKeys;
 import liftwright.rig.shape.words.IntakeKeys;
 import liftwright.rig.shape.words.MotorKeys;
 import liftwright.rig.shape.words.RotorKeys;
+import liftwright.rig.table.BenchTable;
 
 /** The fan types. */
 final class FanTypesBinder {
@@ -24,9 +27,11 @@ final class FanTypesBinder {
     private static final double OPEN_JET_SHARE = 0.5;
 
     private final Ledger ledger;
+    private final Shelf shelf;
 
-    FanTypesBinder(Ledger ledger) {
+    FanTypesBinder(Ledger ledger, Shelf shelf) {
         this.ledger = ledger;
+        this.shelf = shelf;
     }
 
     Map<String, FanType> bind(Map<String, Stated<Fields>> declared) {
@@ -50,6 +55,7 @@ final class FanTypesBinder {
                             "a hub smaller than the tip, " + Measure.LENGTH.show(tip.si()),
                             "");
         }
+        Optional<BenchTable> bench = bench(fields);
         return new FanType(
                 name,
                 ducted,
@@ -57,13 +63,13 @@ final class FanTypesBinder {
                 hub,
                 exitArea(fields, ducted, tip, hub),
                 ledger.value(fields, FanTypeKeys.MASS),
-                ledger.value(fields, FanTypeKeys.DATA),
-                performance(fields),
-                motor(Ledger.section(fields, FanTypeKeys.MOTOR)),
+                data(fields),
+                performance(fields, bench),
+                motor(fields, isFound(fields, bench)),
                 new FanType.Rotor(
                         Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.TOP_SPEED)),
                 controller(Ledger.section(fields, FanTypeKeys.CONTROLLER)),
-                fields.get(FanTypeKeys.INTAKE).map(this::intake),
+                fields.get(FanTypeKeys.INTAKE).map(intake -> intake(ledger, intake)),
                 ledger.computed(
                         fields,
                         FanTypeKeys.SWIRL,
@@ -91,7 +97,41 @@ final class FanTypesBinder {
                                 : "half the ring between hub and tip: an ideal open rotor");
     }
 
-    private FanType.Performance performance(Fields fields) {
+    private Optional<BenchTable> bench(Fields fields) {
+        return fields.get(FanTypeKeys.BENCH)
+                .flatMap(
+                        path ->
+                                shelf.bench(
+                                        path, fields.spotOf(FanTypeKeys.BENCH), ledger.problems()));
+    }
+
+    private FanType.Data data(Fields fields) {
+        return fields.has(FanTypeKeys.BENCH)
+                ? ledger.computed(
+                        fields, FanTypeKeys.DATA, "measured", "a bench table stands there")
+                : ledger.computed(
+                        fields,
+                        FanTypeKeys.DATA,
+                        "seller",
+                        "what is not said to be measured is worth 0.90 (+0.05/−0.15) of itself;"
+                                + " common practice");
+    }
+
+    /** Whether the motor's values can be found from rows; so too while no rows could be read. */
+    private static boolean isFound(Fields fields, Optional<BenchTable> bench) {
+        return fields.has(FanTypeKeys.BENCH) && bench.map(BenchTable::hasSpeeds).orElse(true);
+    }
+
+    private FanType.Performance performance(Fields fields, Optional<BenchTable> bench) {
+        if (bench.isEmpty()) {
+            return claimed(fields);
+        }
+        boolean claims = fields.has(FanTypeKeys.COEFFICIENTS) || fields.has(FanTypeKeys.AT_SPEED);
+        return new FanType.Performance.Measured(
+                bench.get(), claims ? Optional.of(claimed(fields)) : Optional.empty());
+    }
+
+    private FanType.Performance claimed(Fields fields) {
         Optional<Fields> coefficients = fields.get(FanTypeKeys.COEFFICIENTS);
         if (coefficients.isPresent()) {
             return new FanType.Performance.Coefficients(
@@ -105,14 +145,29 @@ final class FanTypesBinder {
                 ledger.value(point, FanTypeKeys.SHAFT_POWER));
     }
 
-    private FanType.Motor motor(Fields fields) {
+    /**
+     * @param found whether what is not declared is found from a bench table
+     */
+    private FanType.Motor motor(Fields type, boolean found) {
+        Fields fields = Ledger.section(type, FanTypeKeys.MOTOR);
+        if (!found && type.get(FanTypeKeys.MOTOR).isPresent()) {
+            for (var key : MotorKeys.FOUND_ON_A_BENCH) {
+                Requirements.require(fields, key, ledger.problems());
+            }
+        } else if (!found && type.has(FanTypeKeys.BENCH)) {
+            Requirements.require(type, FanTypeKeys.MOTOR, ledger.problems());
+        }
         return new FanType.Motor(
-                Optional.of(ledger.value(fields, MotorKeys.SPEED_CONSTANT)),
-                Optional.of(ledger.value(fields, MotorKeys.WINDING)),
-                Optional.of(ledger.value(fields, MotorKeys.NO_LOAD)),
+                motorValue(fields, MotorKeys.SPEED_CONSTANT, found),
+                motorValue(fields, MotorKeys.WINDING, found),
+                motorValue(fields, MotorKeys.NO_LOAD, found),
                 fields.get(MotorKeys.POLE_PAIRS)
                         .map(OptionalInt::of)
                         .orElseGet(OptionalInt::empty));
+    }
+
+    private Optional<Quantity> motorValue(Fields fields, Key<Quantity> key, boolean found) {
+        return found ? fields.get(key) : Optional.of(ledger.value(fields, key));
     }
 
     private FanType.Controller controller(Fields fields) {
@@ -129,7 +184,7 @@ final class FanTypesBinder {
                 ledger.value(fields, ControllerKeys.MASS));
     }
 
-    Intake intake(Fields fields) {
+    static Intake intake(Ledger ledger, Fields fields) {
         return new Intake(
                 fields.spot().path(),
                 ledger.value(fields, IntakeKeys.SCREEN),

@@ -36,7 +36,6 @@ final class FansBinder {
     private final Map<String, FanType> types;
     private final MountsBinder mounts;
     private final Parts parts;
-    private final FanTypesBinder typesBinder;
     private final Pattern pattern;
     private final Directions directions;
     private final Serials serials;
@@ -52,7 +51,6 @@ final class FansBinder {
         this.mounts = mounts;
         this.parts = parts;
         this.serials = serials;
-        this.typesBinder = new FanTypesBinder(ledger);
         this.pattern = new Pattern(ledger);
         this.directions = new Directions(ledger);
     }
@@ -117,7 +115,9 @@ final class FansBinder {
         String blows = ledger.value(group, FanKeys.BLOWS);
         Optional<Fields> cant = group.get(FanKeys.CANT);
         Optional<Intake> intake =
-                group.get(FanKeys.INTAKE).map(typesBinder::intake).or(type::intake);
+                group.get(FanKeys.INTAKE)
+                        .map(own -> FanTypesBinder.intake(ledger, own))
+                        .or(type::intake);
         Declared<Quantity> installation =
                 group.stated(FanKeys.INSTALLATION)
                         .map(FansBinder::declared)
@@ -188,7 +188,7 @@ final class FansBinder {
                         leans,
                         except.get(FanKeys.EXCEPT_SPIN).orElse(fan.spin()),
                         except.get(FanKeys.INTAKE)
-                                .map(typesBinder::intake)
+                                .map(own -> FanTypesBinder.intake(ledger, own))
                                 .or(() -> newType ? type.intake() : fan.intake()),
                         except.stated(FanKeys.INSTALLATION)
                                 .map(FansBinder::declared)

@@ -17,7 +17,6 @@ import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.words.FanKeys;
 import liftwright.rig.shape.words.PackKeys;
 import liftwright.rig.shape.words.RigKeys;
-import liftwright.rig.table.Tables;
 
 /** Binds all sections in the order in which they need each other. */
 public final class WholeRig {
@@ -29,10 +28,12 @@ public final class WholeRig {
      *
      * @param file what the file states
      * @param declaration the same as a tree, which the rig carries
+     * @param shelf gives the tables that the file names
      * @param problems takes what is wrong between the sections
      * @return empty when anything is wrong with the file, here or before
      */
-    public static Optional<Rig> bind(Fields file, Declaration declaration, Problems problems) {
+    public static Optional<Rig> bind(
+            Fields file, Declaration declaration, Shelf shelf, Problems problems) {
         var ledger = new Ledger(problems);
         var people = new PeopleBinder(ledger);
         String name = ledger.value(file, RigKeys.RIG);
@@ -46,8 +47,10 @@ public final class WholeRig {
 
         var mounts = new MountsBinder(ledger, worn);
         mounts.bind(file.get(RigKeys.MOUNTS).orElse(Map.of()));
-        var types = new FanTypesBinder(ledger).bind(file.get(RigKeys.FAN_TYPES).orElse(Map.of()));
-        var cells = new CellsBinder(ledger).bind(file.get(RigKeys.CELLS).orElse(Map.of()));
+        var types =
+                new FanTypesBinder(ledger, shelf)
+                        .bind(file.get(RigKeys.FAN_TYPES).orElse(Map.of()));
+        var cells = new CellsBinder(ledger, shelf).bind(file.get(RigKeys.CELLS).orElse(Map.of()));
 
         var parts = new Parts(ledger);
         Serials serials = serials(file, ledger);
@@ -83,7 +86,7 @@ public final class WholeRig {
                         others,
                         control,
                         declaration,
-                        Tables.NONE,
+                        shelf.tables(),
                         ledger.defaults()));
     }
 

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import liftwright.rig.Problem;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.text.Span;
@@ -19,6 +20,7 @@ public final class Problems {
     private final String fileName;
     private final Function<String, List<String>> homes;
     private final List<Problem> found = new ArrayList<>();
+    private final List<Problem> beside = new ArrayList<>();
     private final Set<String> told = new HashSet<>();
     private int errors;
     private int unusedAround;
@@ -65,6 +67,12 @@ public final class Problems {
         }
     }
 
+    /** What is wrong with a table beside the file: told after all that is wrong with the file. */
+    public void addBeside(List<Problem> problems) {
+        beside.addAll(problems);
+        errors += problems.size();
+    }
+
     /** Begins a value under a key that no question reads: it need not be said of each key in it. */
     void enterUnused() {
         unusedAround++;
@@ -83,12 +91,14 @@ public final class Problems {
         return errors;
     }
 
-    /** All of them in the order of the file. */
+    /** All of them in the order of the file, then those of the tables beside it. */
     public List<Problem> inOrder() {
-        return found.stream()
-                .sorted(
-                        Comparator.comparingInt((Problem p) -> p.at().line())
-                                .thenComparingInt(p -> p.at().column()))
+        return Stream.concat(
+                        found.stream()
+                                .sorted(
+                                        Comparator.comparingInt((Problem p) -> p.at().line())
+                                                .thenComparingInt(p -> p.at().column())),
+                        beside.stream())
                 .toList();
     }
 

@@ -22,16 +22,21 @@ public final class Requirements {
 
     /**
      * Whether the rules hold; also for those that can be asked only after maps were laid over each
-     * other. Where none of several keys stands, later rules are left: they speak of those keys.
+     * other. Where none of several keys stands, later rules of other kinds are left: they speak of
+     * those keys.
      */
     public static void check(Fields fields, List<Rule> rules, Problems problems) {
+        boolean whole = true;
         for (Rule rule : rules) {
+            if (!whole && !(rule instanceof Rule.AtLeastOne)) {
+                continue;
+            }
             switch (rule) {
                 case Rule.AtMostOne(var keys) -> atMostOne(fields, keys, problems);
                 case Rule.AtLeastOne(var keys) -> {
                     if (keys.stream().noneMatch(fields::has)) {
                         noneOf(fields, keys, problems);
-                        return;
+                        whole = false;
                     }
                 }
                 case Rule.Needs(var key, var others) -> {
@@ -63,6 +68,13 @@ public final class Requirements {
                 (one ? "no " : "none of ") + names(keys),
                 (one ? "" : "one of ") + names(keys),
                 "Add for instance “" + line(keys.getFirst()) + "”.");
+    }
+
+    /** Tells of a key that must be there for a reason that lies outside its section. */
+    public static void require(Fields fields, Key<?> key, Problems problems) {
+        if (!fields.has(key)) {
+            missing(fields, key, problems);
+        }
     }
 
     private static void missing(Fields fields, Key<?> key, Problems problems) {

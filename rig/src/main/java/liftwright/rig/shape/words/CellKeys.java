@@ -11,19 +11,24 @@ import liftwright.quantity.Quantity;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Either;
 import liftwright.rig.shape.kind.Fields;
+import liftwright.rig.shape.kind.FilePath;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.ListOf;
 import liftwright.rig.shape.kind.Measure;
 import liftwright.rig.shape.kind.Range;
 import liftwright.rig.shape.kind.Reference;
+import liftwright.rig.shape.kind.Rule;
 import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Text;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
+import liftwright.rig.shape.kind.YesNo;
 
 /** The section {@code cells}: one kind of cell. */
 public final class CellKeys {
+
+    private static final String FOUND = "**required**, unless “measured” stands there";
 
     public static final Key<String> CHEMISTRY =
             required(
@@ -32,17 +37,19 @@ public final class CellKeys {
                     "For people; the values below decide.",
                     "LiPo");
     public static final Key<Quantity> CAPACITY =
-            required(
+            open(
                     "capacity",
                     Amount.positive(Measure.CHARGE),
                     "Charge of a full cell.",
-                    "8 Ah ± 2 % each");
+                    "8 Ah ± 2 % each",
+                    FOUND);
     public static final Key<Quantity> RESISTANCE =
-            required(
+            open(
                     "resistance",
                     Amount.positive(Measure.RESISTANCE),
                     "Of one cell at once after the load changes, at 25 °C.",
-                    "0.9 mΩ ± 8 % each");
+                    "0.9 mΩ ± 8 % each",
+                    FOUND);
     public static final Key<Quantity> SETTLING_RESISTANCE =
             required(
                     "resistance",
@@ -86,13 +93,14 @@ public final class CellKeys {
     public static final Section CURVE_POINT =
             Section.of("open-circuit point", "Rest voltage at one charge.", AT_CHARGE, AT_VOLTAGE);
     public static final Key<Either.Of<String, List<Stated<Fields>>>> OPEN_CIRCUIT =
-            required(
+            open(
                     "open circuit",
                     new Either<>(
                             new Reference(Reference.To.OPEN_CIRCUIT),
                             new ListOf<>("points, charge rising", CURVE_POINT, 2, 500)),
                     "Rest voltage against charge: a curve of the parts book, or points.",
-                    "LiPo");
+                    "LiPo",
+                    FOUND);
     public static final Key<Quantity> OPEN_CIRCUIT_DOUBT =
             computed(
                     "open circuit doubt",
@@ -114,6 +122,61 @@ public final class CellKeys {
                     "Current of one cell for seconds.",
                     "280 A",
                     "not judged");
+
+    public static final Key<String> TEST_TABLE =
+            required(
+                    "table",
+                    new FilePath("a [cell test](tables.md#cell-test)", ".csv"),
+                    "Voltage under a known current over time.",
+                    "p80-100a.csv");
+    public static final Key<Quantity> TEST_CHARGE =
+            defaulted(
+                    "charge",
+                    Amount.of(Measure.SHARE, Range.upTo(1)),
+                    "100 %",
+                    "common practice: a test begins with a full cell",
+                    "Share of the capacity in the cell at the first row.",
+                    "100 %");
+    public static final Key<Integer> TEST_SERIES =
+            defaulted(
+                    "series",
+                    new Whole("cells in series", 1, 200),
+                    "1",
+                    "a single cell was tested",
+                    "Cells in series of what was tested.",
+                    "12");
+    public static final Key<Integer> TEST_PARALLEL =
+            defaulted(
+                    "parallel",
+                    new Whole("cells in parallel", 1, 200),
+                    "1",
+                    "a single cell was tested",
+                    "Cells in parallel of what was tested.",
+                    "2");
+    public static final Key<Boolean> TEST_HELD_OUT =
+            defaulted(
+                    "held out",
+                    new YesNo(),
+                    "no",
+                    "every test counts",
+                    "Whether the test only judges what was found from the others.",
+                    "yes");
+    public static final Section TEST_SECTION =
+            Section.of(
+                    "cell test",
+                    "One measured discharge of a cell or of a pack of such cells.",
+                    TEST_TABLE,
+                    TEST_CHARGE,
+                    TEST_SERIES,
+                    TEST_PARALLEL,
+                    TEST_HELD_OUT);
+    public static final Key<List<Stated<Fields>>> MEASURED =
+            open(
+                    "measured",
+                    new ListOf<>("tests", TEST_SECTION, 1, 50),
+                    "Tests of such cells; what is not declared is found from them.",
+                    "[{table: p80-100a.csv}, {table: pack-2.csv, series: 12, charge: 90 %}]",
+                    "what is declared counts");
 
     public static final Key<Integer> CYCLES =
             later(
@@ -195,23 +258,28 @@ public final class CellKeys {
 
     public static final Section SECTION =
             Section.of(
-                    "cell type",
-                    "One kind of cell.",
-                    CHEMISTRY,
-                    CAPACITY,
-                    RESISTANCE,
-                    SETTLING,
-                    B,
-                    MASS,
-                    OPEN_CIRCUIT,
-                    OPEN_CIRCUIT_DOUBT,
-                    CONTINUOUS,
-                    PEAK,
-                    AGEING,
-                    THERMAL,
-                    SHAPE,
-                    FORM,
-                    FULL);
+                            "cell type",
+                            "One kind of cell.",
+                            CHEMISTRY,
+                            CAPACITY,
+                            RESISTANCE,
+                            SETTLING,
+                            B,
+                            MASS,
+                            OPEN_CIRCUIT,
+                            OPEN_CIRCUIT_DOUBT,
+                            CONTINUOUS,
+                            PEAK,
+                            MEASURED,
+                            AGEING,
+                            THERMAL,
+                            SHAPE,
+                            FORM,
+                            FULL)
+                    .with(
+                            Rule.atLeastOne(CAPACITY, MEASURED),
+                            Rule.atLeastOne(RESISTANCE, MEASURED),
+                            Rule.atLeastOne(OPEN_CIRCUIT, MEASURED));
 
     private CellKeys() {}
 }

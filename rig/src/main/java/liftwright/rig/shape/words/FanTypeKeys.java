@@ -60,11 +60,11 @@ public final class FanTypeKeys {
                     "Of rotor, duct and motor.",
                     "0.74 kg ± 2 %");
     public static final Key<FanType.Data> DATA =
-            defaulted(
+            computed(
                     "data",
                     Word.of(FanType.Data.values(), ' '),
-                    "seller",
-                    "what is not said to be measured is worth 0.90 (+0.05/−0.15) of itself; common practice",
+                    "`measured` with a bench table, else `seller`: what is not said to be measured is worth"
+                            + " 0.90 (+0.05/−0.15) of itself; common practice",
                     "Who found the values.",
                     "measured");
 
@@ -96,7 +96,7 @@ public final class FanTypeKeys {
                     AT_SPEED_SECTION,
                     "One known point.",
                     "{speed: 26000 rpm, thrust: 92 N ± 3 %, shaft power: 4.6 kW ± 4 %}",
-                    "coefficients must stand there");
+                    "coefficients or a bench table must stand there");
 
     public static final Key<Quantity> K_THRUST =
             required(
@@ -122,20 +122,23 @@ public final class FanTypeKeys {
                     COEFFICIENTS_SECTION,
                     "Coefficients in place of a point.",
                     "{thrust: 1.24e-5 N·s²/rad² ± 3 %, torque: 2.28e-7 N·m·s²/rad² ± 4 %}",
-                    "“at speed” must stand there");
+                    "“at speed” or a bench table must stand there");
     public static final Key<String> BENCH =
-            later(
+            open(
                     "bench",
-                    new FilePath("a table of measured rows", ".csv"),
-                    "Measured rows of one fan on a stand.",
-                    "f140-bench.csv");
+                    new FilePath("a [bench table](tables.md#bench-table)", ".csv"),
+                    "Measured rows of fans of this type on a stand; they count in place of what is"
+                            + " claimed.",
+                    "f140-bench.csv",
+                    "the claim counts");
 
     public static final Key<Fields> MOTOR =
-            required(
+            open(
                     "motor",
                     MotorKeys.SECTION,
                     "The motor.",
-                    "{speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2.5 A}");
+                    "{speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2.5 A}",
+                    "**required**, unless a bench table with speeds tells its values");
     public static final Key<Fields> ROTOR =
             open(
                     "rotor",
@@ -216,7 +219,8 @@ public final class FanTypeKeys {
                             DRAG_AREA,
                             NOISE)
                     .with(
-                            Rule.atLeastOne(AT_SPEED, COEFFICIENTS),
+                            Rule.atLeastOne(AT_SPEED, COEFFICIENTS, BENCH),
+                            Rule.atLeastOne(MOTOR, BENCH),
                             Rule.atMostOne(AT_SPEED, COEFFICIENTS));
 
     private FanTypeKeys() {}

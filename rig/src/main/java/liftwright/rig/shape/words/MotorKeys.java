@@ -2,7 +2,6 @@ package liftwright.rig.shape.words;
 
 import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
-import static liftwright.rig.shape.kind.Key.required;
 
 import java.util.List;
 import liftwright.quantity.Quantity;
@@ -19,24 +18,34 @@ import liftwright.rig.shape.kind.Word;
 /** The motor of a fan type. */
 public final class MotorKeys {
 
+    private static final String FOUND = "**required**, unless a bench table with speeds tells it";
+
     public static final Key<Quantity> SPEED_CONSTANT =
-            required(
+            open(
                     "speed constant",
                     Amount.positive(Measure.SPEED_CONSTANT),
                     "Speed over voltage without load, at 20 °C.",
-                    "520 rpm/V ± 2 %");
+                    "520 rpm/V ± 2 %",
+                    FOUND);
     public static final Key<Quantity> WINDING =
-            required(
+            open(
                     "winding resistance",
                     Amount.positive(Measure.RESISTANCE),
                     "Between two leads, at 20 °C.",
-                    "12 mΩ ± 10 %");
+                    "12 mΩ ± 10 %",
+                    FOUND);
     public static final Key<Quantity> NO_LOAD =
-            required(
+            open(
                     "no-load current",
                     Amount.notNegative(Measure.CURRENT),
                     "Current without rotor.",
-                    "2.5 A ± 20 %");
+                    "2.5 A ± 20 %",
+                    FOUND);
+
+    /** What a bench table with speeds tells, so that it need not be declared. */
+    public static final List<Key<Quantity>> FOUND_ON_A_BENCH =
+            List.of(SPEED_CONSTANT, WINDING, NO_LOAD);
+
     public static final Key<Integer> POLE_PAIRS =
             open(
                     "pole pairs",
