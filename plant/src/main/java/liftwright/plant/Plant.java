@@ -8,6 +8,8 @@ import liftwright.plant.body.MassProperties;
 import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
 import liftwright.plant.parameters.ParameterTable;
+import liftwright.plant.supply.CellDraw;
+import liftwright.plant.supply.Cells;
 import liftwright.plant.supply.Network;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.PackBank;
@@ -73,6 +75,26 @@ public final class Plant {
     /** New scratch for one thread. */
     public Workspace workspace() {
         return new Workspace(network.newState(), fans.newUnits(), pose.mounts());
+    }
+
+    /** A run on the packs, for one thread. */
+    public Discharge discharge() {
+        Workspace own = workspace();
+        FansUnderOrder fans = new FansUnderOrder(network, own.units, rig.control().kind());
+        return new Discharge(this, own, fans, packs.newCells());
+    }
+
+    /** Turns the vector into what a run needs; see {@link Discharge#load}. */
+    void load(double[] p, CellDraw draw, Workspace own, FansUnderOrder under, Cells cells) {
+        double airK = air.temperatureK(p);
+        fans.load(p, air.densityKgpm3(p), true, true, true, under.units());
+        under.loaded();
+        wires.resistance(p, airK, own.network.chainOhm);
+        packs.load(p, table, draw, airK, cells);
+        pose.frames(p, own.frames, own.limb);
+        for (int fan = 0; fan < rig.fans().size(); fan++) {
+            under.upShare()[fan] = lines.upShare(p, own.frames, fan);
+        }
     }
 
     /** A new operating point to write into. */

@@ -14,7 +14,12 @@ public final class ImpossibleValueException extends RuntimeException {
     private final String parameter;
     private final double value;
 
-    ImpossibleValueException(String parameter, double value, Range range) {
+    /**
+     * @param parameter name of the parameter
+     * @param value its value, SI
+     * @param range what it can be; only its words leave this package
+     */
+    public ImpossibleValueException(String parameter, double value, Range range) {
         super(
                 String.format(
                         Locale.ROOT,

@@ -95,6 +95,11 @@ public final class ParameterTable {
         return found;
     }
 
+    /** Number of the declared input that puts a row in doubt; −1 if it is exact. */
+    public int inputOf(int row) {
+        return rows.get(row).input();
+    }
+
     /** A new vector of the declared values. */
     public double[] nominal() {
         return nominal.clone();

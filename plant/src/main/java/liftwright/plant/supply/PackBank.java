@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import liftwright.physics.CellLaw;
 import liftwright.plant.parameters.ParameterRows;
+import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.parameters.Range;
 import liftwright.rig.CellType;
 import liftwright.rig.Pack;
@@ -34,16 +35,21 @@ public final class PackBank {
             int interconnect,
             int charge,
             int temperature,
+            int capacity,
+            CellScatter capacityScatter,
+            CellScatter resistanceScatter,
             Cell cell) {}
 
     /** What a pack takes from its cells in lists. */
     private static final class Cell {
         private final int[] settling;
+        private final int[] settlingTime;
         private final double[] charge;
         private final double[] volt;
 
-        Cell(int[] settling, CellType.Curve openCircuit) {
+        Cell(int[] settling, int[] settlingTime, CellType.Curve openCircuit) {
             this.settling = settling;
+            this.settlingTime = settlingTime;
             charge = doubles(openCircuit.charge());
             volt = doubles(openCircuit.volt());
         }
@@ -88,7 +94,15 @@ public final class PackBank {
         RigPath type = RigPath.of("cells", cell.name());
         int cells = pack.series() * pack.parallel();
         int[] settling = new int[cell.settling().size()];
+        int[] settlingTime = new int[settling.length];
         for (int k = 0; k < settling.length; k++) {
+            settlingTime[k] =
+                    table.row(
+                            type.child("settling").child(Integer.toString(k + 1)).child("time"),
+                            "settling time " + (k + 1) + " of cell " + cell.name(),
+                            pack.id(),
+                            cell.settling().get(k).time(),
+                            Range.POSITIVE);
             settling[k] =
                     table.meanRow(
                             type.child("settling")
@@ -145,7 +159,16 @@ public final class PackBank {
                                                 kelvin,
                                                 Range.POSITIVE))
                         .orElse(-1),
-                new Cell(settling, declared(cell, cell.openCircuit())));
+                table.meanRow(
+                        type.child("capacity"),
+                        "capacity of cell " + cell.name(),
+                        pack.id(),
+                        cells,
+                        declared(cell, cell.capacity()),
+                        Range.POSITIVE),
+                CellScatter.of(pack, type.child("capacity"), declared(cell, cell.capacity())),
+                CellScatter.of(pack, type.child("resistance"), declared(cell, cell.resistance())),
+                new Cell(settling, settlingTime, declared(cell, cell.openCircuit())));
     }
 
     public List<Pack> packs() {
@@ -188,6 +211,66 @@ public final class PackBank {
             cell *= CellLaw.temperatureFactor(p[row.temperatureCoefficient], kelvin);
             ohm[k] = cell * row.series / row.parallel + p[row.interconnect];
         }
+    }
+
+    /** New numbers of all cells for one thread. */
+    public Cells newCells() {
+        Cells cells = new Cells(packs);
+        List<CellScatter> capacity = new ArrayList<>();
+        List<CellScatter> resistance = new ArrayList<>();
+        for (int k = 0; k < rows.length; k++) {
+            cells.openCharge[k] = rows[k].cell.charge;
+            cells.openVolt[k] = rows[k].cell.volt;
+            capacity.add(rows[k].capacityScatter);
+            resistance.add(rows[k].resistanceScatter);
+        }
+        CellScatter.spread(capacity, cells.start, cells.nominalCapacity);
+        CellScatter.spread(resistance, cells.start, cells.nominalResistance);
+        return cells;
+    }
+
+    /**
+     * Numbers of all cells at a vector.
+     *
+     * @param table the table that the vector belongs to
+     * @param draw how single cells differ from the mean of their pack
+     * @param airK temperature of packs that declare none, K
+     * @param cells overwritten
+     */
+    public void load(double[] p, ParameterTable table, CellDraw draw, double airK, Cells cells) {
+        for (int k = 0; k < rows.length; k++) {
+            Row row = rows[k];
+            double kelvin = row.temperature < 0 ? airK : p[row.temperature];
+            double warm = CellLaw.temperatureFactor(p[row.temperatureCoefficient], kelvin);
+            cells.warm[k] = warm;
+            cells.startCharge[k] = p[row.charge];
+            cells.capacityAs[k] = p[row.capacity];
+            cells.instantOhm[k] = p[row.instant] * warm;
+            cells.offsetV[k] = p[row.offset];
+            cells.interconnectOhm[k] = p[row.interconnect];
+            for (int pair = 0; pair < Cells.PAIRS; pair++) {
+                boolean there = pair < row.cell.settling.length;
+                int at = k * Cells.PAIRS + pair;
+                cells.slowOhm[at] = there ? p[row.cell.settling[pair]] * warm : 0;
+                // Capacitances do not change with temperature, so the time goes with resistance.
+                cells.slowS[at] = there ? p[row.cell.settlingTime[pair]] * warm : 1;
+            }
+            row.capacityScatter.load(
+                    draw,
+                    table,
+                    row.capacity,
+                    cells.nominalCapacity,
+                    cells.capacityOff,
+                    cells.start[k]);
+            row.resistanceScatter.load(
+                    draw,
+                    table,
+                    row.instant,
+                    cells.nominalResistance,
+                    cells.resistanceOff,
+                    cells.start[k]);
+        }
+        cells.scale();
     }
 
     /** Mean cell voltage of a pack: leads and links taken out, V. */

@@ -1,5 +1,6 @@
 package liftwright.plant.thrust;
 
+import java.util.Arrays;
 import liftwright.physics.FanUnit;
 import liftwright.plant.supply.Device;
 
@@ -8,25 +9,75 @@ public final class FanUnits implements Device {
 
     final double[] unit;
     final double[] duty;
+
+    /** Speed to hold instead of a duty, rad/s; negative where the duty counts. */
+    private final double[] heldRadps;
+
+    private final boolean[] stopped;
     private final double[] point;
     private final double[] account;
 
     FanUnits(int fans) {
         unit = new double[fans * FanUnit.COEFFICIENTS];
         duty = new double[fans];
+        heldRadps = new double[fans];
+        Arrays.fill(heldRadps, -1);
+        stopped = new boolean[fans];
         point = new double[fans * FanUnit.RESULTS];
         account = new double[FanUnit.ACCOUNTS];
     }
 
     @Override
     public void operate(int fan, double terminalV) {
-        FanUnit.operate(
-                unit,
-                fan * FanUnit.COEFFICIENTS,
-                terminalV,
-                duty[fan],
-                point,
-                fan * FanUnit.RESULTS);
+        int at = fan * FanUnit.COEFFICIENTS;
+        int to = fan * FanUnit.RESULTS;
+        if (stopped[fan]) {
+            Arrays.fill(point, to, to + FanUnit.RESULTS, 0);
+        } else if (heldRadps[fan] >= 0) {
+            FanUnit.holdSpeed(unit, at, terminalV, heldRadps[fan], point, to);
+        } else {
+            FanUnit.operate(unit, at, terminalV, duty[fan], point, to);
+        }
+    }
+
+    public int fans() {
+        return duty.length;
+    }
+
+    /** Orders a duty, 0 to 1. */
+    public void order(int fan, double share) {
+        duty[fan] = share;
+        heldRadps[fan] = -1;
+    }
+
+    /** Orders a thrust along the axis, ≥ 0 N; as much of it as full duty and current limit give. */
+    public void orderThrust(int fan, double newton) {
+        heldRadps[fan] = Math.sqrt(newton / unit[fan * FanUnit.COEFFICIENTS + FanUnit.THRUST]);
+    }
+
+    /** Stops a fan for good, or lets all run: it draws nothing, whatever is ordered. */
+    public void stop(int fan, boolean stays) {
+        stopped[fan] = stays;
+    }
+
+    public boolean isStopped(int fan) {
+        return stopped[fan];
+    }
+
+    /** Duty that {@link FanBank#load} or {@link #order} gave. */
+    public double orderedDuty(int fan) {
+        return duty[fan];
+    }
+
+    /** Thrust at the last point, N. */
+    public double thrustAtPointN(int fan) {
+        double speed = speedRadps(fan);
+        return unit[fan * FanUnit.COEFFICIENTS + FanUnit.THRUST] * speed * speed;
+    }
+
+    /** Whether the thrust ordered was beyond full duty or the current limit at the last point. */
+    public boolean falls(int fan) {
+        return point[fan * FanUnit.RESULTS + FanUnit.STATE] != FanUnit.FREE;
     }
 
     @Override

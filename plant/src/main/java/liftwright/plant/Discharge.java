@@ -1,0 +1,446 @@
+package liftwright.plant;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import liftwright.plant.supply.CellDraw;
+import liftwright.plant.supply.Cells;
+import liftwright.plant.supply.NetworkState;
+import liftwright.plant.supply.SupplyState;
+import liftwright.plant.supply.SupplyStepper;
+import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
+
+/**
+ * A run on the packs of one rig: hover, a throttle trace, hops with pauses. Steps the supply from
+ * event to event and notes when each pack reaches each limit. Allocates nothing per step; for one
+ * thread.
+ *
+ * <p>Cold motors, cell temperatures as at the start: heat joins when its laws do.
+ *
+ * <pre>{@code
+ * Discharge run = plant.discharge();
+ * run.load(plant.parameters().nominal(), new CellDraw.Expected());
+ * run.start();
+ * run.follow(new Order.Lift(plant.weightN(p)), 60, moment -> {});
+ * run.ended().ifPresent(end -> end.timeS());
+ * }</pre>
+ */
+public final class Discharge {
+
+    private static final int CAUSES = Cause.values().length;
+    private static final int MOST_SECANTS = 40;
+    private static final double TIME_ERROR_S = 1e-4;
+
+    /** Told of the start, of every step and of every event. */
+    @FunctionalInterface
+    public interface Watcher {
+        /** The run stands at a moment; its figures are those of that moment. */
+        void at(Discharge run);
+    }
+
+    /**
+     * An end of the run.
+     *
+     * @param cause what ended it
+     * @param timeS when, since the start, s
+     * @param part number of the pack (of the fan for {@link Cause#CUT_OFF}); empty where the whole
+     *     rig is meant
+     */
+    public record End(Cause cause, double timeS, Optional<Integer> part) {}
+
+    private final Plant plant;
+    private final Rig rig;
+    private final Workspace own;
+    private final NetworkState network;
+    private final FansUnderOrder fans;
+    private final SupplyStepper stepper;
+    private final Cells cells;
+    private final SupplyState state;
+    private final double[] leastV;
+    private final double[] peakA;
+    private final double[] cutOffV;
+    private final double[] reserve;
+
+    /** Time of each cause for each part (packs, then fans, then the rig); infinite if not yet. */
+    private final double[][] reachedS = new double[CAUSES][];
+
+    private boolean stopsAtFirst;
+    private boolean failed;
+
+    Discharge(Plant plant, Workspace own, FansUnderOrder fans, Cells cells) {
+        this.plant = plant;
+        this.rig = plant.rig();
+        this.own = own;
+        network = own.network;
+        this.fans = fans;
+        this.cells = cells;
+        stepper = new SupplyStepper(network, fans, cells);
+        state = stepper.newState();
+        int packs = rig.packs().size();
+        leastV = new double[packs];
+        peakA = new double[packs];
+        reserve = new double[packs];
+        Arrays.fill(leastV, rig.limits().si(LimitName.CELL_UNDER_LOAD));
+        Arrays.fill(reserve, rig.demands().reserve().si());
+        for (int k = 0; k < packs; k++) {
+            peakA[k] =
+                    rig.packs()
+                            .get(k)
+                            .cell()
+                            .peakCurrent()
+                            .map(most -> most.si())
+                            .orElse(Double.POSITIVE_INFINITY);
+        }
+        cutOffV = new double[rig.fans().size()];
+        for (int fan = 0; fan < cutOffV.length; fan++) {
+            cutOffV[fan] =
+                    rig.fans()
+                            .get(fan)
+                            .type()
+                            .controller()
+                            .cutOff()
+                            .map(volt -> volt.si())
+                            .orElse(Double.NEGATIVE_INFINITY);
+        }
+        for (Cause cause : Cause.values()) {
+            reachedS[number(cause)] = new double[parts(cause)];
+        }
+    }
+
+    private static int number(Cause cause) {
+        return switch (cause) {
+            case RESERVE -> 0;
+            case CELL_VOLTAGE -> 1;
+            case CELL_CURRENT -> 2;
+            case CUT_OFF -> 3;
+            case FULL_THROTTLE -> 4;
+            case EMPTY -> 5;
+        };
+    }
+
+    private int parts(Cause cause) {
+        return switch (cause) {
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> leastV.length;
+            case CUT_OFF -> cutOffV.length;
+            case FULL_THROTTLE -> 1;
+        };
+    }
+
+    /** Takes the numbers of a vector; the next {@link #start} begins with rested packs. */
+    public void load(double[] p, CellDraw draw) {
+        plant.load(p, draw, own, fans, cells);
+    }
+
+    /** Whether a run ends with the first limit of all, or goes on as long as it can. */
+    public void stopAtFirst(boolean stops) {
+        stopsAtFirst = stops;
+    }
+
+    /** Rested packs at their declared charge, nothing reached yet. */
+    public void start() {
+        state.reset();
+        for (double[] times : reachedS) {
+            Arrays.fill(times, Double.POSITIVE_INFINITY);
+        }
+        for (int fan = 0; fan < cutOffV.length; fan++) {
+            fans.units().stop(fan, false);
+        }
+        failed = false;
+    }
+
+    /**
+     * Follows an order for a time. Ends early when a cell is empty, when an ordered lift is beyond
+     * full throttle, or when there is no operating point.
+     *
+     * @param order what the fans do
+     * @param forS how long, s
+     * @param watcher told of every step
+     * @return whether it went on for the whole time
+     */
+    public boolean follow(Order order, double forS, Watcher watcher) {
+        double untilS = state.timeS() + forS;
+        fans.order(order);
+        failed |= !stepper.begin(cells, state);
+        if (failed) {
+            return false;
+        }
+        noteAll();
+        watcher.at(this);
+        while (!over() && state.timeS() < untilS) {
+            double before = state.timeS();
+            if (!stepper.step(untilS)) {
+                failed = stepper.failed();
+                return !failed;
+            }
+            locate(before);
+            if (failed) {
+                return false;
+            }
+            watcher.at(this);
+        }
+        return !over();
+    }
+
+    private boolean over() {
+        return (stopsAtFirst && firstS() < Double.POSITIVE_INFINITY)
+                || reached(Cause.EMPTY).isPresent()
+                || reached(Cause.FULL_THROTTLE).isPresent();
+    }
+
+    /** Notes what holds at the present moment, fans that stop included. */
+    private void noteAll() {
+        boolean again = true;
+        while (again) {
+            again = false;
+            for (Cause cause : Cause.values()) {
+                double[] times = reachedS[number(cause)];
+                for (int part = 0; part < times.length; part++) {
+                    if (times[part] > state.timeS() && distance(cause, part) <= 0) {
+                        times[part] = state.timeS();
+                        if (cause == Cause.CUT_OFF) {
+                            fans.units().stop(part, true);
+                            failed |= !stepper.restart();
+                            again = !failed;
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /** Finds what was reached within the last step, in the order of time. */
+    private void locate(double fromS) {
+        double h = stepper.lastStepS();
+        double first = 1;
+        boolean ends = false;
+        for (Cause cause : Cause.values()) {
+            double[] times = reachedS[number(cause)];
+            for (int part = 0; part < times.length; part++) {
+                if (times[part] < Double.POSITIVE_INFINITY || !(distance(cause, part) < 0)) {
+                    continue;
+                }
+                double share = root(cause, part, h);
+                times[part] = fromS + share * h;
+                if (changesTheRun(cause) && share <= first) {
+                    first = share;
+                    ends = true;
+                }
+                if (readOffTheNetwork(cause)) {
+                    failed |= !stepper.within(1);
+                } else {
+                    stepper.look(1);
+                }
+                if (failed) {
+                    return;
+                }
+            }
+        }
+        if (ends) {
+            forgetAfter(fromS + first * h);
+            failed |= !stepper.within(first);
+            if (!failed) {
+                noteAll();
+            }
+        }
+    }
+
+    private static boolean changesTheRun(Cause cause) {
+        return switch (cause) {
+            case CUT_OFF, FULL_THROTTLE, EMPTY -> true;
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT -> false;
+        };
+    }
+
+    private static boolean readOffTheNetwork(Cause cause) {
+        return switch (cause) {
+            case CUT_OFF, FULL_THROTTLE -> true;
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> false;
+        };
+    }
+
+    private void forgetAfter(double timeS) {
+        for (double[] times : reachedS) {
+            for (int part = 0; part < times.length; part++) {
+                if (times[part] > timeS) {
+                    times[part] = Double.POSITIVE_INFINITY;
+                }
+            }
+        }
+    }
+
+    /** Goes back into the last step, with the network where the cause is read off it. */
+    private boolean back(Cause cause, double share) {
+        if (readOffTheNetwork(cause)) {
+            failed |= !stepper.within(share);
+        } else {
+            stepper.look(share);
+        }
+        return !failed;
+    }
+
+    /** Share of the last step at which a distance falls to zero: the Illinois method. */
+    private double root(Cause cause, int part, double h) {
+        double high = 1;
+        double highD = distance(cause, part);
+        if (!back(cause, 0)) {
+            return 1;
+        }
+        double low = 0;
+        double lowD = distance(cause, part);
+        if (lowD <= 0) {
+            return 0;
+        }
+        for (int tries = 0; tries < MOST_SECANTS && (high - low) * h > TIME_ERROR_S; tries++) {
+            double share = high - highD * (high - low) / (highD - lowD);
+            if (!back(cause, share)) {
+                return 1;
+            }
+            double d = distance(cause, part);
+            if (d > 0) {
+                low = share;
+                lowD = d;
+                highD /= 2;
+            } else {
+                high = share;
+                highD = d;
+                lowD /= 2;
+            }
+            if (Math.abs(d) < 1e-12) {
+                break;
+            }
+        }
+        return high;
+    }
+
+    /** How far a limit is at the present moment; 0 or less where it is reached. */
+    private double distance(Cause cause, int part) {
+        return switch (cause) {
+            case RESERVE -> stepper.leastChargeLeft(part) - reserve[part];
+            case EMPTY -> stepper.leastChargeLeft(part);
+            case CELL_VOLTAGE -> stepper.leastCellV(part) - leastV[part];
+            case CELL_CURRENT ->
+                    peakA[part] - stepper.packA(part) / rig.packs().get(part).parallel();
+            case CUT_OFF ->
+                    fans.units().isStopped(part) || network.loadTerminalV(part) == 0
+                            ? Double.POSITIVE_INFINITY
+                            : network.loadTerminalV(part) - cutOffV[part];
+            case FULL_THROTTLE ->
+                    fans.order() instanceof Order.Lift ? fans.margin() : Double.POSITIVE_INFINITY;
+        };
+    }
+
+    /** When a cause first held anywhere, s since the start; empty if it never did. */
+    public OptionalDouble reached(Cause cause) {
+        double first = Double.POSITIVE_INFINITY;
+        for (double time : reachedS[number(cause)]) {
+            first = Math.min(first, time);
+        }
+        return first < Double.POSITIVE_INFINITY ? OptionalDouble.of(first) : OptionalDouble.empty();
+    }
+
+    /**
+     * When a cause first held in one part, s since the start; empty if it never did.
+     *
+     * @param part a pack; a fan for {@link Cause#CUT_OFF}; 0 for {@link Cause#FULL_THROTTLE}
+     */
+    public OptionalDouble reached(Cause cause, int part) {
+        double time = reachedS[number(cause)][part];
+        return time < Double.POSITIVE_INFINITY ? OptionalDouble.of(time) : OptionalDouble.empty();
+    }
+
+    /** The first limit of all; ties go to the cause and part that is listed first. */
+    public Optional<End> ended() {
+        Optional<End> first = Optional.empty();
+        for (Cause cause : List.of(Cause.values())) {
+            double[] times = reachedS[number(cause)];
+            for (int part = 0; part < times.length; part++) {
+                if (times[part] < first.map(End::timeS).orElse(Double.POSITIVE_INFINITY)) {
+                    Optional<Integer> where =
+                            cause == Cause.FULL_THROTTLE ? Optional.empty() : Optional.of(part);
+                    first = Optional.of(new End(cause, times[part], where));
+                }
+            }
+        }
+        return first;
+    }
+
+    /** Time of the first limit of all, s; infinite if none was reached. For loops. */
+    public double firstS() {
+        double first = Double.POSITIVE_INFINITY;
+        for (double[] times : reachedS) {
+            for (double time : times) {
+                first = Math.min(first, time);
+            }
+        }
+        return first;
+    }
+
+    /** First time of each cause that was reached. */
+    public Map<Cause, Double> firsts() {
+        Map<Cause, Double> firsts = new EnumMap<>(Cause.class);
+        for (Cause cause : Cause.values()) {
+            reached(cause).ifPresent(time -> firsts.put(cause, time));
+        }
+        return firsts;
+    }
+
+    /**
+     * Upward thrust that full throttle would give at the present charge and slow voltages, N. The
+     * run goes on as it was.
+     *
+     * @return empty where there is no operating point
+     */
+    public OptionalDouble fullThrottleLiftN() {
+        Order order = fans.order();
+        fans.order(new Order.Throttle(1));
+        boolean found = stepper.restart();
+        double liftN = fans.liftN();
+        fans.order(order);
+        failed |= !stepper.restart();
+        return found ? OptionalDouble.of(liftN) : OptionalDouble.empty();
+    }
+
+    /** Time since the start, s. */
+    public double timeS() {
+        return state.timeS();
+    }
+
+    /** Whether a point without a solution was met; then the run means nothing from there on. */
+    public boolean failed() {
+        return failed;
+    }
+
+    /** What the packs remember: charge passed and slow voltages. */
+    public SupplyState state() {
+        return state;
+    }
+
+    /** Voltages and currents at the present moment. */
+    public NetworkState network() {
+        return network;
+    }
+
+    /** The fans at the present moment. */
+    public FansUnderOrder fans() {
+        return fans;
+    }
+
+    /** Least cell voltage of a pack at the present moment, V. */
+    public double leastCellV(int pack) {
+        return stepper.leastCellV(pack);
+    }
+
+    /** Which of a pack's cells in series has it, from 1. */
+    public int weakestCell(int pack) {
+        return stepper.weakestGroup(pack) - cells.firstGroup(pack) + 1;
+    }
+
+    /** Share of charge left in the emptiest cell of a pack. */
+    public double leastChargeLeft(int pack) {
+        return stepper.leastChargeLeft(pack);
+    }
+}

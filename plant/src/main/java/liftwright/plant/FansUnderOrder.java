@@ -1,0 +1,303 @@
+package liftwright.plant;
+
+import liftwright.plant.supply.Consumer;
+import liftwright.plant.supply.Network;
+import liftwright.plant.supply.NetworkState;
+import liftwright.plant.thrust.FanUnits;
+import liftwright.rig.Control;
+
+/**
+ * All fans of a rig following an {@link Order} on whatever voltages the supply has. Cold motors.
+ * Allocates nothing in its loop; for one thread.
+ */
+public final class FansUnderOrder implements Consumer {
+
+    /** The lift ordered is met to this share of itself. */
+    private static final double MET = 1e-8;
+
+    private static final int MOST_TRIES = 60;
+
+    private final Network network;
+    private final FanUnits units;
+    private final boolean flightComputer;
+    private final double[] upShare;
+    private final double[] groupShare;
+    private Order order = new Order.Throttle(0);
+    private double throttle;
+    private double liftN;
+    private boolean reached;
+
+    /** Last throttle or thrust scale that gave an ordered lift: where the next search starts. */
+    private double lastThrottle;
+
+    /** Slope of the square root of lift there. */
+    private double lastSlope;
+
+    FansUnderOrder(Network network, FanUnits units, Control.Kind kind) {
+        this.network = network;
+        this.units = units;
+        flightComputer =
+                switch (kind) {
+                    case SHARED_THROTTLE -> false;
+                    case FLIGHT_COMPUTER -> true;
+                };
+        upShare = new double[units.fans()];
+        groupShare = new double[units.fans()];
+    }
+
+    /** Takes the duties that the units were loaded with as those of full throttle. */
+    void loaded() {
+        lastThrottle = 0;
+        for (int fan = 0; fan < groupShare.length; fan++) {
+            groupShare[fan] = units.orderedDuty(fan);
+            units.stop(fan, false);
+        }
+    }
+
+    double[] upShare() {
+        return upShare;
+    }
+
+    public void order(Order next) {
+        order = next;
+    }
+
+    public Order order() {
+        return order;
+    }
+
+    @Override
+    public boolean settle(double timeS, NetworkState supply) {
+        return switch (order) {
+            case Order.Throttle(double share) -> {
+                throttle(share);
+                yield solve(supply, true);
+            }
+            case Order.Ramp ramp -> {
+                throttles(ramp, (timeS - ramp.fromS()) / (ramp.toS() - ramp.fromS()));
+                yield solve(supply, true);
+            }
+            case Order.Thrusts(double[] thrustN) -> {
+                for (int fan = 0; fan < thrustN.length; fan++) {
+                    units.orderThrust(fan, thrustN[fan]);
+                }
+                boolean found = solve(supply, true);
+                throttle = greatestDuty();
+                reached = !anyFalls();
+                yield found;
+            }
+            case Order.Lift(double upwardN) ->
+                    flightComputer ? shareOut(upwardN, supply) : findThrottle(upwardN, supply);
+        };
+    }
+
+    private void throttles(Order.Ramp ramp, double part) {
+        throttle = 0;
+        for (int fan = 0; fan < groupShare.length; fan++) {
+            double share = ramp.from()[fan] + part * (ramp.to()[fan] - ramp.from()[fan]);
+            units.order(fan, share * groupShare[fan]);
+            throttle = Math.max(throttle, share);
+        }
+    }
+
+    private void throttle(double share) {
+        throttle = share;
+        for (int fan = 0; fan < groupShare.length; fan++) {
+            units.order(fan, share * groupShare[fan]);
+        }
+    }
+
+    private boolean solve(NetworkState supply, boolean meets) {
+        network.solve(supply, units);
+        double sum = 0;
+        for (int fan = 0; fan < upShare.length; fan++) {
+            if (network.isFed(fan)) {
+                sum += upShare[fan] * units.thrustAtPointN(fan);
+            }
+        }
+        liftN = sum;
+        reached = meets;
+        return supply.converged();
+    }
+
+    /**
+     * One throttle that gives the lift; full throttle where none does. The square root of lift is
+     * nearly straight in the throttle: chords between brackets, at first with the slope that the
+     * last search ended with.
+     */
+    private boolean findThrottle(double wantedN, NetworkState supply) {
+        double wanted = Math.sqrt(wantedN);
+        if (lastThrottle <= 0) {
+            throttle(1);
+            if (!solve(supply, liftN >= wantedN)) {
+                return false;
+            }
+            if (liftN < wantedN) {
+                reached = false;
+                return true;
+            }
+            lastSlope = Math.sqrt(liftN);
+            lastThrottle = wanted / lastSlope;
+        }
+        double low = 0;
+        double lowRoot = 0;
+        double high = Double.POSITIVE_INFINITY;
+        double highRoot = Double.POSITIVE_INFINITY;
+        double at = Math.min(1, lastThrottle);
+        double before = Double.NaN;
+        double rootBefore = Double.NaN;
+        for (int tries = 0; tries < MOST_TRIES; tries++) {
+            throttle(at);
+            if (!solve(supply, true)) {
+                return false;
+            }
+            double root = Math.sqrt(Math.max(liftN, 0));
+            if (tries > 0 && at != before) {
+                lastSlope = (root - rootBefore) / (at - before);
+            }
+            if (Math.abs(liftN - wantedN) <= MET * wantedN) {
+                lastThrottle = at;
+                return true;
+            }
+            if (root < wanted) {
+                if (at >= 1) {
+                    reached = false;
+                    return true;
+                }
+                low = at;
+                lowRoot = root;
+            } else {
+                high = at;
+                highRoot = root;
+            }
+            before = at;
+            rootBefore = root;
+            double next = at + (wanted - root) / lastSlope;
+            if (!(next > low && next < high) || tries > 6) {
+                next =
+                        high == Double.POSITIVE_INFINITY
+                                ? 1
+                                : tries % 3 == 0
+                                        ? (low + high) / 2
+                                        : low
+                                                + (high - low)
+                                                        * (wanted - lowRoot)
+                                                        / (highRoot - lowRoot);
+            }
+            at = Math.min(1, next);
+            if (high - low < 1e-12) {
+                break; // a jump: a fan that starts at a duty does so at once
+            }
+        }
+        lastThrottle = at;
+        return true;
+    }
+
+    /** Thrusts in proportion to what they lift; fans at their end leave theirs to the others. */
+    private boolean shareOut(double wantedN, NetworkState supply) {
+        double squares = 0;
+        for (int fan = 0; fan < upShare.length; fan++) {
+            if (network.isFed(fan) && !units.isStopped(fan) && upShare[fan] > 0) {
+                squares += upShare[fan] * upShare[fan];
+            }
+        }
+        if (squares == 0) {
+            throttle(0);
+            return solve(supply, false);
+        }
+        double scale = wantedN / squares;
+        for (int tries = 0; tries < MOST_TRIES; tries++) {
+            for (int fan = 0; fan < upShare.length; fan++) {
+                units.orderThrust(fan, Math.max(0, upShare[fan]) * scale);
+            }
+            if (!solve(supply, true)) {
+                return false;
+            }
+            throttle = greatestDuty();
+            double miss = wantedN - liftN;
+            if (miss <= MET * wantedN) {
+                return true;
+            }
+            double free = 0;
+            for (int fan = 0; fan < upShare.length; fan++) {
+                if (network.isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
+                    free += upShare[fan] * upShare[fan];
+                }
+            }
+            if (free == 0) {
+                reached = false;
+                return true;
+            }
+            scale += miss / free;
+        }
+        reached = false;
+        return true;
+    }
+
+    private boolean ended(int fan) {
+        return units.isStopped(fan) || units.falls(fan);
+    }
+
+    private boolean anyFalls() {
+        for (int fan = 0; fan < upShare.length; fan++) {
+            if (!network.isFed(fan) || ended(fan)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double greatestDuty() {
+        double most = 0;
+        for (int fan = 0; fan < upShare.length; fan++) {
+            if (network.isFed(fan)) {
+                most = Math.max(most, units.duty(fan));
+            }
+        }
+        return most;
+    }
+
+    /**
+     * Throttle at the last point, 0 to 1: the shared one, or the greatest duty where each fan has
+     * its own.
+     */
+    public double throttle() {
+        return throttle;
+    }
+
+    /**
+     * How far the order is from what the fans can do: what the throttle (or, with a flight
+     * computer, the least loaded fan) has left, 0 to 1; where the lift ordered was not reached,
+     * what is missing over what was ordered, below 0.
+     */
+    public double margin() {
+        if (order instanceof Order.Lift(double wantedN) && !reached) {
+            return liftN / wantedN - 1;
+        }
+        if (!flightComputer) {
+            return 1 - throttle;
+        }
+        double least = 1;
+        for (int fan = 0; fan < upShare.length; fan++) {
+            if (network.isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
+                least = Math.min(least, units.duty(fan));
+            }
+        }
+        return 1 - least;
+    }
+
+    /** Sum of the upward thrusts at the last point, N. */
+    public double liftN() {
+        return liftN;
+    }
+
+    /** Whether the thrust ordered was reached at the last point. */
+    public boolean reached() {
+        return reached;
+    }
+
+    /** The units at the last point. */
+    public FanUnits units() {
+        return units;
+    }
+}

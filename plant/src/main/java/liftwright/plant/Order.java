@@ -1,0 +1,40 @@
+package liftwright.plant;
+
+/** What the fans are told to do. */
+public sealed interface Order {
+
+    /**
+     * One throttle for all: the duty of each control group is so much of its full share.
+     *
+     * @param share 0 to 1
+     */
+    record Throttle(double share) implements Order {}
+
+    /**
+     * Throttles that run linearly in time between two moments.
+     *
+     * @param fromS first moment, s
+     * @param toS second moment, after the first, s
+     * @param from throttle of each fan at the first, 0 to 1
+     * @param to throttle of each fan at the second, 0 to 1
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
+    record Ramp(double fromS, double toS, double[] from, double[] to) implements Order {}
+
+    /**
+     * So much upward thrust in all. With a shared throttle one throttle is found that gives it; a
+     * flight computer shares it out in proportion to the upward share of each fan, and what a fan
+     * at full duty lacks the others give.
+     *
+     * @param upwardN &gt; 0, N
+     */
+    record Lift(double upwardN) implements Order {}
+
+    /**
+     * A thrust for each fan.
+     *
+     * @param thrustN along each axis, ≥ 0, N
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
+    record Thrusts(double[] thrustN) implements Order {}
+}

@@ -1,0 +1,193 @@
+package liftwright.plant.supply;
+
+import java.util.List;
+import liftwright.plant.parameters.ImpossibleValueException;
+import liftwright.plant.parameters.Range;
+import liftwright.rig.Pack;
+
+/**
+ * All cells of a rig in numbers, in one thread: what a run needs of them, at one vector. Cells side
+ * by side in a pack count as one group; groups count through the rig, pack by pack.
+ */
+public final class Cells {
+
+    /** Slow pairs that a cell can have; unused ones have no resistance. */
+    public static final int PAIRS = 2;
+
+    final int[] series;
+    final int[] parallel;
+
+    /** First group of each pack, and one more. */
+    final int[] start;
+
+    final double[] startCharge;
+    final double[] capacityAs;
+    final double[] instantOhm;
+
+    /** Factor of temperature on all resistances. */
+    final double[] warm;
+
+    final double[] offsetV;
+    final double[] interconnectOhm;
+    final double[] slowOhm;
+    final double[] slowS;
+    final double[][] openCharge;
+    final double[][] openVolt;
+
+    /** Deviations of single groups about their pack, and what they make: capacity, share of R0. */
+    final double[] nominalCapacity;
+
+    final double[] nominalResistance;
+    final double[] capacityOff;
+    final double[] resistanceOff;
+    final double[] perAs;
+    final double[] share;
+
+    Cells(List<Pack> packs) {
+        int count = packs.size();
+        series = packs.stream().mapToInt(Pack::series).toArray();
+        parallel = packs.stream().mapToInt(Pack::parallel).toArray();
+        start = new int[count + 1];
+        for (int k = 0; k < count; k++) {
+            start[k + 1] = start[k] + series[k];
+        }
+        startCharge = new double[count];
+        capacityAs = new double[count];
+        instantOhm = new double[count];
+        warm = new double[count];
+        offsetV = new double[count];
+        interconnectOhm = new double[count];
+        slowOhm = new double[count * PAIRS];
+        slowS = new double[count * PAIRS];
+        openCharge = new double[count][];
+        openVolt = new double[count][];
+        int groups = start[count];
+        nominalCapacity = new double[groups];
+        nominalResistance = new double[groups];
+        capacityOff = new double[groups];
+        resistanceOff = new double[groups];
+        perAs = new double[groups];
+        share = new double[groups];
+    }
+
+    /** Turns deviations into what the cells are. */
+    void scale() {
+        for (int k = 0; k < series.length; k++) {
+            for (int g = start[k]; g < start[k + 1]; g++) {
+                double own = capacityAs[k] + capacityOff[g];
+                if (!(own > 0)) {
+                    throw new ImpossibleValueException("capacity of a cell", own, Range.POSITIVE);
+                }
+                perAs[g] = 1 / (parallel[k] * own);
+                share[g] = 1 + warm[k] * resistanceOff[g] / instantOhm[k];
+            }
+        }
+    }
+
+    public int packs() {
+        return series.length;
+    }
+
+    /** Number of a pack's first group, counted through the rig. */
+    public int firstGroup(int pack) {
+        return start[pack];
+    }
+
+    /** Charge of a whole pack, A·s. */
+    public double packCapacityAs(int pack) {
+        return parallel[pack] * capacityAs[pack];
+    }
+
+    /** Share of charge left in a group after a pack gave so much, 1; may be negative. */
+    double chargeLeft(int pack, int group, double passedAs) {
+        return startCharge[pack] - passedAs * perAs[group];
+    }
+
+    /** Share of charge left in the group that has least, 1. */
+    public double leastChargeLeft(int pack, double passedAs) {
+        double most = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int g = start[pack]; g < start[pack + 1]; g++) {
+            most = Math.max(most, perAs[g]);
+            least = Math.min(least, perAs[g]);
+        }
+        return startCharge[pack] - passedAs * (passedAs >= 0 ? most : least);
+    }
+
+    /** Voltage of the pack behind its resistance R0: rest voltages less the slow ones, V. */
+    double emfV(int pack, double passedAs, double[] slowV) {
+        double sum = series[pack] * offsetV[pack];
+        double[] charge = openCharge[pack];
+        double[] volt = openVolt[pack];
+        int hint = 1;
+        for (int g = start[pack]; g < start[pack + 1]; g++) {
+            double left = chargeLeft(pack, g, passedAs);
+            hint = segment(charge, left, hint);
+            sum += between(charge, volt, left, hint);
+        }
+        for (int pair = 0; pair < PAIRS; pair++) {
+            sum -= series[pack] * slowV[pack * PAIRS + pair];
+        }
+        return sum;
+    }
+
+    /** Resistance that the pack shows at once, Ω. */
+    double packOhm(int pack) {
+        return series[pack] * instantOhm[pack] / parallel[pack] + interconnectOhm[pack];
+    }
+
+    /** Number of the group with the least voltage under a current. */
+    public int weakest(int pack, double passedAs, double[] slowV, double packA) {
+        int weakest = start[pack];
+        double least = Double.POSITIVE_INFINITY;
+        for (int g = start[pack]; g < start[pack + 1]; g++) {
+            double volt = groupV(pack, g, passedAs, slowV, packA);
+            if (volt < least) {
+                least = volt;
+                weakest = g;
+            }
+        }
+        return weakest;
+    }
+
+    /** Least voltage of a cell under a current, V. */
+    public double leastCellV(int pack, double passedAs, double[] slowV, double packA) {
+        return groupV(pack, weakest(pack, passedAs, slowV, packA), passedAs, slowV, packA);
+    }
+
+    private double groupV(int pack, int group, double passedAs, double[] slowV, double packA) {
+        double left = chargeLeft(pack, group, passedAs);
+        double[] charge = openCharge[pack];
+        double open = between(charge, openVolt[pack], left, segment(charge, left, 1));
+        double volt =
+                open + offsetV[pack] - share[group] * instantOhm[pack] * packA / parallel[pack];
+        for (int pair = 0; pair < PAIRS; pair++) {
+            volt -= slowV[pack * PAIRS + pair];
+        }
+        return volt;
+    }
+
+    /** Upper end of the segment that holds {@code at}; a guess is tried first. */
+    private static int segment(double[] points, double at, int hint) {
+        int k = hint;
+        while (k < points.length - 1 && at > points[k]) {
+            k++;
+        }
+        while (k > 1 && at <= points[k - 1]) {
+            k--;
+        }
+        return k;
+    }
+
+    /** Linear between points, the end values held beyond the ends. */
+    private static double between(double[] points, double[] values, double at, int upper) {
+        if (at <= points[upper - 1]) {
+            return values[upper - 1];
+        }
+        if (at >= points[upper]) {
+            return values[upper];
+        }
+        double share = (at - points[upper - 1]) / (points[upper] - points[upper - 1]);
+        return values[upper - 1] + share * (values[upper] - values[upper - 1]);
+    }
+}

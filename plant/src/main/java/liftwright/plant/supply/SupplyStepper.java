@@ -1,0 +1,252 @@
+package liftwright.plant.supply;
+
+/**
+ * The one stepper of charge. The order within a moment is duty → network → Ω → (heat) → charge: the
+ * {@link Consumer} sets duties and solves the network, where the fans' speeds follow; the currents
+ * found then move charge and slow voltages.
+ *
+ * <p>Within a step the packs' currents run linearly between its ends. Charge is then a parabola and
+ * each slow voltage dv/dt = i/C − v/(RC) has its exact solution, however short RC is. The current
+ * at the far end is predicted with that at the near end held (order 1), found there, and found once
+ * more at the corrected end (order 2), where it serves as the near end of the next step. What the
+ * last correction changes tells the error of the step.
+ *
+ * <p>Allocates nothing per step. Not for several threads.
+ *
+ * <pre>{@code
+ * stepper.begin(cells, state);            // state reset or copied from a run that ended
+ * while (state.timeS() < 60 && stepper.step(60)) {
+ *     stepper.network().packA(0);         // now
+ * }
+ * }</pre>
+ */
+public final class SupplyStepper {
+
+    /** Error of one step allowed in charge, as a share of a pack's capacity. */
+    private static final double CHARGE_ERROR = 1e-5;
+
+    private static final double FIRST_STEP_S = 0.5;
+    private static final double LEAST_STEP_S = 1e-6;
+    private static final double LONGEST_STEP_S = 60;
+
+    private final NetworkState network;
+    private final Consumer consumer;
+    private final SupplyState start;
+    private final SupplyState end;
+
+    /** Currents now, at the near and far end of the last step, and scratch. */
+    private final double[] presentA;
+
+    private final double[] nearA;
+    private final double[] farA;
+    private final double[] foundA;
+
+    private Cells cells;
+    private SupplyState state;
+    private double nextS;
+    private double lastS;
+    private boolean failed;
+
+    /**
+     * @param network scratch that the consumer solves
+     * @param cells numbers of the cells; replaced by {@link #begin}
+     */
+    public SupplyStepper(NetworkState network, Consumer consumer, Cells cells) {
+        this.network = network;
+        this.consumer = consumer;
+        this.cells = cells;
+        start = new SupplyState(cells.packs());
+        end = new SupplyState(cells.packs());
+        state = start;
+        presentA = new double[cells.packs()];
+        nearA = new double[cells.packs()];
+        farA = new double[cells.packs()];
+        foundA = new double[cells.packs()];
+    }
+
+    /** A state for the packs of this rig. */
+    public SupplyState newState() {
+        return new SupplyState(cells.packs());
+    }
+
+    /**
+     * Starts at a state and finds the operating point there.
+     *
+     * @param at moved by the steps that follow
+     * @return whether there is an operating point
+     */
+    public boolean begin(Cells of, SupplyState at) {
+        cells = of;
+        state = at;
+        nextS = FIRST_STEP_S;
+        lastS = 0;
+        failed = !evaluate(state, presentA);
+        return !failed;
+    }
+
+    /**
+     * Finds the operating point at the present state anew, after orders have changed at once.
+     *
+     * @return whether there is one
+     */
+    public boolean restart() {
+        nextS = Math.min(nextS, FIRST_STEP_S);
+        failed = !evaluate(state, presentA);
+        return !failed;
+    }
+
+    /**
+     * Goes one step, as long as its error allows.
+     *
+     * @param untilS time not to step beyond, s
+     * @return whether time moved; else it is {@code untilS}, or there is no operating point
+     */
+    public boolean step(double untilS) {
+        double left = untilS - state.timeS;
+        if (failed || left <= 0) {
+            return false;
+        }
+        start.copyFrom(state);
+        System.arraycopy(presentA, 0, nearA, 0, nearA.length);
+        while (true) {
+            // Two halves rather than a step and a sliver.
+            double h = nextS >= left ? left : Math.min(nextS, left / 2);
+            double error = attempt(h);
+            if (error <= 1) {
+                double grow = 0.9 / Math.cbrt(Math.max(error, 1e-6));
+                nextS = Math.min(LONGEST_STEP_S, Math.max(h, nextS) * Math.min(grow, 4));
+                lastS = h;
+                if (h == left) {
+                    end.timeS = untilS; // without the rounding of a sum
+                }
+                look(1);
+                return true;
+            }
+            if (h <= LEAST_STEP_S) {
+                failed = true;
+                return false;
+            }
+            double shrink = error < Double.POSITIVE_INFINITY ? 0.9 / Math.cbrt(error) : 0.25;
+            nextS = Math.max(LEAST_STEP_S, h * Math.clamp(shrink, 0.1, 0.5));
+        }
+    }
+
+    /**
+     * Looks back into the last step without solving the network: charge, slow voltages and currents
+     * as they run within the step. Look at 1 again before anything else is done.
+     *
+     * @param share of the last step, 0 to 1
+     */
+    public void look(double share) {
+        if (share == 1) {
+            state.copyFrom(end);
+            System.arraycopy(foundA, 0, presentA, 0, presentA.length);
+            return;
+        }
+        for (int k = 0; k < presentA.length; k++) {
+            presentA[k] = nearA[k] + share * (farA[k] - nearA[k]);
+        }
+        move(start, nearA, presentA, lastS * share, state);
+    }
+
+    /** Error of a step over what is allowed; infinite where a point was not found. */
+    private double attempt(double h) {
+        move(start, nearA, nearA, h, end);
+        if (!evaluate(end, farA)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        move(start, nearA, farA, h, end);
+        if (!evaluate(end, foundA)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double worst = 0;
+        for (int k = 0; k < foundA.length; k++) {
+            double charge = h / 2 * Math.abs(foundA[k] - farA[k]);
+            worst = Math.max(worst, charge / (CHARGE_ERROR * cells.packCapacityAs(k)));
+        }
+        return worst;
+    }
+
+    /**
+     * Goes back into the last step and finds the operating point there. The present state moves;
+     * the next step starts from it.
+     *
+     * @param share of the last step, 0 to 1
+     * @return whether there is an operating point
+     */
+    public boolean within(double share) {
+        look(share);
+        failed = !evaluate(state, presentA);
+        return !failed;
+    }
+
+    private void move(SupplyState from, double[] nearA, double[] farA, double h, SupplyState to) {
+        to.timeS = from.timeS + h;
+        for (int k = 0; k < nearA.length; k++) {
+            to.passedAs[k] = from.passedAs[k] + h * (nearA[k] + farA[k]) / 2;
+            for (int pair = 0; pair < Cells.PAIRS; pair++) {
+                int at = k * Cells.PAIRS + pair;
+                double ohm = cells.slowOhm[at];
+                if (ohm == 0) {
+                    continue;
+                }
+                double part = h / cells.slowS[at];
+                double stays = Math.exp(-part);
+                double near = nearA[k] / cells.parallel[k];
+                double rise = (farA[k] - nearA[k]) / cells.parallel[k];
+                double gone = -Math.expm1(-part);
+                double lag = part > 1e-4 ? 1 - gone / part : part / 2 * (1 - part / 3);
+                to.slowV[at] = from.slowV[at] * stays + ohm * (near * gone + rise * lag);
+            }
+        }
+    }
+
+    private boolean evaluate(SupplyState at, double[] packA) {
+        for (int k = 0; k < packA.length; k++) {
+            network.emfV[k] = cells.emfV(k, at.passedAs[k], at.slowV);
+            network.packOhm[k] = cells.packOhm(k);
+        }
+        if (!consumer.settle(at.timeS, network)) {
+            return false;
+        }
+        for (int k = 0; k < packA.length; k++) {
+            packA[k] = network.packA(k);
+        }
+        return true;
+    }
+
+    /** Current of a pack now, A. */
+    public double packA(int pack) {
+        return presentA[pack];
+    }
+
+    /** The network at the last point solved: the present state, unless one only looked back. */
+    public NetworkState network() {
+        return network;
+    }
+
+    /** Least cell voltage of a pack now, V. */
+    public double leastCellV(int pack) {
+        return cells.leastCellV(pack, state.passedAs[pack], state.slowV, presentA[pack]);
+    }
+
+    /** Group of cells with that voltage, counted through the rig. */
+    public int weakestGroup(int pack) {
+        return cells.weakest(pack, state.passedAs[pack], state.slowV, presentA[pack]);
+    }
+
+    /** Share of charge left in the emptiest cell of a pack now; may be a little below 0. */
+    public double leastChargeLeft(int pack) {
+        return cells.leastChargeLeft(pack, state.passedAs[pack]);
+    }
+
+    /** Length of the last step, s. */
+    public double lastStepS() {
+        return lastS;
+    }
+
+    /** Whether no operating point was found. */
+    public boolean failed() {
+        return failed;
+    }
+}
