@@ -43,6 +43,7 @@ public final class ProblemsJson {
     private static void problem(JsonText json, Problem problem) {
         json.member("severity", problem.code().isError() ? "error" : "note");
         json.member("code", problem.code().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.member("file", problem.at().file());
         json.name("line").whole(problem.at().line());
         json.name("column").whole(problem.at().column());
         json.member("path", problem.at().path());

@@ -6,9 +6,14 @@ import liftwright.rig.Problem;
 /** What is wrong with a rig file, for a terminal: each problem at its place. */
 public final class ProblemReport {
 
+    /** Most problems, and most notes, that are printed one by one. */
+    public static final int MOST = 50;
+
     private ProblemReport() {}
 
     /**
+     * At most {@value #MOST} of them; of the rest, how many there are.
+     *
      * @param file as the user named it
      * @param summary what the file holds, in words, for one without an error
      * @param problems in the order of the file; notes among them
@@ -22,7 +27,17 @@ public final class ProblemReport {
         } else {
             String count = errors.size() == 1 ? "1 problem" : errors.size() + " problems";
             paper.block(0, 2, Paper.Ink.STOPS, file + " does not read as a rig: " + count);
-            errors.forEach(problem -> write(paper, problem));
+            errors.stream().limit(MOST).forEach(problem -> write(paper, problem));
+            if (errors.size() > MOST) {
+                paper.blank();
+                paper.block(
+                        0,
+                        2,
+                        Paper.Ink.STOPS,
+                        "and "
+                                + (errors.size() - MOST)
+                                + " more; mend these first, or see all with --json");
+            }
         }
         notes(paper, problems);
         return paper.toString();
@@ -50,9 +65,12 @@ public final class ProblemReport {
             return;
         }
         paper.heading("Read, used by no question yet");
-        for (Problem note : notes) {
+        for (Problem note : notes.subList(0, Math.min(MOST, notes.size()))) {
             paper.block(
                     2, 4, Paper.Ink.PLAIN, "line " + note.at().line() + ": " + note.at().path());
+        }
+        if (notes.size() > MOST) {
+            paper.block(2, 4, Paper.Ink.PLAIN, "and " + (notes.size() - MOST) + " more");
         }
     }
 }

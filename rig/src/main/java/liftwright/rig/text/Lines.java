@@ -1,6 +1,7 @@
 package liftwright.rig.text;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Where the lines of a text begin. A line ends at a line feed, a carriage return, or both together,
@@ -10,6 +11,9 @@ final class Lines {
 
     private final String text;
     private final int[] starts;
+
+    /** Where the second halves of characters beyond the basic plane stand. */
+    private final int[] halves;
 
     Lines(String text) {
         this.text = text;
@@ -26,6 +30,10 @@ final class Lines {
             }
         }
         starts = Arrays.copyOf(found, count);
+        halves =
+                IntStream.range(1, text.length())
+                        .filter(i -> Character.isSurrogatePair(text.charAt(i - 1), text.charAt(i)))
+                        .toArray();
     }
 
     /** How many lines there are, the last one perhaps empty. */
@@ -62,6 +70,12 @@ final class Lines {
     Span span(int from, int to) {
         int line = indexOf(from);
         int start = Math.min(starts[line], from);
-        return new Span(from, to, line + 1, text.codePointCount(start, from) + 1);
+        return new Span(
+                from, to, line + 1, from - start - (halvesBefore(from) - halvesBefore(start)) + 1);
+    }
+
+    private int halvesBefore(int offset) {
+        int at = Arrays.binarySearch(halves, offset);
+        return at >= 0 ? at : -at - 1;
     }
 }
