@@ -63,7 +63,11 @@ public final class Checks {
         }
         for (Evidence.Law law : evidence.laws()) {
             if (!law.within()) {
-                doubts.add("the law \"" + law.name() + "\" was used outside " + law.validity());
+                doubts.add(
+                        "the law \""
+                                + law.name()
+                                + "\" was used outside its range: "
+                                + law.validity());
             }
         }
         return doubts;

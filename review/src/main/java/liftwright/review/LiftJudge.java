@@ -1,9 +1,11 @@
 package liftwright.review;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.answer.Outcome;
 import liftwright.numerics.Work;
 import liftwright.plant.Effects;
@@ -93,17 +95,49 @@ final class LiftJudge {
         if (nominal.closure() > LiftChecks.POWER_CLOSURE) {
             reasons.add("the power of the network does not close");
         }
-        plant.limits(p, nominal).stream()
-                .filter(
-                        limit ->
-                                limit.kind() == OperatingLimit.Kind.INTAKE_LOSS && limit.exceeded())
-                .forEach(
-                        limit ->
-                                reasons.add(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "the intake of %s loses more than the law covers: a measured pressure–flow curve would tell",
-                                                limit.part())));
+        Set<OperatingLimit.Kind> seen = EnumSet.noneOf(OperatingLimit.Kind.class);
+        for (OperatingLimit limit : plant.limits(p, nominal)) {
+            if (limit.exceeded() && seen.add(limit.kind())) {
+                beyondItsLaw(limit).ifPresent(reasons::add);
+            }
+        }
         return reasons;
+    }
+
+    /** Said once for each law, at the first part that leaves it. */
+    private static Optional<String> beyondItsLaw(OperatingLimit limit) {
+        return switch (limit.kind()) {
+            case INTAKE_LOSS ->
+                    Optional.of(
+                            "the intake of "
+                                    + limit.part()
+                                    + " loses more than the law covers: a measured pressure–flow"
+                                    + " curve would tell");
+            case TIP_MACH ->
+                    Optional.of(
+                            "the blade tips of "
+                                    + limit.part()
+                                    + " are faster than the law covers: thrust measured at that"
+                                    + " speed would tell");
+            case ROTOR_SPEED,
+                    ELECTRICAL_SPEED,
+                    CONTROLLER_VOLTAGE,
+                    CAPACITOR_VOLTAGE,
+                    CONTROLLER_CURRENT,
+                    CUT_OFF,
+                    JOINT_CURRENT,
+                    FUSE_CURRENT,
+                    FUSE_BREAKING,
+                    FUSE_VOLTAGE,
+                    CONTACTOR_CURRENT,
+                    CONTACTOR_BREAKING,
+                    CONTACTOR_VOLTAGE,
+                    CELL_UNDER_LOAD,
+                    CELL_CONTINUOUS_CURRENT,
+                    CELL_PEAK_CURRENT,
+                    REVERSE_CURRENT,
+                    HAZARDOUS_VOLTAGE ->
+                    Optional.empty();
+        };
     }
 }

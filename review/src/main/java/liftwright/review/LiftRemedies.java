@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
@@ -45,10 +46,16 @@ final class LiftRemedies {
             if (work.stopped()) {
                 break;
             }
-            size(candidate).ifPresent(remedies::add);
+            size(candidate).filter(this::isWorthSaying).ifPresent(remedies::add);
         }
         remedies.sort(Comparator.comparingInt(LiftRemedies::rank));
         return remedies;
+    }
+
+    /** Where lift suffices and only a law is left, more lift is no help. */
+    private boolean isWorthSaying(Remedy remedy) {
+        return before.byNumbers() != Outcome.HOLDS
+                || remedy.effect() instanceof Remedy.Effect.Clears;
     }
 
     private static int rank(Remedy remedy) {

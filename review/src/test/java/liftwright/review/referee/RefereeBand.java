@@ -56,9 +56,18 @@ final class RefereeBand {
         return low() >= demand ? Says.MET : high() < demand ? Says.MISSED : Says.OPEN;
     }
 
-    /** The decision where sampling noise cannot have made it. */
+    /** The decision where the noise of so many draws cannot have made it. */
     Optional<Says> certain(double demand) {
-        double noise = 5 * endError();
+        return certain(demand, sorted.length);
+    }
+
+    /**
+     * The same with the distance that the noise of a smaller sample asks for.
+     *
+     * @param draws of that sample
+     */
+    Optional<Says> certain(double demand, int draws) {
+        double noise = 5 * endError() * Math.sqrt((double) sorted.length / draws);
         if (Math.abs(low() - demand) < noise || Math.abs(high() - demand) < noise) {
             return Optional.empty();
         }
