@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import liftwright.numerics.JointFactor;
+import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.PartId;
@@ -19,6 +21,97 @@ public final class ParameterRows {
     private final Map<String, Integer> byName = new HashMap<>();
     private final Map<RigPath, Pending> inputs = new LinkedHashMap<>();
     private final List<RigPath> inputOrder = new ArrayList<>();
+    private final List<ParameterTable.Joint> joints = new ArrayList<>();
+
+    /**
+     * One of several values that were found together.
+     *
+     * @param name unique in the whole table; addresses its random deviate
+     * @param label what it is, in words
+     * @param value the median of its draws, SI
+     * @param positive whether it is drawn in logarithms; its value is then above 0
+     */
+    public record Member(
+            String name,
+            String label,
+            double value,
+            Dimension dimension,
+            Range range,
+            boolean positive) {}
+
+    /**
+     * Rows in a row of values that were found together: drawn as one factor through the Cholesky
+     * factor of their covariance. Asked again for the same first name, gives the same.
+     *
+     * @param at where they come from, a table beside the rig file say
+     * @param label what the whole group is, in words
+     * @param members at least one; a new one goes to the end, where it changes no other's draws
+     * @param covariance row by row, of ln x for positive members and of x for others
+     * @return index of the first in the vector
+     * @throws IllegalArgumentException if it is no covariance, or the group was declared before
+     *     with other members
+     */
+    public int joint(RigPath at, String label, List<Member> members, double[] covariance) {
+        Integer known = byName.get(members.getFirst().name());
+        if (known != null) {
+            for (int i = 0; i < members.size(); i++) {
+                Member member = members.get(i);
+                Parameter row = rows.get(known + i);
+                if (!row.name().equals(member.name()) || row.nominal() != member.value()) {
+                    throw new IllegalArgumentException(
+                            "the parameter " + member.name() + " has two unlike values");
+                }
+            }
+            return known;
+        }
+        int n = members.size();
+        double[] nominal = new double[n];
+        boolean[] positive = new boolean[n];
+        for (int i = 0; i < n; i++) {
+            nominal[i] = members.get(i).value();
+            positive[i] = members.get(i).positive();
+        }
+        JointFactor factor = JointFactor.of(nominal, positive, covariance);
+        int first = rows.size();
+        for (int i = 0; i < n; i++) {
+            Member member = members.get(i);
+            double wide = 2 * Math.sqrt(covariance[i * n + i]);
+            // Of a logarithmic member: the ends of its 95 % band, for reports; draws use the
+            // factor.
+            double plus = positive[i] ? nominal[i] * Math.expm1(wide) : wide;
+            double minus = positive[i] ? -nominal[i] * Math.expm1(-wide) : wide;
+            Quantity value =
+                    new Quantity(
+                            member.value(),
+                            member.dimension(),
+                            new Tolerance(
+                                    plus, minus, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED));
+            if (byName.containsKey(member.name())) {
+                throw new IllegalArgumentException(
+                        "the parameter " + member.name() + " is declared twice");
+            }
+            put(member.name(), member.name(), at, label, value, value.tolerance(), member.range());
+            rows.set(first + i, named(rows.get(first + i), member.label()));
+        }
+        if (rows.get(first).input() >= 0) {
+            joints.add(
+                    new ParameterTable.Joint(
+                            first, factor, members.stream().map(Member::name).toList()));
+        }
+        return first;
+    }
+
+    private static Parameter named(Parameter row, String label) {
+        return new Parameter(
+                row.name(),
+                row.channel(),
+                label,
+                row.nominal(),
+                row.dimension(),
+                row.tolerance(),
+                row.range(),
+                row.input());
+    }
 
     /**
      * The row of a declared value for one part: the value's only row if its error is shared, a row
@@ -134,7 +227,7 @@ public final class ParameterRows {
     public ParameterTable table() {
         List<DeclaredInput> declared = new ArrayList<>();
         inputs.forEach((at, input) -> declared.add(new DeclaredInput(at, input.label, input.rows)));
-        ParameterTable table = new ParameterTable(rows, declared);
+        ParameterTable table = new ParameterTable(rows, declared, joints);
         table.check(table.nominal());
         return table;
     }

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import liftwright.numerics.CounterStream;
+import liftwright.numerics.Gaussian;
+import liftwright.numerics.JointFactor;
 import liftwright.numerics.Spread;
 import liftwright.quantity.Tolerance;
 
@@ -34,12 +36,35 @@ public final class ParameterTable {
     private final double[] least;
     private final double[] greatest;
 
-    ParameterTable(List<Parameter> rows, List<DeclaredInput> inputs) {
+    private final List<Joint> joints;
+
+    /** Rows fitted together, from {@code first} on, with the channels of their names. */
+    static final class Joint {
+        final int first;
+        final JointFactor factor;
+        private final long[] channel;
+
+        Joint(int first, JointFactor factor, List<String> names) {
+            this.first = first;
+            this.factor = factor;
+            channel = names.stream().mapToLong(CounterStream::channel).toArray();
+        }
+
+        boolean holds(int row) {
+            return row >= first && row < first + channel.length;
+        }
+    }
+
+    ParameterTable(List<Parameter> rows, List<DeclaredInput> inputs, List<Joint> joints) {
+        this.joints = List.copyOf(joints);
         this.rows = List.copyOf(rows);
         this.inputs = List.copyOf(inputs);
         byName = new TreeMap<>();
         nominal = rows.stream().mapToDouble(Parameter::nominal).toArray();
-        int count = (int) rows.stream().filter(row -> row.input() >= 0).count();
+        int count = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            count += isAlone(rows, i) ? 1 : 0;
+        }
         doubtful = new int[count];
         inputOf = new int[count];
         channel = new long[count];
@@ -54,7 +79,7 @@ public final class ParameterTable {
             if (byName.put(row.name(), i) != null) {
                 throw new IllegalArgumentException("two parameters are called " + row.name());
             }
-            if (row.input() >= 0) {
+            if (isAlone(rows, i)) {
                 doubtful[next] = i;
                 inputOf[next] = row.input();
                 channel[next] = CounterStream.channel(row.channel());
@@ -66,6 +91,11 @@ public final class ParameterTable {
                 next++;
             }
         }
+    }
+
+    /** Whether a row is in doubt by itself, not with others it was fitted with. */
+    private boolean isAlone(List<Parameter> all, int row) {
+        return all.get(row).input() >= 0 && joints.stream().noneMatch(joint -> joint.holds(row));
     }
 
     /** All numbers, in the order of the vector. */
@@ -117,6 +147,9 @@ public final class ParameterTable {
         for (int k = 0; k < doubtful.length; k++) {
             set(k, deviation(k, seed, draw), out);
         }
+        for (Joint joint : joints) {
+            draw(joint, seed, draw, 1, out);
+        }
     }
 
     /**
@@ -130,6 +163,27 @@ public final class ParameterTable {
         System.arraycopy(nominal, 0, out, 0, checked(out).length);
         for (int k = 0; k < doubtful.length; k++) {
             set(k, widthScalePerInput[inputOf[k]] * deviation(k, seed, draw), out);
+        }
+        for (Joint joint : joints) {
+            draw(joint, seed, draw, widthScalePerInput[rows.get(joint.first).input()], out);
+        }
+    }
+
+    /**
+     * Each member's deviate comes from its own name, so that a member more, at the end, changes no
+     * other.
+     */
+    private void draw(Joint joint, long seed, int draw, double width, double[] out) {
+        for (int i = 0; i < joint.channel.length; i++) {
+            double uniform = CounterStream.uniform(seed, joint.channel[i], draw);
+            out[joint.first + i] = width * Gaussian.quantile(uniform);
+        }
+        joint.factor.transform(out, joint.first);
+        for (int row = joint.first; row < joint.first + joint.channel.length; row++) {
+            Range range = rows.get(row).range();
+            if (!(out[row] >= range.least() && out[row] <= range.greatest())) {
+                throw new ImpossibleValueException(rows.get(row).name(), out[row], range);
+            }
         }
     }
 
