@@ -61,12 +61,11 @@ record Head(Line line, List<Found> found, List<String> strange) {
             Optional<Column> column = words.find(name);
             if (column.isEmpty()) {
                 strange.add(name);
-                unknown(cell, name, words, faults).ifPresent(c -> found.add(unread(c)));
+                unknown(cell, i, name, words, faults).ifPresent(found::add);
                 continue;
             }
             String suffix = suffix(raw, column.get());
-            String told =
-                    suffix.isEmpty() ? column.get().name() : column.get().name() + " " + suffix;
+            String told = told(column.get(), suffix);
             if (!taken.add(told)) {
                 faults.add(
                         Code.DUPLICATE_KEY,
@@ -88,10 +87,6 @@ record Head(Line line, List<Found> found, List<String> strange) {
         return new Head(table.head(), found, strange);
     }
 
-    private static Found unread(Column column) {
-        return new Found(column, 0, column.name(), "", "", false);
-    }
-
     /** Letters small, one blank between words; {@code _} and {@code -} are blanks. */
     private static String fold(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ").strip();
@@ -104,11 +99,15 @@ record Head(Line line, List<Found> found, List<String> strange) {
                 : column.perGroup() ? name.substring(column.name().length()).strip() : "";
     }
 
+    private static String told(Column column, String suffix) {
+        return suffix.isEmpty() ? column.name() : column.name() + " " + suffix;
+    }
+
     /**
      * Tells of a name that is no column; gives the column that was meant with a unit outside [].
      */
-    private static Optional<Column> unknown(
-            Cell cell, String name, Vocabulary words, Faults faults) {
+    private static Optional<Found> unknown(
+            Cell cell, int index, String name, Vocabulary words, Faults faults) {
         if (name.isEmpty()) {
             faults.add(
                     Code.MISSING_KEY,
@@ -123,14 +122,16 @@ record Head(Line line, List<Found> found, List<String> strange) {
         String bare = other.matches() ? fold(other.group(1)) : name;
         Optional<Column> meant = words.find(bare);
         if (meant.isPresent() && meant.get().amount().isPresent()) {
+            String suffix = suffix(other.matches() ? other.group(1) : cell.text(), meant.get());
+            String told = told(meant.get(), suffix);
             faults.add(
                     Code.WRONG_UNIT,
                     cell,
-                    meant.get().name(),
+                    told,
                     Problems.quote(cell.text()),
                     "the unit in square brackets",
                     "Write it as in “" + meant.get().written() + "”.");
-            return meant;
+            return Optional.of(new Found(meant.get(), index, told, suffix, "", false));
         }
         faults.add(
                 Code.UNKNOWN_KEY,

@@ -25,7 +25,8 @@ record Vocabulary(List<Column> columns, Map<String, String> wrong) {
                         column ->
                                 name.equals(column.name())
                                         || (column.perGroup()
-                                                && name.startsWith(column.name() + " ")))
+                                                && name.startsWith(column.name() + " ")
+                                                && name.indexOf('(') < 0))
                 .findFirst();
     }
 

@@ -174,6 +174,10 @@ class MalformedTableTest {
                 t("throttle back [%]", "¦throttle bakc [%]", NO_SUCH_PART, "throttle bakc"),
                 t("throttle back [%]", "¦throttle [%]", CONTRADICTION, "throttle"),
                 t("throttle back [%]", "throttle back [¦N]", WRONG_UNIT, "throttle back"),
+                t("throttle back [%]", "¦throttle back (%)", WRONG_UNIT, "throttle back"),
+                t(
+                        "throttle back [%]\tthrottle",
+                        "lift [N]\t¦throttle", CONTRADICTION, "throttle pods"),
                 t("throttle back [%]", "¦duty [%]", UNKNOWN_KEY, "duty"),
                 t("throttle pods [%]", "¦throttle back [%]", DUPLICATE_KEY, "throttle back"),
                 t("72.5\t", "¦172.5\t", OUT_OF_RANGE, "throttle back"),
