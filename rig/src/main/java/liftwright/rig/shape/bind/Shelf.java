@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.BiFunction;
 import liftwright.rig.Problem;
 import liftwright.rig.Problem.Code;
@@ -74,7 +75,7 @@ public final class Shelf {
 
     /** The bytes of every file that was read, by path, sorted. */
     public Map<String, byte[]> files() {
-        return new java.util.TreeMap<>(files);
+        return new TreeMap<>(files);
     }
 
     private static <T> Map<String, T> present(Slot<T> slot) {
