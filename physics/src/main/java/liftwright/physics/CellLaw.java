@@ -53,6 +53,18 @@ public final class CellLaw {
         return Math.exp(coefficientK * (1 / cellK - 1 / REFERENCE_K));
     }
 
+    /**
+     * Factor of all resistances with charge, by linear interpolation; the end values hold beyond
+     * the ends. It is 1 at half charge, where resistance is stated.
+     *
+     * @param charge shares of charge, strictly rising
+     * @param factor resistance over that at half charge, at each
+     * @param at share of charge asked for
+     */
+    public static double chargeFactor(double[] charge, double[] factor, double at) {
+        return LinearTable.value(charge, factor, at);
+    }
+
     /** Resistance after all pairs have settled, R0 + Σ R_k, Ω. */
     public static double settledOhm(double instantOhm, double... pairOhm) {
         double sum = instantOhm;

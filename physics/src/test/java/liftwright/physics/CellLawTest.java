@@ -13,6 +13,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CellLawTest {
 
+    /** Straight between the points, held beyond them. */
+    @ParameterizedTest
+    @CsvSource({"0, 2", "0.1, 2", "0.3, 1.5", "0.5, 1", "0.75, 0.9", "1, 0.8"})
+    void resistanceOverCharge(double charge, double factor) {
+        double[] points = {0.1, 0.5, 1};
+        double[] factors = {2, 1, 0.8};
+        assertThat(CellLaw.chargeFactor(points, factors, charge)).isCloseTo(factor, within(1e-15));
+    }
+
     /** Closed form, recomputed: I, terminal voltage, efficiency, greatest power. */
     @ParameterizedTest
     @CsvSource({

@@ -197,7 +197,7 @@ final class OperatingLimits {
             this.islandFullV = islandFullV;
             airK = air.temperatureK(p);
             packOhm = new double[fullV.length];
-            packs.resistance(p, airK, false, packOhm);
+            packs.resistance(p, airK, false, false, packOhm);
             chainOhm = new double[wires.chains().size()];
             wires.resistance(p, airK, chainOhm);
         }

@@ -119,7 +119,7 @@ public final class Plant {
                 effects.installation(),
                 workspace.units);
         packs.rest(p, effects.charge(), supply.emfV);
-        packs.resistance(p, airK, true, supply.packOhm);
+        packs.resistance(p, airK, effects.charge(), true, supply.packOhm);
         wires.resistance(p, airK, supply.chainOhm);
         if (effects.sag()) {
             network.solve(supply, workspace.units);

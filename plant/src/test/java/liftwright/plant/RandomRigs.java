@@ -219,6 +219,11 @@ public final class RandomRigs {
                 Optional.of(RigSketch.si(28800)),
                 Optional.of(value(0.0005, 0.003)),
                 settling,
+                chance(0.5) ? Optional.of(shape()) : Optional.empty(),
+                chance(0.4)
+                        ? new CellType.Ageing(
+                                Optional.of(value(0.6, 1)), Optional.of(value(0.8, 2.5)))
+                        : CellType.Ageing.NONE,
                 value(0, 2500),
                 value(0.1, 0.3),
                 Optional.of(RigSketch.CURVE),
@@ -226,6 +231,13 @@ public final class RandomRigs {
                 Optional.of(RigSketch.si(200)),
                 Optional.of(RigSketch.si(280)),
                 Optional.empty());
+    }
+
+    /** Factors at charges that leave the ends open. */
+    private CellType.Shape shape() {
+        double low = between(0, 0.3);
+        return new CellType.Shape(
+                List.of(low, 0.5, between(0.6, 1)), List.of(between(1, 4), 1.0, between(0.7, 1.2)));
     }
 
     private String pack(String group, int number, int series) {

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import liftwright.rig.CellType;
 import liftwright.rig.Control;
 import liftwright.rig.Element;
 import liftwright.rig.Fan;
@@ -307,11 +308,26 @@ final class Referee {
                 share);
     }
 
-    private double rest(Pack pack) {
-        double charge = 1;
-        if (effects.charge()) {
-            charge = Math.min(rig.demands().judgedAtCharge().si(), pack.charge().si());
+    private double charge(Pack pack) {
+        return effects.charge()
+                ? Math.min(rig.demands().judgedAtCharge().si(), pack.charge().si())
+                : 1;
+    }
+
+    /** Straight lines as a sum of hinges. */
+    private static double factor(CellType.Shape shape, double charge) {
+        double sum = shape.factor().getFirst();
+        for (int k = 1; k < shape.charge().size(); k++) {
+            double from = shape.charge().get(k - 1);
+            double to = shape.charge().get(k);
+            double gone = Math.max(0, Math.min(charge, to) - from);
+            sum += gone / (to - from) * (shape.factor().get(k) - shape.factor().get(k - 1));
         }
+        return sum;
+    }
+
+    private double rest(Pack pack) {
+        double charge = charge(pack);
         List<Double> share = pack.cell().openCircuit().orElseThrow().charge();
         List<Double> volt = pack.cell().openCircuit().orElseThrow().volt();
         int k = 1;
@@ -328,6 +344,8 @@ final class Referee {
         for (var pair : pack.cell().settling()) {
             cell += pair.resistance().si();
         }
+        cell *= pack.cell().ageing().resistanceGrowth().map(q -> q.si()).orElse(1.0);
+        cell *= pack.cell().resistanceOverCharge().map(s -> factor(s, charge(pack))).orElse(1.0);
         double kelvin = pack.temperature().map(q -> q.si()).orElse(airK);
         double warm =
                 Math.exp(pack.cell().temperatureCoefficient().si() * (1 / kelvin - 1 / 298.15));

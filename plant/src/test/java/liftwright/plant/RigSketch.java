@@ -203,6 +203,8 @@ public final class RigSketch {
                 Optional.of(each(28800, 0.02)),
                 Optional.of(each(0.0009, 0.08)),
                 List.of(new CellType.Settling(about(0.0005, 0.1), si(25))),
+                Optional.empty(),
+                CellType.Ageing.NONE,
                 si(1000),
                 si(0.165),
                 Optional.of(CURVE),

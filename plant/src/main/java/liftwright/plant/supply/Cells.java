@@ -24,7 +24,10 @@ public final class Cells {
     final double[] capacityAs;
     final double[] instantOhm;
 
-    /** Factor of temperature on all resistances. */
+    /** Part of a new cell's capacity that is left. */
+    final double[] capacityLeft;
+
+    /** Factor of temperature and age on all resistances. */
     final double[] warm;
 
     final double[] offsetV;
@@ -33,6 +36,11 @@ public final class Cells {
     final double[] slowS;
     final double[][] openCharge;
     final double[][] openVolt;
+
+    /** Factor of charge on all resistances, at charges. */
+    final double[][] shapeCharge;
+
+    final double[][] shapeFactor;
 
     /** Deviations of single groups about their pack, and what they make: capacity, share of R0. */
     final double[] nominalCapacity;
@@ -54,6 +62,7 @@ public final class Cells {
         startCharge = new double[count];
         capacityAs = new double[count];
         instantOhm = new double[count];
+        capacityLeft = new double[count];
         warm = new double[count];
         offsetV = new double[count];
         interconnectOhm = new double[count];
@@ -61,6 +70,8 @@ public final class Cells {
         slowS = new double[count * PAIRS];
         openCharge = new double[count][];
         openVolt = new double[count][];
+        shapeCharge = new double[count][];
+        shapeFactor = new double[count][];
         int groups = start[count];
         nominalCapacity = new double[groups];
         nominalResistance = new double[groups];
@@ -74,7 +85,7 @@ public final class Cells {
     void scale() {
         for (int k = 0; k < series.length; k++) {
             for (int g = start[k]; g < start[k + 1]; g++) {
-                double own = capacityAs[k] + capacityOff[g];
+                double own = capacityAs[k] + capacityLeft[k] * capacityOff[g];
                 if (!(own > 0)) {
                     throw new ImpossibleValueException("capacity of a cell", own, Range.POSITIVE);
                 }
@@ -131,9 +142,35 @@ public final class Cells {
         return sum;
     }
 
-    /** Resistance that the pack shows at once, Ω. */
-    double packOhm(int pack) {
-        return series[pack] * instantOhm[pack] / parallel[pack] + interconnectOhm[pack];
+    /** Resistance that the pack shows at once, each cell at its own charge, Ω. */
+    double packOhm(int pack, double passedAs) {
+        double[] charge = shapeCharge[pack];
+        double[] factor = shapeFactor[pack];
+        double sum = 0;
+        int hint = 1;
+        if (charge.length < 2) {
+            sum = series[pack] * factor[0]; // shares have mean 1
+        } else {
+            for (int g = start[pack]; g < start[pack + 1]; g++) {
+                double left = chargeLeft(pack, g, passedAs);
+                hint = segment(charge, left, hint);
+                sum += share[g] * between(charge, factor, left, hint);
+            }
+        }
+        return sum * instantOhm[pack] / parallel[pack] + interconnectOhm[pack];
+    }
+
+    /** Factor of charge on the resistances of a pack's mean cell. */
+    double meanShape(int pack, double passedAs) {
+        return shape(pack, startCharge[pack] - passedAs / packCapacityAs(pack));
+    }
+
+    private double shape(int pack, double left) {
+        double[] charge = shapeCharge[pack];
+        double[] factor = shapeFactor[pack];
+        return charge.length < 2
+                ? factor[0]
+                : between(charge, factor, left, segment(charge, left, 1));
     }
 
     /** Number of the group with the least voltage under a current. */
@@ -160,7 +197,13 @@ public final class Cells {
         double[] charge = openCharge[pack];
         double open = between(charge, openVolt[pack], left, segment(charge, left, 1));
         double volt =
-                open + offsetV[pack] - share[group] * instantOhm[pack] * packA / parallel[pack];
+                open
+                        + offsetV[pack]
+                        - share[group]
+                                * shape(pack, left)
+                                * instantOhm[pack]
+                                * packA
+                                / parallel[pack];
         for (int pair = 0; pair < PAIRS; pair++) {
             volt -= slowV[pack * PAIRS + pair];
         }

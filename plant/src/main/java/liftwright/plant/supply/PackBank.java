@@ -7,6 +7,7 @@ import liftwright.physics.CellLaw;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.parameters.Range;
+import liftwright.quantity.Quantity;
 import liftwright.rig.CellType;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
@@ -15,9 +16,9 @@ import liftwright.rig.RigPath;
 /**
  * The packs as sources: rest voltage and resistance from the cells.
  *
- * <p>Resistance is the settled one, R0 + Σ R_k, at the pack's temperature: a pulse of ten seconds
- * would understate what a minute's discharge sees. A pack is series / parallel times its mean cell
- * plus the interconnect; scatter from cell to cell averages out in the pack ({@link
+ * <p>Resistance is the settled one, R0 + Σ R_k, at the pack's temperature, age and charge: a pulse
+ * of ten seconds would understate what a minute's discharge sees. A pack is series / parallel times
+ * its mean cell plus the interconnect; scatter from cell to cell averages out in the pack ({@link
  * ParameterRows#meanRow}).
  */
 public final class PackBank {
@@ -36,6 +37,8 @@ public final class PackBank {
             int charge,
             int temperature,
             int capacity,
+            int capacityLeft,
+            int growth,
             CellScatter capacityScatter,
             CellScatter resistanceScatter,
             Cell cell) {}
@@ -46,12 +49,16 @@ public final class PackBank {
         private final int[] settlingTime;
         private final double[] charge;
         private final double[] volt;
+        private final double[] shapeCharge;
+        private final double[] shapeFactor;
 
-        Cell(int[] settling, int[] settlingTime, CellType.Curve openCircuit) {
+        Cell(int[] settling, int[] settlingTime, CellType.Curve openCircuit, CellType.Shape shape) {
             this.settling = settling;
             this.settlingTime = settlingTime;
             charge = doubles(openCircuit.charge());
             volt = doubles(openCircuit.volt());
+            shapeCharge = doubles(shape.charge());
+            shapeFactor = doubles(shape.factor());
         }
 
         private static double[] doubles(List<Double> list) {
@@ -87,6 +94,24 @@ public final class PackBank {
                                 "the values of "
                                         + cell.name()
                                         + " are to be found from its tests"));
+    }
+
+    /** One resistance for all charges. */
+    private static final CellType.Shape FLAT = new CellType.Shape(List.of(0.5), List.of(1.0));
+
+    /** The row of an age; −1 for a new cell. */
+    private static int age(Pack pack, ParameterRows table, String key, Optional<Quantity> value) {
+        RigPath at = RigPath.of("cells", pack.cell().name(), "ageing", key);
+        return value.map(
+                        age ->
+                                table.meanRow(
+                                        at,
+                                        key + " of cell " + pack.cell().name(),
+                                        pack.id(),
+                                        pack.series() * pack.parallel(),
+                                        age,
+                                        Range.POSITIVE))
+                .orElse(-1);
     }
 
     private static Row row(Pack pack, ParameterRows table) {
@@ -166,9 +191,15 @@ public final class PackBank {
                         cells,
                         declared(cell, cell.capacity()),
                         Range.POSITIVE),
+                age(pack, table, "capacity left", cell.ageing().capacityLeft()),
+                age(pack, table, "resistance growth", cell.ageing().resistanceGrowth()),
                 CellScatter.of(pack, type.child("capacity"), declared(cell, cell.capacity())),
                 CellScatter.of(pack, type.child("resistance"), declared(cell, cell.resistance())),
-                new Cell(settling, settlingTime, declared(cell, cell.openCircuit())));
+                new Cell(
+                        settling,
+                        settlingTime,
+                        declared(cell, cell.openCircuit()),
+                        cell.resistanceOverCharge().orElse(FLAT)));
     }
 
     public List<Pack> packs() {
@@ -185,20 +216,33 @@ public final class PackBank {
     public void rest(double[] p, boolean judged, double[] emfV) {
         for (int k = 0; k < rows.length; k++) {
             Row row = rows[k];
-            double charge = judged ? Math.min(p[judgedAtCharge], p[row.charge]) : 1;
+            double charge = chargeAt(p, row, judged);
             double cellV = CellLaw.openCircuitV(row.cell.charge, row.cell.volt, charge);
             emfV[k] = row.series * (cellV + p[row.offset]);
         }
+    }
+
+    private double chargeAt(double[] p, Row row, boolean judged) {
+        return judged ? Math.min(p[judgedAtCharge], p[row.charge]) : 1;
+    }
+
+    /** Factor of age and temperature on every resistance of a pack's cells. */
+    private static double factor(double[] p, Row row, double airK) {
+        double kelvin = row.temperature < 0 ? airK : p[row.temperature];
+        double growth = row.growth < 0 ? 1 : p[row.growth];
+        return growth * CellLaw.temperatureFactor(p[row.temperatureCoefficient], kelvin);
     }
 
     /**
      * Resistances of the packs, Ω.
      *
      * @param airK temperature of packs that declare none, K
+     * @param judged at the charge at which lift is judged, or a pack's own if that is lower; else
+     *     full
      * @param settled with the settling resistances; else at once
      * @param ohm takes one value per pack
      */
-    public void resistance(double[] p, double airK, boolean settled, double[] ohm) {
+    public void resistance(double[] p, double airK, boolean judged, boolean settled, double[] ohm) {
         for (int k = 0; k < rows.length; k++) {
             Row row = rows[k];
             double cell = p[row.instant];
@@ -207,8 +251,10 @@ public final class PackBank {
                     cell += p[pair];
                 }
             }
-            double kelvin = row.temperature < 0 ? airK : p[row.temperature];
-            cell *= CellLaw.temperatureFactor(p[row.temperatureCoefficient], kelvin);
+            cell *= factor(p, row, airK);
+            cell *=
+                    CellLaw.chargeFactor(
+                            row.cell.shapeCharge, row.cell.shapeFactor, chargeAt(p, row, judged));
             ohm[k] = cell * row.series / row.parallel + p[row.interconnect];
         }
     }
@@ -221,6 +267,8 @@ public final class PackBank {
         for (int k = 0; k < rows.length; k++) {
             cells.openCharge[k] = rows[k].cell.charge;
             cells.openVolt[k] = rows[k].cell.volt;
+            cells.shapeCharge[k] = rows[k].cell.shapeCharge;
+            cells.shapeFactor[k] = rows[k].cell.shapeFactor;
             capacity.add(rows[k].capacityScatter);
             resistance.add(rows[k].resistanceScatter);
         }
@@ -240,11 +288,12 @@ public final class PackBank {
     public void load(double[] p, ParameterTable table, CellDraw draw, double airK, Cells cells) {
         for (int k = 0; k < rows.length; k++) {
             Row row = rows[k];
-            double kelvin = row.temperature < 0 ? airK : p[row.temperature];
-            double warm = CellLaw.temperatureFactor(p[row.temperatureCoefficient], kelvin);
+            double warm = factor(p, row, airK);
+            double left = row.capacityLeft < 0 ? 1 : p[row.capacityLeft];
             cells.warm[k] = warm;
             cells.startCharge[k] = p[row.charge];
-            cells.capacityAs[k] = p[row.capacity];
+            cells.capacityAs[k] = p[row.capacity] * left;
+            cells.capacityLeft[k] = left;
             cells.instantOhm[k] = p[row.instant] * warm;
             cells.offsetV[k] = p[row.offset];
             cells.interconnectOhm[k] = p[row.interconnect];
@@ -252,7 +301,8 @@ public final class PackBank {
                 boolean there = pair < row.cell.settling.length;
                 int at = k * Cells.PAIRS + pair;
                 cells.slowOhm[at] = there ? p[row.cell.settling[pair]] * warm : 0;
-                // Capacitances do not change with temperature, so the time goes with resistance.
+                // Capacitances change neither with temperature nor with age, so the time goes with
+                // resistance.
                 cells.slowS[at] = there ? p[row.cell.settlingTime[pair]] * warm : 1;
             }
             row.capacityScatter.load(

@@ -184,13 +184,15 @@ public final class SupplyStepper {
         to.timeS = from.timeS + h;
         for (int k = 0; k < nearA.length; k++) {
             to.passedAs[k] = from.passedAs[k] + h * (nearA[k] + farA[k]) / 2;
+            // Resistances change with charge: that of the middle serves the step.
+            double shape = cells.meanShape(k, (from.passedAs[k] + to.passedAs[k]) / 2);
             for (int pair = 0; pair < Cells.PAIRS; pair++) {
                 int at = k * Cells.PAIRS + pair;
-                double ohm = cells.slowOhm[at];
-                if (ohm == 0) {
+                if (cells.slowOhm[at] == 0) {
                     continue;
                 }
-                double part = h / cells.slowS[at];
+                double ohm = cells.slowOhm[at] * shape;
+                double part = h / (cells.slowS[at] * shape);
                 double stays = Math.exp(-part);
                 double near = nearA[k] / cells.parallel[k];
                 double rise = (farA[k] - nearA[k]) / cells.parallel[k];
@@ -204,7 +206,7 @@ public final class SupplyStepper {
     private boolean evaluate(SupplyState at, double[] packA) {
         for (int k = 0; k < packA.length; k++) {
             network.emfV[k] = cells.emfV(k, at.passedAs[k], at.slowV);
-            network.packOhm[k] = cells.packOhm(k);
+            network.packOhm[k] = cells.packOhm(k, at.passedAs[k]);
         }
         if (!consumer.settle(at.timeS, network)) {
             return false;

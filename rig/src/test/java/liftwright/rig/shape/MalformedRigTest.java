@@ -229,6 +229,18 @@ class MalformedRigTest {
                         OUT_OF_RANGE,
                         "cells/C80/open circuit"),
                 m(
+                        "open circuit: LiPo",
+                        "open circuit: LiPo, resistance over charge:"
+                                + " [{charge: 10 %, factor: 2}, {charge: ¦10 %, factor: 1}]",
+                        OUT_OF_RANGE,
+                        "cells/C80/resistance over charge/2/charge"),
+                m(
+                        "open circuit: LiPo",
+                        "open circuit: LiPo, resistance over charge:"
+                                + " ¦[{charge: 0 %, factor: 2}, {charge: 100 %, factor: 1}]",
+                        OUT_OF_RANGE,
+                        "cells/C80/resistance over charge"),
+                m(
                         "{fuse: 250 A}",
                         "{fuse: 250 A, run: ¦12 AWG, length: 1 m}",
                         CONTRADICTION,

@@ -55,6 +55,8 @@ final class CellsBinder {
                         .map(Stated::value)
                         .map(this::settling)
                         .toList(),
+                fields.get(CellKeys.SHAPE).flatMap(points -> shape(points, fields)),
+                ageing(fields),
                 ledger.value(fields, CellKeys.B),
                 ledger.value(fields, CellKeys.MASS),
                 curve.map(OpenCircuitCurve::curve),
@@ -119,6 +121,76 @@ final class CellsBinder {
                 ledger.value(fields, CellKeys.SETTLING_TIME));
     }
 
+    /** Empty after a problem. */
+    private Optional<CellType.Shape> shape(List<Stated<Fields>> points, Fields fields) {
+        var charge = new ArrayList<Double>();
+        var factor = new ArrayList<Double>();
+        for (Stated<Fields> stated : points) {
+            Fields point = stated.value();
+            double share =
+                    ledger.middle(
+                            ledger.value(point, CellKeys.SHAPE_CHARGE),
+                            point.spotOf(CellKeys.SHAPE_CHARGE));
+            if (!rises(charge, share, point.spotOf(CellKeys.SHAPE_CHARGE))) {
+                return Optional.empty();
+            }
+            charge.add(share);
+            factor.add(
+                    ledger.middle(
+                            ledger.value(point, CellKeys.SHAPE_FACTOR),
+                            point.spotOf(CellKeys.SHAPE_FACTOR)));
+        }
+        double atHalf = between(charge, factor, 0.5);
+        if (!(Math.abs(atHalf - 1) < 1e-3)) {
+            ledger.problems()
+                    .add(
+                            Code.OUT_OF_RANGE,
+                            fields.spotOf(CellKeys.SHAPE),
+                            "factor " + Measure.RATIO.show(atHalf) + " at 50 % charge",
+                            "factor 1 at 50 % charge, where the resistance is declared",
+                            "Divide every factor by it, and multiply the resistance by it.");
+            return Optional.empty();
+        }
+        return Optional.of(new CellType.Shape(charge, factor));
+    }
+
+    private static double between(List<Double> points, List<Double> values, double at) {
+        int k = 0;
+        while (k < points.size() && points.get(k) < at) {
+            k++;
+        }
+        if (k == 0 || k == points.size()) {
+            return values.get(k == 0 ? 0 : k - 1);
+        }
+        double share = (at - points.get(k - 1)) / (points.get(k) - points.get(k - 1));
+        return values.get(k - 1) + share * (values.get(k) - values.get(k - 1));
+    }
+
+    private static CellType.Ageing ageing(Fields fields) {
+        return fields.get(CellKeys.AGEING)
+                .map(
+                        age ->
+                                new CellType.Ageing(
+                                        age.get(CellKeys.CAPACITY_LEFT),
+                                        age.get(CellKeys.RESISTANCE_GROWTH)))
+                .orElse(CellType.Ageing.NONE);
+    }
+
+    /** Whether a point lies beyond those before it; else the problem is noted. */
+    private boolean rises(List<Double> before, double share, Spot spot) {
+        if (before.isEmpty() || share > before.getLast()) {
+            return true;
+        }
+        ledger.problems()
+                .add(
+                        Code.OUT_OF_RANGE,
+                        spot,
+                        Measure.SHARE.show(share),
+                        "more than the point before, " + Measure.SHARE.show(before.getLast()),
+                        "Write the points in the order of rising charge.");
+        return false;
+    }
+
     private Quantity doubt(Fields fields, Optional<OpenCircuitCurve> curve) {
         double doubtV = curve.map(OpenCircuitCurve::doubtV).orElse(0.0);
         return doubtV == 0
@@ -170,15 +242,7 @@ final class CellsBinder {
                     ledger.middle(
                             ledger.value(point, CellKeys.AT_CHARGE),
                             point.spotOf(CellKeys.AT_CHARGE));
-            if (!charge.isEmpty() && share <= charge.getLast()) {
-                ledger.problems()
-                        .add(
-                                Code.OUT_OF_RANGE,
-                                point.spotOf(CellKeys.AT_CHARGE),
-                                Measure.SHARE.show(share),
-                                "more than the point before, "
-                                        + Measure.SHARE.show(charge.getLast()),
-                                "Write the points in the order of rising charge.");
+            if (!rises(charge, share, point.spotOf(CellKeys.AT_CHARGE))) {
                 return flat();
             }
             charge.add(share);

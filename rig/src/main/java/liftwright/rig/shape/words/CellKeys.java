@@ -185,17 +185,20 @@ public final class CellKeys {
                     "Full cycles so far.",
                     "40");
     public static final Key<Quantity> CAPACITY_LEFT =
-            later(
-                    "capacity left",
-                    Amount.of(Measure.SHARE, Range.upTo(1.2)),
-                    "Capacity over that of a new cell.",
-                    "95 %");
+            open(
+                            "capacity left",
+                            Amount.of(Measure.SHARE, Range.upTo(1.2)),
+                            "Capacity over that of a new cell.",
+                            "95 %",
+                            "100 %: as new")
+                    .readBy(Key.Question.ENDURANCE);
     public static final Key<Quantity> RESISTANCE_GROWTH =
-            later(
+            open(
                     "resistance growth",
                     Amount.of(Measure.RATIO, Range.between(0.5, 10)),
-                    "Resistance over that of a new cell.",
-                    "1.2");
+                    "Every resistance over that of a new cell; settling takes as much longer.",
+                    "1.2",
+                    "1: as new");
     public static final Section AGEING_SECTION =
             Section.of(
                     "ageing",
@@ -204,11 +207,12 @@ public final class CellKeys {
                     CAPACITY_LEFT,
                     RESISTANCE_GROWTH);
     public static final Key<Fields> AGEING =
-            later(
+            open(
                     "ageing",
                     AGEING_SECTION,
                     "Age of the cells.",
-                    "{capacity left: 95 %, resistance growth: 1.2}");
+                    "{capacity left: 95 %, resistance growth: 1.2}",
+                    "the cells are as new");
     public static final Key<Quantity> HEAT =
             later(
                     "heat capacity",
@@ -232,21 +236,23 @@ public final class CellKeys {
     public static final Key<Fields> THERMAL =
             later("thermal", THERMAL_SECTION, "How a cell warms.", "{heat capacity: 165 J/K}");
     public static final Key<Quantity> SHAPE_FACTOR =
-            later(
+            required(
                     "factor",
                     Amount.positive(Measure.RATIO),
                     "Resistance over that at half charge.",
                     "1.4");
     public static final Key<Quantity> SHAPE_CHARGE =
-            later("charge", Amount.share(), "Share left.", "10 %");
+            required("charge", Amount.share(), "Share left.", "10 %");
     public static final Section SHAPE_POINT =
             Section.of("resistance point", "Resistance at one charge.", SHAPE_CHARGE, SHAPE_FACTOR);
     public static final Key<List<Stated<Fields>>> SHAPE =
-            later(
+            open(
                     "resistance over charge",
                     new ListOf<>("points, charge rising", SHAPE_POINT, 2, 100),
-                    "How resistance grows towards empty.",
-                    "[{charge: 0 %, factor: 2}, {charge: 50 %, factor: 1}]");
+                    "How every resistance of the cell grows towards empty: straight between the"
+                            + " points, the last factor held beyond them, 1 at 50 %.",
+                    "[{charge: 0 %, factor: 2}, {charge: 50 %, factor: 1}]",
+                    "the same at every charge: kind below about 20 %");
     public static final Key<String> FORM =
             later("form", Word.of("pouch", "cylinder", "prism"), "Build of the cell.", "pouch");
     public static final Key<Quantity> FULL =
