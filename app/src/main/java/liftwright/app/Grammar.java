@@ -20,6 +20,11 @@ final class Grammar {
     static final String SEED = "--seed";
     static final String THREADS = "--threads";
     static final String KEEP = "--keep";
+    static final String TRACE = "--trace";
+    static final String HOPS = "--hops";
+    static final String PAUSE = "--pause";
+    static final String CHARGE = "--charge";
+    static final String CELL_TEMPERATURE = "--cell-temperature";
     static final String NO_COLOUR = "--no-color";
     static final String ASCII = "--ascii";
     static final String PROGRESS = "--progress";
@@ -29,7 +34,7 @@ final class Grammar {
     static final String REVIEW = "review";
 
     /** The questions that {@code review} asks when none is named. */
-    static final List<String> QUESTIONS = List.of("lift");
+    static final List<String> QUESTIONS = List.of(Asking.LIFT, Asking.ENDURANCE);
 
     private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
 
@@ -40,7 +45,7 @@ final class Grammar {
         spec.usageMessage()
                 .description(
                         "Computes from a rig file of an electric multi-fan lift rig whether it"
-                                + " lifts, and what would mend it. A calculation, not a"
+                                + " lifts, how long it flies and what would mend it. A calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")
                 .footer(
@@ -174,6 +179,27 @@ final class Grammar {
                         "N",
                         "Write remedy N of the answer into the rig file, comments kept, and ask"
                                 + " again."));
+        spec.addOption(
+                value(
+                        TRACE,
+                        "FILE",
+                        "Endurance over a table of throttle or lift in place of a hover."));
+        spec.addOption(
+                value(
+                        HOPS,
+                        "N",
+                        "Endurance of N hops, each as long as demands/hover, with pauses."));
+        spec.addOption(value(PAUSE, "TIME", "Pause between two hops; 60 s when left out."));
+        spec.addOption(
+                value(
+                        CHARGE,
+                        "SHARE",
+                        "Start every pack at this charge, such as 80%; the file stays."));
+        spec.addOption(
+                value(
+                        CELL_TEMPERATURE,
+                        "TEMPERATURE",
+                        "Start every pack at this temperature, such as 5°C; the file stays."));
         spec.addOption(
                 flag(
                         PROGRESS,

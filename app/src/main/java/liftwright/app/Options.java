@@ -2,6 +2,7 @@ package liftwright.app;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import liftwright.quantity.UnitSystem;
@@ -69,6 +70,25 @@ final class Options {
 
     OptionalInt keep() {
         return count(Grammar.KEEP, 10_000);
+    }
+
+    OptionalInt hops() {
+        OptionalInt hops = count(Grammar.HOPS, 1000);
+        if (hops.isEmpty() && text(Grammar.PAUSE).isPresent()) {
+            throw new UsageException(
+                    Grammar.PAUSE + " stands between hops: say how many with " + Grammar.HOPS);
+        }
+        if (hops.isPresent() && text(Grammar.TRACE).isPresent()) {
+            throw new UsageException(
+                    Grammar.HOPS + " and " + Grammar.TRACE + " are two tasks; name one");
+        }
+        return hops;
+    }
+
+    /** Value of an option; empty where it does not stand. */
+    Optional<String> text(String option) {
+        String text = parsed.matchedOptionValue(option, "");
+        return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 
     private OptionalInt count(String option, int most) {

@@ -2,13 +2,13 @@ package liftwright.app;
 
 import java.util.List;
 import java.util.Optional;
+import liftwright.answer.Answer;
 import liftwright.answer.AnswerJson;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
 import liftwright.report.PlainText;
 import liftwright.report.TextReport;
-import liftwright.review.LiftAnswer;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.rig.Rig;
@@ -22,12 +22,14 @@ final class ReviewVerb {
     private final Surroundings around;
     private final Options options;
     private final Interrupt interrupt;
+    private final Asking asking;
 
     ReviewVerb(Voice voice, Surroundings around, Options options, Interrupt interrupt) {
         this.voice = voice;
         this.around = around;
         this.options = options;
         this.interrupt = interrupt;
+        asking = new Asking(options, around);
     }
 
     Exit run() {
@@ -37,6 +39,22 @@ final class ReviewVerb {
         if (options.keep().isPresent() && rigs.size() > 1) {
             throw new UsageException(Grammar.KEEP + " writes into one rig file; name only one");
         }
+        if (options.keep().isPresent() && questions().size() > 1) {
+            throw new UsageException(
+                    Grammar.KEEP
+                            + " needs the question whose remedy is meant: "
+                            + String.join(" or ", Grammar.QUESTIONS));
+        }
+        if (options.keep().isPresent() && asking.changesTheRig()) {
+            throw new UsageException(
+                    Grammar.KEEP
+                            + " writes into the rig file, which "
+                            + Grammar.CHARGE
+                            + " and "
+                            + Grammar.CELL_TEMPERATURE
+                            + " leave as it is; use one or the other");
+        }
+        options.hops(); // a wrong option shall not wait for the answer
         var exit = Exit.CLEAR;
         for (String name : rigs) {
             exit = exit.worse(EachRig.run(voice, around, name, this::review));
@@ -48,6 +66,12 @@ final class ReviewVerb {
             }
         }
         return exit;
+    }
+
+    /** The question named, or all of them. */
+    private List<String> questions() {
+        String first = options.names().getFirst();
+        return Grammar.QUESTIONS.contains(first) ? List.of(first) : Grammar.QUESTIONS;
     }
 
     private List<String> rigs() {
@@ -64,26 +88,35 @@ final class ReviewVerb {
         return names.subList(1, names.size());
     }
 
-    private Exit review(RigSource source) {
-        Optional<Rig> rig = source.read().rig();
-        if (rig.isEmpty()) {
-            voice.answer(CheckVerb.text(source, options));
+    private Exit review(RigSource found) {
+        Optional<Rig> read = found.read().rig();
+        if (read.isEmpty()) {
+            voice.answer(CheckVerb.text(found, options));
             return Exit.BAD_INPUT;
         }
-        var answer = ask(source, rig.get());
-        if (answer.isEmpty()) {
-            return Exit.STOPPED_EARLY;
+        RigSource source = asking.under(found, read.get());
+        Rig rig = source.read().rig().orElseThrow();
+        var exit = Exit.CLEAR;
+        for (String question : questions()) {
+            var answer = ask(question, source, rig);
+            if (answer.isEmpty()) {
+                return Exit.STOPPED_EARLY;
+            }
+            if (options.keep().isPresent()) {
+                return keep(question, source, answer.get(), options.keep().getAsInt());
+            }
+            if (!options.json() && !question.equals(questions().getFirst())) {
+                voice.answer("\n");
+            }
+            exit = exit.worse(show(source, rig, answer.get()));
         }
-        if (options.keep().isPresent()) {
-            return keep(source, answer.get(), options.keep().getAsInt());
-        }
-        return show(source, rig.get(), answer.get());
+        return exit;
     }
 
-    private Optional<LiftAnswer> ask(RigSource source, Rig rig) {
+    private Optional<? extends Answer> ask(String question, RigSource source, Rig rig) {
         boolean watched = around.errIsTerminal() || options.has(Grammar.PROGRESS);
         var progress = new Progress(voice, watched, interrupt);
-        var answer = LiftQuestion.ask(rig, source.digest(), settings(), progress);
+        var answer = asking.ask(question, source, rig, settings(), progress);
         progress.wipe();
         if (answer.isEmpty()) {
             say(
@@ -93,7 +126,7 @@ final class ReviewVerb {
         return answer;
     }
 
-    private Exit show(RigSource source, Rig rig, LiftAnswer answer) {
+    private Exit show(RigSource source, Rig rig, Answer answer) {
         voice.answer(
                 options.json()
                         ? AnswerJson.write(answer, rig.name(), Program.VERSION) + "\n"
@@ -110,7 +143,7 @@ final class ReviewVerb {
     }
 
     /** Writes a remedy into the file and asks the file as it then stands. */
-    private Exit keep(RigSource source, LiftAnswer answer, int number) {
+    private Exit keep(String question, RigSource source, Answer answer, int number) {
         List<Remedy> remedies = answer.remedies();
         if (number > remedies.size()) {
             throw new UsageException(
@@ -154,7 +187,9 @@ final class ReviewVerb {
         source.file().replace(source.read().text().bytes(), kept.bytes());
         say("wrote remedy " + number + " into " + source.file().named());
         var after = new RigSource(source.file(), read);
-        return ask(after, rig).map(next -> show(after, rig, next)).orElse(Exit.STOPPED_EARLY);
+        return ask(question, after, rig)
+                .map(next -> show(after, rig, next))
+                .orElse(Exit.STOPPED_EARLY);
     }
 
     private Settings settings() {

@@ -429,6 +429,16 @@ public final class Discharge {
         return fans;
     }
 
+    /** Current of a pack at the present moment, A. */
+    public double packA(int pack) {
+        return stepper.packA(pack);
+    }
+
+    /** Charge of a full pack, A·s. */
+    public double packCapacityAs(int pack) {
+        return cells.packCapacityAs(pack);
+    }
+
     /** Least cell voltage of a pack at the present moment, V. */
     public double leastCellV(int pack) {
         return stepper.leastCellV(pack);

@@ -27,6 +27,9 @@ public final class FansUnderOrder implements Consumer {
     private double liftN;
     private boolean reached;
 
+    /** Lift ordered at the last point, N; 0 where none was. */
+    private double wantedN;
+
     /** Last throttle or thrust scale that gave an ordered lift: where the next search starts. */
     private double lastThrottle;
 
@@ -68,6 +71,7 @@ public final class FansUnderOrder implements Consumer {
 
     @Override
     public boolean settle(double timeS, NetworkState supply) {
+        wantedN = 0;
         return switch (order) {
             case Order.Throttle(double share) -> {
                 throttle(share);
@@ -86,9 +90,21 @@ public final class FansUnderOrder implements Consumer {
                 reached = !anyFalls();
                 yield found;
             }
-            case Order.Lift(double upwardN) ->
-                    flightComputer ? shareOut(upwardN, supply) : findThrottle(upwardN, supply);
+            case Order.Lift(double upwardN) -> lift(upwardN, supply);
+            case Order.LiftRamp ramp -> {
+                double part = (timeS - ramp.fromS()) / (ramp.toS() - ramp.fromS());
+                yield lift(ramp.fromN() + part * (ramp.toN() - ramp.fromN()), supply);
+            }
         };
+    }
+
+    private boolean lift(double upwardN, NetworkState supply) {
+        wantedN = upwardN;
+        if (upwardN <= 0) {
+            throttle(0);
+            return solve(supply, true);
+        }
+        return flightComputer ? shareOut(upwardN, supply) : findThrottle(upwardN, supply);
     }
 
     private void throttles(Order.Ramp ramp, double part) {
@@ -271,7 +287,7 @@ public final class FansUnderOrder implements Consumer {
      * what is missing over what was ordered, below 0.
      */
     public double margin() {
-        if (order instanceof Order.Lift(double wantedN) && !reached) {
+        if (wantedN > 0 && !reached) {
             return liftN / wantedN - 1;
         }
         if (!flightComputer) {
@@ -289,6 +305,14 @@ public final class FansUnderOrder implements Consumer {
     /** Sum of the upward thrusts at the last point, N. */
     public double liftN() {
         return liftN;
+    }
+
+    /** Whether a lift is ordered, rather than throttles or thrusts. */
+    boolean ordersLift() {
+        return switch (order) {
+            case Order.Lift _, Order.LiftRamp _ -> true;
+            case Order.Throttle _, Order.Ramp _, Order.Thrusts _ -> false;
+        };
     }
 
     /** Whether the thrust ordered was reached at the last point. */

@@ -31,6 +31,16 @@ public sealed interface Order {
     record Lift(double upwardN) implements Order {}
 
     /**
+     * Upward thrust that runs linearly in time between two moments; else as {@link Lift}.
+     *
+     * @param fromS first moment, s
+     * @param toS second moment, after the first, s
+     * @param fromN thrust at the first, ≥ 0, N
+     * @param toN thrust at the second, ≥ 0, N
+     */
+    record LiftRamp(double fromS, double toS, double fromN, double toN) implements Order {}
+
+    /**
      * A thrust for each fan.
      *
      * @param thrustN along each axis, ≥ 0, N

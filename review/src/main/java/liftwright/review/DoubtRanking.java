@@ -5,13 +5,14 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
 import liftwright.plant.parameters.DeclaredInput;
 
 /**
- * Which declared input's halved doubt would narrow the band of lift over weight most. Each input is
- * halved in turn and the whole sample is made again on the same draws; a few draws sort out the
+ * Which declared input's halved doubt would narrow the band of the judged number most. Each input
+ * is halved in turn and the whole sample is made again on the same draws; a few draws sort out the
  * many that hardly matter, more draws decide between the rest.
  */
 final class DoubtRanking {
@@ -27,18 +28,23 @@ final class DoubtRanking {
      */
     record Ranked(DeclaredInput input, double bandShare) {}
 
-    /** Most telling first; empty where nothing is in doubt or the work was stopped. */
-    static List<Ranked> rank(Plant plant, Settings settings, Work work) {
+    /**
+     * Most telling first; empty where nothing is in doubt or the work was stopped.
+     *
+     * @param maker makes a sample whose doubt is scaled, one factor for each declared input
+     */
+    static List<Ranked> rank(
+            Plant plant, Function<double[], Sample> maker, Settings settings, Work work) {
         List<DeclaredInput> inputs = plant.parameters().inputs();
         List<Integer> all = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
             all.add(i);
         }
         List<Integer> finalists =
-                sorted(plant, all, Math.min(SORTING_DRAWS, settings.firstDraws()), settings, work)
+                sorted(plant, maker, all, Math.min(SORTING_DRAWS, settings.firstDraws()), work)
                         .map(ranked -> ranked.stream().limit(FINALISTS).map(Shrink::input).toList())
                         .orElse(List.of());
-        return sorted(plant, finalists, settings.firstDraws(), settings, work)
+        return sorted(plant, maker, finalists, settings.firstDraws(), work)
                 .map(
                         ranked ->
                                 ranked.stream()
@@ -54,12 +60,18 @@ final class DoubtRanking {
     private record Shrink(int input, double share) {}
 
     private static Optional<List<Shrink>> sorted(
-            Plant plant, List<Integer> inputs, int draws, Settings settings, Work work) {
-        LiftSample declared = LiftSample.of(plant, settings);
+            Plant plant,
+            Function<double[], Sample> maker,
+            List<Integer> inputs,
+            int draws,
+            Work work) {
+        double[] asDeclared = new double[plant.parameters().inputs().size()];
+        Arrays.fill(asDeclared, 1);
+        Sample declared = maker.apply(asDeclared);
         if (inputs.isEmpty() || !declared.extendTo(draws, work)) {
             return Optional.empty();
         }
-        double width = Bands.width(declared.ratios(draws));
+        double width = Bands.width(declared.values(draws));
         if (width == 0) {
             return Optional.empty();
         }
@@ -68,11 +80,11 @@ final class DoubtRanking {
             double[] scale = new double[plant.parameters().inputs().size()];
             Arrays.fill(scale, 1);
             scale[input] = 0.5;
-            LiftSample halved = new LiftSample(plant, scale, settings);
+            Sample halved = maker.apply(scale);
             if (!halved.extendTo(draws, work)) {
                 return Optional.empty();
             }
-            shrinks.add(new Shrink(input, Bands.width(halved.ratios(draws)) / width));
+            shrinks.add(new Shrink(input, Bands.width(halved.values(draws)) / width));
         }
         shrinks.sort(Comparator.comparingDouble(Shrink::share).thenComparingInt(Shrink::input));
         return Optional.of(shrinks);

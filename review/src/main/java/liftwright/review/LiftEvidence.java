@@ -44,8 +44,13 @@ final class LiftEvidence {
     }
 
     static String originOfDemand(Rig rig) {
+        return origin(rig, "demands/thrust to weight");
+    }
+
+    /** Where the value at a path comes from. */
+    static String origin(Rig rig, String path) {
         return rig.defaults().stream()
-                .filter(used -> used.at().toString().equals("demands/thrust to weight"))
+                .filter(used -> used.at().toString().equals(path))
                 .findFirst()
                 .map(used -> "default, " + used.origin())
                 .orElse("declared in the rig file");
@@ -86,7 +91,7 @@ final class LiftEvidence {
         return limits.stream().noneMatch(limit -> limit.kind() == kind && limit.exceeded());
     }
 
-    private static List<Evidence.Assumption> assumptions(Rig rig) {
+    static List<Evidence.Assumption> assumptions(Rig rig) {
         List<Evidence.Assumption> assumptions = new ArrayList<>();
         for (DefaultUsed used : rig.defaults()) {
             assumptions.add(

@@ -12,20 +12,44 @@ import liftwright.plant.Effects;
 import liftwright.plant.OperatingLimit;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
-import liftwright.quantity.Band;
+import liftwright.rig.Rig;
 
-/**
- * Decides whether lift over weight meets its demand. The demand is met when the lower end of the
- * two-sided 95 % band clears it, missed when the upper end stays below it, and otherwise cannot be
- * told (JCGM 106). An end that lies within two of its own Monte-Carlo errors of the demand is
- * pursued with four times the draws, up to the most allowed; what is still as close then cannot be
- * told.
- */
+/** Judges lift over weight against its demand ({@link Pursuit}), laws and solver included. */
 final class LiftJudge {
 
-    private static final double CLOSE = 2.0;
-
     private LiftJudge() {}
+
+    /** Lift over weight as remedies are judged by it. */
+    record Lift(Settings settings) implements Judging<LiftJudgement> {
+
+        @Override
+        public double demand(Rig rig) {
+            return rig.demands().thrustToWeight().si();
+        }
+
+        @Override
+        public double nominal(Plant plant) {
+            SteadyState state = plant.state();
+            double[] p = plant.parameters().nominal();
+            plant.solve(p, Effects.ALL, plant.workspace(), state);
+            return new CutOffs(plant.rig()).usableLiftN(state) / plant.weightN(p);
+        }
+
+        @Override
+        public Optional<LiftJudgement> judge(Plant plant, Work work) {
+            return LiftJudge.judge(plant, demand(plant.rig()), settings, work);
+        }
+
+        @Override
+        public String field() {
+            return "thrust-to-weight";
+        }
+
+        @Override
+        public String gainField() {
+            return "thrust-to-weight-gain";
+        }
+    }
 
     /** Empty when the work was stopped: a stopped judgement is none. */
     static Optional<LiftJudgement> judge(Plant plant, double demand, Settings settings, Work work) {
@@ -36,28 +60,12 @@ final class LiftJudge {
         double liftN = new CutOffs(plant.rig()).usableLiftN(nominal);
 
         LiftSample sample = LiftSample.of(plant, settings);
-        int draws = settings.firstDraws();
-        Outcome byNumbers = Outcome.CANNOT_BE_TOLD;
-        while (true) {
-            if (!sample.extendTo(draws, work)) {
-                return Optional.empty();
-            }
-            Band band = Bands.of(sample.ratios(draws));
-            double doubt = CLOSE * band.monteCarloError();
-            if (band.low() - doubt >= demand) {
-                byNumbers = Outcome.HOLDS;
-                break;
-            }
-            if (band.high() + doubt < demand) {
-                byNumbers = Outcome.DOES_NOT_HOLD;
-                break;
-            }
-            boolean inside = band.low() + doubt < demand && band.high() - doubt >= demand;
-            if (inside || draws >= settings.mostDraws()) {
-                break;
-            }
-            draws = Math.min(4 * draws, settings.mostDraws());
+        Optional<Pursuit> pursued = Pursuit.of(sample, demand, settings, work);
+        if (pursued.isEmpty()) {
+            return Optional.empty();
         }
+        Outcome byNumbers = pursued.get().outcome();
+        int draws = pursued.get().draws();
         int failed = sample.failed(draws);
         List<String> downgrades = downgrades(plant, p, nominal, failed, draws);
         Outcome outcome =
@@ -69,7 +77,7 @@ final class LiftJudge {
                         liftN / weightN,
                         liftN,
                         weightN,
-                        Bands.of(sample.ratios(draws)),
+                        Bands.of(sample.values(draws)),
                         Bands.of(sample.lifts(draws)),
                         Bands.of(sample.weights(draws)),
                         draws,

@@ -32,9 +32,11 @@ record LiftJudgement(
         int draws,
         int failedDraws,
         List<String> downgrades,
-        LiftSample sample) {
+        LiftSample sample)
+        implements Judgement {
 
-    boolean holds() {
-        return outcome == Outcome.HOLDS;
+    @Override
+    public Band band() {
+        return ratio;
     }
 }

@@ -19,6 +19,7 @@ import liftwright.plant.Effects;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.quantity.Measure;
+import liftwright.review.remedy.Candidates;
 import liftwright.rig.Rig;
 
 /**
@@ -64,7 +65,12 @@ public final class LiftQuestion {
 
         Optional<Verdict.WouldTell> wouldTell =
                 judgement.byNumbers() == Outcome.CANNOT_BE_TOLD
-                        ? DoubtRanking.rank(plant, settings, work).stream()
+                        ? DoubtRanking.rank(
+                                        plant,
+                                        scale -> new LiftSample(plant, scale, settings),
+                                        settings,
+                                        work)
+                                .stream()
                                 .findFirst()
                                 .map(LiftQuestion::wouldTell)
                         : Optional.empty();
@@ -79,7 +85,8 @@ public final class LiftQuestion {
         List<Remedy> remedies =
                 verdict.outcome() == Outcome.HOLDS || !settings.remedies()
                         ? List.of()
-                        : new LiftRemedies(rig, plant, judgement, settings, work).find();
+                        : new Remedies<>(rig, plant, judgement, new LiftJudge.Lift(settings), work)
+                                .find(Candidates.forLift(rig));
         if (work.stopped()) {
             return Optional.empty();
         }
@@ -114,7 +121,7 @@ public final class LiftQuestion {
                 .then(" charge, full throttle, cold motors");
     }
 
-    private static Verdict.WouldTell wouldTell(DoubtRanking.Ranked ranked) {
+    static Verdict.WouldTell wouldTell(DoubtRanking.Ranked ranked) {
         return new Verdict.WouldTell(
                 ranked.input().at().toString(),
                 Sentence.words(

@@ -9,12 +9,8 @@ import liftwright.plant.SteadyState;
 import liftwright.plant.Workspace;
 import liftwright.plant.parameters.ImpossibleValueException;
 
-/**
- * Usable lift and weight of one plant over the draws of its declared doubt. Draws are nested: the
- * first 256 of a sample of 16,384 are a sample of 256, and the same for every rig that shares the
- * inputs, which is what remedies are judged on.
- */
-final class LiftSample {
+/** Usable lift and weight of one plant over the draws of its declared doubt. */
+final class LiftSample implements Sample {
 
     private final Plant plant;
     private final double[] widthScale;
@@ -56,12 +52,8 @@ final class LiftSample {
         }
     }
 
-    /**
-     * Makes the sample {@code target} draws long.
-     *
-     * @return false when stopped before that; the draws complete by then are kept
-     */
-    boolean extendTo(int target, Work work) {
+    @Override
+    public boolean extendTo(int target, Work work) {
         if (target <= count) {
             return true;
         }
@@ -101,7 +93,8 @@ final class LiftSample {
         return count;
     }
 
-    int failed(int draws) {
+    @Override
+    public int failed(int draws) {
         int failed = 0;
         for (int i = 0; i < draws; i++) {
             failed += solved[i] ? 0 : 1;
@@ -109,8 +102,9 @@ final class LiftSample {
         return failed;
     }
 
-    /** Lift over weight of the first {@code draws} draws, in their order. */
-    double[] ratios(int draws) {
+    /** Lift over weight. */
+    @Override
+    public double[] values(int draws) {
         double[] ratios = new double[draws];
         for (int i = 0; i < draws; i++) {
             ratios[i] = liftN[i] / weightN[i];

@@ -97,6 +97,31 @@ public final class NetworkState {
         return chainLossW[chain];
     }
 
+    /** Current of a load, A. */
+    public double loadA(int load) {
+        return loadA[load];
+    }
+
+    /**
+     * Power that is not accounted for at the solved point, over all power that the packs give: Σ E
+     * I = Σ I² R + chains + Σ V I of the loads.
+     */
+    public double closure() {
+        double given = 0;
+        double taken = 0;
+        for (int k = 0; k < emfV.length; k++) {
+            given += emfV[k] * packA[k];
+            taken += packA[k] * packA[k] * packOhm[k];
+        }
+        for (double watt : chainLossW) {
+            taken += watt;
+        }
+        for (int load = 0; load < loadA.length; load++) {
+            taken += loadTerminalV[load] * loadA[load];
+        }
+        return given == 0 ? Math.abs(taken) : Math.abs(1 - taken / given);
+    }
+
     /** Whether the voltages settled. */
     public boolean converged() {
         return converged;

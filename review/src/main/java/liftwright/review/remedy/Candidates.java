@@ -5,8 +5,8 @@ import java.util.List;
 import liftwright.rig.Rig;
 
 /**
- * Every way to gain lift that this rig's declaration leaves open, in the order in which a workshop
- * would try them.
+ * Every way to gain that this rig's declaration leaves open, in the order in which a workshop would
+ * try them.
  */
 public final class Candidates {
 
@@ -19,6 +19,18 @@ public final class Candidates {
         all.addAll(LessCant.of(rig));
         all.addAll(MoreCells.of(rig));
         all.addAll(MoreFans.of(rig));
+        return all;
+    }
+
+    /** Every way to longer flight, in the same order. */
+    public static List<Candidate> forEndurance(Rig rig) {
+        List<Candidate> all = new ArrayList<>();
+        all.addAll(FullCharge.of(rig));
+        all.addAll(MassOff.of(rig));
+        all.addAll(OpenGrille.of(rig));
+        all.addAll(LessCant.of(rig));
+        all.addAll(MoreStrings.of(rig));
+        all.addAll(MoreCells.of(rig));
         return all;
     }
 }

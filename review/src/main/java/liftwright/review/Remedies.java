@@ -10,11 +10,8 @@ import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.numerics.Roots;
 import liftwright.numerics.Work;
-import liftwright.plant.Effects;
 import liftwright.plant.Plant;
-import liftwright.plant.SteadyState;
 import liftwright.review.remedy.Candidate;
-import liftwright.review.remedy.Candidates;
 import liftwright.rig.Change;
 import liftwright.rig.Rig;
 
@@ -22,37 +19,39 @@ import liftwright.rig.Rig;
  * Finds, for every way to change the rig, the least number of steps with which the verdict becomes
  * "holds". Each size is applied to the declaration, the plant is assembled anew and judged on the
  * same draws as the verdict itself.
+ *
+ * @param <J> what the question judges by
  */
-final class LiftRemedies {
+final class Remedies<J extends Judgement> {
 
     private final Rig rig;
     private final Plant plant;
-    private final LiftJudgement before;
-    private final Settings settings;
+    private final J before;
+    private final Judging<J> judging;
     private final Work work;
 
-    LiftRemedies(Rig rig, Plant plant, LiftJudgement before, Settings settings, Work work) {
+    Remedies(Rig rig, Plant plant, J before, Judging<J> judging, Work work) {
         this.rig = rig;
         this.plant = plant;
         this.before = before;
-        this.settings = settings;
+        this.judging = judging;
         this.work = work;
     }
 
     /** Those that clear the verdict first, then those that help, then those refused. */
-    List<Remedy> find() {
+    List<Remedy> find(List<Candidate> candidates) {
         List<Remedy> remedies = new ArrayList<>();
-        for (Candidate candidate : Candidates.forLift(rig)) {
+        for (Candidate candidate : candidates) {
             if (work.stopped()) {
                 break;
             }
             size(candidate).filter(this::isWorthSaying).ifPresent(remedies::add);
         }
-        remedies.sort(Comparator.comparingInt(LiftRemedies::rank));
+        remedies.sort(Comparator.comparingInt(Remedies::rank));
         return remedies;
     }
 
-    /** Where lift suffices and only a law is left, more lift is no help. */
+    /** Where the number suffices and only a law is left, more of it is no help. */
     private boolean isWorthSaying(Remedy remedy) {
         return before.byNumbers() != Outcome.HOLDS
                 || remedy.effect() instanceof Remedy.Effect.Clears;
@@ -67,7 +66,7 @@ final class LiftRemedies {
     }
 
     /** A rig with the change, judged. */
-    private record Tried(Plant plant, LiftJudgement judgement) {}
+    private record Tried<J>(Plant plant, J judgement) {}
 
     private Optional<Remedy> size(Candidate candidate) {
         int most = mostThatBinds(candidate);
@@ -77,13 +76,13 @@ final class LiftRemedies {
         double needed = neededNominal();
         int steps =
                 Roots.leastStep(1, most, size -> nominal(candidate, size) >= needed).orElse(most);
-        Optional<Tried> tried = tried(candidate, steps);
+        Optional<Tried<J>> tried = tried(candidate, steps);
         while (!holds(tried) && steps < most && !work.stopped()) {
             steps++;
             tried = tried(candidate, steps);
         }
         while (holds(tried) && steps > 1 && !work.stopped()) {
-            Optional<Tried> smaller = tried(candidate, steps - 1);
+            Optional<Tried<J>> smaller = tried(candidate, steps - 1);
             if (!holds(smaller)) {
                 break;
             }
@@ -94,7 +93,7 @@ final class LiftRemedies {
         return tried.map(reached -> told(candidate, size, reached));
     }
 
-    private static boolean holds(Optional<Tried> tried) {
+    private boolean holds(Optional<Tried<J>> tried) {
         return tried.isPresent() && tried.get().judgement().holds();
     }
 
@@ -103,8 +102,8 @@ final class LiftRemedies {
      * proportion.
      */
     private double neededNominal() {
-        double low = before.ratio().low();
-        double demand = rig.demands().thrustToWeight().si();
+        double low = before.band().low();
+        double demand = judging.demand(rig);
         return low > 0 ? demand * before.nominal() / low : Double.MAX_VALUE;
     }
 
@@ -119,50 +118,41 @@ final class LiftRemedies {
 
     private double nominal(Candidate candidate, int steps) {
         return Revised.with(rig, candidate.changes().apply(steps))
-                .map(
-                        revised -> {
-                            Plant changed = Plant.assemble(revised);
-                            SteadyState state = changed.state();
-                            double[] p = changed.parameters().nominal();
-                            changed.solve(p, Effects.ALL, changed.workspace(), state);
-                            return new CutOffs(revised).usableLiftN(state) / changed.weightN(p);
-                        })
+                .map(revised -> judging.nominal(Plant.assemble(revised)))
                 .orElse(0.0);
     }
 
     /** Empty where the change gives no rig, or the work was stopped. */
-    private Optional<Tried> tried(Candidate candidate, int steps) {
+    private Optional<Tried<J>> tried(Candidate candidate, int steps) {
         Optional<Rig> revised = Revised.with(rig, candidate.changes().apply(steps));
         if (revised.isEmpty()) {
             return Optional.empty();
         }
         Plant changed = Plant.assemble(revised.get());
-        double demand = revised.get().demands().thrustToWeight().si();
-        return LiftJudge.judge(changed, demand, settings, work)
-                .map(judgement -> new Tried(changed, judgement));
+        return judging.judge(changed, work).map(judgement -> new Tried<>(changed, judgement));
     }
 
-    private Remedy told(Candidate candidate, int steps, Tried tried) {
-        LiftJudgement after = tried.judgement();
+    private Remedy told(Candidate candidate, int steps, Tried<J> tried) {
+        J after = tried.judgement();
         List<Change> changes = candidate.changes().apply(steps);
         Sentence name = candidate.name().apply(steps);
         Optional<Sentence> broken = HardLimits.newlyBroken(plant, tried.plant());
         if (broken.isPresent()) {
             return new Remedy(name, changes, new Remedy.Effect.Refused(broken.get()));
         }
-        Value ratio = Value.of("thrust-to-weight", after.nominal(), after.ratio());
+        Value value = Value.of(judging.field(), after.nominal(), after.band());
         int common = Math.min(after.draws(), before.draws());
         Value difference =
                 Value.of(
-                        "thrust-to-weight-gain",
+                        judging.gainField(),
                         after.nominal() - before.nominal(),
                         Bands.ofDifference(
-                                after.sample().ratios(common), before.sample().ratios(common)));
+                                after.sample().values(common), before.sample().values(common)));
         return new Remedy(
                 name,
                 changes,
                 after.holds()
-                        ? new Remedy.Effect.Clears(ratio, difference, candidate.step())
-                        : new Remedy.Effect.Helps(ratio, difference));
+                        ? new Remedy.Effect.Clears(value, difference, candidate.step())
+                        : new Remedy.Effect.Helps(value, difference));
     }
 }

@@ -1,0 +1,135 @@
+package liftwright.app;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import liftwright.answer.Answer;
+import liftwright.numerics.Work;
+import liftwright.quantity.Dimensions;
+import liftwright.quantity.Quantity;
+import liftwright.quantity.QuantityParser;
+import liftwright.quantity.Reading;
+import liftwright.report.ProblemReport;
+import liftwright.review.EnduranceQuestion;
+import liftwright.review.LiftQuestion;
+import liftwright.review.Settings;
+import liftwright.review.Task;
+import liftwright.rig.Change;
+import liftwright.rig.Control;
+import liftwright.rig.Pack;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+import liftwright.rig.csv.TableReader;
+import liftwright.rig.csv.TableReading;
+import liftwright.rig.file.RigReading;
+import liftwright.rig.table.ThrottleTrace;
+
+/** Asks one question, under the conditions that the options set. */
+final class Asking {
+
+    static final String LIFT = "lift";
+    static final String ENDURANCE = "endurance";
+
+    private final Options options;
+    private final Surroundings around;
+
+    Asking(Options options, Surroundings around) {
+        this.options = options;
+        this.around = around;
+    }
+
+    /** Whether an option stands that changes the rig in memory. */
+    boolean changesTheRig() {
+        return options.text(Grammar.CHARGE).isPresent()
+                || options.text(Grammar.CELL_TEMPERATURE).isPresent();
+    }
+
+    /**
+     * The rig under the conditions asked for: as it stands, or changed in memory.
+     *
+     * @throws UsageException when a condition is none
+     */
+    RigSource under(RigSource source, Rig rig) {
+        List<Change> changes = new ArrayList<>();
+        options.text(Grammar.CHARGE).ifPresent(text -> set(rig, "charge", text, changes));
+        options.text(Grammar.CELL_TEMPERATURE)
+                .ifPresent(text -> set(rig, "temperature", text, changes));
+        if (changes.isEmpty()) {
+            return source;
+        }
+        return switch (source.read().with(changes)) {
+            case RigReading.Edit.Changed(var reading, var _) -> {
+                if (reading.rig().isEmpty()) {
+                    throw new UsageException(
+                            "the rig does not read with these conditions: "
+                                    + ProblemReport.write(
+                                                    source.file().named(),
+                                                    "",
+                                                    reading.problems(),
+                                                    options.look())
+                                            .strip());
+                }
+                yield new RigSource(source.file(), reading);
+            }
+            case RigReading.Edit.Refused(var change, var reason) ->
+                    throw new UsageException(change.at() + " cannot be set: " + reason);
+        };
+    }
+
+    private static void set(Rig rig, String key, String value, List<Change> changes) {
+        Set<RigPath> groups = new LinkedHashSet<>();
+        rig.packs().stream().map(Pack::declaredAt).forEach(groups::add);
+        groups.forEach(group -> changes.add(new Change.Set(group.child(key), value)));
+    }
+
+    Optional<? extends Answer> ask(
+            String question, RigSource source, Rig rig, Settings settings, Work work) {
+        return switch (question) {
+            case LIFT -> LiftQuestion.ask(rig, source.digest(), settings, work);
+            case ENDURANCE ->
+                    EnduranceQuestion.ask(rig, source.digest(), task(rig), settings, work);
+            default -> throw new IllegalStateException("no question " + question);
+        };
+    }
+
+    /** What the options ask the packs to carry; else what the rig's demands say. */
+    private Task task(Rig rig) {
+        Optional<String> trace = options.text(Grammar.TRACE);
+        if (trace.isPresent()) {
+            return new Task.Trace(read(trace.get(), rig));
+        }
+        if (options.hops().isPresent()) {
+            return new Task.Hops(options.hops().getAsInt(), pauseS());
+        }
+        return new Task.Hover();
+    }
+
+    private double pauseS() {
+        String text = options.text(Grammar.PAUSE).orElse("60 s");
+        return switch (QuantityParser.parse(text, Dimensions.TIME)) {
+            case Reading.Parsed<Quantity>(var quantity) when quantity.si() >= 0 -> quantity.si();
+            case Reading.Parsed<Quantity> _ ->
+                    throw new UsageException(Grammar.PAUSE + " is a time, such as 60 s");
+            case Reading.Refused<Quantity> _ ->
+                    throw new UsageException(
+                            Grammar.PAUSE
+                                    + " is a time with its unit, such as \"90 s\", not "
+                                    + text);
+        };
+    }
+
+    private ThrottleTrace read(String named, Rig rig) {
+        var file = new UserFile(named, UserFile.path(named, around.folder()));
+        List<String> groups = rig.control().groups().stream().map(Control.Group::name).toList();
+        return switch (TableReader.trace(named, file.read(), groups)) {
+            case TableReading.Whole<ThrottleTrace>(var table) -> table;
+            case TableReading.Broken<ThrottleTrace>(var problems) ->
+                    throw new UsageException(
+                            "the trace cannot be used.\n"
+                                    + ProblemReport.write(named, "", problems, options.look())
+                                            .strip());
+        };
+    }
+}

@@ -1,0 +1,131 @@
+package liftwright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.plant.Discharge;
+import liftwright.plant.Order;
+import liftwright.plant.Plant;
+import liftwright.quantity.Measure;
+import liftwright.rig.Pack;
+import liftwright.rig.Rig;
+
+/** What a builder should know of a flight on these packs. */
+final class EnduranceFindings {
+
+    /** Currents into an idle pack below this share of its capacity in an hour are no matter. */
+    private static final double IDLE_SHARE_PER_H = 0.05;
+
+    private EnduranceFindings() {}
+
+    static List<Finding> of(Rig rig, Task task, EnduranceJudgement judgement, EnduranceRun run) {
+        List<Finding> findings = new ArrayList<>();
+        run.end().ifPresent(end -> findings.add(firstEnd(rig, end)));
+        continuousCurrent(rig, run).ifPresent(findings::add);
+        circulating(rig).ifPresent(findings::add);
+        findings.add(byHand(task, judgement, run));
+        return findings;
+    }
+
+    private static Finding firstEnd(Rig rig, Discharge.End end) {
+        return new Finding(
+                Severity.NOTES,
+                "first-end",
+                end.part().map(part -> CauseWords.part(rig, end.cause(), part)),
+                Optional.empty(),
+                Sentence.words(CauseWords.first(end.cause()) + " comes first, after ")
+                        .then(Measure.TIME, end.timeS())
+                        .then(": ")
+                        .then(CauseWords.limit(rig, end.cause())),
+                Optional.of(Value.of("time-reached", end.timeS())),
+                Optional.empty(),
+                "cells are unlike: the weakest one decides, not their mean",
+                List.of());
+    }
+
+    /** A current beyond what a cell may give for long, and for how long the hover asks for it. */
+    private static Optional<Finding> continuousCurrent(Rig rig, EnduranceRun run) {
+        for (EnduranceRun.Moment at : run.moments()) {
+            Pack pack = rig.packs().get(at.pack());
+            double cellA = at.packA() / pack.parallel();
+            Optional<Double> most = pack.cell().continuousCurrent().map(limit -> limit.si());
+            if (most.isPresent() && cellA > most.get()) {
+                return Optional.of(
+                        new Finding(
+                                Severity.WARNS,
+                                "cell-continuous-current",
+                                Optional.of(pack.id().text()),
+                                Optional.of("cells/" + pack.cell().name() + "/continuous current"),
+                                Sentence.words("each cell of " + pack.id().text() + " gives ")
+                                        .then(Measure.CURRENT, cellA)
+                                        .then(" after ")
+                                        .then(Measure.TIME, at.timeS())
+                                        .then(", more than it may give for long, ")
+                                        .then(Measure.CURRENT, most.get()),
+                                Optional.of(Value.of("cell-current", cellA)),
+                                Optional.of(
+                                        new Finding.Limit(
+                                                Value.of("cell-current", most.get()),
+                                                "declared in the rig file")),
+                                "heat grows with the square of current and ages the cell",
+                                List.of()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Packs side by side at unlike charge feed each other while the fans stand still. */
+    private static Optional<Finding> circulating(Rig rig) {
+        Plant plant = Plant.assemble(rig);
+        Discharge idle = EnduranceJudge.declared(plant, true);
+        idle.follow(new Order.Throttle(0), 0, run -> {});
+        int worst = -1;
+        for (int pack = 0; pack < rig.packs().size(); pack++) {
+            double perHour = -idle.packA(pack) * 3600 / idle.packCapacityAs(pack);
+            if (perHour > IDLE_SHARE_PER_H && (worst < 0 || idle.packA(pack) < idle.packA(worst))) {
+                worst = pack;
+            }
+        }
+        if (worst < 0) {
+            return Optional.empty();
+        }
+        Pack pack = rig.packs().get(worst);
+        return Optional.of(
+                new Finding(
+                        Severity.STOPS,
+                        "circulating-current",
+                        Optional.of(pack.id().text()),
+                        Optional.of(pack.declaredAt().toString()),
+                        Sentence.words("with all fans at rest ")
+                                .then(Measure.CURRENT, -idle.packA(worst))
+                                .then(" flows into " + pack.id().text() + " from other packs"),
+                        Optional.of(Value.of("pack-current", idle.packA(worst))),
+                        Optional.empty(),
+                        "packs that share a bus have unlike voltages; bring them to one charge"
+                                + " before they are joined",
+                        List.of()));
+    }
+
+    private static Finding byHand(Task task, EnduranceJudgement judgement, EnduranceRun run) {
+        return new Finding(
+                Severity.NOTES,
+                "by-hand",
+                Optional.empty(),
+                Optional.empty(),
+                Sentence.words(
+                                "charge above the reserve over the first current, without sag or"
+                                        + " unlike cells, would give ")
+                        .then(Measure.TIME, run.byHandS())
+                        .then(" against ")
+                        .then(Measure.TIME, judgement.nominal())
+                        .then(" for " + task.words()),
+                Optional.of(Value.of("time-by-hand", run.byHandS())),
+                Optional.empty(),
+                "sagging packs ask for more current, and the weakest cell ends it",
+                List.of());
+    }
+}

@@ -1,0 +1,44 @@
+package liftwright.review;
+
+import java.util.Optional;
+import liftwright.answer.Outcome;
+import liftwright.numerics.Work;
+import liftwright.quantity.Band;
+
+/**
+ * Decides whether a number meets a demand for at least so much. The demand is met when the lower
+ * end of the two-sided 95 % band clears it, missed when the upper end stays below it, and otherwise
+ * cannot be told (JCGM 106). An end that lies within two of its own Monte-Carlo errors of the
+ * demand is pursued with four times the draws, up to the most allowed; what is still as close then
+ * cannot be told.
+ *
+ * @param outcome what the numbers say
+ * @param draws used
+ */
+record Pursuit(Outcome outcome, int draws) {
+
+    private static final double CLOSE = 2.0;
+
+    /** Empty when the work was stopped. */
+    static Optional<Pursuit> of(Sample sample, double demand, Settings settings, Work work) {
+        int draws = settings.firstDraws();
+        while (true) {
+            if (!sample.extendTo(draws, work)) {
+                return Optional.empty();
+            }
+            Band band = Bands.of(sample.values(draws));
+            double doubt = CLOSE * band.monteCarloError();
+            if (band.low() - doubt >= demand) {
+                return Optional.of(new Pursuit(Outcome.HOLDS, draws));
+            }
+            if (band.high() + doubt < demand) {
+                return Optional.of(new Pursuit(Outcome.DOES_NOT_HOLD, draws));
+            }
+            boolean inside = band.low() + doubt < demand && band.high() - doubt >= demand;
+            if (inside || draws >= settings.mostDraws()) {
+                return Optional.of(new Pursuit(Outcome.CANNOT_BE_TOLD, draws));
+            }
+            draws = Math.min(4 * draws, settings.mostDraws());
+        }
+    }
+}
