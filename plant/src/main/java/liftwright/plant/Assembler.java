@@ -1,6 +1,7 @@
 package liftwright.plant;
 
 import java.util.List;
+import java.util.Set;
 import liftwright.plant.body.MassLedger;
 import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
@@ -10,7 +11,9 @@ import liftwright.plant.supply.Network;
 import liftwright.plant.supply.PackBank;
 import liftwright.plant.supply.Wires;
 import liftwright.plant.thrust.FanBank;
+import liftwright.rig.Element;
 import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
 
 /**
  * Joins supply, thrust and body over one parameter table. The order in which they declare their
@@ -29,7 +32,10 @@ final class Assembler {
     final ThrustLines lines;
     final MassLedger ledger;
 
-    Assembler(Rig rig) {
+    /**
+     * @param opened names of the contactors that stand open
+     */
+    Assembler(Rig rig, Set<String> opened) {
         this.rig = rig;
         ParameterRows rows = new ParameterRows();
         air = SiteAir.declare(rig.site(), rows);
@@ -40,7 +46,7 @@ final class Assembler {
         lines = ThrustLines.declare(rig, pose, rows);
         ledger = MassLedger.declare(rig, pose, rows);
         table = rows.table();
-        network = Network.of(packNodes(rig), fanNodes(rig), wires);
+        network = Network.of(packNodes(rig), fanNodes(rig), wires, open(rig, opened));
     }
 
     static List<String> packNodes(Rig rig) {
@@ -49,5 +55,19 @@ final class Assembler {
 
     static List<String> fanNodes(Rig rig) {
         return rig.fans().stream().map(fan -> fan.id().text()).toList();
+    }
+
+    private static boolean[] open(Rig rig, Set<String> opened) {
+        List<Wiring.Chain> chains = rig.wiring().chains();
+        boolean[] open = new boolean[chains.size()];
+        for (int chain = 0; chain < open.length; chain++) {
+            open[chain] =
+                    chains.get(chain).elements().stream()
+                            .anyMatch(
+                                    element ->
+                                            element instanceof Element.Pole pole
+                                                    && opened.contains(pole.contactor().name()));
+        }
+        return open;
     }
 }

@@ -219,25 +219,27 @@ public final class Discharge {
         boolean ends = false;
         for (Cause cause : Cause.values()) {
             double[] times = reachedS[number(cause)];
-            for (int part = 0; part < times.length; part++) {
+            for (int part = 0; part < times.length && !failed; part++) {
                 if (times[part] < Double.POSITIVE_INFINITY || !(distance(cause, part) < 0)) {
                     continue;
                 }
-                double share = root(cause, part, h);
+                double share = root(cause, part, h, 0, 1, readOffTheNetwork(cause));
+                if (!stopsAtFirst && goesWithTheCurrent(cause)) {
+                    share = refined(cause, part, h, share);
+                }
                 times[part] = fromS + share * h;
                 if (changesTheRun(cause) && share <= first) {
                     first = share;
                     ends = true;
                 }
-                if (readOffTheNetwork(cause)) {
-                    failed |= !stepper.within(1);
-                } else {
-                    stepper.look(1);
-                }
-                if (failed) {
-                    return;
-                }
+                back(1, readOffTheNetwork(cause) || goesWithTheCurrent(cause));
             }
+        }
+        if (stopsAtFirst && !failed) {
+            refineFirst(fromS, h);
+        }
+        if (failed) {
+            return;
         }
         if (ends) {
             forgetAfter(fromS + first * h);
@@ -246,6 +248,44 @@ public final class Discharge {
                 noteAll();
             }
         }
+    }
+
+    /** The first limit alone is told of such a run: only its time needs the network's word. */
+    private void refineFirst(double fromS, double h) {
+        for (Cause cause : Cause.values()) {
+            double[] times = reachedS[number(cause)];
+            for (int part = 0; goesWithTheCurrent(cause) && part < times.length; part++) {
+                boolean inThisStep = times[part] > fromS && times[part] <= fromS + h;
+                if (inThisStep && times[part] <= firstS()) {
+                    times[part] = fromS + h * refined(cause, part, h, (times[part] - fromS) / h);
+                    back(1, true);
+                    return;
+                }
+            }
+        }
+    }
+
+    /**
+     * The same root with the network solved at each try: within a step currents bend a little, and
+     * a cell's voltage falls slowly enough for that to matter.
+     */
+    private double refined(Cause cause, int part, double h, double share) {
+        double low = Math.max(0, share - 0.05);
+        double high = Math.min(1, share + 0.05);
+        if (failed || !stepper.within(high) || distance(cause, part) > 0) {
+            high = 1;
+        }
+        if (failed || !stepper.within(low) || distance(cause, part) <= 0) {
+            low = 0;
+        }
+        return root(cause, part, h, low, high, true);
+    }
+
+    private static boolean goesWithTheCurrent(Cause cause) {
+        return switch (cause) {
+            case CELL_VOLTAGE, CELL_CURRENT -> true;
+            case RESERVE, CUT_OFF, FULL_THROTTLE, EMPTY -> false;
+        };
     }
 
     private static boolean changesTheRun(Cause cause) {
@@ -272,9 +312,9 @@ public final class Discharge {
         }
     }
 
-    /** Goes back into the last step, with the network where the cause is read off it. */
-    private boolean back(Cause cause, double share) {
-        if (readOffTheNetwork(cause)) {
+    /** Goes back into the last step, solving the network there or not. */
+    private boolean back(double share, boolean solved) {
+        if (solved) {
             failed |= !stepper.within(share);
         } else {
             stepper.look(share);
@@ -282,35 +322,47 @@ public final class Discharge {
         return !failed;
     }
 
-    /** Share of the last step at which a distance falls to zero: the Illinois method. */
-    private double root(Cause cause, int part, double h) {
-        double high = 1;
-        double highD = distance(cause, part);
-        if (!back(cause, 0)) {
-            return 1;
+    /**
+     * Share of the last step at which a distance falls to zero, between two shares: the Illinois
+     * method (Dowell and Jarratt, A modified regula falsi, BIT 11, 1971).
+     */
+    private double root(Cause cause, int part, double h, double from, double to, boolean solved) {
+        double low = from;
+        double high = to;
+        if (!back(high, solved)) {
+            return to;
         }
-        double low = 0;
+        double highD = distance(cause, part);
+        if (!back(low, solved)) {
+            return to;
+        }
         double lowD = distance(cause, part);
         if (lowD <= 0) {
-            return 0;
+            return from;
         }
+        if (highD > 0) {
+            return to;
+        }
+        int side = 0;
         for (int tries = 0; tries < MOST_SECANTS && (high - low) * h > TIME_ERROR_S; tries++) {
             double share = high - highD * (high - low) / (highD - lowD);
-            if (!back(cause, share)) {
-                return 1;
+            if (!back(share, solved)) {
+                return to;
             }
             double d = distance(cause, part);
             if (d > 0) {
                 low = share;
                 lowD = d;
-                highD /= 2;
+                highD = side > 0 ? highD / 2 : highD;
+                side = 1;
             } else {
                 high = share;
                 highD = d;
-                lowD /= 2;
+                lowD = side < 0 ? lowD / 2 : lowD;
+                side = -1;
             }
             if (Math.abs(d) < 1e-12) {
-                break;
+                return share;
             }
         }
         return high;

@@ -1,6 +1,7 @@
 package liftwright.plant;
 
 import java.util.List;
+import java.util.Set;
 import liftwright.physics.Air;
 import liftwright.physics.Gravity;
 import liftwright.plant.body.MassLedger;
@@ -60,7 +61,16 @@ public final class Plant {
      *     can be
      */
     public static Plant assemble(Rig rig) {
-        return new Plant(new Assembler(rig));
+        return assemble(rig, Set.of());
+    }
+
+    /**
+     * The same with contactors open: what hangs behind them alone is dead, and the rest goes on.
+     *
+     * @param opened names of contactors; a name that the rig lacks opens nothing
+     */
+    public static Plant assemble(Rig rig, Set<String> opened) {
+        return new Plant(new Assembler(rig, opened));
     }
 
     /** The rig it was made from. */

@@ -50,7 +50,9 @@ public final class Network {
         int[] from = topology.chainFrom;
         int[] to = topology.chainTo;
         couplingChain =
-                IntStream.range(0, from.length).filter(chain -> from[chain] != to[chain]).toArray();
+                IntStream.range(0, from.length)
+                        .filter(chain -> from[chain] >= 0 && from[chain] != to[chain])
+                        .toArray();
         pattern =
                 SymmetricPattern.analyse(
                         Math.max(1, topology.unknowns),
@@ -64,11 +66,13 @@ public final class Network {
      * @param packNodes node of each pack
      * @param loadNodes node of each load
      * @param wires the chains between nodes
+     * @param open whether each chain is interrupted somewhere
      */
-    public static Network of(List<String> packNodes, List<String> loadNodes, Wires wires) {
+    public static Network of(
+            List<String> packNodes, List<String> loadNodes, Wires wires, boolean[] open) {
         List<Wiring.Chain> chains = wires.chains();
         Topology.Graph graph = new Topology.Graph(packNodes, loadNodes, chains);
-        return new Network(Topology.of(graph, wires.without()));
+        return new Network(Topology.of(graph, wires.without(), open));
     }
 
     public NetworkState newState() {
@@ -140,6 +144,58 @@ public final class Network {
             iterate(s, device);
         }
         results(s, device);
+    }
+
+    /**
+     * Makes ready for the sensitivities below, at the point last solved.
+     *
+     * @return false where the network is singular there
+     */
+    public boolean linearise(NetworkState s, Device device) {
+        evaluate(s, s.offset, device);
+        for (int i = 0; i < s.diagonal.length; i++) {
+            s.diagonal[i] = s.fixedDiagonal[i] + s.loadSlope[i];
+        }
+        return topology.unknowns == 0 || s.factor.factor(s.diagonal, s.coupling) < 0;
+    }
+
+    /**
+     * How much every load's voltage falls for each ampere that one load takes more: its own and,
+     * through what they share, the others'. After {@link #linearise}.
+     *
+     * @param load the one that takes more
+     * @param ohm takes −dV/dI for every load, Ω; 0 where none follows
+     */
+    public void dropPerAmpere(NetworkState s, int load, double[] ohm) {
+        Arrays.fill(s.residual, 0);
+        int at = topology.loadUnknown[load];
+        if (at >= 0) {
+            s.residual[at] = 1;
+        }
+        spread(s, ohm);
+    }
+
+    /**
+     * How much every load's voltage rises for each volt that one pack has more. After {@link
+     * #linearise}.
+     *
+     * @param pack the one that has more
+     * @param share takes dV/dE for every load, 1
+     */
+    public void risePerVolt(NetworkState s, int pack, double[] share) {
+        Arrays.fill(s.residual, 0);
+        s.residual[topology.packUnknown[pack]] = 1 / s.packOhm[pack];
+        spread(s, share);
+    }
+
+    private void spread(NetworkState s, double[] out) {
+        if (topology.unknowns > 0) {
+            s.factor.solve(s.residual, s.step);
+        }
+        for (int load = 0; load < out.length; load++) {
+            int at = topology.loadUnknown[load];
+            out[load] = at < 0 ? 0 : s.step[at];
+        }
     }
 
     private void prepare(NetworkState s) {

@@ -25,7 +25,7 @@ final class Topology {
     /** −1 for a load that no pack reaches. */
     final int[] loadUnknown;
 
-    /** −1 for a chain that no pack reaches. */
+    /** −1 for a chain that no pack reaches, or that is open. */
     final int[] chainFrom;
 
     final int[] chainTo;
@@ -38,6 +38,7 @@ final class Topology {
             int[] unknownOfNode,
             int[] islandOfUnknown,
             int islands,
+            boolean[] open,
             ZeroChains zeroChains) {
         this.unknowns = islandOfUnknown.length;
         this.islands = islands;
@@ -48,6 +49,12 @@ final class Topology {
         loadUnknown = through(graph.loadNode, unknownOfNode);
         chainFrom = through(graph.chainFrom, unknownOfNode);
         chainTo = through(graph.chainTo, unknownOfNode);
+        for (int chain = 0; chain < open.length; chain++) {
+            if (open[chain]) {
+                chainFrom[chain] = -1;
+                chainTo[chain] = -1;
+            }
+        }
     }
 
     private static int[] through(int[] index, int[] map) {
@@ -78,8 +85,9 @@ final class Topology {
 
     /**
      * @param without whether each chain has no resistance at all
+     * @param open whether each chain is interrupted: as if it were not there
      */
-    static Topology of(Graph graph, boolean[] without) {
+    static Topology of(Graph graph, boolean[] without, boolean[] open) {
         int nodes = graph.nodes;
         int chains = graph.chainFrom.length;
         NodeSets touching = new NodeSets(nodes);
@@ -87,6 +95,9 @@ final class Topology {
         List<Integer> forest = new ArrayList<>();
         List<Integer> loops = new ArrayList<>();
         for (int chain = 0; chain < chains; chain++) {
+            if (open[chain]) {
+                continue;
+            }
             touching.join(graph.chainFrom[chain], graph.chainTo[chain]);
             if (without[chain]) {
                 boolean joins = merged.join(graph.chainFrom[chain], graph.chainTo[chain]);
@@ -125,6 +136,7 @@ final class Topology {
                 unknownOfNode,
                 islandOfUnknown.stream().mapToInt(i -> i).toArray(),
                 islands,
+                open,
                 ZeroChains.of(graph, without, forest, loops));
     }
 }
