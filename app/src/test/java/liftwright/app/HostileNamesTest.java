@@ -72,8 +72,12 @@ class HostileNamesTest {
                 harmless(ran.err(), !shell.utf8());
                 var json = shell.run(verb, file, "--json");
                 harmless(json.out(), false);
-                assertThat(json.lines()).hasSize(1);
-                JsonMapper.builder().build().readTree(json.out());
+                // Every question of a review has a line of its own; problems have one.
+                boolean answered = verb.equals("review") && json.code() != 2;
+                assertThat(json.lines()).hasSize(answered ? 2 : 1);
+                for (String line : json.lines()) {
+                    JsonMapper.builder().build().readTree(line);
+                }
             }
         }
     }

@@ -70,9 +70,11 @@ record EnduranceRun(
                 again,
                 weightN,
                 at -> {
+                    if (at.timeS() > lastS) {
+                        return; // the step that the end lies in
+                    }
                     last[0] = moment(plant, at);
-                    if (at.timeS() >= seen.size() * lastS / MOMENTS
-                            && at.timeS() < lastS * (1 - 0.3 / MOMENTS)) {
+                    if (at.timeS() >= seen.size() * lastS / MOMENTS) {
                         seen.add(last[0]);
                     }
                 });
