@@ -29,8 +29,10 @@ import org.junit.jupiter.api.Test;
  */
 class ThousandRigsTest {
 
-    private static final int RIGS = 1000;
-    private static final int REMEDIED = 1000;
+    /** A deep run has ten times as many: new rigs then, rather than hours. */
+    private static final int RIGS = Seeded.deep() ? 300 : 1000;
+
+    private static final int REMEDIED = Seeded.deep() ? 200 : 1000;
     private static final int NAMED = 12;
     private static final int REFEREE_DRAWS = 1000;
     private static final Settings SETTINGS = new Settings(7, 1024, 4096, 2, false);
