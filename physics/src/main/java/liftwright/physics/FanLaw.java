@@ -100,6 +100,20 @@ public final class FanLaw {
         return loss >= 0 && loss <= GREATEST_INTAKE_LOSS;
     }
 
+    /**
+     * Factor of a coefficient that drifts with speed, (Ω/Ω_ref)^a: blades of this size work better
+     * at higher Reynolds number. Fitted to rows, an empirical form: it holds where there were rows.
+     *
+     * @param exponent a, 1; above −1
+     * @param speedRadps Ω ≥ 0; 0 gives 1, since nothing is multiplied by it there
+     * @param referenceRadps Ω_ref &gt; 0, at which the coefficient holds; unused where a = 0
+     */
+    public static double drift(double exponent, double speedRadps, double referenceRadps) {
+        return exponent == 0 || speedRadps <= 0
+                ? 1
+                : Math.pow(speedRadps / referenceRadps, exponent);
+    }
+
     /** Thrust and torque at equal speed scale as ρ/ρ₀, ρ₀ = 1.225 kg/m³. */
     public static double densityFactor(double densityKgpm3) {
         return densityKgpm3 / Air.REFERENCE_DENSITY_KGPM3;

@@ -5,9 +5,10 @@ package liftwright.physics;
  * duty: the kernel a network solver calls in its loop. Nothing is allocated; coefficients and
  * results live in blocks of the caller's arrays.
  *
- * <p>Rotor T = k_T (ρ/ρ₀) Ω², Q = k_Q (ρ/ρ₀) Ω²; motor as {@link MotorLaw}; controller I_bus = d I
- * + k_sw I (1 − d) + P_fix/V, which draws everything it heats itself with, so that power closes:
- * {@code V · I_bus = shaft + copper + iron + switching + fixed}.
+ * <p>Rotor T = k_T (ρ/ρ₀) Ω² (Ω/Ω_ref)^a, Q = k_Q (ρ/ρ₀) Ω² (Ω/Ω_ref)^b, a and b 0 unless rows on a
+ * stand show them; motor as {@link MotorLaw}; controller I_bus = d I + k_sw I (1 − d) + P_fix/V,
+ * which draws everything it heats itself with, so that power closes: {@code V · I_bus = shaft +
+ * copper + iron + switching + fixed}.
  *
  * <p>A unit whose winding current would exceed its limit has its duty lowered until the current
  * equals the limit. The bus current then falls with rising voltage (constant torque), so the slope
@@ -43,8 +44,17 @@ public final class FanUnit {
     /** Winding-current limit, A; {@link Double#POSITIVE_INFINITY} where none is declared. */
     public static final int CURRENT_LIMIT = 8;
 
+    /** Drift of the thrust coefficient over speed a, 1; above −1. */
+    public static final int THRUST_DRIFT = 9;
+
+    /** Drift of the torque coefficient over speed b, 1; above −1. */
+    public static final int TORQUE_DRIFT = 10;
+
+    /** Speed Ω_ref at which the coefficients hold, rad/s; unused where nothing drifts. */
+    public static final int REFERENCE_SPEED = 11;
+
     /** Length of a coefficient block. */
-    public static final int COEFFICIENTS = 9;
+    public static final int COEFFICIENTS = 12;
 
     // Result block.
     /** Ω, rad/s. */
@@ -128,12 +138,26 @@ public final class FanUnit {
         double noLoad = unit[unitAt + NO_LOAD];
         double noLoadSlope = unit[unitAt + NO_LOAD_SLOPE];
         double driven = duty * Math.max(terminalV, 0);
-        double speed = MotorLaw.speedRadps(driven, kappa, kv, resistance, noLoad, noLoadSlope);
+        double drift = unit[unitAt + TORQUE_DRIFT];
+        double speed;
+        if (drift == 0) {
+            speed = MotorLaw.speedRadps(driven, kappa, kv, resistance, noLoad, noLoadSlope);
+        } else {
+            double reference = unit[unitAt + REFERENCE_SPEED];
+            speed =
+                    MotorLaw.driftedRoot(
+                            kappa * kv * resistance,
+                            1 / kv + noLoadSlope * resistance,
+                            driven - noLoad * resistance,
+                            drift,
+                            reference);
+            kappa *= FanLaw.drift(drift, speed, reference);
+        }
         double winding;
         double windingSlope;
         if (speed > 0) {
             winding = noLoad + (noLoadSlope + kappa * kv * speed) * speed;
-            double load = noLoadSlope + 2 * kappa * kv * speed;
+            double load = noLoadSlope + (2 + drift) * kappa * kv * speed;
             windingSlope = duty * load / (1 / kv + resistance * load);
         } else {
             // At rest below the no-load current the winding is a resistor.
@@ -158,13 +182,21 @@ public final class FanUnit {
     private static void limit(
             double[] unit, int unitAt, double terminalV, double[] point, int pointAt) {
         double winding = unit[unitAt + CURRENT_LIMIT];
+        double drift = unit[unitAt + TORQUE_DRIFT];
         double speed =
-                MotorLaw.speedAtCurrentRadps(
-                        winding,
-                        unit[unitAt + TORQUE],
-                        unit[unitAt + KV],
-                        unit[unitAt + NO_LOAD],
-                        unit[unitAt + NO_LOAD_SLOPE]);
+                drift == 0
+                        ? MotorLaw.speedAtCurrentRadps(
+                                winding,
+                                unit[unitAt + TORQUE],
+                                unit[unitAt + KV],
+                                unit[unitAt + NO_LOAD],
+                                unit[unitAt + NO_LOAD_SLOPE])
+                        : MotorLaw.driftedRoot(
+                                unit[unitAt + TORQUE] * unit[unitAt + KV],
+                                unit[unitAt + NO_LOAD_SLOPE],
+                                winding - unit[unitAt + NO_LOAD],
+                                drift,
+                                unit[unitAt + REFERENCE_SPEED]);
         atCurrent(unit, unitAt, terminalV, speed, winding, CURRENT_LIMITED, point, pointAt);
     }
 
@@ -193,10 +225,10 @@ public final class FanUnit {
             operate(unit, unitAt, terminalV, 0, point, pointAt);
             return;
         }
+        double kappa = unit[unitAt + TORQUE] * torqueDrift(unit, unitAt, speedRadps);
         double winding =
                 unit[unitAt + NO_LOAD]
-                        + (unit[unitAt + NO_LOAD_SLOPE]
-                                        + unit[unitAt + TORQUE] * unit[unitAt + KV] * speedRadps)
+                        + (unit[unitAt + NO_LOAD_SLOPE] + kappa * unit[unitAt + KV] * speedRadps)
                                 * speedRadps;
         atCurrent(unit, unitAt, terminalV, speedRadps, winding, FREE, point, pointAt);
     }
@@ -243,9 +275,9 @@ public final class FanUnit {
         double speed = point[pointAt + SPEED];
         double winding = point[pointAt + WINDING_CURRENT];
         double volt = Math.max(terminalV, 0);
-        double torque = unit[unitAt + TORQUE] * speed * speed;
+        double torque = unit[unitAt + TORQUE] * speed * speed * torqueDrift(unit, unitAt, speed);
         double noLoad = unit[unitAt + NO_LOAD] + unit[unitAt + NO_LOAD_SLOPE] * speed;
-        account[accountAt + THRUST_N] = unit[unitAt + THRUST] * speed * speed;
+        account[accountAt + THRUST_N] = thrustN(unit, unitAt, speed);
         account[accountAt + TORQUE_NM] = torque;
         account[accountAt + SHAFT_W] = torque * speed;
         account[accountAt + COPPER_W] = winding * winding * unit[unitAt + RESISTANCE];
@@ -253,6 +285,31 @@ public final class FanUnit {
         account[accountAt + SWITCHING_W] =
                 unit[unitAt + SWITCHING] * volt * winding * (1 - point[pointAt + DUTY]);
         account[accountAt + FIXED_W] = volt * fixedCurrentA(unit[unitAt + FIXED], terminalV);
+    }
+
+    /** Thrust of a unit in still air at a speed, N. */
+    public static double thrustN(double[] unit, int unitAt, double speedRadps) {
+        return unit[unitAt + THRUST]
+                * speedRadps
+                * speedRadps
+                * FanLaw.drift(
+                        unit[unitAt + THRUST_DRIFT], speedRadps, unit[unitAt + REFERENCE_SPEED]);
+    }
+
+    /** Speed at which a unit gives a thrust ≥ 0 in still air: the inverse of the above, rad/s. */
+    public static double speedAtThrustRadps(double[] unit, int unitAt, double newton) {
+        double square = newton / unit[unitAt + THRUST];
+        double drift = unit[unitAt + THRUST_DRIFT];
+        if (drift == 0) {
+            return Math.sqrt(square);
+        }
+        double reference = unit[unitAt + REFERENCE_SPEED];
+        return reference * Math.pow(square / (reference * reference), 1 / (2 + drift));
+    }
+
+    private static double torqueDrift(double[] unit, int unitAt, double speedRadps) {
+        return FanLaw.drift(
+                unit[unitAt + TORQUE_DRIFT], speedRadps, unit[unitAt + REFERENCE_SPEED]);
     }
 
     private static double fixedCurrentA(double fixedW, double volt) {

@@ -74,6 +74,36 @@ public final class MotorLaw {
         return 2 * load / (noLoadAspRad + root);
     }
 
+    /**
+     * The positive root of A Ω² (Ω/Ω_ref)^b + B Ω = C: a motor under a load whose coefficient
+     * drifts with speed. The left side rises and is convex for b &gt; −1, so Newton's method falls
+     * to the root from its first step on, doubling its digits.
+     *
+     * @param square A ≥ 0
+     * @param linear B ≥ 0; A or B is above 0
+     * @param right C; at 0 and below the answer is 0
+     * @param exponent b &gt; −1
+     * @param referenceRadps Ω_ref &gt; 0
+     */
+    static double driftedRoot(
+            double square, double linear, double right, double exponent, double referenceRadps) {
+        if (right <= 0) {
+            return 0;
+        }
+        double start = 2 * right / (linear + Math.sqrt(linear * linear + 4 * square * right));
+        double eased = square * FanLaw.drift(exponent, start, referenceRadps);
+        double speed = 2 * right / (linear + Math.sqrt(linear * linear + 4 * eased * right));
+        for (int k = 0; k < 60; k++) {
+            double load = square * FanLaw.drift(exponent, speed, referenceRadps) * speed;
+            double step = ((load + linear) * speed - right) / ((2 + exponent) * load + linear);
+            speed -= step;
+            if (Math.abs(step) <= 1e-9 * speed) {
+                break; // what is left is the square of it
+            }
+        }
+        return speed;
+    }
+
     /** Winding current of a motor held at a speed, I = (dV − Ω/K_v) / R, A. */
     public static double currentAtSpeedA(
             double drivenV, double speedRadps, double kvRadpsV, double resistanceOhm) {

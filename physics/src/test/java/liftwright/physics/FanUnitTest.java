@@ -27,6 +27,11 @@ class FanUnitTest {
         unit[AT + FanUnit.FIXED] = random.nextBoolean() ? 0 : random.nextDouble(0, 10);
         unit[AT + FanUnit.CURRENT_LIMIT] =
                 random.nextInt(3) == 0 ? random.nextDouble(0.5, 200) : Double.POSITIVE_INFINITY;
+        if (random.nextBoolean()) {
+            unit[AT + FanUnit.THRUST_DRIFT] = random.nextDouble(-0.3, 0.3);
+            unit[AT + FanUnit.TORQUE_DRIFT] = random.nextDouble(-0.3, 0.3);
+            unit[AT + FanUnit.REFERENCE_SPEED] = random.nextDouble(100, 3000);
+        }
         return unit;
     }
 
@@ -47,24 +52,24 @@ class FanUnitTest {
     private static double[] referee(double[] unit, double volt, double duty) {
         double kv = unit[AT + FanUnit.KV];
         double r = unit[AT + FanUnit.RESISTANCE];
-        double kappa = unit[AT + FanUnit.TORQUE];
+        DoubleUnaryOperator torque = w -> torque(unit, w);
         double a = unit[AT + FanUnit.NO_LOAD];
         double b = unit[AT + FanUnit.NO_LOAD_SLOPE];
         double limit = unit[AT + FanUnit.CURRENT_LIMIT];
-        double speed = speed(kv, r, kappa, a, b, duty * volt);
+        double speed = speed(kv, r, torque, a, b, duty * volt);
         double current = (duty * volt - speed / kv) / r;
         double d = duty;
         if (current > limit) {
             double lowered =
                     bisect(
                             share -> {
-                                double w = speed(kv, r, kappa, a, b, share * volt);
+                                double w = speed(kv, r, torque, a, b, share * volt);
                                 return (share * volt - w / kv) / r - limit;
                             },
                             0,
                             duty);
             d = lowered;
-            speed = speed(kv, r, kappa, a, b, d * volt);
+            speed = speed(kv, r, torque, a, b, d * volt);
             current = limit;
         }
         double bus =
@@ -75,17 +80,30 @@ class FanUnitTest {
     }
 
     private static double speed(
-            double kv, double r, double kappa, double a, double b, double driven) {
+            double kv, double r, DoubleUnaryOperator torque, double a, double b, double driven) {
         if (driven <= a * r) {
             return 0;
         }
         return bisect(
                 w -> {
                     double drawn = (driven - w / kv) / r;
-                    return kappa * w * w - (drawn - a - b * w) / kv;
+                    return torque.applyAsDouble(w) - (drawn - a - b * w) / kv;
                 },
                 0,
                 driven * kv);
+    }
+
+    private static double torque(double[] unit, double w) {
+        return power(
+                unit[AT + FanUnit.TORQUE],
+                unit[AT + FanUnit.TORQUE_DRIFT],
+                unit[AT + FanUnit.REFERENCE_SPEED],
+                w);
+    }
+
+    /** c Ω^(2+e) / Ω_ref^e, written otherwise than in the kernel. */
+    private static double power(double c, double e, double reference, double w) {
+        return w == 0 ? 0 : c * Math.pow(w, 2 + e) / (e == 0 ? 1 : Math.pow(reference, e));
     }
 
     private static double bisect(DoubleUnaryOperator rising, double low, double high) {
@@ -158,10 +176,18 @@ class FanUnitTest {
                                     + account[1 + FanUnit.FIXED_W];
                     assertThat(spent).isCloseTo(drawn, within(1e-9 * (1 + drawn)));
                     double w = point[FanUnit.SPEED];
+                    double thrust =
+                            power(
+                                    unit[AT + FanUnit.THRUST],
+                                    unit[AT + FanUnit.THRUST_DRIFT],
+                                    unit[AT + FanUnit.REFERENCE_SPEED],
+                                    w);
                     assertThat(account[1 + FanUnit.THRUST_N])
-                            .isEqualTo(unit[AT + FanUnit.THRUST] * w * w);
+                            .isCloseTo(thrust, within(1e-12 * thrust));
                     assertThat(account[1 + FanUnit.TORQUE_NM])
-                            .isEqualTo(unit[AT + FanUnit.TORQUE] * w * w);
+                            .isCloseTo(torque(unit, w), within(1e-12 * torque(unit, w)));
+                    assertThat(FanUnit.speedAtThrustRadps(unit, AT, thrust))
+                            .isCloseTo(w, within(1e-12 * w));
                     assertThat(account[1 + FanUnit.SHAFT_W])
                             .isCloseTo(
                                     account[1 + FanUnit.TORQUE_NM] * w, within(1e-9 * (1 + drawn)));

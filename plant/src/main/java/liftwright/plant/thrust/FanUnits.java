@@ -52,7 +52,7 @@ public final class FanUnits implements Device {
 
     /** Orders a thrust along the axis, ≥ 0 N; as much of it as full duty and current limit give. */
     public void orderThrust(int fan, double newton) {
-        heldRadps[fan] = Math.sqrt(newton / unit[fan * FanUnit.COEFFICIENTS + FanUnit.THRUST]);
+        heldRadps[fan] = FanUnit.speedAtThrustRadps(unit, fan * FanUnit.COEFFICIENTS, newton);
     }
 
     /** Stops a fan for good, or lets all run: it draws nothing, whatever is ordered. */
@@ -71,8 +71,7 @@ public final class FanUnits implements Device {
 
     /** Thrust at the last point, N. */
     public double thrustAtPointN(int fan) {
-        double speed = speedRadps(fan);
-        return unit[fan * FanUnit.COEFFICIENTS + FanUnit.THRUST] * speed * speed;
+        return FanUnit.thrustN(unit, fan * FanUnit.COEFFICIENTS, speedRadps(fan));
     }
 
     /** Whether the thrust ordered was beyond full duty or the current limit at the last point. */
