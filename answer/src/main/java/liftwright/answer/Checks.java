@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What an answer's own checks do to its verdict: they can take "holds" away and never give it
- * (architecture contracts 3 and 9).
+ * What an answer's own checks do to its verdict. A law left can take "holds" away and never gives
+ * it; a check that failed takes every verdict away, since the numbers themselves are in doubt.
  */
 public final class Checks {
 
@@ -25,26 +25,47 @@ public final class Checks {
         }
         var downgrades = new ArrayList<>(verdict.downgrades());
         doubts.stream().filter(doubt -> !downgrades.contains(doubt)).forEach(downgrades::add);
-        Outcome outcome = verdict.outcome().downgradedTo(Outcome.CANNOT_BE_TOLD);
+        Outcome outcome =
+                failed(evidence)
+                        ? Outcome.CANNOT_BE_TOLD
+                        : verdict.outcome().downgradedTo(Outcome.CANNOT_BE_TOLD);
         Sentence sentence =
                 outcome == verdict.outcome()
                         ? verdict.sentence()
-                        : Sentence.words(doubts.getFirst() + ". By the numbers alone: ")
+                        : Sentence.words(
+                                        doubts.getFirst()
+                                                + ". By the numbers alone "
+                                                + verdict.outcome().label()
+                                                + ": ")
                                 .then(verdict.sentence());
         return new Verdict(outcome, sentence, verdict.wouldTell(), downgrades);
     }
 
     /**
-     * The last door: no answer leaves that holds against its own evidence.
+     * The last door: no answer leaves that claims more than its own evidence carries.
      *
-     * @throws IllegalStateException if it does, which is a fault of the program
+     * @throws IllegalStateException if one would, which is a fault of the program
      */
     public static void requireHonest(Answer answer) {
         List<String> doubts = doubts(answer.evidence());
-        if (answer.verdict().outcome() == Outcome.HOLDS && !doubts.isEmpty()) {
+        Outcome outcome = answer.verdict().outcome();
+        boolean tooMuch =
+                failed(answer.evidence())
+                        ? outcome != Outcome.CANNOT_BE_TOLD
+                        : outcome == Outcome.HOLDS && !doubts.isEmpty();
+        if (tooMuch) {
             throw new IllegalStateException(
-                    "an answer to " + answer.question() + " holds although " + doubts.getFirst());
+                    "an answer to "
+                            + answer.question()
+                            + " says \""
+                            + outcome.label()
+                            + "\" although "
+                            + doubts.getFirst());
         }
+    }
+
+    private static boolean failed(Evidence evidence) {
+        return evidence.checks().stream().anyMatch(check -> !check.passed());
     }
 
     private static List<String> doubts(Evidence evidence) {

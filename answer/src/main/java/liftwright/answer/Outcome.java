@@ -2,24 +2,17 @@ package liftwright.answer;
 
 /** The three values of a verdict (JCGM 106). Only {@link #HOLDS} clears. */
 public enum Outcome {
-    HOLDS("holds", "met"),
-    DOES_NOT_HOLD("does not hold", "not met"),
-    CANNOT_BE_TOLD("cannot be told", "cannot be told");
+    HOLDS("met"),
+    DOES_NOT_HOLD("not met"),
+    CANNOT_BE_TOLD("cannot be told");
 
-    private final String words;
     private final String label;
 
-    Outcome(String words, String label) {
-        this.words = words;
+    Outcome(String label) {
         this.label = label;
     }
 
-    /** As it stands in a sentence. */
-    public String words() {
-        return words;
-    }
-
-    /** As it stands alone, and in JSON. */
+    /** As it opens an answer, and in JSON. */
     public String label() {
         return label;
     }

@@ -33,14 +33,18 @@ class ChecksTest {
                 .contains("it lifts");
     }
 
+    /** A law left takes only "holds"; a check that failed leaves nothing to rely on. */
     @ParameterizedTest
     @MethodSource("everyDoubt")
     void nothingEverBecomesBetter(Evidence evidence) {
-        for (Outcome outcome : List.of(Outcome.DOES_NOT_HOLD, Outcome.CANNOT_BE_TOLD)) {
-            Verdict verdict = Checks.downgrade(verdict(outcome), evidence);
-            assertThat(verdict.outcome()).isEqualTo(outcome);
-            assertThat(verdict.downgrades()).hasSize(1);
-        }
+        boolean lawOnly = evidence.checks().isEmpty();
+        Verdict missed = Checks.downgrade(verdict(Outcome.DOES_NOT_HOLD), evidence);
+        assertThat(missed.outcome())
+                .isEqualTo(lawOnly ? Outcome.DOES_NOT_HOLD : Outcome.CANNOT_BE_TOLD);
+        assertThat(missed.downgrades()).hasSize(1);
+        Verdict open = Checks.downgrade(verdict(Outcome.CANNOT_BE_TOLD), evidence);
+        assertThat(open.outcome()).isEqualTo(Outcome.CANNOT_BE_TOLD);
+        assertThat(open.downgrades()).hasSize(1);
     }
 
     @ParameterizedTest
@@ -59,14 +63,16 @@ class ChecksTest {
     }
 
     @Test
-    void noAnswerLeavesThatHoldsAgainstItsEvidence() {
+    void noAnswerLeavesThatClaimsMoreThanItsEvidence() {
         var failed = new Evidence.Check("power closes", 1, 1e-9);
-        var answer = SampleAnswer.of(Outcome.HOLDS, "left.3", failed);
-        assertThatThrownBy(() -> AnswerJson.write(answer, "", "0"))
-                .isInstanceOf(IllegalStateException.class)
-                .hasMessageContaining("power closes");
-        var honest = SampleAnswer.of(Outcome.DOES_NOT_HOLD, "left.3", failed);
-        assertThat(AnswerJson.write(honest, "", "0")).contains("not met");
+        for (Outcome tooMuch : List.of(Outcome.HOLDS, Outcome.DOES_NOT_HOLD)) {
+            var answer = SampleAnswer.of(tooMuch, "left.3", failed);
+            assertThatThrownBy(() -> AnswerJson.write(answer, "", "0"))
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("power closes");
+        }
+        var honest = SampleAnswer.of(Outcome.CANNOT_BE_TOLD, "left.3", failed);
+        assertThat(AnswerJson.write(honest, "", "0")).contains("cannot be told");
     }
 
     private static Verdict verdict(Outcome outcome) {

@@ -145,7 +145,7 @@ final class Grammar {
                         .type(String.class)
                         .description(
                                 "Of a folder to make with a rig.yaml in it, or of the file when it"
-                                        + " ends in .yaml; rig.yaml when left out.")
+                                        + " ends in .yaml. Left out: writes rig.yaml here.")
                         .build());
         return example(spec, "liftwright new heron");
     }
@@ -221,7 +221,10 @@ final class Grammar {
     }
 
     private static void look(CommandSpec spec) {
-        spec.addOption(flag(NO_COLOUR, "No colour, also on a terminal. So does NO_COLOR=1."));
+        spec.addOption(
+                flag(
+                        NO_COLOUR,
+                        "No colour, even on a terminal; NO_COLOR=1 in the environment does the same."));
         spec.addOption(
                 flag(ASCII, "Only ASCII. Chosen by itself where the terminal has no UTF-8."));
     }
@@ -261,7 +264,7 @@ final class Grammar {
                 .paramLabel(label)
                 .type(String.class)
                 .arity("1")
-                .description(description)
+                .description(description.replace("%", "%%")) // it is a format there
                 .build();
     }
 }

@@ -22,6 +22,9 @@ record DisplayUnit(UnitExpression unit, double fromSi) {
     /** The unit for a value of this magnitude, SI. */
     static UnitExpression of(Measure measure, UnitSystem system, double magnitudeSi) {
         var sizes = sizes(measure, system);
+        if (magnitudeSi == 0) { // nothing is nothing in the unit of the usual size
+            return sizes.getLast().unit;
+        }
         var chosen = sizes.getFirst();
         for (DisplayUnit larger : sizes) {
             if (Math.abs(magnitudeSi) >= larger.fromSi) {

@@ -62,6 +62,10 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
     }
 
     private static int plainDecimals(Measure measure, double value) {
+        return Rounding.asDeclared(value, computedDecimals(measure, value));
+    }
+
+    private static int computedDecimals(Measure measure, double value) {
         return switch (measure) {
             case COUNT -> 0;
             case TEMPERATURE, TEMPERATURE_DIFFERENCE -> 1;

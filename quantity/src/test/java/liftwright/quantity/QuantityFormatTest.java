@@ -25,41 +25,45 @@ class QuantityFormatTest {
             textBlock =
                     """
                     # measure, SI, in SI, in US; converted by hand with the factors of SP 811
-                    THRUST,                 2912.3,    2912 N,       655 lbf
-                    THRUST,                 92,        92.0 N,       20.7 lbf
-                    MASS,                   68,        68.0 kg,      149.9 lb
-                    LENGTH,                 1.74,      1.740 m,      5.71 ft
-                    SMALL_LENGTH,           0.14,      140.0 mm,     5.51 in
-                    AREA,                   0.0128,    128.0 cm²,    19.84 in²
-                    TIME,                   60,        60.0 s,       60.0 s
-                    TIME,                   0.004,     4.00 ms,      4.00 ms
+                    THRUST,                 2912.3,    2912.3 N,     655 lbf
+                    THRUST,                 92,        92 N,         20.7 lbf
+                    MASS,                   68,        68 kg,        149.9 lb
+                    LENGTH,                 1.74,      1.74 m,       5.71 ft
+                    SMALL_LENGTH,           0.14,      140 mm,       5.51 in
+                    AREA,                   0.0128,    128 cm²,      19.84 in²
+                    TIME,                   60,        60 s,         60 s
+                    TIME,                   0.004,     4 ms,         4 ms
                     ROTATION,               2722.7136, 26000 rpm,    26000 rpm
-                    SPEED,                  5,         5.00 m/s,     16.40 ft/s
-                    CURRENT,                130,       130.0 A,      130.0 A
+                    SPEED,                  5,         5 m/s,        16.40 ft/s
+                    CURRENT,                130,       130 A,        130 A
                     VOLTAGE,                52.5,      52.5 V,       52.5 V
-                    POWER,                  4600,      4.60 kW,      4.60 kW
-                    POWER,                  5,         5.00 W,       5.00 W
+                    POWER,                  4600,      4.6 kW,       4.6 kW
+                    POWER,                  5,         5 W,          5 W
                     ENERGY,                 1.5e6,     417 Wh,       417 Wh
-                    CHARGE,                 28800,     8.00 Ah,      8.00 Ah
-                    RESISTANCE,             0.0042,    4.20 mΩ,      4.20 mΩ
-                    RESISTANCE,             12,        12.00 Ω,      12.00 Ω
+                    CHARGE,                 28800,     8 Ah,         8 Ah
+                    RESISTANCE,             0.0042,    4.2 mΩ,       4.2 mΩ
+                    RESISTANCE,             12,        12 Ω,         12 Ω
                     CAPACITANCE,            940e-6,    940 µF,       940 µF
-                    TEMPERATURE,            285.15,    12.0 °C,      53.6 °F
-                    TEMPERATURE_DIFFERENCE, 60,        60.0 K,       108.0 °F
+                    TEMPERATURE,            285.15,    12 °C,        53.6 °F
+                    TEMPERATURE_DIFFERENCE, 60,        60 K,         108 °F
                     ANGLE,                  0.0698132, 4.00°,        4.00°
-                    MOMENT,                 10,        10.00 N·m,    7.38 lbf·ft
+                    MOMENT,                 10,        10 N·m,       7.38 lbf·ft
                     ANGULAR_ACCELERATION,   1,         57.3 °/s²,    57.3 °/s²
-                    INERTIA,                12,        12.00 kg·m²,  8.85 lbf·ft·s²
+                    INERTIA,                12,        12 kg·m²,     8.85 lbf·ft·s²
                     DENSITY,                1.225,     1.225 kg/m³,  0.0765 lb/ft³
-                    PRESSURE,               101325,    1013 hPa,     29.9 inHg
+                    PRESSURE,               101325,    1013.25 hPa,   29.9 inHg
                     PRESSURE,               250,       250 Pa,       5.22 psf
-                    RATIO,                  1.0432,    1.043,        1.043
-                    PERCENT,                0.2,       20.0 %,       20.0 %
+                    RATIO,                  1.0432,    1.0432,       1.0432
+                    PERCENT,                0.2,       20 %,         20 %
                     COUNT,                  24,        24,           24
-                    THRUST,                 -0.0001,   −0.0001000 N, −0.0000225 lbf
+                    THRUST,                 -0.0001,   −0.0001 N   , −0.0000225 lbf
                     THRUST,                 0,         0 N,          0 lbf
+                    TIME,                   0,         0 s,          0 s
+                    RATIO,                  1.15,      1.15,         1.15
+                    PERCENT,                0.3333333, 33.3 %,       33.3 %
+                    THRUST,                 1559.8123, 1560 N,       351 lbf
                     """)
-    void showsThreeDigitsOrFourInTheUnitOfTheReader(
+    void showsWhatWasDeclaredAndElseThreeDigitsOrFour(
             Measure measure, double si, String inSi, String inUs) {
         assertThat(spaced(new QuantityFormat(UnitSystem.SI, false).amount(measure, si)))
                 .isEqualTo(inSi);
@@ -74,7 +78,7 @@ class QuantityFormatTest {
         "2912.3, 2901.2, 2925.1, 2912 N (2901 to 2925 N)",
         "2912.3, 2912.0, 2912.8, 2912.3 N (2912.0 to 2912.8 N)",
         "100.021, 100.0203, 100.0217, 100.0210 N (100.0203 to 100.0217 N)",
-        "2912.3, 2912.3, 2912.3, 2912 N (2912 to 2912 N)",
+        "2912.3, 2912.3, 2912.3, 2912.3 N (2912.3 to 2912.3 N)",
         "-3, -5.2, -0.02, −3.0 N (−5.2 to 0.0 N)"
     })
     void theBandDecidesTheDigits(double si, double low, double high, String shown) {
@@ -86,11 +90,11 @@ class QuantityFormatTest {
     @Test
     void asciiSpellsTheSignsOut() {
         var format = new QuantityFormat(UnitSystem.SI, true);
-        assertThat(format.amount(Measure.RESISTANCE, 0.0042)).isEqualTo("4.20 mohm");
-        assertThat(format.amount(Measure.TEMPERATURE, 263.15)).isEqualTo("-10.0 degC");
-        assertThat(format.amount(Measure.AREA, 0.0128)).isEqualTo("128.0 cm^2");
+        assertThat(format.amount(Measure.RESISTANCE, 0.0042)).isEqualTo("4.2 mohm");
+        assertThat(format.amount(Measure.TEMPERATURE, 263.15)).isEqualTo("-10 degC");
+        assertThat(format.amount(Measure.AREA, 0.0128)).isEqualTo("128 cm^2");
         assertThat(format.unitText(Measure.CAPACITANCE, 1e-3)).isEqualTo("uF");
-        assertThat(format.number(Measure.POWER, 400, 4000)).isEqualTo("0.400");
+        assertThat(format.number(Measure.POWER, 400, 4000)).isEqualTo("0.4");
     }
 
     /**

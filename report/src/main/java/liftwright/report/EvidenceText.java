@@ -1,6 +1,7 @@
 package liftwright.report;
 
 import java.util.List;
+import java.util.Locale;
 import liftwright.answer.Evidence;
 
 /** What an answer rests on. */
@@ -63,9 +64,17 @@ final class EvidenceText {
         return check.name()
                 + ": "
                 + (check.passed() ? "passed, " : "FAILED, ")
-                + (float) check.residual()
+                + number(check.residual())
                 + " is left, "
-                + (float) check.allowed()
-                + " allowed";
+                + number(check.allowed())
+                + " is allowed";
+    }
+
+    /** Two digits: a residual is of interest by its size alone. */
+    private static String number(double residual) {
+        if (residual == Math.rint(residual) && Math.abs(residual) < 1e6) {
+            return String.format(Locale.ROOT, "%.0f", residual);
+        }
+        return String.format(Locale.ROOT, "%.1e", residual);
     }
 }

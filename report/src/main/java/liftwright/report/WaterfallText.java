@@ -115,11 +115,16 @@ final class WaterfallText {
         double scale = columns / (most - least);
         int from = (int) Math.round((row.from() - least) * scale);
         int to = (int) Math.round((row.to() - least) * scale);
-        if (to == from && row.to() > row.from()) { // too small to draw, too true to hide
+        if (to == from && showsSomething(row)) { // too small to draw, too true to hide
             from = Math.min(from, columns - 1);
             to = from + 1;
         }
         return " ".repeat(from) + String.valueOf(row.ink()).repeat(to - from);
+    }
+
+    /** Whether its number is not all zeros. */
+    private static boolean showsSomething(Row row) {
+        return row.amount().chars().anyMatch(c -> c >= '1' && c <= '9');
     }
 
     private static int widest(List<String> texts) {

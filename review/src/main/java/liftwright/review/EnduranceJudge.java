@@ -69,9 +69,11 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
         return Optional.of(
                 new EnduranceJudgement(
                         byNumbers,
-                        downgrades.isEmpty()
-                                ? byNumbers
-                                : byNumbers.downgradedTo(Outcome.CANNOT_BE_TOLD),
+                        run.failed() || failed > 0
+                                ? Outcome.CANNOT_BE_TOLD
+                                : downgrades.isEmpty()
+                                        ? byNumbers
+                                        : byNumbers.downgradedTo(Outcome.CANNOT_BE_TOLD),
                         nominal,
                         Bands.of(sample.values(draws)),
                         draws,

@@ -15,6 +15,7 @@ import liftwright.plant.OperatingLimit;
 import liftwright.plant.OperatingLimit.Kind;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
+import liftwright.quantity.Measure;
 import liftwright.rig.Fan;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
@@ -29,9 +30,10 @@ final class LiftFindings {
     private LiftFindings() {}
 
     static List<Finding> of(Rig rig, Plant plant, SteadyState judged) {
-        List<OperatingLimit> all =
-                new ArrayList<>(plant.limits(plant.parameters().nominal(), judged));
-        all.addAll(HardLimits.atFullCharge(plant));
+        List<OperatingLimit> asJudged = plant.limits(plant.parameters().nominal(), judged);
+        List<OperatingLimit> onFullPacks = HardLimits.atFullCharge(plant);
+        List<OperatingLimit> all = new ArrayList<>(asJudged);
+        all.addAll(onFullPacks);
         Map<Kind, List<OperatingLimit>> exceeded = new EnumMap<>(Kind.class);
         for (OperatingLimit limit : all) {
             if (limit.exceeded()) {
@@ -39,24 +41,42 @@ final class LiftFindings {
             }
         }
         List<Finding> findings = new ArrayList<>();
-        exceeded.forEach((kind, limits) -> findings.add(finding(rig, kind, limits)));
+        exceeded.forEach(
+                (kind, limits) -> {
+                    OperatingLimit worst = worst(limits);
+                    Sentence when = Sentence.start();
+                    if (!onFullPacks.contains(worst)) {
+                        when =
+                                Sentence.words(" at ")
+                                        .then(Measure.PERCENT, rig.demands().judgedAtCharge().si())
+                                        .then(" charge");
+                    } else if (!asJudged.contains(worst)) {
+                        when = Sentence.words(" on full packs");
+                    }
+                    findings.add(finding(rig, worst, when, limits));
+                });
         unfed(rig, judged).ifPresent(findings::add);
         currentLimited(rig, judged).ifPresent(findings::add);
         findings.addAll(FanClaims.findings(rig));
         return findings;
     }
 
-    private static Finding finding(Rig rig, Kind kind, List<OperatingLimit> limits) {
-        OperatingLimit worst =
-                limits.stream()
-                        .min(
-                                Comparator.comparingDouble(OperatingLimit::margin)
-                                        .thenComparing(OperatingLimit::part))
-                        .orElseThrow();
+    private static OperatingLimit worst(List<OperatingLimit> limits) {
+        return limits.stream()
+                .min(
+                        Comparator.comparingDouble(OperatingLimit::margin)
+                                .thenComparing(OperatingLimit::part))
+                .orElseThrow();
+    }
+
+    private static Finding finding(
+            Rig rig, OperatingLimit worst, Sentence when, List<OperatingLimit> limits) {
+        Kind kind = worst.kind();
         long parts = limits.stream().map(OperatingLimit::part).distinct().count();
         Sentence sentence =
                 Sentence.words(LimitWords.name(kind) + " at " + worst.part() + others(parts) + ": ")
                         .then(LimitWords.amount(kind, worst.value()))
+                        .then(when)
                         .then(kind.isLeast() ? ", below " : ", above ")
                         .then(LimitWords.amount(kind, worst.limit()));
         return new Finding(

@@ -68,8 +68,13 @@ final class LiftJudge {
         int draws = pursued.get().draws();
         int failed = sample.failed(draws);
         List<String> downgrades = downgrades(plant, p, nominal, failed, draws);
+        boolean unsolved = failed > 0 || !nominal.converged() || !closes(nominal);
         Outcome outcome =
-                downgrades.isEmpty() ? byNumbers : byNumbers.downgradedTo(Outcome.CANNOT_BE_TOLD);
+                unsolved
+                        ? Outcome.CANNOT_BE_TOLD
+                        : downgrades.isEmpty()
+                                ? byNumbers
+                                : byNumbers.downgradedTo(Outcome.CANNOT_BE_TOLD);
         return Optional.of(
                 new LiftJudgement(
                         byNumbers,
@@ -86,6 +91,10 @@ final class LiftJudge {
                         sample));
     }
 
+    private static boolean closes(SteadyState state) {
+        return state.closure() <= LiftChecks.POWER_CLOSURE;
+    }
+
     private static List<String> downgrades(
             Plant plant, double[] p, SteadyState nominal, int failed, int draws) {
         List<String> reasons = new ArrayList<>(FanClaims.impossible(plant.rig()));
@@ -100,7 +109,7 @@ final class LiftJudge {
                             failed,
                             draws));
         }
-        if (nominal.closure() > LiftChecks.POWER_CLOSURE) {
+        if (!closes(nominal)) {
             reasons.add("the power of the network does not close");
         }
         Set<OperatingLimit.Kind> seen = EnumSet.noneOf(OperatingLimit.Kind.class);

@@ -108,7 +108,7 @@ public final class LiftQuestion {
     }
 
     private static Sentence sentence(Rig rig, LiftJudgement judgement, double demand) {
-        return Sentence.words("lift " + judgement.outcome().words() + ": thrust to weight ")
+        return Sentence.words("lift over weight ")
                 .then(Measure.RATIO, judgement.nominal(), judgement.ratio())
                 .then(", asked for ")
                 .then(Measure.RATIO, demand)

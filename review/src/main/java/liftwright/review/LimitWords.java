@@ -125,8 +125,12 @@ final class LimitWords {
                                         ? rig.limits().origin(name)
                                         : String.format(
                                                 Locale.ROOT,
-                                                "%s of the declared rating: %s",
+                                                "%.0f %% of the declared rating (%s%s: %s)",
+                                                100 * limit.limit() / limit.rating(),
                                                 name.key(),
+                                                limit.kind() == Kind.CONTACTOR_BREAKING
+                                                        ? ", which holds for contactors too"
+                                                        : "",
                                                 rig.limits().origin(name)))
                 .orElse("declared rating");
     }
