@@ -40,7 +40,7 @@ class PagesTest {
             }
         }
         assertThat(outputs).hasSize(6);
-        assertThat(outputs.getFirst()).startsWith("not met: lift does not hold");
+        assertThat(outputs.getFirst()).startsWith("not met: lift over weight");
     }
 
     @Test

@@ -75,6 +75,8 @@ final class EvidenceText {
         if (residual == Math.rint(residual) && Math.abs(residual) < 1e6) {
             return String.format(Locale.ROOT, "%.0f", residual);
         }
-        return String.format(Locale.ROOT, "%.1e", residual);
+        return String.format(Locale.ROOT, "%.1e", residual)
+                .replace(".0e", "e")
+                .replace("e-0", "e-");
     }
 }

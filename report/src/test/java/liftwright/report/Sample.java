@@ -96,8 +96,8 @@ record Sample(Verdict verdict, List<Finding> findings, List<Section> sections, E
                 List.of(
                         new Section.Waterfall.Step(step, Value.of("step-density", 100), ""),
                         new Section.Waterfall.Step("sag", Value.of("step-supply-sag", -600), step),
-                        new Section.Waterfall.Step("hair", Value.of("step-intake", -1e-3), "")),
-                new Section.Waterfall.Step(end, Value.of("lift-usable", 499.999), ""),
+                        new Section.Waterfall.Step("hair", Value.of("step-intake", -1), "")),
+                new Section.Waterfall.Step(end, Value.of("lift-usable", 499), ""),
                 new Section.Waterfall.Step(against, Value.of("weight", 400), ""));
     }
 

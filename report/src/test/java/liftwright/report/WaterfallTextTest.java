@@ -3,6 +3,8 @@ package liftwright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import liftwright.answer.Section;
+import liftwright.answer.Value;
 import liftwright.quantity.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -29,6 +31,23 @@ class WaterfallTextTest {
     void whatIsTooSmallToDrawIsDrawnAllTheSame() {
         assertThat(rows(Sample.look(100), "rated").map(WaterfallTextTest::bar).toList().get(3))
                 .matches(" *▒");
+    }
+
+    /** What reads as nought takes nothing that a bar could show. */
+    @Test
+    void whatTakesNothingHasNoBar() {
+        var whole = Value.of("thrust-rated", 1000);
+        var nothing = Value.of("step-density", -3e-5);
+        var picture =
+                new Section.Waterfall(
+                        "lift",
+                        "Where the lift goes",
+                        new Section.Waterfall.Step("rated", whole, ""),
+                        List.of(new Section.Waterfall.Step("air", nothing, "")),
+                        new Section.Waterfall.Step("usable", whole, ""),
+                        new Section.Waterfall.Step("weight", whole, ""));
+        String text = TextReport.sections(List.of(picture), Sample.look(100));
+        assertThat(text).contains("0.0 N").doesNotContain("▒").doesNotContain("▓");
     }
 
     @Test

@@ -125,7 +125,7 @@ final class LimitWords {
                                         ? rig.limits().origin(name)
                                         : String.format(
                                                 Locale.ROOT,
-                                                "%.0f %% of the declared rating (%s%s: %s)",
+                                                "%.0f %% of the declared rating, %s%s: %s",
                                                 100 * limit.limit() / limit.rating(),
                                                 name.key(),
                                                 limit.kind() == Kind.CONTACTOR_BREAKING
