@@ -31,7 +31,11 @@ final class Kernels {
             Map.of(
                     "RigReading.read", "5 ms",
                     "LiftOfMudlark.nominal", "10 ms",
-                    "LiftOfMudlark.bands", "20 ms");
+                    "LiftOfMudlark.bands", "20 ms",
+                    "EnduranceOfMudlark.nominal", "10 ms",
+                    "EnduranceOfMudlark.bands", "100 ms on two threads",
+                    "NetworkStep.ours trees", "3 µs, a third of sparseLu",
+                    "NetworkStep.ours crossTied", "15 µs, a third of sparseLu");
 
     private Kernels() {}
 
@@ -71,7 +75,13 @@ final class Kernels {
         for (RunResult each : results) {
             var time = each.getPrimaryResult();
             var allocated = each.getSecondaryResults().get("gc.alloc.rate.norm");
-            String name = shortName(each.getParams().getBenchmark());
+            var params = each.getParams();
+            String name =
+                    params.getParamsKeys().stream()
+                            .map(params::getParam)
+                            .reduce(
+                                    shortName(params.getBenchmark()),
+                                    (whole, value) -> whole + " " + value);
             rows.add(
                     new Row(
                             name,

@@ -55,7 +55,7 @@ record Row(
         String line =
                 String.format(
                         Locale.ROOT,
-                        "%-26s %9s %9s %8s  %-12s %10s  %s",
+                        "%-31s %9s %9s %8s  %-12s %10s  %s",
                         what,
                         time,
                         spread,
