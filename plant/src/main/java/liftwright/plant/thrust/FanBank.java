@@ -7,6 +7,7 @@ import java.util.Optional;
 import liftwright.physics.FanLaw;
 import liftwright.physics.FanUnit;
 import liftwright.physics.Screen;
+import liftwright.plant.identify.FanUnknown;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
 import liftwright.quantity.Dimension;
@@ -67,6 +68,11 @@ public final class FanBank {
         record AtSpeed(int speed, int thrust, int shaftPower) implements Rotor {}
 
         record Coefficients(int thrust, int torque) implements Rotor {}
+
+        /** From rows of a stand; a drift that is not there is {@link #NONE}. */
+        record Fitted(
+                int thrust, int torque, int thrustDrift, int torqueDrift, double referenceRadps)
+                implements Rotor {}
     }
 
     private final List<Fan> fans;
@@ -97,8 +103,9 @@ public final class FanBank {
         RigPath motor = declare.type.child("motor");
         RigPath controller = declare.type.child("controller");
         Optional<Intake> intake = fan.intake();
+        Optional<FittedRows> fitted = FittedRows.of(type, table);
         return new Rows(
-                rotor(declare, type.performance()),
+                fitted.map(FanBank::rotor).orElseGet(() -> rotor(declare, type.performance())),
                 declare.ofType("scatter", type.scatter()),
                 table.row(
                         fan.installation().at(),
@@ -116,30 +123,50 @@ public final class FanBank {
                                     Range.NOT_NEGATIVE);
                     case MEASURED, ESTIMATE -> NONE;
                 },
-                declare.row(motor, "speed constant", declared(type, type.motor().speedConstant())),
-                declare.row(
-                        motor,
-                        "winding resistance",
-                        declared(type, type.motor().windingResistance())),
-                declare.row(
-                        motor,
-                        "no-load current",
-                        declared(type, type.motor().noLoadCurrent()),
-                        Range.NOT_NEGATIVE),
+                found(fitted, FanUnknown.SPEED_CONSTANT)
+                        .orElseGet(
+                                () ->
+                                        declare.row(
+                                                motor,
+                                                "speed constant",
+                                                declared(type, type.motor().speedConstant()))),
+                found(fitted, FanUnknown.WINDING)
+                        .orElseGet(
+                                () ->
+                                        declare.row(
+                                                motor,
+                                                "winding resistance",
+                                                declared(type, type.motor().windingResistance()))),
+                found(fitted, FanUnknown.NO_LOAD)
+                        .orElseGet(
+                                () ->
+                                        declare.row(
+                                                motor,
+                                                "no-load current",
+                                                declared(type, type.motor().noLoadCurrent()),
+                                                Range.NOT_NEGATIVE)),
                 declare.row(
                         controller,
                         "on-resistance",
-                        type.controller().onResistance(),
+                        // Its doubt is in the winding resistance that the rows gave beside it.
+                        fitted.isPresent()
+                                ? Quantity.exact(
+                                        type.controller().onResistance().si(),
+                                        type.controller().onResistance().dimension())
+                                : type.controller().onResistance(),
                         Range.NOT_NEGATIVE),
                 type.controller()
                         .currentLimit()
                         .map(limit -> declare.row(controller, "current limit", limit))
                         .orElse(NONE),
-                declare.row(
-                        controller,
-                        "switching loss",
-                        type.controller().switchingLoss(),
-                        Range.NOT_NEGATIVE),
+                found(fitted, FanUnknown.SWITCHING)
+                        .orElseGet(
+                                () ->
+                                        declare.row(
+                                                controller,
+                                                "switching loss",
+                                                type.controller().switchingLoss(),
+                                                Range.NOT_NEGATIVE)),
                 declare.row(
                         controller,
                         "fixed power",
@@ -176,6 +203,19 @@ public final class FanBank {
         };
     }
 
+    private static Optional<Integer> found(Optional<FittedRows> fitted, FanUnknown unknown) {
+        return fitted.flatMap(rows -> rows.row(unknown));
+    }
+
+    private static Rotor rotor(FittedRows fitted) {
+        return new Rotor.Fitted(
+                fitted.row(FanUnknown.THRUST).orElseThrow(),
+                fitted.row(FanUnknown.TORQUE).orElseThrow(),
+                fitted.row(FanUnknown.THRUST_DRIFT).orElse(NONE),
+                fitted.row(FanUnknown.TORQUE_DRIFT).orElse(NONE),
+                fitted.referenceRadps());
+    }
+
     private static Rotor rotor(Declaring declare, FanType.Performance performance) {
         return switch (performance) {
             case FanType.Performance.AtSpeed point -> {
@@ -191,10 +231,8 @@ public final class FanBank {
                         declare.row(at, "thrust", coefficients.thrust()),
                         declare.row(at, "torque", coefficients.torque()));
             }
-            case FanType.Performance.Measured(var table, var claimed) ->
-                    rotor(
-                            declare,
-                            claimed.orElseThrow(() -> unfitted(declare.fan.type(), table.file())));
+            case FanType.Performance.Measured _ ->
+                    throw new IllegalArgumentException("rows of a stand are fitted");
         };
     }
 
@@ -202,7 +240,7 @@ public final class FanBank {
         return value.orElseThrow(() -> unfitted(type, "a bench table"));
     }
 
-    /** Rows of a stand do not make a fan yet. */
+    /** A rig file is refused before it gets here. */
     private static IllegalStateException unfitted(FanType type, String file) {
         return new IllegalStateException(
                 "the values of " + type.name() + " are to be found from " + file);
@@ -273,7 +311,12 @@ public final class FanBank {
                     thrust = p[at.thrust];
                     torque = p[at.torque];
                 }
+                case Rotor.Fitted at -> {
+                    thrust = p[at.thrust];
+                    torque = p[at.torque];
+                }
             }
+            drift(p, row.rotor, units.unit, k * FanUnit.COEFFICIENTS);
             thrust *= p[row.scatter];
             if (intake && row.face >= 0) {
                 thrust *= FanLaw.installedThrustFactor(intakeLoss(p, k));
@@ -298,6 +341,24 @@ public final class FanBank {
                     row.currentLimit >= 0 ? p[row.currentLimit] : Double.POSITIVE_INFINITY;
             units.duty[k] = groupShare && row.share >= 0 ? p[row.share] : 1;
         }
+    }
+
+    private static void drift(double[] p, Rotor rotor, double[] unit, int at) {
+        switch (rotor) {
+            case Rotor.AtSpeed _ -> steady(unit, at);
+            case Rotor.Coefficients _ -> steady(unit, at);
+            case Rotor.Fitted own -> {
+                unit[at + FanUnit.THRUST_DRIFT] = own.thrustDrift >= 0 ? p[own.thrustDrift] : 0;
+                unit[at + FanUnit.TORQUE_DRIFT] = own.torqueDrift >= 0 ? p[own.torqueDrift] : 0;
+                unit[at + FanUnit.REFERENCE_SPEED] = own.referenceRadps;
+            }
+        }
+    }
+
+    private static void steady(double[] unit, int at) {
+        unit[at + FanUnit.THRUST_DRIFT] = 0;
+        unit[at + FanUnit.TORQUE_DRIFT] = 0;
+        unit[at + FanUnit.REFERENCE_SPEED] = 1;
     }
 
     /**
