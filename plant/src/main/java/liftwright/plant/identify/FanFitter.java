@@ -31,8 +31,8 @@ final class FanFitter {
 
     private static final int ROWS_FOR_DRIFT = 5;
 
-    /** An exponent known this well is small enough to leave out where it is not supported. */
     private static final double SMALL_DRIFT = 0.02;
+    private static final double SMALL_INFLOW = 0.05;
 
     private final List<BenchPoint> points;
     private final FanStart start;
@@ -109,9 +109,8 @@ final class FanFitter {
         range();
         boolean room =
                 points.size() >= ROWS_FOR_DRIFT && out.greatestRadps >= SPAN * out.leastRadps;
-        long winds = points.stream().mapToDouble(BenchPoint::airspeedMps).distinct().count();
         boolean wind = points.stream().anyMatch(point -> point.airspeedMps() > 0);
-        boolean drift = room && (winds > 1 || !wind);
+        boolean drift = room;
         optional(all, drift && thrust, FanUnknown.THRUST_DRIFT);
         optional(all, drift && torque, FanUnknown.TORQUE_DRIFT);
         boolean enough = points.size() >= ROWS_FOR_DRIFT + 2;
@@ -184,10 +183,8 @@ final class FanFitter {
         for (int k = 0; k < unknowns.size(); k++) {
             FanUnknown unknown = unknowns.get(k);
             boolean held = square(unknown).map(unknowns::contains).orElse(false);
-            boolean drift =
-                    unknown == FanUnknown.THRUST_DRIFT || unknown == FanUnknown.TORQUE_DRIFT;
-            // A drift that the rows cannot bound stays, as a doubt.
-            boolean open = drift && found.fit().deviation(k) > SMALL_DRIFT;
+            // What the rows cannot bound stays, as a doubt.
+            boolean open = found.fit().deviation(k) > small(unknown);
             if (unknown.positive() || held || open) {
                 continue;
             }
@@ -200,6 +197,16 @@ final class FanFitter {
             }
         }
         return weakest;
+    }
+
+    /** A term known this well is small enough to leave out where it is not supported. */
+    private static double small(FanUnknown unknown) {
+        return switch (unknown) {
+            case THRUST, TORQUE, SPEED_CONSTANT, WINDING, NO_LOAD, SWITCHING -> 0;
+            case THRUST_DRIFT, TORQUE_DRIFT -> SMALL_DRIFT;
+            case THRUST_INFLOW, TORQUE_INFLOW -> SMALL_INFLOW;
+            case THRUST_INFLOW_SQUARE, TORQUE_INFLOW_SQUARE -> 2 * SMALL_INFLOW;
+        };
     }
 
     /** The higher term that needs this one. */

@@ -57,6 +57,13 @@ final class FanNotes {
         }
         drift(unknowns, FanUnknown.THRUST_DRIFT, "thrust");
         drift(unknowns, FanUnknown.TORQUE_DRIFT, "torque");
+        if (!still
+                && points.stream().mapToDouble(BenchPoint::airspeedMps).distinct().count() == 1) {
+            say(
+                    "all rows have one airspeed: there the advance ratio falls as speed rises, so its"
+                            + " effect cannot be told from drift over speed; the coefficients say"
+                            + " nothing about another airspeed");
+        }
         if (!still) {
             say(
                     "rows in a stream of air: the coefficients are those of no stream, beyond the rows");

@@ -38,6 +38,12 @@ final class FanStart {
     /** Drift that honest rotors show, 3 to 10 % over their speeds: an exponent of 0 ± 0.2. */
     private static final double DRIFT = 0.1;
 
+    /**
+     * Thrust of fixed blades is gone at an advance ratio near pitch over diameter, 0.3 to 1: the
+     * slope that takes is within twice this; common practice.
+     */
+    private static final double INFLOW = 1.5;
+
     /** Duty at the strongest row where no row tells one. */
     private static final double TOP_DUTY = 0.93;
 
@@ -68,6 +74,10 @@ final class FanStart {
         rotor();
         priors.put(FanUnknown.THRUST_DRIFT, new Prior(0, DRIFT, false));
         priors.put(FanUnknown.TORQUE_DRIFT, new Prior(0, DRIFT, false));
+        priors.put(FanUnknown.THRUST_INFLOW, new Prior(0, INFLOW, false));
+        priors.put(FanUnknown.TORQUE_INFLOW, new Prior(0, INFLOW, false));
+        priors.put(FanUnknown.THRUST_INFLOW_SQUARE, new Prior(0, 2 * INFLOW, false));
+        priors.put(FanUnknown.TORQUE_INFLOW_SQUARE, new Prior(0, 2 * INFLOW, false));
     }
 
     boolean isElectric() {
