@@ -2,6 +2,8 @@ package liftwright.answer;
 
 import java.util.Optional;
 import liftwright.quantity.Band;
+import liftwright.quantity.QuantityFormat;
+import liftwright.quantity.UnitSystem;
 import liftwright.rig.Change;
 
 /**
@@ -10,6 +12,8 @@ import liftwright.rig.Change;
  * members are added and never taken away or given another meaning.
  */
 public final class AnswerJson {
+
+    private static final QuantityFormat SHOWN = new QuantityFormat(UnitSystem.SI, false);
 
     private final JsonText json = new JsonText();
 
@@ -189,6 +193,26 @@ public final class AnswerJson {
 
     private void sentence(String name, Sentence sentence) {
         json.each(name, sentence.parts(), this::part);
+        json.member("text", joined(sentence));
+    }
+
+    /** For programs that only show it: amounts rounded, in SI, no-break spaces as plain ones. */
+    private static String joined(Sentence sentence) {
+        var text = new StringBuilder();
+        for (Sentence.Part part : sentence.parts()) {
+            switch (part) {
+                case Sentence.Part.Words words -> text.append(words.text());
+                case Sentence.Part.Amount amount ->
+                        text.append(shown(amount).replace('\u00a0', ' '));
+            }
+        }
+        return text.toString();
+    }
+
+    private static String shown(Sentence.Part.Amount amount) {
+        return amount.band()
+                .map(band -> SHOWN.amountWithBand(amount.measure(), amount.si(), band))
+                .orElseGet(() -> SHOWN.amount(amount.measure(), amount.si()));
     }
 
     private void part(Sentence.Part part) {

@@ -36,7 +36,7 @@ public final class AnswerSchema {
         return question;
     }
 
-    private static String resource(String name) {
+    static String resource(String name) {
         try (InputStream in = AnswerSchema.class.getResourceAsStream(name)) {
             if (in == null) {
                 throw new IllegalStateException("missing from the program: " + name);

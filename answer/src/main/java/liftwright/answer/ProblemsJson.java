@@ -2,6 +2,8 @@ package liftwright.answer;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import liftwright.rig.Problem;
 
 /** What is wrong with a rig file, as one line of JSON (docs/reference/answers.md). */
@@ -11,6 +13,17 @@ public final class ProblemsJson {
     public static final String SCHEMA = "liftwright/check/1.0";
 
     private ProblemsJson() {}
+
+    /** Its published shape (JSON Schema 2020-12), with every code there is. */
+    public static String schema() {
+        String codes =
+                Stream.of(Problem.Code.values())
+                        .map(code -> "\"" + name(code) + "\"")
+                        .collect(Collectors.joining(", "));
+        return AnswerSchema.resource("check.schema.json")
+                .replace("CODES", codes)
+                .replace("VERSION", AnswerSchema.VERSION);
+    }
 
     /**
      * @param file as the user named it
@@ -42,7 +55,7 @@ public final class ProblemsJson {
 
     private static void problem(JsonText json, Problem problem) {
         json.member("severity", problem.code().isError() ? "error" : "note");
-        json.member("code", problem.code().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.member("code", name(problem.code()));
         json.member("file", problem.at().file());
         json.name("line").whole(problem.at().line());
         json.name("column").whole(problem.at().column());
@@ -50,5 +63,9 @@ public final class ProblemsJson {
         json.member("found", problem.found());
         json.member("expected", problem.expected());
         json.member("advice", problem.advice());
+    }
+
+    private static String name(Problem.Code code) {
+        return code.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

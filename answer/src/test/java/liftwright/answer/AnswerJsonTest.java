@@ -11,6 +11,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import liftwright.quantity.Band;
+import liftwright.quantity.Measure;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -92,6 +94,28 @@ class AnswerJsonTest {
         JsonNode cell = read(sample("left.3")).at("/answer/sections/1/rows/0/0");
         assertThat(cell.get("kind").stringValue()).isEqualTo("words");
         assertThat(cell.get("text").stringValue()).isEqualTo("left.3");
+    }
+
+    @Test
+    void aSentenceStandsBesideItsPartsInOnePiece() {
+        var verdict =
+                new Verdict(
+                        Outcome.HOLDS,
+                        Sentence.words("lift ")
+                                .then(
+                                        Measure.THRUST,
+                                        1559.8,
+                                        new Band(1462, 1659, 0.95, "sampled", 1024, 1))
+                                .then(" at ")
+                                .then(Measure.PERCENT, 0.2)
+                                .then(" charge"),
+                        Optional.empty(),
+                        List.of());
+        var sample = sample("left.3");
+        var answer =
+                new SampleAnswer(verdict, sample.findings(), sample.sections(), sample.evidence());
+        assertThat(read(answer).at("/answer/verdict/text").stringValue())
+                .isEqualTo("lift 1560 N (1462 to 1659 N) at 20 % charge");
     }
 
     @Test
@@ -198,7 +222,7 @@ class AnswerJsonTest {
         return REFEREE.readTree(write(answer));
     }
 
-    private static List<String> mistakes(String json, String schema) {
+    static List<String> mistakes(String json, String schema) {
         return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(schema)
                 .validate(json, InputFormat.JSON)
@@ -208,7 +232,7 @@ class AnswerJsonTest {
     }
 
     /** The schema with every object closed, so that what is written must be declared. */
-    private static String closed(String schema) {
+    static String closed(String schema) {
         JsonNode root = REFEREE.readTree(schema);
         close(root);
         return root.toString();

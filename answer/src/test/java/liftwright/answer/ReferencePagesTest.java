@@ -24,6 +24,7 @@ class ReferencePagesTest {
         for (String question : AnswerSchema.QUESTIONS) {
             upToDate("answer-" + question + ".schema.json", AnswerSchema.text(question));
         }
+        upToDate("check.schema.json", ProblemsJson.schema());
     }
 
     @Test

@@ -1,16 +1,12 @@
 package liftwright.app;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import liftwright.rig.csv.Beside;
 import liftwright.rig.file.Folder;
 import liftwright.rig.file.RigFiles;
@@ -87,31 +83,12 @@ record UserFile(String named, Path path) {
      */
     void create(byte[] content) {
         try {
-            Path folder = folderOf(path);
-            Files.createDirectories(folder);
-            Path fresh = written(folder, content);
-            try {
-                publish(fresh, content);
-            } finally {
-                Files.deleteIfExists(fresh);
-            }
-            force(folder);
+            RigFiles.create(path, content);
         } catch (FileAlreadyExistsException e) {
             throw new UsageException(
                     named + " exists, and what exists is not overwritten: give another name");
         } catch (IOException e) {
             throw new UsageException("cannot write " + named + ": " + e.getMessage());
-        }
-    }
-
-    /** A link appears whole and fails where something is; where links are unknown, so does this. */
-    private void publish(Path fresh, byte[] content) throws IOException {
-        try {
-            Files.createLink(path, fresh);
-        } catch (FileAlreadyExistsException e) {
-            throw e;
-        } catch (UnsupportedOperationException | FileSystemException e) {
-            Files.write(path, content, StandardOpenOption.CREATE_NEW);
         }
     }
 
@@ -121,34 +98,5 @@ record UserFile(String named, Path path) {
             throw new UsageException(file + " is no file");
         }
         return parent;
-    }
-
-    private static Path written(Path folder, byte[] content) throws IOException {
-        Path fresh =
-                folder.resolve(
-                        ".liftwright-"
-                                + ProcessHandle.current().pid()
-                                + "-"
-                                + System.nanoTime()
-                                + ".tmp");
-        try (FileChannel channel =
-                FileChannel.open(fresh, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            ByteBuffer rest = ByteBuffer.wrap(content);
-            while (rest.hasRemaining()) {
-                channel.write(rest);
-            }
-            channel.force(true);
-        } catch (IOException e) {
-            Files.deleteIfExists(fresh);
-            throw e;
-        }
-        return fresh;
-    }
-
-    /** So that the new name survives a power cut. */
-    private static void force(Path folder) throws IOException {
-        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-            channel.force(true);
-        }
     }
 }

@@ -1,11 +1,14 @@
 package liftwright.bench;
 
-import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
+import liftwright.numerics.Work;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.plant.Workspace;
+import liftwright.review.LiftAnswer;
+import liftwright.review.LiftQuestion;
+import liftwright.review.Settings;
 import liftwright.rig.Rig;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -21,16 +24,13 @@ import org.openjdk.jmh.annotations.State;
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 public class LiftOfMudlark {
 
-    private static final int DRAWS = 256;
-    private static final long SEED = 7;
+    private static final Settings SETTINGS = new Settings(7, 256, 256, 1, false);
 
     private final Rig rig = Examples.rig(Examples.bytes("mudlark"));
     private final Plant plant = Plant.assemble(rig);
     private final Workspace workspace = plant.workspace();
     private final SteadyState state = plant.state();
     private final double[] nominal = plant.parameters().nominal();
-    private final double[] drawn = nominal.clone();
-    private final double[] ratios = new double[DRAWS];
 
     @Setup
     public void look() {
@@ -56,15 +56,9 @@ public class LiftOfMudlark {
         return state.liftN();
     }
 
-    /** Thrust to weight of 256 draws, sorted. */
+    /** The question itself, bands of 256 draws and findings, without remedies. */
     @Benchmark
-    public double[] bands() {
-        for (int draw = 0; draw < DRAWS; draw++) {
-            plant.parameters().draw(SEED, draw, drawn);
-            plant.solve(drawn, Effects.ALL, workspace, state);
-            ratios[draw] = state.liftN() / plant.weightN(drawn);
-        }
-        Arrays.sort(ratios);
-        return ratios;
+    public LiftAnswer bands() {
+        return LiftQuestion.ask(rig, "none", SETTINGS, Work.quiet()).orElseThrow();
     }
 }

@@ -1,13 +1,11 @@
 package liftwright.rig.file;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemLoopException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Arrays;
@@ -46,36 +44,71 @@ public final class RigFiles {
      * takes the place of the old one in a single step, and the folder is forced. Symbolic links
      * stay links, and an existing file keeps its mode.
      *
-     * @throws IOException if any of it fails; the old file then stands as it stood
+     * @throws IOException if any of it fails; the old file then stands as it stood, or, where only
+     *     forcing the folder failed, the new one stands whole
      */
     public static void write(Path path, byte[] bytes) throws IOException {
+        write(path, bytes, new Disk());
+    }
+
+    static void write(Path path, byte[] bytes, Disk disk) throws IOException {
         Path target = followLinks(path.toAbsolutePath());
         Path folder = target.getParent();
         if (folder == null || Files.isDirectory(target)) {
             throw new IOException(path + " is a folder");
         }
-        Path temporary = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID());
+        Path temporary = temporaryBeside(target, folder);
         try {
-            // Not createTempFile: a new file shall get the mode that new files get here.
-            try (var channel =
-                    FileChannel.open(
-                            temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                keepMode(target, temporary);
-                var left = ByteBuffer.wrap(bytes);
-                while (left.hasRemaining()) {
-                    channel.write(left);
-                }
-                channel.force(true);
-            }
-            Files.move(
-                    temporary,
-                    target,
-                    StandardCopyOption.ATOMIC_MOVE,
-                    StandardCopyOption.REPLACE_EXISTING);
+            fill(temporary, target, bytes, disk);
+            disk.replace(temporary, target);
         } finally {
             Files.deleteIfExists(temporary);
         }
-        forceFolder(folder);
+        disk.forceFolder(folder);
+    }
+
+    /**
+     * Saves {@code bytes} where nothing was, in the same steps; folders on the way are made.
+     *
+     * @throws java.nio.file.FileAlreadyExistsException if something is there; it stays
+     * @throws IOException if any of it fails; nothing is then there, or, where only forcing the
+     *     folder failed, the new file stands whole
+     */
+    public static void create(Path path, byte[] bytes) throws IOException {
+        create(path, bytes, new Disk());
+    }
+
+    static void create(Path path, byte[] bytes, Disk disk) throws IOException {
+        Path target = path.toAbsolutePath();
+        Path folder = target.getParent();
+        if (folder == null) {
+            throw new IOException(path + " is a folder");
+        }
+        Files.createDirectories(folder);
+        Path temporary = temporaryBeside(target, folder);
+        try {
+            fill(temporary, target, bytes, disk);
+            disk.publish(temporary, target, bytes);
+        } finally {
+            Files.deleteIfExists(temporary);
+        }
+        disk.forceFolder(folder);
+    }
+
+    private static Path temporaryBeside(Path target, Path folder) {
+        return folder.resolve("." + target.getFileName() + "." + UUID.randomUUID());
+    }
+
+    private static void fill(Path temporary, Path target, byte[] bytes, Disk disk)
+            throws IOException {
+        // Not createTempFile: a new file shall get the mode that new files get here.
+        try (var channel =
+                FileChannel.open(
+                        temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            keepMode(target, temporary);
+            disk.write(channel, bytes);
+            disk.force(channel);
+        }
     }
 
     /**
@@ -111,15 +144,6 @@ public final class RigFiles {
         var next = Files.getFileAttributeView(to, PosixFileAttributeView.class);
         if (old != null && next != null && Files.exists(from, LinkOption.NOFOLLOW_LINKS)) {
             next.setPermissions(old.readAttributes().permissions());
-        }
-    }
-
-    /** Makes the new name last through a loss of power. */
-    private static void forceFolder(Path folder) throws IOException {
-        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
-            try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
-                channel.force(true);
-            }
         }
     }
 }

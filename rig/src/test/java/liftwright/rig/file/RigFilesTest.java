@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
 import java.util.List;
 import liftwright.rig.text.FolderGuard;
 import liftwright.rig.text.FolderGuard.Target;
@@ -16,6 +19,7 @@ import liftwright.rig.text.YamlText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RigFilesTest {
@@ -85,6 +89,100 @@ class RigFilesTest {
                 .isInstanceOf(IOException.class);
         assertThatThrownBy(() -> RigFiles.read(inTheWay)).isInstanceOf(IOException.class);
         assertThat(names()).containsExactly("rig.yaml");
+    }
+
+    /** The steps of saving in their order; the disk fails at one of them. */
+    enum Step {
+        WRITE_NOTHING,
+        WRITE_HALF,
+        FORCE,
+        APPEAR,
+        FORCE_FOLDER
+    }
+
+    private static final class FailingDisk extends Disk {
+        private final Step at;
+
+        FailingDisk(Step at) {
+            this.at = at;
+        }
+
+        @Override
+        void write(FileChannel channel, byte[] bytes) throws IOException {
+            failAt(Step.WRITE_NOTHING);
+            if (at == Step.WRITE_HALF) {
+                super.write(channel, Arrays.copyOf(bytes, bytes.length / 2));
+            }
+            failAt(Step.WRITE_HALF);
+            super.write(channel, bytes);
+        }
+
+        @Override
+        void force(FileChannel channel) throws IOException {
+            failAt(Step.FORCE);
+            super.force(channel);
+        }
+
+        @Override
+        void replace(Path fresh, Path target) throws IOException {
+            failAt(Step.APPEAR);
+            super.replace(fresh, target);
+        }
+
+        @Override
+        void publish(Path fresh, Path target, byte[] bytes) throws IOException {
+            failAt(Step.APPEAR);
+            super.publish(fresh, target, bytes);
+        }
+
+        @Override
+        void forceFolder(Path folder) throws IOException {
+            failAt(Step.FORCE_FOLDER);
+            super.forceFolder(folder);
+        }
+
+        private void failAt(Step step) throws IOException {
+            if (at == step) {
+                throw new IOException("no space left at " + step);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whereverSavingFailsTheFileIsTheOldOneOrTheNewOneWhole(Step step) throws Exception {
+        Path file = Files.writeString(folder.resolve("rig.yaml"), "old");
+        assertThatThrownBy(() -> RigFiles.write(file, NEW, new FailingDisk(step)))
+                .hasMessageContaining("no space left");
+        if (step == Step.FORCE_FOLDER) {
+            assertThat(file).hasBinaryContent(NEW);
+        } else {
+            assertThat(file).hasContent("old");
+        }
+        assertThat(names()).containsExactly("rig.yaml");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void whereverCreatingFailsNothingIsThereOrTheNewFileWhole(Step step) throws Exception {
+        Path file = folder.resolve("rig.yaml");
+        assertThatThrownBy(() -> RigFiles.create(file, NEW, new FailingDisk(step)))
+                .hasMessageContaining("no space left");
+        if (step == Step.FORCE_FOLDER) {
+            assertThat(file).hasBinaryContent(NEW);
+            assertThat(names()).containsExactly("rig.yaml");
+        } else {
+            assertThat(names()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatIsThereIsNotCreatedAgain() throws Exception {
+        Path file = folder.resolve("in/rig.yaml");
+        RigFiles.create(file, NEW);
+        assertThatThrownBy(() -> RigFiles.create(file, "other".getBytes(UTF_8)))
+                .isInstanceOf(FileAlreadyExistsException.class);
+        assertThat(file).hasBinaryContent(NEW);
     }
 
     @Test

@@ -1,0 +1,52 @@
+package liftwright.rig.file;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** The steps in which a file is saved. Each may fail: a test fails them one after the other. */
+class Disk {
+
+    void write(FileChannel channel, byte[] bytes) throws IOException {
+        var left = ByteBuffer.wrap(bytes);
+        while (left.hasRemaining()) {
+            channel.write(left);
+        }
+    }
+
+    void force(FileChannel channel) throws IOException {
+        channel.force(true);
+    }
+
+    /** In one step: the old file stands until the new one does. */
+    void replace(Path fresh, Path target) throws IOException {
+        Files.move(
+                fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** A link appears whole and fails where something is; where links are unknown, so does this. */
+    void publish(Path fresh, Path target, byte[] bytes) throws IOException {
+        try {
+            Files.createLink(target, fresh);
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (UnsupportedOperationException | FileSystemException e) {
+            Files.write(target, bytes, StandardOpenOption.CREATE_NEW);
+        }
+    }
+
+    /** Makes a new name last through a loss of power. */
+    void forceFolder(Path folder) throws IOException {
+        if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+                channel.force(true);
+            }
+        }
+    }
+}
