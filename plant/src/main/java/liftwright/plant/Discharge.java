@@ -1,8 +1,5 @@
 package liftwright.plant;
 
-import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,7 +8,6 @@ import liftwright.plant.supply.Cells;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
-import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
 
 /**
@@ -31,7 +27,6 @@ import liftwright.rig.Rig;
  */
 public final class Discharge {
 
-    private static final int CAUSES = Cause.values().length;
     private static final int MOST_SECANTS = 40;
     private static final double TIME_ERROR_S = 1e-4;
 
@@ -60,14 +55,8 @@ public final class Discharge {
     private final SupplyStepper stepper;
     private final Cells cells;
     private final SupplyState state;
-    private final double[] leastV;
-    private final double[] peakA;
-    private final double[] cutOffV;
-    private final double[] reserve;
-
-    /** Time of each cause for each part (packs, then fans, then the rig); infinite if not yet. */
-    private final double[][] reachedS = new double[CAUSES][];
-
+    private final RunLimits limits;
+    private final ReachedTimes times;
     private boolean stopsAtFirst;
     private boolean failed;
 
@@ -80,54 +69,8 @@ public final class Discharge {
         this.cells = cells;
         stepper = new SupplyStepper(network, fans, cells);
         state = stepper.newState();
-        int packs = rig.packs().size();
-        leastV = new double[packs];
-        peakA = new double[packs];
-        reserve = new double[packs];
-        Arrays.fill(leastV, rig.limits().si(LimitName.CELL_UNDER_LOAD));
-        Arrays.fill(reserve, rig.demands().reserve().si());
-        for (int k = 0; k < packs; k++) {
-            peakA[k] =
-                    rig.packs()
-                            .get(k)
-                            .cell()
-                            .peakCurrent()
-                            .map(most -> most.si())
-                            .orElse(Double.POSITIVE_INFINITY);
-        }
-        cutOffV = new double[rig.fans().size()];
-        for (int fan = 0; fan < cutOffV.length; fan++) {
-            cutOffV[fan] =
-                    rig.fans()
-                            .get(fan)
-                            .type()
-                            .controller()
-                            .cutOff()
-                            .map(volt -> volt.si())
-                            .orElse(Double.NEGATIVE_INFINITY);
-        }
-        for (Cause cause : Cause.values()) {
-            reachedS[number(cause)] = new double[parts(cause)];
-        }
-    }
-
-    private static int number(Cause cause) {
-        return switch (cause) {
-            case RESERVE -> 0;
-            case CELL_VOLTAGE -> 1;
-            case CELL_CURRENT -> 2;
-            case CUT_OFF -> 3;
-            case FULL_THROTTLE -> 4;
-            case EMPTY -> 5;
-        };
-    }
-
-    private int parts(Cause cause) {
-        return switch (cause) {
-            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> leastV.length;
-            case CUT_OFF -> cutOffV.length;
-            case FULL_THROTTLE -> 1;
-        };
+        limits = new RunLimits(rig);
+        times = new ReachedTimes(rig.packs().size(), rig.fans().size());
     }
 
     /** Takes the numbers of a vector; the next {@link #start} begins with rested packs. */
@@ -143,10 +86,8 @@ public final class Discharge {
     /** Rested packs at their declared charge, nothing reached yet. */
     public void start() {
         state.reset();
-        for (double[] times : reachedS) {
-            Arrays.fill(times, Double.POSITIVE_INFINITY);
-        }
-        for (int fan = 0; fan < cutOffV.length; fan++) {
+        times.clear();
+        for (int fan = 0; fan < rig.fans().size(); fan++) {
             fans.units().stop(fan, false);
         }
         failed = false;
@@ -187,8 +128,8 @@ public final class Discharge {
 
     private boolean over() {
         return (stopsAtFirst && firstS() < Double.POSITIVE_INFINITY)
-                || reached(Cause.EMPTY).isPresent()
-                || reached(Cause.FULL_THROTTLE).isPresent();
+                || times.first(Cause.EMPTY) < Double.POSITIVE_INFINITY
+                || times.first(Cause.FULL_THROTTLE) < Double.POSITIVE_INFINITY;
     }
 
     /** Notes what holds at the present moment, fans that stop included. */
@@ -197,10 +138,10 @@ public final class Discharge {
         while (again) {
             again = false;
             for (Cause cause : Cause.values()) {
-                double[] times = reachedS[number(cause)];
-                for (int part = 0; part < times.length; part++) {
-                    if (times[part] > state.timeS() && distance(cause, part) <= 0) {
-                        times[part] = state.timeS();
+                double[] when = times.of(cause);
+                for (int part = 0; part < when.length; part++) {
+                    if (when[part] > state.timeS() && distance(cause, part) <= 0) {
+                        when[part] = state.timeS();
                         if (cause == Cause.CUT_OFF) {
                             fans.units().stop(part, true);
                             failed |= !stepper.restart();
@@ -218,16 +159,16 @@ public final class Discharge {
         double first = 1;
         boolean ends = false;
         for (Cause cause : Cause.values()) {
-            double[] times = reachedS[number(cause)];
-            for (int part = 0; part < times.length && !failed; part++) {
-                if (times[part] < Double.POSITIVE_INFINITY || !(distance(cause, part) < 0)) {
+            double[] when = times.of(cause);
+            for (int part = 0; part < when.length && !failed; part++) {
+                if (when[part] < Double.POSITIVE_INFINITY || !(distance(cause, part) < 0)) {
                     continue;
                 }
                 double share = root(cause, part, h, 0, 1, readOffTheNetwork(cause));
                 if (!stopsAtFirst && goesWithTheCurrent(cause)) {
                     share = refined(cause, part, h, share);
                 }
-                times[part] = fromS + share * h;
+                when[part] = fromS + share * h;
                 if (changesTheRun(cause) && share <= first) {
                     first = share;
                     ends = true;
@@ -242,22 +183,39 @@ public final class Discharge {
             return;
         }
         if (ends) {
-            forgetAfter(fromS + first * h);
+            double endS = fromS + first * h;
+            times.forgetAfter(endS);
             failed |= !stepper.within(first);
+            stopFans(endS);
             if (!failed) {
                 noteAll();
             }
         }
     }
 
+    /** Stops the fans whose controllers were found to cut off at a moment. */
+    private void stopFans(double whenS) {
+        double[] when = times.of(Cause.CUT_OFF);
+        boolean any = false;
+        for (int fan = 0; fan < when.length; fan++) {
+            if (when[fan] == whenS) {
+                fans.units().stop(fan, true);
+                any = true;
+            }
+        }
+        if (any && !failed) {
+            failed = !stepper.restart();
+        }
+    }
+
     /** The first limit alone is told of such a run: only its time needs the network's word. */
     private void refineFirst(double fromS, double h) {
         for (Cause cause : Cause.values()) {
-            double[] times = reachedS[number(cause)];
-            for (int part = 0; goesWithTheCurrent(cause) && part < times.length; part++) {
-                boolean inThisStep = times[part] > fromS && times[part] <= fromS + h;
-                if (inThisStep && times[part] <= firstS()) {
-                    times[part] = fromS + h * refined(cause, part, h, (times[part] - fromS) / h);
+            double[] when = times.of(cause);
+            for (int part = 0; goesWithTheCurrent(cause) && part < when.length; part++) {
+                boolean inThisStep = when[part] > fromS && when[part] <= fromS + h;
+                if (inThisStep && when[part] <= firstS()) {
+                    when[part] = fromS + h * refined(cause, part, h, (when[part] - fromS) / h);
                     back(1, true);
                     return;
                 }
@@ -300,16 +258,6 @@ public final class Discharge {
             case CUT_OFF, FULL_THROTTLE -> true;
             case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> false;
         };
-    }
-
-    private void forgetAfter(double timeS) {
-        for (double[] times : reachedS) {
-            for (int part = 0; part < times.length; part++) {
-                if (times[part] > timeS) {
-                    times[part] = Double.POSITIVE_INFINITY;
-                }
-            }
-        }
     }
 
     /** Goes back into the last step, solving the network there or not. */
@@ -368,30 +316,13 @@ public final class Discharge {
         return high;
     }
 
-    /** How far a limit is at the present moment; 0 or less where it is reached. */
     private double distance(Cause cause, int part) {
-        return switch (cause) {
-            case RESERVE -> stepper.leastChargeLeft(part) - reserve[part];
-            case EMPTY -> stepper.leastChargeLeft(part);
-            case CELL_VOLTAGE -> stepper.leastCellV(part) - leastV[part];
-            case CELL_CURRENT ->
-                    peakA[part] - stepper.packA(part) / rig.packs().get(part).parallel();
-            case CUT_OFF ->
-                    fans.units().isStopped(part) || network.loadTerminalV(part) == 0
-                            ? Double.POSITIVE_INFINITY
-                            : network.loadTerminalV(part) - cutOffV[part];
-            case FULL_THROTTLE ->
-                    fans.order() instanceof Order.Lift ? fans.margin() : Double.POSITIVE_INFINITY;
-        };
+        return limits.distance(cause, part, stepper, network, fans);
     }
 
     /** When a cause first held anywhere, s since the start; empty if it never did. */
     public OptionalDouble reached(Cause cause) {
-        double first = Double.POSITIVE_INFINITY;
-        for (double time : reachedS[number(cause)]) {
-            first = Math.min(first, time);
-        }
-        return first < Double.POSITIVE_INFINITY ? OptionalDouble.of(first) : OptionalDouble.empty();
+        return ReachedTimes.told(times.first(cause));
     }
 
     /**
@@ -400,44 +331,22 @@ public final class Discharge {
      * @param part a pack; a fan for {@link Cause#CUT_OFF}; 0 for {@link Cause#FULL_THROTTLE}
      */
     public OptionalDouble reached(Cause cause, int part) {
-        double time = reachedS[number(cause)][part];
-        return time < Double.POSITIVE_INFINITY ? OptionalDouble.of(time) : OptionalDouble.empty();
+        return ReachedTimes.told(times.of(cause)[part]);
     }
 
     /** The first limit of all; ties go to the cause and part that is listed first. */
     public Optional<End> ended() {
-        Optional<End> first = Optional.empty();
-        for (Cause cause : List.of(Cause.values())) {
-            double[] times = reachedS[number(cause)];
-            for (int part = 0; part < times.length; part++) {
-                if (times[part] < first.map(End::timeS).orElse(Double.POSITIVE_INFINITY)) {
-                    Optional<Integer> where =
-                            cause == Cause.FULL_THROTTLE ? Optional.empty() : Optional.of(part);
-                    first = Optional.of(new End(cause, times[part], where));
-                }
-            }
-        }
-        return first;
+        return times.end();
     }
 
     /** Time of the first limit of all, s; infinite if none was reached. For loops. */
     public double firstS() {
-        double first = Double.POSITIVE_INFINITY;
-        for (double[] times : reachedS) {
-            for (double time : times) {
-                first = Math.min(first, time);
-            }
-        }
-        return first;
+        return times.first();
     }
 
     /** First time of each cause that was reached. */
     public Map<Cause, Double> firsts() {
-        Map<Cause, Double> firsts = new EnumMap<>(Cause.class);
-        for (Cause cause : Cause.values()) {
-            reached(cause).ifPresent(time -> firsts.put(cause, time));
-        }
-        return firsts;
+        return times.firsts();
     }
 
     /**

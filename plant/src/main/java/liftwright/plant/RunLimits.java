@@ -1,0 +1,59 @@
+package liftwright.plant;
+
+import liftwright.plant.supply.NetworkState;
+import liftwright.plant.supply.SupplyStepper;
+import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
+
+/** How far the limits of a run are at the moment it stands at. */
+final class RunLimits {
+
+    private final double reserve;
+    private final double leastCellV;
+    private final double[] peakA;
+    private final double[] cutOffV;
+
+    RunLimits(Rig rig) {
+        reserve = rig.demands().reserve().si();
+        leastCellV = rig.limits().si(LimitName.CELL_UNDER_LOAD);
+        peakA =
+                rig.packs().stream()
+                        .mapToDouble(
+                                pack ->
+                                        pack.cell()
+                                                .peakCurrent()
+                                                .map(most -> most.si() * pack.parallel())
+                                                .orElse(Double.POSITIVE_INFINITY))
+                        .toArray();
+        cutOffV =
+                rig.fans().stream()
+                        .mapToDouble(
+                                fan ->
+                                        fan.type()
+                                                .controller()
+                                                .cutOff()
+                                                .map(volt -> volt.si())
+                                                .orElse(Double.NEGATIVE_INFINITY))
+                        .toArray();
+    }
+
+    /** In the units of the limit; 0 or less where it is reached. */
+    double distance(
+            Cause cause,
+            int part,
+            SupplyStepper stepper,
+            NetworkState network,
+            FansUnderOrder fans) {
+        return switch (cause) {
+            case RESERVE -> stepper.leastChargeLeft(part) - reserve;
+            case EMPTY -> stepper.leastChargeLeft(part);
+            case CELL_VOLTAGE -> stepper.leastCellV(part) - leastCellV;
+            case CELL_CURRENT -> peakA[part] - stepper.packA(part);
+            case CUT_OFF ->
+                    fans.units().isStopped(part) || network.loadTerminalV(part) == 0
+                            ? Double.POSITIVE_INFINITY
+                            : network.loadTerminalV(part) - cutOffV[part];
+            case FULL_THROTTLE -> fans.ordersLift() ? fans.margin() : Double.POSITIVE_INFINITY;
+        };
+    }
+}
