@@ -88,6 +88,10 @@ final class BenchRows {
         for (Line line : table.rows()) {
             row(line, current).ifPresent(rows::add);
         }
+        if (faults.isEmpty()) {
+            somewhereAtWork(THRUST, rows.stream().anyMatch(row -> row.thrustN() > 0));
+            somewhereAtWork(current, rows.stream().anyMatch(row -> row.currentA() > 0));
+        }
         return faults.isEmpty()
                 ? Optional.of(
                         new BenchTable(
@@ -154,6 +158,19 @@ final class BenchRows {
                         head.find(FAN)
                                 .map(found -> line.cells().get(found.index()).text())
                                 .filter(text -> !text.isEmpty())));
+    }
+
+    /** Rows of a fan that never worked make no fan. */
+    private void somewhereAtWork(Column column, boolean works) {
+        if (!works) {
+            faults.add(
+                    Code.OUT_OF_RANGE,
+                    table.head().cells().get(head.find(column).orElseThrow().index()),
+                    column.name(),
+                    "0 in every row",
+                    "more than 0 in at least one row",
+                    "Measure the fan while it runs.");
+        }
     }
 
     private OptionalDouble needed(Column column, Line line) {

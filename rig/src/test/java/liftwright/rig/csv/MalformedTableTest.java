@@ -219,6 +219,26 @@ class MalformedTableTest {
         assertThat(problems).hasSize(1);
     }
 
+    /** One at rest among others is a row; none at work is no fan. */
+    @Test
+    void aFanThatNeverWorkedIsRefusedAtItsColumn() {
+        String head = "voltage [V],bus current [A],thrust [N]\n";
+        for (String rows : List.of("44,0,12\n43,0,37\n", "44,10,0\n43,31,0\n")) {
+            List<Problem> problems = problems(Kind.BENCH.read((head + rows).getBytes(UTF_8)));
+            assertThat(problems)
+                    .singleElement()
+                    .satisfies(
+                            p -> {
+                                assertThat(p.code()).isEqualTo(OUT_OF_RANGE);
+                                assertThat(p.at().line()).isEqualTo(1);
+                                assertThat(head.substring(p.at().column() - 1))
+                                        .startsWith(p.at().path());
+                            });
+        }
+        byte[] resting = (head + "44,0,0\n43,31,37\n").getBytes(UTF_8);
+        assertThat(Kind.BENCH.read(resting)).isInstanceOf(TableReading.Whole.class);
+    }
+
     @Test
     void theGoodTablesAreGood() {
         for (Kind kind : Kind.values()) {
