@@ -117,7 +117,7 @@ final class JsonText {
     private void character(int c) {
         if (c == '"' || c == '\\') {
             out.append('\\').append((char) c);
-        } else if (isPlain(c)) {
+        } else if (Untrusted.isHarmless(c)) {
             out.appendCodePoint(c);
         } else if (Character.isBmpCodePoint(c)) {
             escaped((char) c);
@@ -125,20 +125,6 @@ final class JsonText {
             escaped(Character.highSurrogate(c));
             escaped(Character.lowSurrogate(c));
         }
-    }
-
-    private static boolean isPlain(int c) {
-        return switch (Character.getType(c)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.SURROGATE,
-                    Character.PRIVATE_USE,
-                    Character.UNASSIGNED ->
-                    false;
-            default -> true;
-        };
     }
 
     private void escaped(char c) {

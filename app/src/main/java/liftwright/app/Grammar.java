@@ -3,6 +3,7 @@ package liftwright.app;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import liftwright.rig.shape.kind.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;

@@ -4,9 +4,14 @@ package liftwright.quantity;
  * Slips of the key between two words: a letter too many, too few, another, or two neighbours
  * swapped (optimal string alignment, Damerau 1964).
  */
-final class EditDistance {
+public final class EditDistance {
 
     private EditDistance() {}
+
+    /** The number of slips. */
+    public static int between(String a, String b) {
+        return between(a, b, Math.max(a.length(), b.length()));
+    }
 
     /** The number of slips, or {@code limit + 1} where it is above {@code limit}. */
     static int between(String a, String b, int limit) {

@@ -1,6 +1,7 @@
 package liftwright.report;
 
 import java.util.Locale;
+import liftwright.answer.Untrusted;
 
 /**
  * The terminal's door: text from a file acts on nothing. What moves a cursor, breaks a line, turns
@@ -79,19 +80,10 @@ final class Door {
     /** Keeps a number and its unit on one line; written as a plain space. */
     static final char NO_BREAK_SPACE = '\u00a0';
 
+    /** A wide or narrow space would be seen as a plain one. */
     private static boolean isVisible(int c) {
-        return switch (Character.getType(c)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.SURROGATE,
-                    Character.PRIVATE_USE,
-                    Character.UNASSIGNED ->
-                    false;
-            case Character.SPACE_SEPARATOR -> c == NO_BREAK_SPACE;
-            default -> true;
-        };
+        boolean otherSpace = Character.getType(c) == Character.SPACE_SEPARATOR;
+        return Untrusted.isHarmless(c) && (!otherSpace || c == NO_BREAK_SPACE);
     }
 
     private static String spelled(int c) {

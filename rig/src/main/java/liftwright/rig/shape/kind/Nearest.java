@@ -3,11 +3,9 @@ package liftwright.rig.shape.kind;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import liftwright.quantity.EditDistance;
 
-/**
- * The word that was probably meant: least edit distance, with neighbours exchanged counted as one
- * edit (optimal string alignment), case left out.
- */
+/** The word that was probably meant: the fewest slips of the key, case left out. */
 public final class Nearest {
 
     private static final int LONGEST = 48;
@@ -26,7 +24,7 @@ public final class Nearest {
             if (Math.abs(word.length() - low.length()) > word.length() / 3 + 1) {
                 continue;
             }
-            int distance = distance(low, fold(word));
+            int distance = EditDistance.between(low, fold(word));
             if (distance < least) {
                 least = distance;
                 best = word;
@@ -42,33 +40,5 @@ public final class Nearest {
 
     private static String fold(String text) {
         return text.toLowerCase(Locale.ROOT).replace('_', ' ').replace('-', ' ');
-    }
-
-    static int distance(String a, String b) {
-        int[] before = new int[b.length() + 1];
-        int[] last = new int[b.length() + 1];
-        int[] row = new int[b.length() + 1];
-        for (int j = 0; j <= b.length(); j++) {
-            last[j] = j;
-        }
-        for (int i = 1; i <= a.length(); i++) {
-            row[0] = i;
-            for (int j = 1; j <= b.length(); j++) {
-                int cost = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-                int least = Math.min(Math.min(row[j - 1], last[j]) + 1, last[j - 1] + cost);
-                if (i > 1
-                        && j > 1
-                        && a.charAt(i - 1) == b.charAt(j - 2)
-                        && a.charAt(i - 2) == b.charAt(j - 1)) {
-                    least = Math.min(least, before[j - 2] + 1);
-                }
-                row[j] = least;
-            }
-            int[] spare = before;
-            before = last;
-            last = row;
-            row = spare;
-        }
-        return last[b.length()];
     }
 }

@@ -39,16 +39,7 @@ public final class CantKeys {
             Section.of(
                     "cant",
                     "How far the jet leans, and how well that is known; several leans add.",
-                    FORWARD,
-                    BACK,
-                    RIGHT,
-                    LEFT,
-                    UP,
-                    DOWN,
-                    OUTBOARD,
-                    INBOARD,
-                    OUTWARD,
-                    INWARD);
+                    ALL.toArray(Key<?>[]::new));
 
     private static Key<Quantity> lean(String name, String meaning) {
         return open(

@@ -3,6 +3,7 @@ package liftwright.rig.shape.words;
 import static liftwright.rig.shape.kind.Key.open;
 
 import java.util.List;
+import java.util.stream.Stream;
 import liftwright.rig.Mount;
 import liftwright.rig.shape.kind.AmountRange;
 import liftwright.rig.shape.kind.Key;
@@ -50,47 +51,35 @@ public final class PlaceKeys {
                     "trunk",
                     "the part is on its mount");
 
+    /** Along each axis a part is moved once. */
+    private static final Rule[] ONE_WAY_EACH = {
+        Rule.atMostOne(FORWARD, BACK),
+        Rule.atMostOne(RIGHT, LEFT, OUTBOARD, INBOARD),
+        Rule.atMostOne(UP, DOWN, ALONG)
+    };
+
     /** A place in axes that are known already. */
     public static final Section PLACE =
             Section.of(
                             "place",
                             "A place in the axes of the mount; what is left out is 0.",
-                            FORWARD,
-                            BACK,
-                            RIGHT,
-                            LEFT,
-                            UP,
-                            DOWN,
-                            OUTBOARD,
-                            INBOARD,
-                            ALONG)
-                    .with(
-                            Rule.atMostOne(FORWARD, BACK),
-                            Rule.atMostOne(RIGHT, LEFT, OUTBOARD, INBOARD),
-                            Rule.atMostOne(UP, DOWN, ALONG));
+                            WAYS.toArray(Key<?>[]::new))
+                    .with(ONE_WAY_EACH);
 
     /** A place together with what carries the part. */
     public static final Section CARRIED =
             Section.of(
                             "carried place",
                             "What carries the part, and where on it; what is left out is 0.",
-                            MOUNT,
-                            ON,
-                            FORWARD,
-                            BACK,
-                            RIGHT,
-                            LEFT,
-                            UP,
-                            DOWN,
-                            OUTBOARD,
-                            INBOARD,
-                            ALONG)
+                            Stream.concat(Stream.of(MOUNT, ON), WAYS.stream())
+                                    .toArray(Key<?>[]::new))
                     .with(
-                            Rule.atLeastOne(MOUNT, ON),
-                            Rule.atMostOne(MOUNT, ON),
-                            Rule.atMostOne(FORWARD, BACK),
-                            Rule.atMostOne(RIGHT, LEFT, OUTBOARD, INBOARD),
-                            Rule.atMostOne(UP, DOWN, ALONG));
+                            Stream.concat(
+                                            Stream.of(
+                                                    Rule.atLeastOne(MOUNT, ON),
+                                                    Rule.atMostOne(MOUNT, ON)),
+                                            Stream.of(ONE_WAY_EACH))
+                                    .toArray(Rule[]::new));
 
     private static Key<AmountRange.Ends> way(String name, String meaning) {
         return open(name, new AmountRange(Measure.LENGTH), meaning, "40 mm", "0 mm");
