@@ -1,5 +1,6 @@
 package liftwright.plant;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -57,6 +58,12 @@ public final class Discharge {
     private final SupplyState state;
     private final RunLimits limits;
     private final ReachedTimes times;
+
+    /** Packs whose time within the last step the network was asked for. */
+    private final boolean[] askedVoltage;
+
+    private final boolean[] askedCurrent;
+
     private boolean stopsAtFirst;
     private boolean failed;
 
@@ -70,6 +77,8 @@ public final class Discharge {
         stepper = new SupplyStepper(network, fans, cells);
         state = stepper.newState();
         limits = new RunLimits(rig);
+        askedVoltage = new boolean[rig.packs().size()];
+        askedCurrent = new boolean[rig.packs().size()];
         times = new ReachedTimes(rig.packs().size(), rig.fans().size());
     }
 
@@ -208,19 +217,36 @@ public final class Discharge {
         }
     }
 
-    /** The first limit alone is told of such a run: only its time needs the network's word. */
+    /**
+     * The first limit alone is told of such a run: only its time needs the network's word. Where
+     * that puts it behind another, the other is asked in turn.
+     */
     private void refineFirst(double fromS, double h) {
-        for (Cause cause : Cause.values()) {
-            double[] when = times.of(cause);
-            for (int part = 0; goesWithTheCurrent(cause) && part < when.length; part++) {
-                boolean inThisStep = when[part] > fromS && when[part] <= fromS + h;
-                if (inThisStep && when[part] <= firstS()) {
-                    when[part] = fromS + h * refined(cause, part, h, (when[part] - fromS) / h);
-                    back(1, true);
-                    return;
-                }
+        Arrays.fill(askedVoltage, false);
+        Arrays.fill(askedCurrent, false);
+        boolean moved = false;
+        while (!failed
+                && (refine(Cause.CELL_VOLTAGE, askedVoltage, fromS, h)
+                        || refine(Cause.CELL_CURRENT, askedCurrent, fromS, h))) {
+            moved = true;
+        }
+        if (moved && !failed) {
+            back(1, true);
+        }
+    }
+
+    /** Asks the network about a part that is first of all and was not asked; whether one was. */
+    private boolean refine(Cause cause, boolean[] asked, double fromS, double h) {
+        double[] when = times.of(cause);
+        for (int part = 0; part < when.length; part++) {
+            boolean inThisStep = when[part] > fromS && when[part] <= fromS + h;
+            if (inThisStep && !asked[part] && when[part] <= firstS()) {
+                asked[part] = true;
+                when[part] = fromS + h * refined(cause, part, h, (when[part] - fromS) / h);
+                return true;
             }
         }
+        return false;
     }
 
     /**

@@ -2,12 +2,17 @@ package liftwright.plant;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** When each cause was first reached in each part of a rig; infinite where it was not yet. */
 final class ReachedTimes {
+
+    private static final List<Cause> IN_ORDER_OF_BLAME =
+            Stream.concat(Stream.of(Cause.CUT_OFF), Stream.of(Cause.values())).distinct().toList();
 
     private final double[][] timeS;
 
@@ -81,13 +86,17 @@ final class ReachedTimes {
         return time < Double.POSITIVE_INFINITY ? OptionalDouble.of(time) : OptionalDouble.empty();
     }
 
-    /** The first of all; ties go to the cause and part that is listed first. */
+    /**
+     * The first of all. A controller that cuts off comes before all that happens in the same
+     * moment, because its stop brings it about; else ties go to the cause and part that is listed
+     * first.
+     */
     Optional<Discharge.End> end() {
         double first = first();
         if (first == Double.POSITIVE_INFINITY) {
             return Optional.empty();
         }
-        for (Cause cause : Cause.values()) {
+        for (Cause cause : IN_ORDER_OF_BLAME) {
             double[] times = of(cause);
             for (int part = 0; part < times.length; part++) {
                 if (times[part] == first) {
