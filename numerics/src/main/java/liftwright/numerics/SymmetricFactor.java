@@ -89,6 +89,22 @@ public final class SymmetricFactor {
     }
 
     /**
+     * Whether the matrix last factorised is positive definite: all pivots are above 0. A matrix
+     * whose couplings are all below 0 is then an M-matrix: its inverse has no negative entry.
+     *
+     * @throws IllegalStateException if the last factorisation did not succeed
+     */
+    public boolean isPositive() {
+        requireUsable();
+        for (double over : inverse) {
+            if (!(over > 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
      * Least ratio of a pivot to the sum of the absolute terms it is made of, of the last
      * factorisation: small means lost digits (about as many as the decimal places).
      *

@@ -116,6 +116,36 @@ class SymmetricFactorTest {
                 });
     }
 
+    /** All eigenvalues above 0, by a dense solver. */
+    @Test
+    void tellsWhetherAMatrixIsPositive() {
+        int[] told = new int[2];
+        Seeded.check(
+                400,
+                random -> {
+                    Matrix matrix = dominant(random, false);
+                    for (int i = 0; i < matrix.size; i++) {
+                        matrix.diagonal[i] -= random.nextDouble() < 0.1 ? 5 : 0;
+                    }
+                    var eigen = matrix.dense().eig();
+                    double least = Double.POSITIVE_INFINITY;
+                    for (int i = 0; i < matrix.size; i++) {
+                        least = Math.min(least, eigen.getEigenvalue(i).getReal());
+                    }
+                    SymmetricFactor factor =
+                            SymmetricPattern.analyse(matrix.size, matrix.rows, matrix.columns)
+                                    .newFactor();
+                    if (factor.factor(matrix.diagonal, matrix.coupling) < 0
+                            && Math.abs(least) > 1e-9) {
+                        assertThat(factor.isPositive()).isEqualTo(least > 0);
+                        told[least > 0 ? 1 : 0]++;
+                    }
+                });
+        if (told[0] + told[1] > 1) {
+            assertThat(told).doesNotContain(0);
+        }
+    }
+
     @Test
     void solvesInPlace() {
         SymmetricFactor factor =

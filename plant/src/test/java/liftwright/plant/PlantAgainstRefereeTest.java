@@ -17,12 +17,16 @@ class PlantAgainstRefereeTest {
 
     @Test
     void withAllEffects() {
-        Seeded.check(8000, random -> compare(RandomRigs.exact(random), Effects.ALL));
+        Seeded.check(
+                Seeded.deep() ? 1600 : 8000,
+                random -> compare(RandomRigs.exact(random), Effects.ALL));
     }
 
     @Test
     void withAnyEffects() {
-        Seeded.check(2500, random -> compare(RandomRigs.exact(random), effects(random)));
+        Seeded.check(
+                Seeded.deep() ? 500 : 2500,
+                random -> compare(RandomRigs.exact(random), effects(random)));
     }
 
     /** The comparison is worth what the rigs contain: all that makes networks hard occurs. */

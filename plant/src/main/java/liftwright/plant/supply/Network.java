@@ -268,7 +268,7 @@ public final class Network {
             double slope = chord ? Math.max(s.stepSlope[i], 0) : s.stepSlope[i];
             s.diagonal[i] = s.fixedDiagonal[i] + slope;
         }
-        if (s.factor.factor(s.diagonal, s.coupling) >= 0) {
+        if (s.factor.factor(s.diagonal, s.coupling) >= 0 || !s.factor.isPositive()) {
             // Falling currents outweigh the wiring: without them the step is shorter and sure.
             for (int i = 0; i < s.diagonal.length; i++) {
                 s.diagonal[i] = s.fixedDiagonal[i] + Math.max(s.stepSlope[i], 0);
