@@ -24,7 +24,7 @@ public record Key<T>(
     /** The questions that keys may be read by. */
     public enum Question {
         LIFT(true),
-        ENDURANCE(false),
+        ENDURANCE(true),
         BALANCE(false),
         FAILURES(false);
 
