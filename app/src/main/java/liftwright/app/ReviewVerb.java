@@ -7,6 +7,8 @@ import liftwright.answer.AnswerJson;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
+import liftwright.plant.identify.NoFanInRowsException;
+import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.report.PlainText;
 import liftwright.report.TextReport;
 import liftwright.review.LiftQuestion;
@@ -139,7 +141,7 @@ final class ReviewVerb {
     private Optional<? extends Answer> ask(String question, RigSource source, Rig rig) {
         boolean watched = around.errIsTerminal() || options.has(Grammar.PROGRESS);
         var progress = new Progress(voice, watched, interrupt);
-        var answer = asking.ask(question, source, rig, settings(), progress);
+        var answer = answer(question, source, rig, progress);
         progress.wipe();
         if (answer.isEmpty()) {
             say(
@@ -147,6 +149,18 @@ final class ReviewVerb {
                             + TextReport.nominal(LiftQuestion.nominal(rig), options.look()));
         }
         return answer;
+    }
+
+    /**
+     * @throws UsageException when what was declared or measured makes no rig that can be computed
+     */
+    private Optional<? extends Answer> answer(
+            String question, RigSource source, Rig rig, Progress progress) {
+        try {
+            return asking.ask(question, source, rig, settings(), progress);
+        } catch (NoFanInRowsException | ImpossibleValueException e) {
+            throw new UsageException(source.file().named() + ": " + e.getMessage());
+        }
     }
 
     private Exit show(RigSource source, Rig rig, Answer answer) {

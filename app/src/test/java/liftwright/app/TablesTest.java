@@ -58,6 +58,22 @@ class TablesTest {
         assertThat(new Shell(folder).run("review", "lift", "mine").code()).isEqualTo(2);
     }
 
+    /** Rows of a current a million times too small are a fault of the table, not of the program. */
+    @Test
+    void rowsThatMakeNoFanAreToldInWords() throws IOException {
+        Files.writeString(
+                table,
+                """
+                voltage [V],bus current [A],duty [%],speed [rpm],thrust [N]
+                48.9,0.0002,80,20600,57.2
+                48.1,0.0001,100,25200,85.5
+                48.1,0.0001,100,25300,85.5
+                """);
+        var ran = new Shell(folder).run("review", "lift", "mine");
+        assertThat(ran.code()).as(ran.err()).isEqualTo(2);
+        assertThat(ran.err()).contains("rows/fan.csv give no fan F140").contains("another unit");
+    }
+
     @Test
     void itIsMissedWhereItIsNamed() throws IOException {
         Files.delete(table);

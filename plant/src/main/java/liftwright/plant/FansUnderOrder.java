@@ -145,7 +145,7 @@ public final class FansUnderOrder implements Consumer {
         double wanted = Math.sqrt(wantedN);
         if (lastThrottle <= 0) {
             throttle(1);
-            if (!solve(supply, liftN >= wantedN)) {
+            if (!solve(supply, true)) {
                 return false;
             }
             if (liftN < wantedN) {
@@ -202,11 +202,16 @@ public final class FansUnderOrder implements Consumer {
             }
             at = Math.min(1, next);
             if (high - low < 1e-12) {
-                break; // a jump: a fan that starts at a duty does so at once
+                break;
             }
         }
-        lastThrottle = at;
-        return true;
+        // Lift jumps over what is wanted: a fan that starts does so at once. The side above holds
+        // it.
+        lastThrottle = Math.min(1, high);
+        throttle(lastThrottle);
+        boolean found = solve(supply, true);
+        reached = liftN >= wantedN * (1 - MET);
+        return found;
     }
 
     /** Thrusts in proportion to what they lift; fans at their end leave theirs to the others. */

@@ -141,10 +141,23 @@ final class WeighedFit {
         return unknown -> Objects.requireNonNull(duals.get(unknown));
     }
 
+    /** Whether a positive unknown ran down to nothing: the fit has failed and cannot go on. */
+    private boolean lost() {
+        for (FanUnknown unknown : unknowns) {
+            if (unknown.positive() && !(values.getOrDefault(unknown, 0.0) > 0)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Finds scatter and values in turn, all readings counting in full. */
     WeighedFit settle() {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double change = rescale(false);
+            if (lost()) {
+                break;
+            }
             fit = once();
             if (change < 1e-4) {
                 break;
@@ -157,6 +170,9 @@ final class WeighedFit {
     WeighedFit settleRobustly() {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             double change = rescale(true);
+            if (lost()) {
+                break;
+            }
             for (int i = 0; i < trust.length; i++) {
                 double far =
                         Math.abs(residual[i])

@@ -9,6 +9,7 @@ import liftwright.numerics.LeastSquaresFit;
 import liftwright.plant.identify.FanFit;
 import liftwright.plant.identify.FanFits;
 import liftwright.plant.identify.FanUnknown;
+import liftwright.plant.identify.NoFanInRowsException;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.rig.FanType;
 import liftwright.rig.RigPath;
@@ -27,7 +28,7 @@ final class FittedRows {
      * Declares them.
      *
      * @return empty for a type without a bench table
-     * @throws IllegalStateException if the rows give no fan
+     * @throws NoFanInRowsException if the rows give no fan
      */
     static Optional<FittedRows> of(FanType type, ParameterRows table) {
         return switch (type.performance()) {
@@ -42,8 +43,15 @@ final class FittedRows {
         if (fit.status() != LeastSquaresFit.Status.CONVERGED
                 || fit.coefficient(FanUnknown.THRUST).isEmpty()
                 || fit.coefficient(FanUnknown.TORQUE).isEmpty()) {
-            throw new IllegalStateException(
-                    "the rows of " + file + " give no fan " + type.name() + ": " + fit.status());
+            throw new NoFanInRowsException(
+                    "the rows of "
+                            + file
+                            + " give no fan "
+                            + type.name()
+                            + ": "
+                            + why(fit)
+                            + ". Look for a row in another unit, or declare the performance in"
+                            + " place of the table");
         }
         RigPath at = RigPath.of("fan types", type.name()).child("bench");
         List<ParameterRows.Member> members = new ArrayList<>();
@@ -64,6 +72,14 @@ final class FittedRows {
             found.places.put(fit.coefficients().get(k).unknown(), first + k);
         }
         return found;
+    }
+
+    private static String why(FanFit fit) {
+        return switch (fit.status()) {
+            case CONVERGED -> "they do not tell both thrust and torque";
+            case UNDETERMINED -> "they leave open more than one set of coefficients";
+            case NOT_CONVERGED -> "no set of coefficients comes near them";
+        };
     }
 
     Optional<Integer> row(FanUnknown unknown) {
