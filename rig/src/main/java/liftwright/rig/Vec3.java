@@ -16,6 +16,16 @@ public record Vec3(double x, double y, double z) {
         return new Vec3(x + other.x, y + other.y, z + other.z);
     }
 
+    public Vec3 minus(Vec3 other) {
+        return new Vec3(x - other.x, y - other.y, z - other.z);
+    }
+
+    /** Vector product, this × other. */
+    public Vec3 cross(Vec3 other) {
+        return new Vec3(
+                y * other.z - z * other.y, z * other.x - x * other.z, x * other.y - y * other.x);
+    }
+
     public Vec3 times(double factor) {
         return new Vec3(x * factor, y * factor, z * factor);
     }

@@ -100,6 +100,16 @@ final class Arms {
                 side, p[arm.flexion], p[arm.abduction], p[arm.rotation], p[arm.elbow], frame, 0);
     }
 
+    /** Which table of proportions holds. */
+    BodySegment.Reference body() {
+        return body;
+    }
+
+    /** Standing height, m. */
+    double statureM(double[] p) {
+        return p[stature];
+    }
+
     /** Length of a segment, m. */
     double lengthM(double[] p, BodySegment segment) {
         return segment.lengthM(body, p[stature]);

@@ -9,8 +9,9 @@ import liftwright.rig.Vec3;
  * @param name id of the part; of a segment for the wearer
  * @param massKg kg
  * @param at its centre in rig axes, m
+ * @param own inertia about its own centre
  */
-public record MassItem(Kind kind, String name, double massKg, Vec3 at) {
+public record MassItem(Kind kind, String name, double massKg, Vec3 at, Inertia own) {
 
     public enum Kind {
         WEARER,

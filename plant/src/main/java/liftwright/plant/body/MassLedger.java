@@ -2,8 +2,6 @@ package liftwright.plant.body;
 
 import java.util.ArrayList;
 import java.util.List;
-import liftwright.physics.BodySegment;
-import liftwright.physics.LimbAngles;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
 import liftwright.rig.Fan;
@@ -21,12 +19,6 @@ import liftwright.rig.Wearer;
  */
 public final class MassLedger {
 
-    /** Height of the ankle over stature (from memory). */
-    private static final double ANKLE_HEIGHT = 0.039;
-
-    /** Share of the foot's length that lies behind the ankle (from memory). */
-    private static final double HEEL_SHARE = 0.25;
-
     private final Rig rig;
     private final Pose pose;
 
@@ -35,6 +27,9 @@ public final class MassLedger {
 
     private final int[] row;
     private final double[] count;
+
+    /** First term of each part, and one more: terms of a part stand together. */
+    private final int[] startOf;
 
     private record Term(int part, int row, double count) {}
 
@@ -70,6 +65,13 @@ public final class MassLedger {
         }
         row = terms.stream().mapToInt(Term::row).toArray();
         count = terms.stream().mapToDouble(Term::count).toArray();
+        startOf = new int[part + 1];
+        for (Term term : terms) {
+            startOf[term.part + 1]++;
+        }
+        for (int k = 0; k < part; k++) {
+            startOf[k + 1] += startOf[k];
+        }
     }
 
     /** Declares the masses of a rig. */
@@ -141,98 +143,60 @@ public final class MassLedger {
         return sum;
     }
 
-    /** Mass, centre and parts. For reports, not for loops. */
+    /**
+     * Mass, centre, inertia and parts. Allocates.
+     *
+     * <p>Packs count as points. A fan is a disk of its tip diameter across its jet, a part with a
+     * box that box, evenly filled, with its edges along the axes of its mount.
+     */
     public MassProperties properties(double[] p) {
+        Pose.Placed placed = pose.placed(p);
         List<MassItem> items = new ArrayList<>();
         int part = 0;
         if (rig.wearer().isPresent()) {
-            Wearer wearer = rig.wearer().get();
-            wearer(p, massOf(p, part++), wearer, items);
+            items.addAll(Person.posed(p, massOf(p, part++), pose.arms()));
         }
         for (Fan fan : rig.fans()) {
-            Vec3 at = pose.place(p, fan.mount(), fan.at());
-            items.add(new MassItem(MassItem.Kind.FAN, fan.id().text(), massOf(p, part++), at));
-        }
-        for (Pack pack : rig.packs()) {
-            Vec3 at = pose.place(p, pack.mount(), pack.at());
-            items.add(new MassItem(MassItem.Kind.PACK, pack.id().text(), massOf(p, part++), at));
-        }
-        for (OtherPart other : rig.otherParts()) {
-            Vec3 at = pose.place(p, other.mount(), other.at());
+            double kg = massOf(p, part++);
+            double radius = fan.type().tip().si() / 2;
+            Vec3 axis = placed.turned(fan.mount(), fan.blows());
             items.add(
                     new MassItem(
-                            MassItem.Kind.OTHER_PART, other.id().text(), massOf(p, part++), at));
+                            MassItem.Kind.FAN,
+                            fan.id().text(),
+                            kg,
+                            placed.at(fan.mount(), fan.at()),
+                            Inertia.disk(kg, radius, axis)));
+        }
+        for (Pack pack : rig.packs()) {
+            items.add(
+                    new MassItem(
+                            MassItem.Kind.PACK,
+                            pack.id().text(),
+                            massOf(p, part++),
+                            placed.at(pack.mount(), pack.at()),
+                            Inertia.ZERO));
+        }
+        for (OtherPart other : rig.otherParts()) {
+            double kg = massOf(p, part++);
+            Inertia own =
+                    other.box().map(box -> placed.box(other.mount(), kg, box)).orElse(Inertia.ZERO);
+            items.add(
+                    new MassItem(
+                            MassItem.Kind.OTHER_PART,
+                            other.id().text(),
+                            kg,
+                            placed.at(other.mount(), other.at()),
+                            own));
         }
         return MassProperties.of(items);
     }
 
     private double massOf(double[] p, int part) {
-        return terms.stream()
-                .filter(term -> term.part == part)
-                .mapToDouble(term -> term.count * p[term.row])
-                .sum();
-    }
-
-    /** Segments of a person who stands straight on hanging legs, arms as declared. */
-    private void wearer(double[] p, double massKg, Wearer wearer, List<MassItem> items) {
-        BodySegment.Reference body = Arms.reference(wearer.body());
-        Arms arms = pose.arms();
-        double stature = wearer.stature().si();
-        double hip = BodySegment.TRUNK.lengthM(body, stature);
-        double knee = hip + BodySegment.THIGH.lengthM(body, stature);
-        double ankle = knee + BodySegment.SHANK.lengthM(body, stature);
-        double floor = ankle + ANKLE_HEIGHT * stature;
-        double crown = floor - stature;
-        Segments segments = new Segments(body, stature, massKg, items);
-        Vec3 down = new Vec3(0, 0, 1);
-        segments.add(BodySegment.HEAD, "head", new Vec3(0, 0, crown), down);
-        segments.add(BodySegment.TRUNK, "trunk", Vec3.ZERO, down);
-        for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
-            String name = side == LimbAngles.LEFT ? "left " : "right ";
-            double y = side * BodySegment.HIP_HALF_SPACING * stature;
-            segments.add(BodySegment.THIGH, name + "thigh", new Vec3(0, y, hip), down);
-            segments.add(BodySegment.SHANK, name + "shank", new Vec3(0, y, knee), down);
-            double heel = -HEEL_SHARE * BodySegment.FOOT.lengthM(body, stature);
-            segments.add(
-                    BodySegment.FOOT, name + "foot", new Vec3(heel, y, floor), new Vec3(1, 0, 0));
-            Vec3 shoulder = arms.shoulder(p, side);
-            Vec3 elbow = arms.elbow(p, side);
-            Vec3 forearm = arms.forearm(p, side);
-            Vec3 upper = arms.upperArm(p, side);
-            segments.add(BodySegment.UPPER_ARM, name + "upper arm", shoulder, upper);
-            segments.add(BodySegment.FOREARM, name + "forearm", elbow, forearm);
-            Vec3 wrist = elbow.plus(forearm.times(BodySegment.FOREARM.lengthM(body, stature)));
-            segments.add(BodySegment.HAND, name + "hand", wrist, forearm);
+        double sum = 0;
+        for (int k = startOf[part]; k < startOf[part + 1]; k++) {
+            sum += count[k] * p[row[k]];
         }
-    }
-
-    private record Segments(
-            BodySegment.Reference body, double statureM, double massKg, List<MassItem> items) {
-
-        /** The table's percentages, rounded one by one, add up to 99.99 or 100. */
-        private static double wholeShare(BodySegment.Reference body) {
-            double pairs = 0;
-            for (BodySegment each :
-                    List.of(
-                            BodySegment.THIGH,
-                            BodySegment.SHANK,
-                            BodySegment.FOOT,
-                            BodySegment.UPPER_ARM,
-                            BodySegment.FOREARM,
-                            BodySegment.HAND)) {
-                pairs += each.massShare(body);
-            }
-            return BodySegment.HEAD.massShare(body) + BodySegment.TRUNK.massShare(body) + 2 * pairs;
-        }
-
-        void add(BodySegment segment, String name, Vec3 from, Vec3 along) {
-            double reach = segment.centreShare(body) * segment.lengthM(body, statureM);
-            items.add(
-                    new MassItem(
-                            MassItem.Kind.WEARER,
-                            name,
-                            segment.massShare(body) / wholeShare(body) * massKg,
-                            from.plus(along.times(reach))));
-        }
+        return sum;
     }
 }

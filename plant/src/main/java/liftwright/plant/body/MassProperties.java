@@ -11,9 +11,10 @@ import liftwright.rig.Vec3;
  * @param massKg total, kg
  * @param centre centre of mass in rig axes, m (origin: the mid-shoulder point); zero for a rig
  *     without mass
+ * @param inertia about the centre, kg·m²
  * @param items the parts
  */
-public record MassProperties(double massKg, Vec3 centre, List<MassItem> items) {
+public record MassProperties(double massKg, Vec3 centre, Inertia inertia, List<MassItem> items) {
 
     public MassProperties {
         items = List.copyOf(items);
@@ -26,7 +27,13 @@ public record MassProperties(double massKg, Vec3 centre, List<MassItem> items) {
             mass += item.massKg();
             moment = moment.plus(item.at().times(item.massKg()));
         }
-        return new MassProperties(mass, mass > 0 ? moment.times(1 / mass) : Vec3.ZERO, items);
+        Vec3 centre = mass > 0 ? moment.times(1 / mass) : Vec3.ZERO;
+        Inertia inertia = Inertia.ZERO;
+        for (MassItem item : items) {
+            Vec3 from = item.at().plus(centre.times(-1));
+            inertia = inertia.plus(item.own()).plusPoint(item.massKg(), from);
+        }
+        return new MassProperties(mass, centre, inertia, items);
     }
 
     /** Weight under standard gravity, N. */

@@ -199,14 +199,55 @@ public final class Pose {
 
     /** Place of a point given in a mount's axes, in rig axes, m. For reports, not for loops. */
     public Vec3 place(double[] p, Mount mount, Vec3 at) {
+        return placed(p).at(mount, at);
+    }
+
+    /** Where all mounts are and how they are turned at the values of {@code p}. Allocates. */
+    Placed placed(double[] p) {
         double[] frames = new double[rows.length * FRAME];
         double[] limb = new double[FRAME];
         frames(p, frames, limb);
-        Row row = rows[number(mount)];
-        limbFrame(p, mount.on(), limb);
-        Vec3 start = start(p, mount.on());
-        Vec3 offset = mount.at().plus(new Vec3(0, 0, p[row.along] * limbLengthM(p, mount.on())));
-        return start.plus(turned(limb, 0, offset)).plus(turned(frames, FRAME * number(mount), at));
+        Vec3[] origins = new Vec3[rows.length];
+        for (int k = 0; k < rows.length; k++) {
+            Mount mount = rows[k].mount;
+            limbFrame(p, mount.on(), limb);
+            double along = p[rows[k].along] * limbLengthM(p, mount.on());
+            origins[k] =
+                    start(p, mount.on())
+                            .plus(turned(limb, 0, mount.at().plus(new Vec3(0, 0, along))));
+        }
+        return new Placed(frames, origins);
+    }
+
+    /** Mounts in place. */
+    final class Placed {
+        private final double[] frames;
+        private final Vec3[] origins;
+
+        private Placed(double[] frames, Vec3[] origins) {
+            this.frames = frames;
+            this.origins = origins;
+        }
+
+        /** A point given in a mount's axes, in rig axes, m. */
+        Vec3 at(Mount mount, Vec3 point) {
+            return origins[number(mount)].plus(turned(mount, point));
+        }
+
+        /** A direction given in a mount's axes, in rig axes. */
+        Vec3 turned(Mount mount, Vec3 direction) {
+            return Pose.turned(frames, FRAME * number(mount), direction);
+        }
+
+        /** Own inertia of an even box with its edges along a mount's axes: m (b² + c²)/12. */
+        Inertia box(Mount mount, double massKg, Vec3 edgesM) {
+            double x = edgesM.x() * edgesM.x();
+            double y = edgesM.y() * edgesM.y();
+            double z = edgesM.z() * edgesM.z();
+            double per = massKg / 12;
+            return Inertia.turned(
+                    per * (y + z), per * (x + z), per * (x + y), frames, FRAME * number(mount));
+        }
     }
 
     /** Upper end of what carries a mount. */

@@ -1,0 +1,20 @@
+package liftwright.plant.balance;
+
+/**
+ * Why a rig turns, in the fixed order in which a ledger adds them: each cause is what its own step
+ * changes, all steps before it in place.
+ */
+public enum TurningCause {
+    /** Where the fans sit against the centre of mass, were all alike ones equal and upright. */
+    PLACE,
+    /** Thrusts of alike fans (one type, one control group) that differ from their mean. */
+    THRUST_MISMATCH,
+    /** The angle at which an arm holds its fans. */
+    ARM_ANGLE,
+    /** Where the fans are declared to blow, cant included. */
+    CANT,
+    /** Tilt of the mounts. */
+    MOUNT_ANGLE,
+    /** What the jets carry away as swirl turns the rig against the spins. */
+    SWIRL
+}

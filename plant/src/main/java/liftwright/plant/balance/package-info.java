@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.plant.balance;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,99 @@
+package liftwright.plant.body;
+
+import java.util.List;
+import liftwright.physics.InertiaTensor;
+import liftwright.rig.Vec3;
+
+/**
+ * Inertia tensor about some point, in rig axes, kg·m²: elements of the symmetric matrix, so that
+ * {@code xy} is −∫ x y dm.
+ *
+ * @param xx about the forward axis
+ * @param yy about the sideways axis
+ * @param zz about the upright axis
+ */
+public record Inertia(double xx, double yy, double zz, double xy, double xz, double yz) {
+
+    public static final Inertia ZERO = new Inertia(0, 0, 0, 0, 0, 0);
+
+    /**
+     * @param kgm2 moment about the axis
+     * @param axis unit vector in rig axes
+     */
+    public record Principal(double kgm2, Vec3 axis) {}
+
+    static Inertia of(double[] tensor) {
+        return new Inertia(
+                tensor[InertiaTensor.XX],
+                tensor[InertiaTensor.YY],
+                tensor[InertiaTensor.ZZ],
+                tensor[InertiaTensor.XY],
+                tensor[InertiaTensor.XZ],
+                tensor[InertiaTensor.YZ]);
+    }
+
+    /** A body with these moments about its own axes, which a frame turns into rig axes. */
+    static Inertia turned(double first, double second, double third, double[] frame, int at) {
+        double[] tensor = new double[InertiaTensor.SIZE];
+        InertiaTensor.addTurned(first, second, third, frame, at, tensor, 0);
+        return of(tensor);
+    }
+
+    /** A thin, even disk: m r²/4 across, twice that about its axis. */
+    static Inertia disk(double massKg, double radiusM, Vec3 axis) {
+        double across = massKg * radiusM * radiusM / 4;
+        double x = axis.x();
+        double y = axis.y();
+        double z = axis.z();
+        return new Inertia(
+                across * (1 + x * x),
+                across * (1 + y * y),
+                across * (1 + z * z),
+                across * x * y,
+                across * x * z,
+                across * y * z);
+    }
+
+    private double[] tensor() {
+        return new double[] {xx, yy, zz, xy, xz, yz};
+    }
+
+    public Inertia plus(Inertia other) {
+        return new Inertia(
+                xx + other.xx,
+                yy + other.yy,
+                zz + other.zz,
+                xy + other.xy,
+                xz + other.xz,
+                yz + other.yz);
+    }
+
+    /** The same with a point mass added, kg, at a place from the point it is about, m. */
+    Inertia plusPoint(double massKg, Vec3 place) {
+        double[] tensor = tensor();
+        InertiaTensor.addPoint(massKg, place.x(), place.y(), place.z(), tensor, 0);
+        return of(tensor);
+    }
+
+    /**
+     * Angular acceleration from rest that a moment about the same point gives, rad/s².
+     *
+     * @throws ArithmeticException if the body has no extent about some axis
+     */
+    public Vec3 acceleration(Vec3 momentNm) {
+        double[] rate = new double[3];
+        InertiaTensor.acceleration(tensor(), 0, momentNm.x(), momentNm.y(), momentNm.z(), rate, 0);
+        return new Vec3(rate[0], rate[1], rate[2]);
+    }
+
+    /** Principal moments, least first, with their axes. */
+    public List<Principal> principal() {
+        double[] moments = new double[3];
+        double[] axes = new double[9];
+        InertiaTensor.principal(tensor(), 0, moments, axes);
+        return List.of(
+                new Principal(moments[0], new Vec3(axes[0], axes[3], axes[6])),
+                new Principal(moments[1], new Vec3(axes[1], axes[4], axes[7])),
+                new Principal(moments[2], new Vec3(axes[2], axes[5], axes[8])));
+    }
+}
