@@ -7,14 +7,12 @@ import liftwright.answer.AnswerJson;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
-import liftwright.plant.identify.NoFanInRowsException;
+import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.report.PlainText;
 import liftwright.report.TextReport;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
-import liftwright.rig.CellType;
-import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
 import liftwright.rig.text.RigText;
@@ -100,7 +98,6 @@ final class ReviewVerb {
         }
         RigSource source = asking.under(found, read.get());
         Rig rig = source.read().rig().orElseThrow();
-        requireDeclaredCells(rig);
         var exit = Exit.CLEAR;
         for (String question : questions()) {
             var answer = ask(question, source, rig);
@@ -116,26 +113,6 @@ final class ReviewVerb {
             exit = exit.worse(show(source, rig, answer.get()));
         }
         return exit;
-    }
-
-    /**
-     * Tests of a cell are read and checked; what they tell is not yet found from them.
-     *
-     * @throws UsageException naming a cell type that has tests alone
-     */
-    private static void requireDeclaredCells(Rig rig) {
-        for (Pack pack : rig.packs()) {
-            CellType cell = pack.cell();
-            if (cell.capacity().isEmpty()
-                    || cell.resistance().isEmpty()
-                    || cell.openCircuit().isEmpty()) {
-                throw new UsageException(
-                        "cells/"
-                                + cell.name()
-                                + " has tests, but no question finds values from them yet: declare"
-                                + " capacity, resistance and open circuit beside them");
-            }
-        }
     }
 
     private Optional<? extends Answer> ask(String question, RigSource source, Rig rig) {
@@ -158,7 +135,7 @@ final class ReviewVerb {
             String question, RigSource source, Rig rig, Progress progress) {
         try {
             return asking.ask(question, source, rig, settings(), progress);
-        } catch (NoFanInRowsException | ImpossibleValueException e) {
+        } catch (NotToldException | ImpossibleValueException e) {
             throw new UsageException(source.file().named() + ": " + e.getMessage());
         }
     }

@@ -66,6 +66,7 @@ public final class LeastSquares {
     private final boolean[] positive;
     private final Rows model;
     private final List<Prior> priors = new ArrayList<>();
+    private double tolerance = 1e-15;
 
     /**
      * @param rows how many the model gives
@@ -75,6 +76,15 @@ public final class LeastSquares {
         this.rows = rows;
         this.positive = positive.clone();
         this.model = model;
+    }
+
+    /**
+     * Where the walk ends: at a change of the sum or of every unknown by this share. Slopes by
+     * differences leave some 1e-9 in doubt, within which a walk never comes to rest.
+     */
+    public LeastSquares tolerance(double share) {
+        tolerance = share;
+        return this;
     }
 
     /**
@@ -167,9 +177,9 @@ public final class LeastSquares {
         try {
             LevenbergMarquardtOptimizer walker =
                     new LevenbergMarquardtOptimizer()
-                            .withCostRelativeTolerance(1e-15)
-                            .withParameterRelativeTolerance(1e-15)
-                            .withOrthoTolerance(1e-15);
+                            .withCostRelativeTolerance(tolerance)
+                            .withParameterRelativeTolerance(tolerance)
+                            .withOrthoTolerance(tolerance);
             walker.optimize(
                     LeastSquaresFactory.create(
                             point -> {

@@ -93,6 +93,51 @@ public final class CellLaw {
     }
 
     /**
+     * Slow voltage of a pair after a step in which current runs straight: the exact solution of
+     * dv/dt = i/C − v/(R C), however long the step.
+     *
+     * @param startV at the start of the step, V
+     * @param nearA current at its start, A
+     * @param farA current at its end, A
+     * @param ohm R &gt; 0, the same throughout, Ω
+     * @param timeConstantS R C &gt; 0, s
+     * @param stepS s
+     */
+    public static double pairAfterV(
+            double startV,
+            double nearA,
+            double farA,
+            double ohm,
+            double timeConstantS,
+            double stepS) {
+        double part = stepS / timeConstantS;
+        double gone = -Math.expm1(-part);
+        double lag = part > 1e-4 ? 1 - gone / part : part / 2 * (1 - part / 3);
+        return startV * (1 - gone) + ohm * (nearA * gone + (farA - nearA) * lag);
+    }
+
+    /**
+     * Temperature of a body without inner differences after a step in which its heat stays the
+     * same: the exact solution of C dT/dt = P − G (T − T_air). One lump serves a cell as long as
+     * its surface follows its core.
+     *
+     * @param startK at the start of the step, K
+     * @param heatW P, W
+     * @param heatCapacityJpK C &gt; 0, J/K
+     * @param toAirWpK G &gt; 0, W/K
+     */
+    public static double lumpAfterK(
+            double startK,
+            double airK,
+            double heatW,
+            double heatCapacityJpK,
+            double toAirWpK,
+            double stepS) {
+        double gone = -Math.expm1(-stepS * toAirWpK / heatCapacityJpK);
+        return startK + gone * (airK + heatW / toAirWpK - startK);
+    }
+
+    /**
      * Current of a regulated load, i = (E − √(E² − 4 R P)) / 2R in its form without cancellation.
      *
      * @param sourceV E &gt; 0, V

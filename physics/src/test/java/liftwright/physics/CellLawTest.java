@@ -13,6 +13,42 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CellLawTest {
 
+    /**
+     * Closed forms, recomputed: 50 W into 500 J/K behind 2 K/W for 600 s give 45.119 K; 60 A
+     * through 2 mΩ in 500 J/K warm it by 0.864 K/min where next to nothing leaves it.
+     */
+    @Test
+    void aLumpWarms() {
+        assertThat(CellLaw.lumpAfterK(300, 300, 50, 500, 0.5, 600) - 300)
+                .isCloseTo(45.119, within(5e-4));
+        assertThat(CellLaw.lumpAfterK(300, 300, 60 * 60 * 0.002, 500, 1e-9, 60) - 300)
+                .isCloseTo(0.864, within(1e-6));
+        assertThat(CellLaw.lumpAfterK(320, 300, 0, 500, 0.5, 1e9)).isCloseTo(300, within(1e-9));
+    }
+
+    /**
+     * A constant current gives the closed form; a ramp from rest gives I' R (t − τ (1 − e^(−t/τ))).
+     */
+    @Test
+    void aPairFollowsAnyStraightCurrent() {
+        assertThat(CellLaw.pairAfterV(0, 10, 10, 0.015, 30, 90))
+                .isCloseTo(0.242532 - 0.1, within(1e-6));
+        Seeded.check(
+                200,
+                random -> {
+                    double tau = Math.exp(random.nextDouble(-2, 7));
+                    double step = tau * Math.exp(random.nextDouble(-14, 4));
+                    double ramp = random.nextDouble(-5, 5);
+                    double exact = ramp * 0.01 * (step + tau * Math.expm1(-step / tau));
+                    assertThat(CellLaw.pairAfterV(0, 0, ramp * step, 0.01, tau, step))
+                            .isCloseTo(exact, within(1e-7 * Math.abs(ramp) * 0.01 * step));
+                    double half = CellLaw.pairAfterV(0.02, 3, 4, 0.01, tau, step / 2);
+                    assertThat(CellLaw.pairAfterV(half, 4, 5, 0.01, tau, step / 2))
+                            .isCloseTo(
+                                    CellLaw.pairAfterV(0.02, 3, 5, 0.01, tau, step), within(1e-9));
+                });
+    }
+
     /** Straight between the points, held beyond them. */
     @ParameterizedTest
     @CsvSource({"0, 2", "0.1, 2", "0.3, 1.5", "0.5, 1", "0.75, 0.9", "1, 0.8"})

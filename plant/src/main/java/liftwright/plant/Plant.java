@@ -59,7 +59,7 @@ public final class Plant {
      *
      * @throws liftwright.plant.parameters.ImpossibleValueException if a declared value is none that
      *     can be
-     * @throws liftwright.plant.identify.NoFanInRowsException if a bench table makes no fan
+     * @throws liftwright.plant.identify.NotToldException if a bench table makes no fan
      */
     public static Plant assemble(Rig rig) {
         return assemble(rig, Set.of());

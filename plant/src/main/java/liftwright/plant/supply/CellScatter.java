@@ -3,6 +3,7 @@ package liftwright.plant.supply;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import liftwright.numerics.CounterStream;
 import liftwright.numerics.Spread;
 import liftwright.plant.parameters.ParameterTable;
@@ -35,8 +36,11 @@ final class CellScatter {
         this.channel = channel;
     }
 
-    static CellScatter of(Pack pack, RigPath at, Quantity value) {
-        Tolerance one = value.tolerance();
+    /**
+     * @param value empty where tests tell it: they do not tell how cells differ
+     */
+    static CellScatter of(Pack pack, RigPath at, Optional<Quantity> value) {
+        Tolerance one = value.map(Quantity::tolerance).orElse(Tolerance.NONE);
         boolean each = one.scope() == Tolerance.Scope.EACH;
         double share = each ? 1 / Math.sqrt(pack.parallel()) : 0;
         long[] channel = new long[pack.series()];

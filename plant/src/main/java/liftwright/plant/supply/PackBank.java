@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import liftwright.physics.CellLaw;
+import liftwright.plant.identify.CellUnknown;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.parameters.Range;
@@ -87,15 +88,6 @@ public final class PackBank {
         return new PackBank(rig.packs(), rows.toArray(new Row[0]), judged);
     }
 
-    private static <T> T declared(CellType cell, Optional<T> value) {
-        return value.orElseThrow(
-                () ->
-                        new IllegalStateException(
-                                "the values of "
-                                        + cell.name()
-                                        + " are to be found from its tests"));
-    }
-
     /** One resistance for all charges. */
     private static final CellType.Shape FLAT = new CellType.Shape(List.of(0.5), List.of(1.0));
 
@@ -117,50 +109,37 @@ public final class PackBank {
     private static Row row(Pack pack, ParameterRows table) {
         CellType cell = pack.cell();
         RigPath type = RigPath.of("cells", cell.name());
+        Optional<FittedCell> fitted = FittedCell.of(cell, table);
         int cells = pack.series() * pack.parallel();
-        int[] settling = new int[cell.settling().size()];
-        int[] settlingTime = new int[settling.length];
-        for (int k = 0; k < settling.length; k++) {
-            settlingTime[k] =
-                    table.row(
-                            type.child("settling").child(Integer.toString(k + 1)).child("time"),
-                            "settling time " + (k + 1) + " of cell " + cell.name(),
-                            pack.id(),
-                            cell.settling().get(k).time(),
-                            Range.POSITIVE);
-            settling[k] =
-                    table.meanRow(
-                            type.child("settling")
-                                    .child(Integer.toString(k + 1))
-                                    .child("resistance"),
-                            "settling resistance " + (k + 1) + " of cell " + cell.name(),
-                            pack.id(),
-                            cells,
-                            cell.settling().get(k).resistance(),
-                            Range.NOT_NEGATIVE);
-        }
         return new Row(
                 pack.series(),
                 pack.parallel(),
-                table.meanRow(
-                        type.child("resistance"),
-                        "resistance of cell " + cell.name(),
-                        pack.id(),
-                        cells,
-                        declared(cell, cell.resistance()),
-                        Range.POSITIVE),
-                table.row(
-                        type.child("temperature coefficient"),
-                        "temperature coefficient of cell " + cell.name(),
-                        pack.id(),
-                        cell.temperatureCoefficient(),
-                        Range.ANY),
+                told(fitted, CellUnknown.RESISTANCE)
+                        .orElseGet(
+                                () ->
+                                        table.meanRow(
+                                                type.child("resistance"),
+                                                "resistance of cell " + cell.name(),
+                                                pack.id(),
+                                                cells,
+                                                cell.resistance().orElseThrow(),
+                                                Range.POSITIVE)),
+                told(fitted, CellUnknown.TEMPERATURE)
+                        .orElseGet(
+                                () ->
+                                        table.row(
+                                                type.child("temperature coefficient"),
+                                                "temperature coefficient of cell " + cell.name(),
+                                                pack.id(),
+                                                cell.temperatureCoefficient(),
+                                                Range.ANY)),
                 table.meanRow(
                         type.child("open circuit doubt"),
                         "open-circuit voltage of cell " + cell.name(),
                         pack.id(),
                         cells,
-                        cell.openCircuitDoubt(),
+                        fitted.map(found -> found.openCircuitDoubt(cell.openCircuitDoubt()))
+                                .orElse(cell.openCircuitDoubt()),
                         Range.ANY),
                 table.row(
                         pack.declaredAt().child("interconnect"),
@@ -184,22 +163,68 @@ public final class PackBank {
                                                 kelvin,
                                                 Range.POSITIVE))
                         .orElse(-1),
-                table.meanRow(
-                        type.child("capacity"),
-                        "capacity of cell " + cell.name(),
-                        pack.id(),
-                        cells,
-                        declared(cell, cell.capacity()),
-                        Range.POSITIVE),
+                told(fitted, CellUnknown.CAPACITY)
+                        .orElseGet(
+                                () ->
+                                        table.meanRow(
+                                                type.child("capacity"),
+                                                "capacity of cell " + cell.name(),
+                                                pack.id(),
+                                                cells,
+                                                cell.capacity().orElseThrow(),
+                                                Range.POSITIVE)),
                 age(pack, table, "capacity left", cell.ageing().capacityLeft()),
                 age(pack, table, "resistance growth", cell.ageing().resistanceGrowth()),
-                CellScatter.of(pack, type.child("capacity"), declared(cell, cell.capacity())),
-                CellScatter.of(pack, type.child("resistance"), declared(cell, cell.resistance())),
-                new Cell(
-                        settling,
-                        settlingTime,
-                        declared(cell, cell.openCircuit()),
-                        cell.resistanceOverCharge().orElse(FLAT)));
+                CellScatter.of(pack, type.child("capacity"), cell.capacity()),
+                CellScatter.of(pack, type.child("resistance"), cell.resistance()),
+                fitted.map(found -> lists(pack, found, table)).orElseGet(() -> lists(pack, table)));
+    }
+
+    private static Optional<Integer> told(Optional<FittedCell> fitted, CellUnknown unknown) {
+        return fitted.flatMap(found -> found.row(unknown));
+    }
+
+    private static Cell lists(Pack pack, ParameterRows table) {
+        return new Cell(
+                settling(pack, table, "resistance"),
+                settling(pack, table, "time"),
+                pack.cell().openCircuit().orElseThrow(),
+                pack.cell().resistanceOverCharge().orElse(FLAT));
+    }
+
+    private static Cell lists(Pack pack, FittedCell found, ParameterRows table) {
+        return new Cell(
+                found.row(CellUnknown.FAST_RESISTANCE).isPresent()
+                        ? found.rows(CellUnknown.FAST_RESISTANCE, CellUnknown.SLOW_RESISTANCE)
+                        : settling(pack, table, "resistance"),
+                found.row(CellUnknown.FAST_TIME).isPresent()
+                        ? found.rows(CellUnknown.FAST_TIME, CellUnknown.SLOW_TIME)
+                        : settling(pack, table, "time"),
+                found.openCircuit(),
+                found.shape());
+    }
+
+    /** Rows of the settling resistances or times that were declared. */
+    private static int[] settling(Pack pack, ParameterRows table, String key) {
+        CellType cell = pack.cell();
+        RigPath at = RigPath.of("cells", cell.name(), "settling");
+        int[] rows = new int[cell.settling().size()];
+        for (int k = 0; k < rows.length; k++) {
+            RigPath one = at.child(Integer.toString(k + 1)).child(key);
+            String label = "settling " + key + " " + (k + 1) + " of cell " + cell.name();
+            CellType.Settling settling = cell.settling().get(k);
+            rows[k] =
+                    key.equals("time")
+                            ? table.row(one, label, pack.id(), settling.time(), Range.POSITIVE)
+                            : table.meanRow(
+                                    one,
+                                    label,
+                                    pack.id(),
+                                    pack.series() * pack.parallel(),
+                                    settling.resistance(),
+                                    Range.NOT_NEGATIVE);
+        }
+        return rows;
     }
 
     public List<Pack> packs() {

@@ -1,5 +1,7 @@
 package liftwright.plant.supply;
 
+import liftwright.physics.CellLaw;
+
 /**
  * The one stepper of charge. The order within a moment is duty → network → Ω → (heat) → charge: the
  * {@link Consumer} sets duties and solves the network, where the fans' speeds follow; the currents
@@ -192,13 +194,14 @@ public final class SupplyStepper {
                     continue;
                 }
                 double ohm = cells.slowOhm[at] * shape;
-                double part = h / (cells.slowS[at] * shape);
-                double stays = Math.exp(-part);
-                double near = nearA[k] / cells.parallel[k];
-                double rise = (farA[k] - nearA[k]) / cells.parallel[k];
-                double gone = -Math.expm1(-part);
-                double lag = part > 1e-4 ? 1 - gone / part : part / 2 * (1 - part / 3);
-                to.slowV[at] = from.slowV[at] * stays + ohm * (near * gone + rise * lag);
+                to.slowV[at] =
+                        CellLaw.pairAfterV(
+                                from.slowV[at],
+                                nearA[k] / cells.parallel[k],
+                                farA[k] / cells.parallel[k],
+                                ohm,
+                                cells.slowS[at] * shape,
+                                h);
             }
         }
     }

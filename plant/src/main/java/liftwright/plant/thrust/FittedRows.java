@@ -9,7 +9,7 @@ import liftwright.numerics.LeastSquaresFit;
 import liftwright.plant.identify.FanFit;
 import liftwright.plant.identify.FanFits;
 import liftwright.plant.identify.FanUnknown;
-import liftwright.plant.identify.NoFanInRowsException;
+import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.rig.FanType;
 import liftwright.rig.RigPath;
@@ -28,7 +28,7 @@ final class FittedRows {
      * Declares them.
      *
      * @return empty for a type without a bench table
-     * @throws NoFanInRowsException if the rows give no fan
+     * @throws NotToldException if the rows give no fan
      */
     static Optional<FittedRows> of(FanType type, ParameterRows table) {
         return switch (type.performance()) {
@@ -43,7 +43,7 @@ final class FittedRows {
         if (fit.status() != LeastSquaresFit.Status.CONVERGED
                 || fit.coefficient(FanUnknown.THRUST).isEmpty()
                 || fit.coefficient(FanUnknown.TORQUE).isEmpty()) {
-            throw new NoFanInRowsException(
+            throw new NotToldException(
                     "the rows of "
                             + file
                             + " give no fan "
