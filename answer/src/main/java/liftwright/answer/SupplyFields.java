@@ -133,6 +133,14 @@ final class SupplyFields {
                             KIRCHHOFF,
                             TEST),
                     new Field(
+                            "capacitor-peak",
+                            "peak at the capacitors",
+                            Measure.VOLTAGE,
+                            "Highest voltage that lead inductance drives the controllers' capacitors to, packs full.",
+                            "first maximum of one inductance, resistance and capacitance in series",
+                            "circuit theory; inductance of 1 µH per metre of run is common practice",
+                            "LeadLoopTest.peaksAgreeWithEveryBranchRunInTime"),
+                    new Field(
                             "pack-voltage-full",
                             "pack voltage, full",
                             Measure.VOLTAGE,

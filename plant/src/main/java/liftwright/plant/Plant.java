@@ -120,8 +120,19 @@ public final class Plant {
      * @param out overwritten
      */
     public void solve(double[] p, Effects effects, Workspace workspace, SteadyState out) {
-        NetworkState supply = workspace.network;
-        double airK = air.temperatureK(p);
+        load(p, effects, workspace);
+        operate(p, effects, workspace, out);
+    }
+
+    /** The same with warm motors and controllers. */
+    public void solve(
+            double[] p, Effects effects, MotorHeat heat, Workspace workspace, SteadyState out) {
+        load(p, effects, workspace);
+        fans.warm(p, heat.magnetK(), heat.windingK(), heat.switchK(), workspace.units);
+        operate(p, effects, workspace, out);
+    }
+
+    private void load(double[] p, Effects effects, Workspace workspace) {
         fans.load(
                 p,
                 effects.siteDensity() ? air.densityKgpm3(p) : Air.REFERENCE_DENSITY_KGPM3,
@@ -129,6 +140,11 @@ public final class Plant {
                 effects.intake(),
                 effects.installation(),
                 workspace.units);
+    }
+
+    private void operate(double[] p, Effects effects, Workspace workspace, SteadyState out) {
+        NetworkState supply = workspace.network;
+        double airK = air.temperatureK(p);
         packs.rest(p, effects.charge(), supply.emfV);
         packs.resistance(p, airK, effects.charge(), true, supply.packOhm);
         wires.resistance(p, airK, supply.chainOhm);
@@ -276,5 +292,20 @@ public final class Plant {
      */
     public List<OperatingLimit> limits(double[] p, SteadyState state) {
         return new OperatingLimits(rig, air, fans, packs, wires, network).of(p, state);
+    }
+
+    /**
+     * The circuits in which full packs ring with the controllers' capacitors; packs on which no
+     * declared capacitance hangs have none. For reports, not for loops.
+     */
+    public List<LeadLoop> leadLoops(double[] p) {
+        double airK = air.temperatureK(p);
+        double[] fullV = new double[rig.packs().size()];
+        packs.rest(p, false, fullV);
+        double[] packOhm = new double[fullV.length];
+        packs.resistance(p, airK, false, false, packOhm);
+        double[] chainOhm = new double[wires.chains().size()];
+        wires.resistance(p, airK, chainOhm);
+        return new LeadLoops(rig, packOhm, chainOhm, fullV).all();
     }
 }

@@ -58,6 +58,8 @@ final class LiftFindings {
         unfed(rig, judged).ifPresent(findings::add);
         currentLimited(rig, judged).ifPresent(findings::add);
         findings.addAll(FanClaims.findings(rig));
+        findings.addAll(FastFindings.of(plant));
+        HotMotors.finding(plant).ifPresent(findings::add);
         return findings;
     }
 

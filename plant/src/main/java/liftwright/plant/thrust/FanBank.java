@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import liftwright.physics.FanLaw;
 import liftwright.physics.FanUnit;
+import liftwright.physics.MotorLaw;
 import liftwright.physics.Screen;
 import liftwright.plant.identify.FanUnknown;
 import liftwright.plant.parameters.ParameterRows;
@@ -25,8 +26,8 @@ import liftwright.rig.RigPath;
  * All fan units of a rig: where each takes its numbers from the parameter vector, and what the
  * numbers make of it. Immutable.
  *
- * <p>Motors are cold: winding resistance at 20 °C, switches at 25 °C, K_v as declared. A hot motor
- * gives up to 11 % more thrust at full duty (physics: warm magnets turn faster).
+ * <p>Motors are cold unless {@link #warm warmed}: winding resistance at 20 °C, switches at 25 °C,
+ * K_v as declared. A hot motor gives up to 11 % more thrust at full duty (physics: warm magnets turn faster).
  */
 public final class FanBank {
 
@@ -340,6 +341,25 @@ public final class FanBank {
             unit[at + FanUnit.CURRENT_LIMIT] =
                     row.currentLimit >= 0 ? p[row.currentLimit] : Double.POSITIVE_INFINITY;
             units.duty[k] = groupShare && row.share >= 0 ? p[row.share] : 1;
+        }
+    }
+
+    /**
+     * Warms the units just loaded: weaker magnets, more resistance of windings and switches.
+     *
+     * @param magnetK K
+     * @param windingK K
+     * @param switchK K
+     */
+    public void warm(
+            double[] p, double magnetK, double windingK, double switchK, FanUnits units) {
+        for (int k = 0; k < rows.length; k++) {
+            int at = k * FanUnit.COEFFICIENTS;
+            Rows row = rows[k];
+            units.unit[at + FanUnit.KV] = MotorLaw.kvAt(p[row.speedConstant], magnetK);
+            units.unit[at + FanUnit.RESISTANCE] =
+                    MotorLaw.windingAt(p[row.winding], windingK)
+                            + MotorLaw.switchAt(p[row.onResistance], switchK);
         }
     }
 
