@@ -138,7 +138,7 @@ final class SupplyFields {
                             Measure.VOLTAGE,
                             "Highest voltage that lead inductance drives the controllers' capacitors to, packs full.",
                             "first maximum of one inductance, resistance and capacitance in series",
-                            "circuit theory; inductance of 1 µH per metre of run is common practice",
+                            "circuit theory; 1 µH for each metre of run, out and back together: common practice",
                             "LeadLoopTest.peaksAgreeWithEveryBranchRunInTime"),
                     new Field(
                             "pack-voltage-full",

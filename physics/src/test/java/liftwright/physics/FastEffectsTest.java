@@ -34,6 +34,17 @@ class FastEffectsTest {
                 .isCloseTo(58.8 + 9.4868, within(1e-3));
     }
 
+    /** A pair of round wires, out and back: (μ₀/π)(ln(D/a) + 1/4); Grover 1946, from memory. */
+    @Test
+    void inductanceCountsTheLoopOfOutAndBack() {
+        assertThat(FastEffects.LOW_LEAD_HPM).isCloseTo(loopHpm(3.5), withPercentage(0.5));
+        assertThat(FastEffects.HIGH_LEAD_HPM).isCloseTo(loopHpm(9.5), withPercentage(0.5));
+    }
+
+    private static double loopHpm(double distanceOverRadius) {
+        return 4e-7 * (Math.log(distanceOverRadius) + 0.25);
+    }
+
     /** Referee: the circuit run in time with fixed steps of order four. */
     @Test
     void peaksAgreeWithARunInTime() {

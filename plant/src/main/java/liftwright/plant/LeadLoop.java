@@ -1,31 +1,29 @@
 package liftwright.plant;
 
 import java.util.List;
-import liftwright.rig.PartId;
 
 /**
- * What a pack sees when it is plugged in: leads and controllers' capacitors as one series circuit.
+ * Packs, leads and the capacitors of the controllers they feed as one series circuit, which stores
+ * and loses as much as they do.
  *
- * <p>A chain that leads to the share s of the capacitance carries the share s of the current, so it
- * counts with s² of its length and resistance. Exact for equal branches side by side; with unequal
- * branches single capacitors may ring above what this circuit says.
+ * <p>A chain that carries the share s of the current counts with s² of its length and resistance.
+ * Exact for equal packs and equal branches side by side; with unequal branches single capacitors
+ * may ring a tenth above what this circuit says.
  *
- * @param pack number of the pack
- * @param fans numbers of the fans whose controllers declare a capacitance and hang on it
- * @param firstFan id of the first of them
- * @param lengthM length of run in the circuit, out and back counted once, m
- * @param resistanceOhm pack at once and wiring, Ω
- * @param capacitanceF sum over those controllers, F
- * @param sourceV the full pack at rest, V
+ * @param fans numbers of the fans that hang on it
+ * @param lengthM one-way length of run in the circuit, m
+ * @param resistanceOhm of packs, without settling, and wiring, Ω
+ * @param capacitanceF sum over the controllers; 0 where one of them declares none, F
+ * @param sourceV full packs at rest, V
+ * @param currentA out of the packs together before the event, A
  */
 public record LeadLoop(
-        int pack,
         List<Integer> fans,
-        PartId firstFan,
         double lengthM,
         double resistanceOhm,
         double capacitanceF,
-        double sourceV) {
+        double sourceV,
+        double currentA) {
 
     public LeadLoop {
         fans = List.copyOf(fans);

@@ -295,10 +295,23 @@ public final class Plant {
     }
 
     /**
-     * The circuits in which full packs ring with the controllers' capacitors; packs on which no
-     * declared capacitance hangs have none. For reports, not for loops.
+     * For each pack that feeds a fan, the circuit in which it rings when it is plugged onto empty
+     * capacitors. For reports, not for loops.
      */
-    public List<LeadLoop> leadLoops(double[] p) {
+    public List<LeadLoop> pluggedIn(double[] p) {
+        return leadLoops(p).pluggedIn();
+    }
+
+    /**
+     * The circuits whose fans all stop at once, packs full.
+     *
+     * @param before the currents until then, solved at the same vector
+     */
+    public List<LeadLoop> cut(double[] p, SteadyState before) {
+        return leadLoops(p).cut(before);
+    }
+
+    private LeadLoops leadLoops(double[] p) {
         double airK = air.temperatureK(p);
         double[] fullV = new double[rig.packs().size()];
         packs.rest(p, false, fullV);
@@ -306,6 +319,6 @@ public final class Plant {
         packs.resistance(p, airK, false, false, packOhm);
         double[] chainOhm = new double[wires.chains().size()];
         wires.resistance(p, airK, chainOhm);
-        return new LeadLoops(rig, packOhm, chainOhm, fullV).all();
+        return new LeadLoops(rig, packOhm, chainOhm, fullV);
     }
 }

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A hot rig equals, to an independent formulation, a cold one whose motors are declared as the hot
- * ones are: K_v / (1 − 0.0011 · 60 K), winding × (1 + 0.00393 · 80 K), switches × (1 + 0.65 · 75 K /
- * 100 K); common practice, copper after NBS Handbook 100.
+ * ones are: K_v / (1 − 0.0011 · 60 K), winding × (1 + 0.00393 · 80 K), switches × (1 + 0.65 · 75 K
+ * / 100 K); common practice, copper after NBS Handbook 100.
  */
 class HotMotorsTest {
 
@@ -46,8 +46,7 @@ class HotMotorsTest {
         RigSketch sketch = new RigSketch();
         sketch.packs.add(RigSketch.pack("p", 1, RigSketch.cellType("C80"), 14, 1));
         FanType type =
-                RigSketch.fanType(
-                        "F", FanType.Data.MEASURED, Optional.empty(), RigSketch.si(1));
+                RigSketch.fanType("F", FanType.Data.MEASURED, Optional.empty(), RigSketch.si(1));
         sketch.fans.add(RigSketch.fan("f", 1, type));
         sketch.wire("p.1", "f.1", RigSketch.joint("j", 0.001));
         Plant plant = Plant.assemble(sketch.rig());

@@ -331,7 +331,7 @@ public final class RigSketch {
                 fans,
                 List.copyOf(cells),
                 packs,
-                new Wiring(chains, List.of()),
+                new Wiring(chains, List.of(), Optional.empty()),
                 others,
                 new Control(Control.Kind.SHARED_THROTTLE, groups),
                 declaration,

@@ -24,8 +24,7 @@ final class HotMotors {
         plant.solve(p, Effects.ALL, MotorHeat.HOT, plant.workspace(), hot);
         int most = -1;
         for (int fan = 0; fan < hot.fans(); fan++) {
-            if (hot.fanFed(fan)
-                    && (most < 0 || hot.fanWindingA(fan) > hot.fanWindingA(most))) {
+            if (hot.fanFed(fan) && (most < 0 || hot.fanWindingA(fan) > hot.fanWindingA(most))) {
                 most = fan;
             }
         }
@@ -43,10 +42,7 @@ final class HotMotors {
                                 .then(Measure.RATIO, ratio)
                                 .then(", greatest motor current ")
                                 .then(Measure.CURRENT, hot.fanWindingA(most))
-                                .then(
-                                        " in "
-                                                + plant.rig().fans().get(most).id()
-                                                + "; magnets at ")
+                                .then(" in " + plant.rig().fans().get(most).id() + "; magnets at ")
                                 .then(Measure.TEMPERATURE, MotorHeat.HOT.magnetK())
                                 .then(", windings and switches at ")
                                 .then(Measure.TEMPERATURE, MotorHeat.HOT.windingK()),

@@ -1,19 +1,31 @@
 package liftwright.rig;
 
 import java.util.List;
+import java.util.Optional;
+import liftwright.quantity.Quantity;
 
 /**
  * The whole wiring as a graph drawn with one line for out and back.
  *
  * @param chains every branch between two nodes
  * @param contactors all devices
+ * @param preCharge how capacitors are filled before a pack meets them; empty where they are not
  */
-public record Wiring(List<Chain> chains, List<Contactor> contactors) {
+public record Wiring(
+        List<Chain> chains, List<Contactor> contactors, Optional<PreCharge> preCharge) {
 
     public Wiring {
         chains = List.copyOf(chains);
         contactors = List.copyOf(contactors);
     }
+
+    /**
+     * A resistor through which each pack fills the capacitors it feeds.
+     *
+     * @param resistance Ω
+     * @param time how long it acts, s; until they are full where it is empty
+     */
+    public record PreCharge(Quantity resistance, Optional<Quantity> time) {}
 
     /**
      * Elements in series between two nodes. A node is a pack id, a fan id, or any other name (a

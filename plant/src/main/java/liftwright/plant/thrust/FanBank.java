@@ -27,7 +27,8 @@ import liftwright.rig.RigPath;
  * numbers make of it. Immutable.
  *
  * <p>Motors are cold unless {@link #warm warmed}: winding resistance at 20 °C, switches at 25 °C,
- * K_v as declared. A hot motor gives up to 11 % more thrust at full duty (physics: warm magnets turn faster).
+ * K_v as declared. A hot motor gives up to 11 % more thrust at full duty (physics: warm magnets
+ * turn faster).
  */
 public final class FanBank {
 
@@ -351,8 +352,7 @@ public final class FanBank {
      * @param windingK K
      * @param switchK K
      */
-    public void warm(
-            double[] p, double magnetK, double windingK, double switchK, FanUnits units) {
+    public void warm(double[] p, double magnetK, double windingK, double switchK, FanUnits units) {
         for (int k = 0; k < rows.length; k++) {
             int at = k * FanUnit.COEFFICIENTS;
             Rows row = rows[k];

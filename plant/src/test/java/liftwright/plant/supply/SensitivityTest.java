@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import liftwright.plant.RigSketch;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.rig.PartId;
@@ -67,7 +68,10 @@ class SensitivityTest {
                                     chain(5, "tie", "l2"),
                                     chain(6, "bus", "l3"),
                                     chain(7, "island", "l4"));
-                    Wires wires = Wires.declare(new Wiring(chains, List.of()), new ParameterRows());
+                    Wires wires =
+                            Wires.declare(
+                                    new Wiring(chains, List.of(), Optional.empty()),
+                                    new ParameterRows());
                     Network network =
                             Network.of(
                                     List.of("p1", "p2"),

@@ -16,6 +16,7 @@ import liftwright.rig.shape.kind.Name;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Spot;
 import liftwright.rig.shape.kind.Stated;
+import liftwright.rig.shape.words.KillKeys;
 import liftwright.rig.shape.words.WiringKeys;
 
 /** The wiring as chains between nodes. */
@@ -42,7 +43,15 @@ final class WiringBinder {
             link(link.value(), elements);
         }
         countPoles(wiring);
-        return new Wiring(chains, List.copyOf(contactors.values()));
+        return new Wiring(
+                chains,
+                List.copyOf(contactors.values()),
+                wiring.get(KillKeys.PRE_CHARGE).map(this::preCharge));
+    }
+
+    private Wiring.PreCharge preCharge(Fields fields) {
+        return new Wiring.PreCharge(
+                ledger.value(fields, KillKeys.RESISTOR), fields.get(KillKeys.FOR));
     }
 
     private Map<String, Contactor> contactors(Fields wiring) {

@@ -51,12 +51,11 @@ public final class ControllerKeys {
                     "its electrical speed is not judged");
     public static final Key<Quantity> CAPACITANCE =
             open(
-                            "capacitance",
-                            Amount.positive(Measure.CAPACITANCE),
-                            "At its input.",
-                            "940 µF",
-                            "no capacitor is assumed")
-                    .readBy(Key.Question.FAILURES);
+                    "capacitance",
+                    Amount.positive(Measure.CAPACITANCE),
+                    "Of the capacitors at its input.",
+                    "940 µF",
+                    "peaks at its input cannot be told");
     public static final Key<Quantity> CAPACITOR_VOLTAGE =
             open(
                     "capacitor voltage",

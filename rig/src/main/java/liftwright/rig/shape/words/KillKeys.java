@@ -1,6 +1,8 @@
 package liftwright.rig.shape.words;
 
 import static liftwright.rig.shape.kind.Key.later;
+import static liftwright.rig.shape.kind.Key.open;
+import static liftwright.rig.shape.kind.Key.required;
 
 import java.util.List;
 import liftwright.quantity.Quantity;
@@ -94,17 +96,23 @@ public final class KillKeys {
                     "[{id: signal ground, from: flight computer, to: left.1, resistance: 40 mΩ}]");
 
     public static final Key<Quantity> RESISTOR =
-            later("resistance", Amount.positive(Measure.RESISTANCE), "Of its resistor.", "50 Ω");
+            required("resistance", Amount.positive(Measure.RESISTANCE), "Of its resistor.", "50 Ω");
     public static final Key<Quantity> FOR =
-            later("for", Amount.positive(Measure.TIME), "How long it acts.", "3 s");
+            open(
+                    "for",
+                    Amount.positive(Measure.TIME),
+                    "How long it acts.",
+                    "3 s",
+                    "it acts until nothing flows");
     public static final Section CHARGING =
             Section.of("resistor path", "A path through a resistor.", RESISTOR, FOR);
     public static final Key<Fields> PRE_CHARGE =
-            later(
+            open(
                     "pre-charge",
                     CHARGING,
-                    "How capacitors are filled before a contactor closes.",
-                    "{resistance: 50 Ω, for: 3 s}");
+                    "How each pack fills the capacitors that it feeds before it is joined to them.",
+                    "{resistance: 50 Ω, for: 3 s}",
+                    "packs meet empty capacitors");
     public static final Key<Fields> DISCHARGE =
             later(
                     "discharge",

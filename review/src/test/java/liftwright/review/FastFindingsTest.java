@@ -1,0 +1,122 @@
+package liftwright.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Value;
+import liftwright.plant.Plant;
+import liftwright.rig.Rig;
+import liftwright.rig.file.RigReading;
+import org.junit.jupiter.api.Test;
+
+/** When the peaks at the controllers' inputs are told, and how loudly. */
+class FastFindingsTest {
+
+    private static final String SANDPIPER = "sandpiper";
+
+    private static Rig rig(String example, String... replacements) {
+        try {
+            String text = Files.readString(Path.of("..", "examples", example, "rig.yaml"));
+            for (int k = 0; k < replacements.length; k += 2) {
+                assertThat(text).contains(replacements[k]);
+                text = text.replace(replacements[k], replacements[k + 1]);
+            }
+            return RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8))
+                    .rig()
+                    .orElseThrow();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static List<Finding> findings(String example, String... replacements) {
+        return FastFindings.of(Plant.assemble(rig(example, replacements)));
+    }
+
+    private static Finding only(List<Finding> findings) {
+        assertThat(findings).hasSize(1);
+        return findings.getFirst();
+    }
+
+    @Test
+    void pluggingInWarnsHoweverHighThePeak() {
+        Finding finding = only(findings(SANDPIPER));
+        assertThat(finding.code()).isEqualTo("plug-in-peak");
+        assertThat(finding.severity()).isEqualTo(Severity.WARNS);
+        Finding high = only(findings(SANDPIPER, "top voltage: 120 V", "top voltage: 102 V"));
+        assertThat(high.severity()).isEqualTo(Severity.WARNS);
+    }
+
+    @Test
+    void aPreChargeKeepsThePeakNearThePack() {
+        Finding full =
+                only(findings(SANDPIPER, "wiring:", "wiring:\n  pre-charge: {resistance: 50 Ω}"));
+        assertThat(full.code()).isEqualTo("fast-effects");
+        assertThat(si(full)).isCloseTo(100.8, within(1.5)); // the cut is left, from a sagged pack
+        assertThat(
+                        only(findings(
+                                        SANDPIPER,
+                                        "wiring:",
+                                        "wiring:\n  pre-charge: {resistance: 50 Ω, for: 10 ms}"))
+                                .code())
+                .as("a tenth of a time constant fills next to nothing")
+                .isEqualTo("plug-in-peak");
+    }
+
+    @Test
+    void aCutBeyondARatingStops() {
+        List<Finding> findings =
+                findings(
+                        SANDPIPER,
+                        "length: 700 mm",
+                        "length: 20 m",
+                        "capacitance: 2 mF",
+                        "capacitance: 100 µF");
+        assertThat(findings)
+                .anySatisfy(
+                        finding -> {
+                            assertThat(finding.code()).isEqualTo("cut-peak");
+                            assertThat(finding.severity()).isEqualTo(Severity.STOPS);
+                        });
+    }
+
+    @Test
+    void whatIsNotDeclaredIsSaidAndWhatHasNoRatingIsSilent() {
+        Finding untold = only(findings(SANDPIPER, "capacitance: 2 mF, ", ""));
+        assertThat(untold.code()).isEqualTo("peaks-cannot-be-told");
+        assertThat(untold.sentence().toString()).contains("capacitance");
+        Finding noRun = only(findings(SANDPIPER, ", {run: 4 AWG, length: 700 mm ± 5 %}", ""));
+        assertThat(noRun.code()).isEqualTo("peaks-cannot-be-told");
+        assertThat(noRun.sentence().toString()).contains("run");
+        assertThat(
+                        findings(
+                                SANDPIPER,
+                                "capacitance: 2 mF, ",
+                                "",
+                                "top voltage: 120 V, ",
+                                "",
+                                "capacitor voltage: 125 V, ",
+                                ""))
+                .isEmpty();
+    }
+
+    /** What the sentence offers does what it says. */
+    @Test
+    void theLeadLengthAndTheCapacitanceOfferedHoldTheLimit() {
+        String said = only(findings(SANDPIPER)).sentence().toString();
+        assertThat(said).contains("0.414 m").contains("3382 µF");
+        double more = si(only(findings(SANDPIPER, "capacitance: 2 mF", "capacitance: 3.39 mF")));
+        assertThat(more).isCloseTo(102, within(0.1)).isLessThan(102);
+    }
+
+    private static double si(Finding finding) {
+        return ((Value.Figure.Amount) finding.value().orElseThrow().figure()).si();
+    }
+}
