@@ -5,15 +5,28 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+import liftwright.answer.Finding;
+import liftwright.answer.Outcome;
+import liftwright.answer.Remedy;
+import liftwright.numerics.Work;
 import liftwright.plant.Cause;
 import liftwright.plant.Discharge;
 import liftwright.plant.Order;
 import liftwright.plant.Plant;
 import liftwright.plant.supply.CellDraw;
+import liftwright.review.EnduranceAnswer;
+import liftwright.review.EnduranceQuestion;
+import liftwright.review.Settings;
+import liftwright.review.Task;
+import liftwright.rig.Change;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
+import liftwright.rig.text.RigText;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
@@ -24,6 +37,11 @@ import org.junit.jupiter.api.Test;
 class EnduranceOnRandomRigsTest {
 
     private static final int RIGS = 400;
+
+    private static final int JUDGED = 300;
+    private static final int REMEDIED = 10;
+    private static final int REFEREE_DRAWS = 300;
+    private static final Settings SETTINGS = new Settings(7, 256, 1024, 2, false);
 
     /** Endurance and end, to 0.5 %; another reason must come within that time too. */
     private static final double TIME = 0.005;
@@ -59,6 +77,157 @@ class EnduranceOnRandomRigsTest {
                 assertThat(seen.getOrDefault(why, 0)).as("%s in %s", why, seen).isPositive();
             }
         }
+    }
+
+    /** What is counted over all rigs. */
+    private static final class Tally {
+        int rigs;
+        int met;
+        int metWrongly;
+        int nominallyMet;
+        int nominallyMetWrongly;
+        int decided;
+        int decidable;
+        int certain;
+    }
+
+    @Test
+    void verdictsEqualTheReferees() {
+        Tally tally = new Tally();
+        Seeded.check(JUDGED, random -> judge(random, tally));
+        if (tally.rigs < JUDGED) {
+            return; // one case replayed: the counts below mean nothing
+        }
+        assertThat(tally.certain)
+                .as("rigs on which the referee is certain")
+                .isGreaterThan(tally.rigs / 3);
+        // JCGM 106: a two-sided 95 % band that clears the limit leaves at most 2.5 % behind it.
+        assertThat((double) tally.metWrongly / tally.met)
+                .as("met wrongly")
+                .isLessThanOrEqualTo(0.025);
+        assertThat((double) tally.decided / tally.decidable)
+                .as("decided")
+                .isGreaterThanOrEqualTo(0.90);
+        // The test has teeth: who judges without a band fails it.
+        assertThat((double) tally.nominallyMetWrongly / tally.nominallyMet)
+                .as("met wrongly without a band")
+                .isGreaterThan(0.025);
+    }
+
+    private static void judge(RandomGenerator random, Tally tally) {
+        RefereeHover drawn = RefereeHover.draw(random, RefereeHover.Unlike.IN_BOTH);
+        long seed = random.nextLong();
+        RefereeBand band = sample(drawn, seed, REFEREE_DRAWS);
+        if (!(band.low() > 0)) {
+            return; // some draws do not take off at all: lift's affair
+        }
+        double middle = (band.low() + band.high()) / 2;
+        double demand = middle + random.nextDouble(-3, 3) * band.halfWidth();
+        if (demand < 1) {
+            return;
+        }
+        RefereeHover hover = drawn.withDemand(Math.round(1000 * demand) / 1000.0);
+        demand = hover.demandS();
+        double nominal = RefereeEndurance.declared(hover).timeS();
+        double truth =
+                RefereeEndurance.drawn(hover, RefereeDraw.of(new SplittableRandom(~seed), ""))
+                        .timeS();
+
+        Outcome outcome = ask(read(hover.text()), SETTINGS).verdict().outcome();
+
+        Optional<RefereeBand.Says> says = band.certain(demand, SETTINGS.firstDraws());
+        if (says.isPresent() && outcome != ThousandRigsTest.outcome(says.get())) {
+            // One in thousands of small samples has an end that strays: a large one decides.
+            says = sample(hover, ~seed, 10 * REFEREE_DRAWS).certain(demand, SETTINGS.firstDraws());
+        }
+        if (says.isPresent()) {
+            tally.certain++;
+            assertThat(outcome)
+                    .as(
+                            "%s: %s s against %s to %s in%n%s",
+                            says, demand, band.low(), band.high(), hover.text())
+                    .isEqualTo(ThousandRigsTest.outcome(says.get()));
+        }
+        tally.rigs++;
+        tally.decidable += band.decides(demand) == RefereeBand.Says.OPEN ? 0 : 1;
+        tally.decided += outcome == Outcome.CANNOT_BE_TOLD ? 0 : 1;
+        if (outcome == Outcome.HOLDS) {
+            tally.met++;
+            tally.metWrongly += truth < demand ? 1 : 0;
+        }
+        if (nominal >= demand) {
+            tally.nominallyMet++;
+            tally.nominallyMetWrongly += truth < demand ? 1 : 0;
+        }
+    }
+
+    private static RefereeBand sample(RefereeHover hover, long seed, int draws) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double[] timeS = new double[draws];
+        for (int i = 0; i < draws; i++) {
+            timeS[i] = RefereeEndurance.drawn(hover, RefereeDraw.of(random.split(), "")).timeS();
+        }
+        return RefereeBand.of(timeS);
+    }
+
+    @Test
+    void remediesWrittenToTheFileTurnTheVerdictAndLessDoesNot() {
+        int[] cleared = {0};
+        int[] rigs = {0};
+        Seeded.check(
+                REMEDIED,
+                random -> {
+                    rigs[0]++;
+                    RefereeHover drawn = RefereeHover.draw(random, RefereeHover.Unlike.IN_BOTH);
+                    double declared =
+                            hover(drawn.text(), true).map(Discharge.End::timeS).orElseThrow();
+                    if (declared < 5) {
+                        return;
+                    }
+                    double demand = declared * random.nextDouble(1.0, 1.3);
+                    RefereeHover hover = drawn.withDemand(Math.round(100 * demand) / 100.0);
+                    Settings settings = new Settings(random.nextLong(), 256, 256, 2, true);
+                    RigText text =
+                            RigText.read(
+                                    "drawn.yaml", hover.text().getBytes(StandardCharsets.UTF_8));
+                    for (Finding finding : ask(ThousandRigsTest.rigOf(text), settings).findings()) {
+                        for (Remedy remedy : finding.remedies()) {
+                            cleared[0] += holdAgainst(text, remedy, settings) ? 1 : 0;
+                        }
+                    }
+                });
+        if (rigs[0] >= REMEDIED) {
+            assertThat(cleared[0]).as("remedies that clear").isPositive();
+        }
+    }
+
+    /** Whether it claims to clear; then it must, from the file, and less must not. */
+    private static boolean holdAgainst(RigText text, Remedy remedy, Settings settings) {
+        return switch (remedy.effect()) {
+            case Remedy.Effect.Clears _ -> {
+                Settings plain = settings.withoutRemedies();
+                assertThat(outcome(text, remedy.changes(), plain))
+                        .as("%s in%n%s", remedy.changes(), text.text())
+                        .isEqualTo(Outcome.HOLDS);
+                List<Change> less = Smaller.than(text, remedy.changes());
+                assertThat(outcome(text, less, plain))
+                        .as("%s in%n%s", less, text.text())
+                        .isNotEqualTo(Outcome.HOLDS);
+                yield true;
+            }
+            case Remedy.Effect.Helps _, Remedy.Effect.Refused _ -> false;
+        };
+    }
+
+    private static Outcome outcome(RigText text, List<Change> changes, Settings settings) {
+        return ask(ThousandRigsTest.rigOf(ThousandRigsTest.edited(text, changes)), settings)
+                .verdict()
+                .outcome();
+    }
+
+    private static EnduranceAnswer ask(Rig rig, Settings settings) {
+        return EnduranceQuestion.ask(rig, "drawn", new Task.Hover(), settings, Work.quiet())
+                .orElseThrow();
     }
 
     private static RefereeEndurance.Why why(Cause cause) {

@@ -23,6 +23,13 @@ final class RefereeBand {
         return new RefereeBand(ratios);
     }
 
+    /** Of any sample. */
+    static RefereeBand of(double[] sample) {
+        double[] sorted = sample.clone();
+        Arrays.sort(sorted);
+        return new RefereeBand(sorted);
+    }
+
     double low() {
         return at(0.025);
     }

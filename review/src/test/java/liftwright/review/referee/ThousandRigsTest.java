@@ -112,7 +112,7 @@ class ThousandRigsTest {
         }
     }
 
-    private static Outcome outcome(RefereeBand.Says says) {
+    static Outcome outcome(RefereeBand.Says says) {
         return switch (says) {
             case MET -> Outcome.HOLDS;
             case MISSED -> Outcome.DOES_NOT_HOLD;
@@ -234,7 +234,7 @@ class ThousandRigsTest {
         return remedies;
     }
 
-    private static RigText edited(RigText text, List<Change> changes) {
+    static RigText edited(RigText text, List<Change> changes) {
         return switch (text.with(changes)) {
             case RigText.Edit.Changed(var after, var _) -> after;
             case RigText.Edit.Refused(var change, var reason) ->
@@ -246,7 +246,7 @@ class ThousandRigsTest {
         return rigOf(RigText.read("drawn.yaml", yaml.getBytes(StandardCharsets.UTF_8)));
     }
 
-    private static Rig rigOf(RigText text) {
+    static Rig rigOf(RigText text) {
         RigReading file = RigReading.of(text);
         return file.rig()
                 .orElseThrow(() -> new AssertionError(file.problems() + "\n" + text.text()));
