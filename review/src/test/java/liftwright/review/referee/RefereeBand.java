@@ -3,8 +3,9 @@ package liftwright.review.referee;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import liftwright.answer.Outcome;
 
-/** The referee's own sample of lift over weight. */
+/** The referee's own sample of a judged number. */
 final class RefereeBand {
 
     private final double[] sorted;
@@ -19,8 +20,7 @@ final class RefereeBand {
         for (int i = 0; i < draws; i++) {
             ratios[i] = RefereeLift.ratio(rig, RefereeDraw.of(random.split(), halved));
         }
-        Arrays.sort(ratios);
-        return new RefereeBand(ratios);
+        return of(ratios);
     }
 
     /** Of any sample. */
@@ -54,9 +54,20 @@ final class RefereeBand {
     }
 
     enum Says {
-        MET,
-        MISSED,
-        OPEN
+        MET(Outcome.HOLDS),
+        MISSED(Outcome.DOES_NOT_HOLD),
+        OPEN(Outcome.CANNOT_BE_TOLD);
+
+        private final Outcome outcome;
+
+        Says(Outcome outcome) {
+            this.outcome = outcome;
+        }
+
+        /** The verdict that says the same. */
+        Outcome outcome() {
+            return outcome;
+        }
     }
 
     Says decides(double demand) {

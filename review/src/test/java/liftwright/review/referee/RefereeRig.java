@@ -30,54 +30,18 @@ record RefereeRig(
         boolean oneBus) {
 
     RefereeRig withDemand(double other) {
-        return new RefereeRig(
-                elevationM,
-                temperatureC,
-                humidity,
-                judgedAtCharge,
-                other,
-                fan,
-                cell,
-                series,
-                extraMass,
-                interconnectMilliohm,
-                fansOfPack,
-                share,
-                trunk,
-                trunkJointMilliohm,
-                fuseMilliohm,
-                branch,
-                branchJointMilliohm,
-                cantDegrees,
-                partsKg,
-                oneBus);
+        return with(judgedAtCharge, other, series);
     }
 
     RefereeRig withJudgedAtCharge(double other) {
-        return new RefereeRig(
-                elevationM,
-                temperatureC,
-                humidity,
-                other,
-                demand,
-                fan,
-                cell,
-                series,
-                extraMass,
-                interconnectMilliohm,
-                fansOfPack,
-                share,
-                trunk,
-                trunkJointMilliohm,
-                fuseMilliohm,
-                branch,
-                branchJointMilliohm,
-                cantDegrees,
-                partsKg,
-                oneBus);
+        return with(other, demand, series);
     }
 
     RefereeRig withSeries(int other) {
+        return with(judgedAtCharge, demand, other);
+    }
+
+    private RefereeRig with(double judgedAtCharge, double demand, int series) {
         return new RefereeRig(
                 elevationM,
                 temperatureC,
@@ -86,7 +50,7 @@ record RefereeRig(
                 demand,
                 fan,
                 cell,
-                other,
+                series,
                 extraMass,
                 interconnectMilliohm,
                 fansOfPack,

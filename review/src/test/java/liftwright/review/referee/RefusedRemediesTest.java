@@ -2,7 +2,6 @@ package liftwright.review.referee;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -14,7 +13,6 @@ import liftwright.review.LiftAnswer;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.rig.Change;
-import liftwright.rig.file.RigReading;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
@@ -143,14 +141,9 @@ class RefusedRemediesTest {
     }
 
     private static Iterable<Remedy> remedies(String text, long seed) {
-        RigReading read = RigReading.read("drawn.yaml", text.getBytes(StandardCharsets.UTF_8));
         LiftAnswer answer =
                 LiftQuestion.ask(
-                                read.rig()
-                                        .orElseThrow(
-                                                () ->
-                                                        new AssertionError(
-                                                                read.problems() + "\n" + text)),
+                                Written.rig(text),
                                 "drawn",
                                 new Settings(seed, 256, 256, 2, true),
                                 Work.quiet())

@@ -3,7 +3,6 @@ package liftwright.review.referee;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +17,6 @@ import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.rig.Change;
 import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
 import liftwright.rig.text.RigText;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
@@ -37,39 +35,9 @@ class ThousandRigsTest {
     private static final int REFEREE_DRAWS = 1000;
     private static final Settings SETTINGS = new Settings(7, 1024, 4096, 2, false);
 
-    /** What is counted over all rigs. */
-    private static final class Tally {
-        int rigs;
-        int met;
-        int metWrongly;
-        int nominallyMet;
-        int nominallyMetWrongly;
-        int decided;
-        int decidable;
-        int certain;
-    }
-
     @Test
     void verdictsEqualTheReferees() {
-        Tally tally = new Tally();
-        Seeded.check(RIGS, random -> judge(random, tally));
-        if (tally.rigs < RIGS) {
-            return; // one case replayed: the counts below mean nothing
-        }
-        assertThat(tally.certain)
-                .as("rigs on which the referee is certain")
-                .isGreaterThan(tally.rigs / 2);
-        // JCGM 106: a two-sided 95 % band that clears the limit leaves at most 2.5 % behind it.
-        assertThat((double) tally.metWrongly / tally.met)
-                .as("met wrongly")
-                .isLessThanOrEqualTo(0.025);
-        assertThat((double) tally.decided / tally.decidable)
-                .as("decided")
-                .isGreaterThanOrEqualTo(0.90);
-        // The test has teeth: who judges without a band fails it.
-        assertThat((double) tally.nominallyMetWrongly / tally.nominallyMet)
-                .as("met wrongly without a band")
-                .isGreaterThan(0.025);
+        Tally.check(RIGS, 1 / 2.0, ThousandRigsTest::judge);
     }
 
     private static void judge(RandomGenerator random, Tally tally) {
@@ -82,42 +50,24 @@ class ThousandRigsTest {
         double nominal = RefereeLift.ratio(rig, RefereeDraw.nominal());
         double truth = RefereeLift.ratio(rig, RefereeDraw.of(new SplittableRandom(~seed), ""));
 
-        LiftAnswer answer = ask(read(RefereeText.of(rig)));
+        LiftAnswer answer = ask(Written.rig(RefereeText.of(rig)));
         Outcome outcome = answer.verdict().outcome();
 
         assertThat(nominalRatio(answer))
                 .as(RefereeText.of(rig))
                 .isCloseTo(nominal, within(1e-9 * nominal));
         Optional<RefereeBand.Says> says = band.certain(demand);
-        if (says.isPresent() && outcome != outcome(says.get())) {
+        if (says.isPresent() && outcome != says.get().outcome()) {
             // One in thousands of small samples has an end that strays: a large one decides.
             says =
                     RefereeBand.of(rig, ~seed, 30 * REFEREE_DRAWS, "")
                             .certain(demand, REFEREE_DRAWS);
         }
         if (says.isPresent()) {
-            tally.certain++;
-            assertThat(outcome).as(RefereeText.of(rig)).isEqualTo(outcome(says.get()));
+            tally.certain();
+            assertThat(outcome).as(RefereeText.of(rig)).isEqualTo(says.get().outcome());
         }
-        tally.rigs++;
-        tally.decidable += band.decides(demand) == RefereeBand.Says.OPEN ? 0 : 1;
-        tally.decided += outcome == Outcome.CANNOT_BE_TOLD ? 0 : 1;
-        if (outcome == Outcome.HOLDS) {
-            tally.met++;
-            tally.metWrongly += truth < demand ? 1 : 0;
-        }
-        if (nominal >= demand) {
-            tally.nominallyMet++;
-            tally.nominallyMetWrongly += truth < demand ? 1 : 0;
-        }
-    }
-
-    static Outcome outcome(RefereeBand.Says says) {
-        return switch (says) {
-            case MET -> Outcome.HOLDS;
-            case MISSED -> Outcome.DOES_NOT_HOLD;
-            case OPEN -> Outcome.CANNOT_BE_TOLD;
-        };
+        tally.add(band, demand, nominal, truth, outcome);
     }
 
     @Test
@@ -133,11 +83,8 @@ class ThousandRigsTest {
                     // A few percent to a third short.
                     RefereeRig rig = drawn.withDemand(nominal * random.nextDouble(1.0, 1.3));
                     Settings settings = new Settings(random.nextLong(), 1024, 1024, 2, true);
-                    RigText text =
-                            RigText.read(
-                                    "drawn.yaml",
-                                    RefereeText.of(rig).getBytes(StandardCharsets.UTF_8));
-                    LiftAnswer answer = ask(rigOf(text), settings);
+                    RigText text = Written.text(RefereeText.of(rig));
+                    LiftAnswer answer = ask(Written.rig(text), settings);
                     for (Remedy remedy : remedies(answer)) {
                         cleared[0] += holdAgainst(text, remedy, settings) ? 1 : 0;
                     }
@@ -155,11 +102,14 @@ class ThousandRigsTest {
         return switch (remedy.effect()) {
             case Remedy.Effect.Clears _ -> {
                 Settings plain = settings.withoutRemedies();
-                assertThat(ask(rigOf(edited(text, remedy.changes())), plain).verdict().outcome())
+                assertThat(
+                                ask(Written.rig(Written.edited(text, remedy.changes())), plain)
+                                        .verdict()
+                                        .outcome())
                         .as("%s in%n%s", remedy.changes(), text.text())
                         .isEqualTo(Outcome.HOLDS);
                 List<Change> less = Smaller.than(text, remedy.changes());
-                assertThat(ask(rigOf(edited(text, less)), plain).verdict().outcome())
+                assertThat(ask(Written.rig(Written.edited(text, less)), plain).verdict().outcome())
                         .as("%s in%n%s", less, text.text())
                         .isNotEqualTo(Outcome.HOLDS);
                 yield true;
@@ -179,7 +129,7 @@ class ThousandRigsTest {
                     RefereeRig drawn = RefereeRandom.rig(random);
                     RefereeRig rig =
                             drawn.withDemand(RefereeLift.ratio(drawn, RefereeDraw.nominal()));
-                    LiftAnswer answer = ask(read(RefereeText.of(rig)));
+                    LiftAnswer answer = ask(Written.rig(RefereeText.of(rig)));
                     answer.verdict()
                             .wouldTell()
                             .ifPresent(
@@ -232,24 +182,6 @@ class ThousandRigsTest {
             remedies.addAll(finding.remedies());
         }
         return remedies;
-    }
-
-    static RigText edited(RigText text, List<Change> changes) {
-        return switch (text.with(changes)) {
-            case RigText.Edit.Changed(var after, var _) -> after;
-            case RigText.Edit.Refused(var change, var reason) ->
-                    throw new AssertionError(change + " refused: " + reason + "\n" + text.text());
-        };
-    }
-
-    private static Rig read(String yaml) {
-        return rigOf(RigText.read("drawn.yaml", yaml.getBytes(StandardCharsets.UTF_8)));
-    }
-
-    static Rig rigOf(RigText text) {
-        RigReading file = RigReading.of(text);
-        return file.rig()
-                .orElseThrow(() -> new AssertionError(file.problems() + "\n" + text.text()));
     }
 
     private static LiftAnswer ask(Rig rig) {
