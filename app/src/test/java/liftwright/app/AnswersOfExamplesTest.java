@@ -24,7 +24,7 @@ class AnswersOfExamplesTest {
     private static final Map<String, Shell.Ran> JSON = new HashMap<>();
 
     static Stream<String> examples() {
-        return Stream.of("mudlark", "curlew", "sandpiper", "measured");
+        return Stream.of("mudlark", "curlew", "sandpiper", "measured", "fitted");
     }
 
     @ParameterizedTest

@@ -26,7 +26,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"mudlark", "curlew", "sandpiper", "measured"})
+    @ValueSource(strings = {"mudlark", "curlew", "sandpiper", "measured", "fitted"})
     void everyExampleChecks(String example) {
         var ran = shell().run("check", example(example));
         assertThat(ran.code()).isZero();

@@ -64,7 +64,7 @@ class EnduranceExamplesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"mudlark", "curlew", "sandpiper", "measured"})
+    @ValueSource(strings = {"mudlark", "curlew", "sandpiper", "measured", "fitted"})
     void theAnswerAgreesWithItself(String name) throws IOException {
         Rig rig = rig(name);
         EnduranceAnswer answer = ask(rig, new Task.Hover());

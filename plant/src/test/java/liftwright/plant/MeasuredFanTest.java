@@ -54,9 +54,11 @@ class MeasuredFanTest {
                 rows.add(
                         new BenchTable.Row(
                                 rows.size() + 2,
-                                volt,
+                                OptionalDouble.of(volt),
                                 OptionalDouble.of(duty),
-                                point[FanUnit.BUS_CURRENT] * (1 + 0.005 * random.nextGaussian()),
+                                OptionalDouble.of(
+                                        point[FanUnit.BUS_CURRENT]
+                                                * (1 + 0.005 * random.nextGaussian())),
                                 OptionalDouble.of(speed),
                                 FanUnit.thrustN(unit, 0, speed)
                                         * (1 + 0.005 * random.nextGaussian()),

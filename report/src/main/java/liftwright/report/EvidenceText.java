@@ -31,7 +31,7 @@ final class EvidenceText {
                         + evidence.seed());
         paper.beside(INDENT, "Rig file", TEXT, evidence.rigDigest());
         paper.beside(INDENT, "Corrections", TEXT, evidence.correctionsDigest());
-        listed("Assumed", evidence.assumptions().stream().map(EvidenceText::assumed).toList());
+        listed("Assumed", AlikeLines.of(evidence.assumptions()));
         listed("Laws", evidence.laws().stream().map(EvidenceText::law).toList());
         listed("Checks", evidence.checks().stream().map(EvidenceText::check).toList());
     }
@@ -45,10 +45,6 @@ final class EvidenceText {
         if (items.isEmpty()) {
             paper.beside(INDENT, word, TEXT, "none");
         }
-    }
-
-    private static String assumed(Evidence.Assumption assumption) {
-        return assumption.path() + ": " + assumption.value() + " (" + assumption.origin() + ")";
     }
 
     private static String law(Evidence.Law law) {

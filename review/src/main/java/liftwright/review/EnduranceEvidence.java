@@ -43,8 +43,7 @@ final class EnduranceEvidence {
                         new Evidence.Law(
                                 "cell as a source behind a resistance and slow pairs",
                                 "Plett, Battery Management Systems vol. 1, 2015, chapter 2",
-                                "cells between 0 and 60 °C; resistance that does not change on the"
-                                        + " way",
+                                "cells between 0 and 60 °C that stay at their starting temperature",
                                 within),
                         new Evidence.Law(
                                 "unlike cells",

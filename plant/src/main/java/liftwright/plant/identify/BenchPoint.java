@@ -10,7 +10,7 @@ import liftwright.rig.table.BenchTable;
  * One settled point of a stand, with its air brought in. What was not measured is empty.
  *
  * @param line by which the row is named, from 1
- * @param voltageV between the controller's input leads, V
+ * @param voltageV between the controller's input leads, V; 0 where nothing electric was measured
  * @param duty 0 to 1
  * @param currentA bus or winding current, A
  * @param speedRadps rad/s
@@ -46,9 +46,9 @@ public record BenchPoint(
         double pascal = row.pressurePa().orElse(Air.standardPressurePa(0));
         return new BenchPoint(
                 row.line(),
-                row.voltageV(),
+                row.voltageV().orElse(0),
                 row.duty(),
-                OptionalDouble.of(row.currentA()),
+                row.currentA(),
                 row.speedRadps(),
                 OptionalDouble.of(row.thrustN()),
                 row.torqueNm(),

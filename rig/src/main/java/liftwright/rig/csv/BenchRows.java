@@ -15,7 +15,7 @@ import liftwright.rig.table.CurrentKind;
 /** Bench tables. */
 final class BenchRows {
 
-    static final Column VOLTAGE = Column.needed("voltage", Measure.VOLTAGE, Range.upTo(1000));
+    static final Column VOLTAGE = Column.open("voltage", Measure.VOLTAGE, Range.upTo(1000));
     static final Column BUS = Column.open("bus current", Measure.CURRENT, Range.between(0, 5000));
     static final Column WINDING =
             Column.open("winding current", Measure.CURRENT, Range.between(0, 5000));
@@ -83,22 +83,44 @@ final class BenchRows {
 
     private Optional<BenchTable> read(String file) {
         head.require(WORDS, faults);
-        Column current = current();
+        boolean shaft = ofShaft();
+        if (!shaft && head.find(VOLTAGE).isEmpty()) {
+            head.missing(VOLTAGE, faults);
+        }
+        Column current = shaft ? TORQUE : current();
         var rows = new ArrayList<BenchTable.Row>();
         for (Line line : table.rows()) {
-            row(line, current).ifPresent(rows::add);
+            (shaft ? shaftRow(line) : row(line, current)).ifPresent(rows::add);
         }
         if (faults.isEmpty()) {
             somewhereAtWork(THRUST, rows.stream().anyMatch(row -> row.thrustN() > 0));
-            somewhereAtWork(current, rows.stream().anyMatch(row -> row.currentA() > 0));
+            somewhereAtWork(
+                    current,
+                    rows.stream()
+                            .anyMatch(
+                                    row ->
+                                            (shaft ? row.torqueNm() : row.currentA()).orElse(0)
+                                                    > 0));
         }
         return faults.isEmpty()
                 ? Optional.of(
                         new BenchTable(
                                 file,
-                                current.equals(BUS) ? CurrentKind.BUS : CurrentKind.WINDING,
+                                current.equals(WINDING) ? CurrentKind.WINDING : CurrentKind.BUS,
                                 rows))
                 : Optional.empty();
+    }
+
+    /**
+     * Whether the rotor was driven by a stand that tells torque and speed, and nothing electric.
+     */
+    private boolean ofShaft() {
+        boolean electric =
+                head.find(VOLTAGE).isPresent()
+                        || head.find(BUS).isPresent()
+                        || head.find(WINDING).isPresent()
+                        || head.hasUndeclaredCurrent();
+        return !electric && head.find(TORQUE).isPresent() && head.find(SPEED).isPresent();
     }
 
     private Column current() {
@@ -130,25 +152,40 @@ final class BenchRows {
     private Optional<BenchTable.Row> row(Line line, Column current) {
         OptionalDouble voltage = needed(VOLTAGE, line);
         OptionalDouble amps = needed(current, line);
+        var row = row(line, voltage, amps, open(SPEED, line), open(TORQUE, line));
+        return voltage.isEmpty() || amps.isEmpty() ? Optional.empty() : row;
+    }
+
+    private Optional<BenchTable.Row> shaftRow(Line line) {
+        OptionalDouble speed = needed(SPEED, line);
+        OptionalDouble torque = needed(TORQUE, line);
+        var row = row(line, OptionalDouble.empty(), OptionalDouble.empty(), speed, torque);
+        return speed.isEmpty() || torque.isEmpty() ? Optional.empty() : row;
+    }
+
+    private Optional<BenchTable.Row> row(
+            Line line,
+            OptionalDouble voltage,
+            OptionalDouble amps,
+            OptionalDouble speed,
+            OptionalDouble torque) {
         OptionalDouble thrust = needed(THRUST, line);
         OptionalDouble duty = open(DUTY, line);
-        OptionalDouble speed = open(SPEED, line);
-        OptionalDouble torque = open(TORQUE, line);
         OptionalDouble air = open(AIR, line);
         OptionalDouble pressure = open(PRESSURE, line);
         OptionalDouble airspeed = open(AIRSPEED, line);
         boolean still = airspeed.orElse(0) == 0;
         notNegativeAtRest(THRUST, thrust, still, line);
         notNegativeAtRest(TORQUE, torque, still, line);
-        if (voltage.isEmpty() || amps.isEmpty() || thrust.isEmpty()) {
+        if (thrust.isEmpty()) {
             return Optional.empty();
         }
         return Optional.of(
                 new BenchTable.Row(
                         line.number(),
-                        voltage.getAsDouble(),
+                        voltage,
                         duty,
-                        amps.getAsDouble(),
+                        amps,
                         speed,
                         thrust.getAsDouble(),
                         torque,

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * Measured rows of one kind of fan on a stand, at whatever speed was reached.
  *
  * @param file as the rig file names it
- * @param current which current the rows carry
+ * @param current which current the rows carry, if they carry one
  * @param rows at least one, in the order of the file
  */
 public record BenchTable(String file, CurrentKind current, List<Row> rows) {
@@ -24,10 +24,11 @@ public record BenchTable(String file, CurrentKind current, List<Row> rows) {
      * One settled point. What the table does not tell is empty, never zero.
      *
      * @param line of the file, from 1
-     * @param voltageV between the controller's input leads, V, above 0
+     * @param voltageV between the controller's input leads, V, above 0; empty in every row of a
+     *     table that tells torque and speed of the shaft alone
      * @param duty share of time in which the controller connects the motor, 0 to 1; not the
      *     throttle command
-     * @param currentA of the kind that the table declares, A, at least 0
+     * @param currentA of the kind that the table declares, A, at least 0; there with the voltage
      * @param speedRadps of the rotor, rad/s, above 0
      * @param thrustN on the stand, not corrected for air, N, at least 0
      * @param torqueNm of the shaft, N·m, at least 0
@@ -38,9 +39,9 @@ public record BenchTable(String file, CurrentKind current, List<Row> rows) {
      */
     public record Row(
             int line,
-            double voltageV,
+            OptionalDouble voltageV,
             OptionalDouble duty,
-            double currentA,
+            OptionalDouble currentA,
             OptionalDouble speedRadps,
             double thrustN,
             OptionalDouble torqueNm,
@@ -49,8 +50,16 @@ public record BenchTable(String file, CurrentKind current, List<Row> rows) {
             OptionalDouble airspeedMps,
             Optional<String> fan) {}
 
-    /** Whether every row tells its speed: then the motor's values can be found from the rows. */
-    public boolean hasSpeeds() {
-        return rows.stream().allMatch(row -> row.speedRadps().isPresent());
+    /** Whether anything electric was measured. */
+    public boolean isElectric() {
+        return rows.getFirst().voltageV().isPresent();
+    }
+
+    /**
+     * Whether every row tells current and speed: then the motor's values can be found from the
+     * rows.
+     */
+    public boolean tellsMotor() {
+        return isElectric() && rows.stream().allMatch(row -> row.speedRadps().isPresent());
     }
 }

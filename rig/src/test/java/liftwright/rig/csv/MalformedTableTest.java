@@ -239,6 +239,24 @@ class MalformedTableTest {
         assertThat(Kind.BENCH.read(resting)).isInstanceOf(TableReading.Whole.class);
     }
 
+    /** A rotor on a stand of torque and speed needs nothing electric, but both in every row. */
+    @Test
+    void aRotorAloneIsTakenByTorqueAndSpeed() {
+        String head = "speed [rpm],torque [N·m],thrust [N]\n";
+        assertThat(problems(Kind.BENCH.read((head + "4000,0.06,3\n").getBytes(UTF_8)))).isEmpty();
+        assertThat(problems(Kind.BENCH.read((head + "4000,,3\n").getBytes(UTF_8))))
+                .singleElement()
+                .satisfies(
+                        p -> {
+                            assertThat(p.at().line()).isEqualTo(2);
+                            assertThat(p.at().column()).isEqualTo(6);
+                            assertThat(p.at().path()).isEqualTo("torque");
+                        });
+        assertThat(problems(Kind.BENCH.read((head + "4000,0,3\n").getBytes(UTF_8)))).hasSize(1);
+        String half = "speed [rpm],thrust [N]\n4000,3\n";
+        assertThat(problems(Kind.BENCH.read(half.getBytes(UTF_8)))).hasSize(2);
+    }
+
     @Test
     void theGoodTablesAreGood() {
         for (Kind kind : Kind.values()) {

@@ -34,8 +34,8 @@ class RandomTableTest {
                         BenchTable.Row row = table.rows().get(k);
                         List<Double> si = written.si.get(k);
                         assertThat(row.line()).isEqualTo(written.lines.get(k));
-                        same(OptionalDouble.of(row.voltageV()), si.get(0));
-                        same(OptionalDouble.of(row.currentA()), si.get(1));
+                        same(row.voltageV(), si.get(0));
+                        same(row.currentA(), si.get(1));
                         same(OptionalDouble.of(row.thrustN()), si.get(2));
                         same(row.speedRadps(), si.get(3));
                         same(row.duty(), si.get(4));

@@ -119,7 +119,7 @@ final class FanTypesBinder {
 
     /** Whether the motor's values can be found from rows; so too while no rows could be read. */
     private static boolean isFound(Fields fields, Optional<BenchTable> bench) {
-        return fields.has(FanTypeKeys.BENCH) && bench.map(BenchTable::hasSpeeds).orElse(true);
+        return fields.has(FanTypeKeys.BENCH) && bench.map(BenchTable::tellsMotor).orElse(true);
     }
 
     private FanType.Performance performance(Fields fields, Optional<BenchTable> bench) {
