@@ -13,7 +13,7 @@ public final class AnswerSchema {
     public static final String VERSION = "1.0";
 
     /** The questions that have a schema. */
-    public static final List<String> QUESTIONS = List.of("lift", "endurance");
+    public static final List<String> QUESTIONS = List.of("lift", "endurance", "stand");
 
     private AnswerSchema() {}
 
@@ -25,8 +25,16 @@ public final class AnswerSchema {
     /** The schema's text. Every question shares one shape; its name and version differ. */
     public static String text(String question) {
         return resource("answer.schema.json")
-                .replace("QUESTION", known(question))
+                .replace("COMMAND", command(known(question)))
+                .replace("QUESTION", question)
                 .replace("VERSION", VERSION);
+    }
+
+    /** What writes such an answer. */
+    private static String command(String question) {
+        return question.equals("stand")
+                ? "liftwright check --stand --json STAND"
+                : "liftwright review " + question + " --json RIG";
     }
 
     private static String known(String question) {

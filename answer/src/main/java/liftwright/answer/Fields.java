@@ -34,7 +34,12 @@ public final class Fields {
 
     private static Map<String, Field> byId() {
         var rows = new LinkedHashMap<String, Field>();
-        Stream.of(LiftFields.ROWS, EnduranceFields.ROWS, SupplyFields.ROWS, NameFields.ROWS)
+        Stream.of(
+                        LiftFields.ROWS,
+                        EnduranceFields.ROWS,
+                        SupplyFields.ROWS,
+                        StandFields.ROWS,
+                        NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(
                         field -> {

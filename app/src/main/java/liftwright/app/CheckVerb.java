@@ -18,6 +18,9 @@ final class CheckVerb {
     }
 
     Exit run() {
+        if (options.has(Grammar.STAND)) {
+            return new StandCheck(voice, around, options).run();
+        }
         var exit = Exit.CLEAR;
         for (String name : options.names()) {
             exit = exit.worse(EachRig.run(voice, around, name, this::check));

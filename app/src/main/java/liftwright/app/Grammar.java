@@ -26,6 +26,7 @@ final class Grammar {
     static final String PAUSE = "--pause";
     static final String CHARGE = "--charge";
     static final String CELL_TEMPERATURE = "--cell-temperature";
+    static final String STAND = "--stand";
     static final String NO_COLOUR = "--no-color";
     static final String ASCII = "--ascii";
     static final String PROGRESS = "--progress";
@@ -131,6 +132,11 @@ final class Grammar {
                 verb(CHECK, "Read rig files and say what is wrong with them, and where.");
         spec.addPositional(rigs());
         spec.addOption(flag(JSON, "One line of JSON for each rig."));
+        spec.addOption(
+                flag(
+                        STAND,
+                        "The files are plans of thrust stands: how well each will measure, and what"
+                                + " to improve first."));
         look(spec);
         return example(spec, "liftwright check examples/mudlark");
     }

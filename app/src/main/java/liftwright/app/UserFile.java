@@ -22,9 +22,14 @@ record UserFile(String named, Path path) {
 
     /** The file of a name: a folder means its rig.yaml. */
     static UserFile of(String named, Path folder) {
+        return of(named, folder, "rig.yaml");
+    }
+
+    /** The file of a name: a folder means the file {@code inside} it. */
+    static UserFile of(String named, Path folder, String inside) {
         Path path = path(named, folder);
         return Files.isDirectory(path)
-                ? new UserFile(Path.of(named, "rig.yaml").toString(), path.resolve("rig.yaml"))
+                ? new UserFile(Path.of(named, inside).toString(), path.resolve(inside))
                 : new UserFile(named, path);
     }
 

@@ -25,11 +25,13 @@ final class EvidenceText {
                 INDENT,
                 "Bands",
                 TEXT,
-                "in brackets, hold 95 % of the doubt: "
-                        + evidence.draws()
-                        + " draws from seed "
-                        + evidence.seed());
-        paper.beside(INDENT, "Rig file", TEXT, evidence.rigDigest());
+                evidence.draws() == 0
+                        ? "none was drawn: ± is the expanded uncertainty, k = 2"
+                        : "in brackets, hold 95 % of the doubt: "
+                                + evidence.draws()
+                                + " draws from seed "
+                                + evidence.seed());
+        paper.beside(INDENT, "File", TEXT, evidence.rigDigest());
         paper.beside(INDENT, "Corrections", TEXT, evidence.correctionsDigest());
         listed("Assumed", AlikeLines.of(evidence.assumptions()));
         listed("Laws", evidence.laws().stream().map(EvidenceText::law).toList());

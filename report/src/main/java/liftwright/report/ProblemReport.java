@@ -20,13 +20,23 @@ public final class ProblemReport {
      * @param look of the terminal
      */
     public static String write(String file, String summary, List<Problem> problems, Look look) {
+        return write(file, "a rig", summary, problems, look);
+    }
+
+    /**
+     * The same of another kind of file.
+     *
+     * @param kind what it should be, with its article: {@code a thrust stand}
+     */
+    public static String write(
+            String file, String kind, String summary, List<Problem> problems, Look look) {
         var paper = new Paper(look);
         List<Problem> errors = problems.stream().filter(p -> p.code().isError()).toList();
         if (errors.isEmpty()) {
-            paper.block(0, 2, Paper.Ink.STRONG, file + " reads as a rig: " + summary);
+            paper.block(0, 2, Paper.Ink.STRONG, file + " reads as " + kind + ": " + summary);
         } else {
             String count = errors.size() == 1 ? "1 problem" : errors.size() + " problems";
-            paper.block(0, 2, Paper.Ink.STOPS, file + " does not read as a rig: " + count);
+            paper.block(0, 2, Paper.Ink.STOPS, file + " does not read as " + kind + ": " + count);
             errors.stream().limit(MOST).forEach(problem -> write(paper, problem));
             if (errors.size() > MOST) {
                 paper.blank();

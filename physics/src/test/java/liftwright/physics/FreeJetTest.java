@@ -1,0 +1,78 @@
+package liftwright.physics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.api.Test;
+
+class FreeJetTest {
+
+    /** Momentum of the Gaussian over all radii, by Simpson's rule, is that of the exit. */
+    @Test
+    void theConstantsCarryTheMomentumOfTheExit() {
+        double diameter = 0.1;
+        double x = 2;
+        double axis = FreeJet.CORE_DIAMETERS * diameter / x;
+        double half = FreeJet.HALF_SPEED_SLOPE * x;
+        double sum = 0;
+        int n = 2000;
+        double step = 6 * half / n;
+        for (int i = 0; i <= n; i++) {
+            double r = i * step;
+            double v = axis * Math.exp(-Math.log(2) * (r / half) * (r / half));
+            double weight = i == 0 || i == n ? 1 : i % 2 == 1 ? 4 : 2;
+            sum += weight * v * v * 2 * Math.PI * r;
+        }
+        double exit = Math.PI / 4 * diameter * diameter;
+        assertThat(sum * step / 3 / exit).isCloseTo(1, within(0.015));
+    }
+
+    /** The share against the integral of the profile over the disc. */
+    @Test
+    void theShareIsTheIntegralOfTheProfile() {
+        Seeded.check(
+                200,
+                random -> {
+                    double exit = random.nextDouble(0.002, 0.05);
+                    double x = random.nextDouble(6.2, 40) * Math.sqrt(4 * exit / Math.PI);
+                    double area = random.nextDouble(0.01, 3) * exit;
+                    double half = 0.096 * x;
+                    double disc = Math.sqrt(area / Math.PI);
+                    assertThat(FreeJet.momentumShare(area, x, exit))
+                            .isCloseTo(inside(disc, half) / inside(8 * half, half), within(1e-6));
+                });
+    }
+
+    private static double inside(double radius, double half) {
+        int n = 2000;
+        double sum = 0;
+        double step = radius / n;
+        for (int i = 0; i < n; i++) {
+            double r = (i + 0.5) * step;
+            sum += Math.pow(0.5, 2 * (r / half) * (r / half)) * r * step;
+        }
+        return sum;
+    }
+
+    @Test
+    void withinTheCoreABodyMeetsItsShareOfTheExitAndNoMoreThanAll() {
+        assertThat(FreeJet.momentumShare(0.0012, 0.2, 0.012)).isCloseTo(0.1, within(1e-12));
+        assertThat(FreeJet.momentumShare(0.02, 0.2, 0.012)).isEqualTo(1);
+        double diameter = Math.sqrt(4 * 0.012 / Math.PI);
+        double before = FreeJet.momentumShare(0.0006, 6.09 * diameter, 0.012);
+        double behind = FreeJet.momentumShare(0.0006, 6.11 * diameter, 0.012);
+        assertThat(behind).isCloseTo(before, within(0.03 * before));
+    }
+
+    @Test
+    void whatIsNoPlaceIsRefused() {
+        assertThatThrownBy(() -> FreeJet.momentumShare(0, 1, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> FreeJet.momentumShare(1, -1, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> FreeJet.momentumShare(1, 1, Double.NaN))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}

@@ -1,0 +1,118 @@
+package liftwright.review.stand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.quantity.Measure;
+import liftwright.review.stand.Contribution.Distribution;
+import liftwright.rig.stand.Stand;
+
+/** What the builder of a stand should know of it. */
+final class StandFindings {
+
+    /** Guesses below this share of the variance do not matter. */
+    private static final double GUESSES_MATTER = 0.1;
+
+    /** A rectangle above this share of the variance makes k = 2 cover nearly all. */
+    private static final double RECTANGLE_RULES = 0.7;
+
+    private StandFindings() {}
+
+    static List<Finding> of(Stand stand, StandBudget budget) {
+        List<Finding> findings = new ArrayList<>();
+        if (budget.loadN() > stand.cell().ratingN()) {
+            findings.add(overload(stand, budget));
+        }
+        double share = budget.expandedN() / budget.thrustN();
+        findings.add(first(budget, share <= stand.wantedShare() ? Severity.NOTES : Severity.WARNS));
+        double guessed = 0;
+        for (Contribution one : budget.contributions()) {
+            guessed += one.guessed() ? budget.share(one) : 0;
+        }
+        if (guessed > GUESSES_MATTER) {
+            findings.add(guesses(guessed));
+        }
+        Contribution first = budget.first();
+        if (first.distribution() == Distribution.RECTANGLE
+                && budget.share(first) > RECTANGLE_RULES) {
+            findings.add(rectangle(budget, first));
+        }
+        return findings;
+    }
+
+    private static Finding overload(Stand stand, StandBudget budget) {
+        return new Finding(
+                Severity.STOPS,
+                "cell-overloaded",
+                Optional.empty(),
+                Optional.of("cell/rating"),
+                Sentence.words("greatest thrust presses on the cell with ")
+                        .then(Measure.THRUST, budget.loadN())
+                        .then(", more than its rating of ")
+                        .then(Measure.THRUST, stand.cell().ratingN()),
+                Optional.of(Value.of("stand-cell-load", budget.loadN())),
+                Optional.of(
+                        new Finding.Limit(
+                                Value.of("stand-cell-load", stand.cell().ratingN()), "declared")),
+                "the lever multiplies the thrust by fan arm over cell arm",
+                List.of());
+    }
+
+    private static Finding first(StandBudget budget, Severity severity) {
+        Contribution first = budget.first();
+        double rest = budget.expandedN() * Math.sqrt(Math.max(0, 1 - budget.share(first)));
+        return new Finding(
+                severity,
+                "improve-first",
+                Optional.empty(),
+                Optional.of(first.item().path()),
+                Sentence.words(first.item().label() + " is ")
+                        .then(Measure.PERCENT, budget.share(first))
+                        .then(" of the variance; halved it leaves ± ")
+                        .then(Measure.PERCENT, budget.halvedN(first) / budget.thrustN())
+                        .then(", gone ± ")
+                        .then(Measure.PERCENT, rest / budget.thrustN()),
+                Optional.of(Value.of("stand-item-share", budget.share(first))),
+                Optional.empty(),
+                "what makes it smaller: " + first.item().advice(),
+                List.of());
+    }
+
+    private static Finding guesses(double share) {
+        return new Finding(
+                Severity.NOTES,
+                "guessed-bounds",
+                Optional.empty(),
+                Optional.of("clearance"),
+                Sentence.start()
+                        .then(Measure.PERCENT, share)
+                        .then(
+                                " of the variance are bounds of common practice for jet and walls:"
+                                        + " measure yours"),
+                Optional.of(Value.of("stand-item-share", share)),
+                Optional.empty(),
+                "enter what you measured as “loss” and “measured”",
+                List.of());
+    }
+
+    private static Finding rectangle(StandBudget budget, Contribution first) {
+        return new Finding(
+                Severity.NOTES,
+                "one-rectangle-rules",
+                Optional.empty(),
+                Optional.of(first.item().path()),
+                Sentence.words(
+                        "one bound, "
+                                + first.item().label()
+                                + ", is most of the doubt, so that k = 2 covers more than 95 %: up to"
+                                + " a fifth too wide"),
+                Optional.of(Value.of("stand-item-share", budget.share(first))),
+                Optional.empty(),
+                "a sum of many errors is normal; a single bound is not",
+                List.of());
+    }
+}
