@@ -17,8 +17,11 @@ final class StandFindings {
     /** Guesses below this share of the variance do not matter. */
     private static final double GUESSES_MATTER = 0.1;
 
-    /** A rectangle above this share of the variance makes k = 2 cover nearly all. */
-    private static final double RECTANGLE_RULES = 0.7;
+    /**
+     * A rectangle above this share of the variance makes k = 2 cover more than 95 %: found by
+     * sampling.
+     */
+    private static final double RECTANGLE_RULES = 0.55;
 
     private StandFindings() {}
 
@@ -78,7 +81,7 @@ final class StandFindings {
                         .then(Measure.PERCENT, rest / budget.thrustN()),
                 Optional.of(Value.of("stand-item-share", budget.share(first))),
                 Optional.empty(),
-                "what makes it smaller: " + first.item().advice(),
+                "smaller with " + first.item().advice(),
                 List.of());
     }
 
