@@ -7,6 +7,7 @@ import liftwright.quantity.Measure;
 final class StandFields {
 
     private static final String PROPAGATION = "JCGM 100:2008, 5.1.2";
+    private static final String LAID = "JCGM 100:2008, 5.1.2; JCGM 101:2008";
     private static final String SAMPLED = "StandBudgetTest.agreesWithSampledStands";
     private static final String BY_HAND = "StandBudgetTest.agreesWithABudgetByHand";
     private static final String WORDS = "StandAnswerTest.theAnswerAgreesWithItself";
@@ -49,8 +50,8 @@ final class StandFields {
                             "stand-halved",
                             "doubt with it halved",
                             Measure.PERCENT,
-                            "Expanded uncertainty of the thrust, k = 2, with this item half as large, over the thrust.",
-                            "2 sqrt(sum of squares less 3/4 of the item's) / thrust",
+                            "Expanded uncertainty of the thrust, 95.45 %, with this item half as large, over the thrust.",
+                            "half of the 95.45 % interval of all errors, this one halved / thrust",
                             PROPAGATION,
                             BY_HAND),
                     new Field(
@@ -73,17 +74,17 @@ final class StandFields {
                             "stand-uncertainty",
                             "doubt ±",
                             Measure.THRUST,
-                            "Expanded uncertainty of the thrust, k = 2.",
-                            "2 sqrt(sum of squares of the items' standard uncertainties)",
-                            PROPAGATION,
+                            "Expanded uncertainty of the thrust, 95.45 %.",
+                            "half of the 95.45 % interval of the items' errors together, each with its distribution",
+                            LAID,
                             SAMPLED),
                     new Field(
                             "stand-uncertainty-share",
                             "doubt ± of thrust",
                             Measure.PERCENT,
-                            "Expanded uncertainty of the thrust, k = 2, over the thrust.",
+                            "Expanded uncertainty of the thrust, 95.45 %, over the thrust.",
                             "expanded uncertainty / thrust",
-                            PROPAGATION,
+                            LAID,
                             SAMPLED),
                     new Field(
                             "stand-missed",

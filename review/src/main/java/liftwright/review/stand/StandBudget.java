@@ -3,33 +3,40 @@ package liftwright.review.stand;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import liftwright.numerics.Gaussian;
-import liftwright.numerics.StudentT;
-import liftwright.quantity.Tolerance;
-import liftwright.review.stand.Contribution.Distribution;
 import liftwright.rig.stand.Stand;
 
 /**
- * The uncertainty of one thrust as a stand will tell it, by the law of propagation (JCGM 100:2008,
- * 5.1.2, for inputs that do not hang together): thrust = load on the cell · cell arm / fan arm /
- * cos(alignment) / (1 − loss by the jet), referred to standard air. Rectangles for bounds (4.3.7).
- * The few repeats are widened by Student's t over 2, so that k = 2 holds for them too (G.3).
+ * The uncertainty of one thrust as a stand will tell it: thrust = load on the cell · cell arm / fan
+ * arm / cos(alignment) / (1 − loss by the jet), referred to standard air. Standard uncertainties by
+ * the law of propagation (JCGM 100:2008, 5.1.2, for inputs that do not hang together; bounds are
+ * rectangles, 4.3.7). The expanded one is half of the 95.45 % interval of all errors together, each
+ * with its own distribution ({@link ErrorSum}); twice the combined standard uncertainty would be a
+ * fifth too wide where a single rectangle rules.
  *
  * @param thrustN thrust, N
  * @param loadN load on the cell, N
  * @param jetLossShare share of the thrust that the reading misses by the jet, in the middle
  * @param tiltShare share that it misses by the alignment, on average
- * @param contributions in the order of {@link StandItem}
+ * @param contributions those that would help most first
+ * @param expandedN expanded uncertainty, 95.45 %, N
  */
 record StandBudget(
         double thrustN,
         double loadN,
         double jetLossShare,
         double tiltShare,
-        List<Contribution> contributions) {
+        List<Halved> contributions,
+        double expandedN) {
 
-    /** Expanded uncertainties are twice the standard ones. */
+    /** A ± is twice a standard uncertainty. */
     static final double K = 2;
+
+    /**
+     * A contribution, and what it is good for to work on it.
+     *
+     * @param halvedN expanded uncertainty with this item half as large, N
+     */
+    record Halved(Contribution one, double halvedN) {}
 
     StandBudget {
         contributions = List.copyOf(contributions);
@@ -49,32 +56,31 @@ record StandBudget(
         return Math.sqrt(varianceN2());
     }
 
-    /** Expanded uncertainty, k = 2, N. */
-    double expandedN() {
-        return K * combinedN();
-    }
-
     /** What share of the variance an item is. */
     double share(Contribution one) {
         return one.standardN() * one.standardN() / varianceN2();
     }
 
-    /** Expanded uncertainty with one item halved, N. */
-    double halvedN(Contribution one) {
-        return K * Math.sqrt(varianceN2() - 0.75 * one.standardN() * one.standardN());
+    /** The item whose halving gives most. */
+    Halved first() {
+        return contributions.getFirst();
     }
 
-    /** The item whose halving gives most. */
-    Contribution first() {
-        return contributions.stream()
-                .max(Comparator.comparingDouble(Contribution::standardN))
-                .orElseThrow();
+    /** Expanded uncertainty with an item gone, N. */
+    double withoutN(Contribution gone) {
+        return ErrorSum.expandedN(
+                contributions.stream()
+                        .map(Halved::one)
+                        .filter(one -> !one.equals(gone))
+                        .map(Contribution::distribution)
+                        .toList());
     }
 
     private double varianceN2() {
         double sum = 0;
-        for (Contribution one : contributions) {
-            sum += one.standardN() * one.standardN();
+        for (Halved each : contributions) {
+            double standardN = each.one().standardN();
+            sum += standardN * standardN;
         }
         return sum;
     }
@@ -104,28 +110,36 @@ record StandBudget(
                     stand.lever()
                             .map(lever -> lever.fanArm().si() / lever.cellArm().si())
                             .orElse(1.0);
-            double angle = stand.alignment().map(Stand.Doubted::si).orElse(0.0);
-            double reading = ratio * Math.cos(angle) * (1 - jetLoss);
-            double shift =
-                    stand.alignment()
-                            .map(a -> curvature(a.si()) / 2 * variance(a.doubt()))
-                            .orElse(0.0);
-            // What stands beside the cosine is how much the doubt of the angle lowers it on
-            // average.
-            gain = (1 + shift) / reading;
-            tilt = 1 - Math.cos(angle) / (1 + shift);
+            // How much the doubtful angle stretches the thrust on average.
+            double stretch = stand.alignment().map(Distribution.Tilt::stretch).orElse(1.0);
+            gain = stretch / (ratio * (1 - jetLoss));
+            tilt = 1 - 1 / stretch;
             loadN = thrustN / gain;
         }
 
         StandBudget budget() {
             cell();
             lever();
-            stand.alignment().ifPresent(this::alignment);
+            stand.alignment()
+                    .ifPresent(
+                            angle ->
+                                    add(
+                                            StandItem.ALIGNMENT,
+                                            Distribution.Tilt.of(angle, thrustN),
+                                            false));
             stand.jet().ifPresent(this::jet);
             clearance();
             stand.air().ifPresent(this::air);
             repeats();
-            return new StandBudget(thrustN, loadN, jetLoss, tilt, out);
+            List<Distribution> all = out.stream().map(Contribution::distribution).toList();
+            List<Halved> ordered = new ArrayList<>();
+            for (int i = 0; i < all.size(); i++) {
+                List<Distribution> better = new ArrayList<>(all);
+                better.set(i, all.get(i).times(0.5));
+                ordered.add(new Halved(out.get(i), ErrorSum.expandedN(better)));
+            }
+            ordered.sort(Comparator.comparingDouble(Halved::halvedN));
+            return new StandBudget(thrustN, loadN, jetLoss, tilt, ordered, ErrorSum.expandedN(all));
         }
 
         private void cell() {
@@ -143,12 +157,7 @@ record StandBudget(
             // Half a step at the tare and half a step at the reading.
             cell.stepN()
                     .ifPresent(
-                            n ->
-                                    add(
-                                            StandItem.STEP,
-                                            Distribution.TRIANGLE,
-                                            n * gain / Math.sqrt(6),
-                                            false));
+                            n -> add(StandItem.STEP, new Distribution.Triangle(n * gain), false));
             cell.calibration().ifPresent(doubt -> doubt(StandItem.CALIBRATION, doubt, thrustN));
         }
 
@@ -163,33 +172,6 @@ record StandBudget(
 
         private void arm(StandItem item, Stand.Doubted arm) {
             doubt(item, arm.doubt(), thrustN / arm.si());
-        }
-
-        /**
-         * 1/cos is flat where a stand is well aligned, so the second term counts too (JCGM 100,
-         * note to 5.1.2): slope² σ² + ¼ curvature² Var(δ²), with Var(δ²) = 2 σ⁴ of a normal δ and
-         * 0.8 σ⁴ of a rectangle.
-         */
-        private void alignment(Stand.Doubted angle) {
-            double slope = Math.tan(angle.si());
-            double variance = variance(angle.doubt());
-            double squares = angle.doubt().form() == Tolerance.Form.NORMAL ? 2 : 0.8;
-            double curvature = curvature(angle.si());
-            add(
-                    StandItem.ALIGNMENT,
-                    distribution(angle.doubt()),
-                    thrustN
-                            * Math.sqrt(
-                                    slope * slope * variance
-                                            + curvature * curvature * squares * variance * variance
-                                                    / 4),
-                    false);
-        }
-
-        /** Second derivative of 1/cos over 1/cos. */
-        private static double curvature(double angleRad) {
-            double tan = Math.tan(angleRad);
-            return 1 + 2 * tan * tan;
         }
 
         private void jet(Stand.Jet jet) {
@@ -219,43 +201,28 @@ record StandBudget(
 
         private void repeats() {
             Stand.Repeats repeats = stand.repeats();
-            double few = StudentT.within(Gaussian.COVERAGE_K2, repeats.runs() - 1) / K;
             add(
                     StandItem.REPEATS,
-                    Distribution.STUDENT,
-                    few * repeats.scatterShare() * thrustN / Math.sqrt(repeats.runs()),
+                    new Distribution.Student(
+                            repeats.scatterShare() * thrustN / Math.sqrt(repeats.runs()),
+                            repeats.runs() - 1),
                     false);
         }
 
         private void bound(StandItem item, double halfWidthN) {
-            add(item, Distribution.RECTANGLE, halfWidthN / Math.sqrt(3), false);
+            add(item, new Distribution.Rectangle(halfWidthN), false);
         }
 
         private void guess(StandItem item, double halfWidthN) {
-            add(item, Distribution.RECTANGLE, halfWidthN / Math.sqrt(3), true);
+            add(item, new Distribution.Rectangle(halfWidthN), true);
         }
 
         private void doubt(StandItem item, Stand.Doubt doubt, double sensitivity) {
-            add(item, distribution(doubt), Math.sqrt(variance(doubt)) * sensitivity, false);
+            add(item, Distribution.of(doubt, sensitivity), false);
         }
 
-        private void add(StandItem item, Distribution how, double standardN, boolean guessed) {
-            out.add(new Contribution(item, how, standardN, guessed));
-        }
-
-        private static Distribution distribution(Stand.Doubt doubt) {
-            return switch (doubt.form()) {
-                case NORMAL -> Distribution.NORMAL;
-                case BOUND -> Distribution.RECTANGLE;
-            };
-        }
-
-        private static double variance(Stand.Doubt doubt) {
-            double half = doubt.halfWidth();
-            return switch (doubt.form()) {
-                case NORMAL -> half * half / (K * K);
-                case BOUND -> half * half / 3;
-            };
+        private void add(StandItem item, Distribution how, boolean guessed) {
+            out.add(new Contribution(item, how, guessed));
         }
     }
 }

@@ -8,7 +8,6 @@ import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.quantity.Measure;
-import liftwright.review.stand.Contribution.Distribution;
 import liftwright.rig.stand.Stand;
 
 /** What the builder of a stand should know of it. */
@@ -16,12 +15,6 @@ final class StandFindings {
 
     /** Guesses below this share of the variance do not matter. */
     private static final double GUESSES_MATTER = 0.1;
-
-    /**
-     * A rectangle above this share of the variance makes k = 2 cover more than 95 %: found by
-     * sampling.
-     */
-    private static final double RECTANGLE_RULES = 0.55;
 
     private StandFindings() {}
 
@@ -33,16 +26,11 @@ final class StandFindings {
         double share = budget.expandedN() / budget.thrustN();
         findings.add(first(budget, share <= stand.wantedShare() ? Severity.NOTES : Severity.WARNS));
         double guessed = 0;
-        for (Contribution one : budget.contributions()) {
-            guessed += one.guessed() ? budget.share(one) : 0;
+        for (StandBudget.Halved each : budget.contributions()) {
+            guessed += each.one().guessed() ? budget.share(each.one()) : 0;
         }
         if (guessed > GUESSES_MATTER) {
             findings.add(guesses(guessed));
-        }
-        Contribution first = budget.first();
-        if (first.distribution() == Distribution.RECTANGLE
-                && budget.share(first) > RECTANGLE_RULES) {
-            findings.add(rectangle(budget, first));
         }
         return findings;
     }
@@ -66,8 +54,7 @@ final class StandFindings {
     }
 
     private static Finding first(StandBudget budget, Severity severity) {
-        Contribution first = budget.first();
-        double rest = budget.expandedN() * Math.sqrt(Math.max(0, 1 - budget.share(first)));
+        Contribution first = budget.first().one();
         return new Finding(
                 severity,
                 "improve-first",
@@ -76,9 +63,9 @@ final class StandFindings {
                 Sentence.words(first.item().label() + " is ")
                         .then(Measure.PERCENT, budget.share(first))
                         .then(" of the variance; halved it leaves ± ")
-                        .then(Measure.PERCENT, budget.halvedN(first) / budget.thrustN())
+                        .then(Measure.PERCENT, budget.first().halvedN() / budget.thrustN())
                         .then(", gone ± ")
-                        .then(Measure.PERCENT, rest / budget.thrustN()),
+                        .then(Measure.PERCENT, budget.withoutN(first) / budget.thrustN()),
                 Optional.of(Value.of("stand-item-share", budget.share(first))),
                 Optional.empty(),
                 "smaller with " + first.item().advice(),
@@ -99,23 +86,6 @@ final class StandFindings {
                 Optional.of(Value.of("stand-item-share", share)),
                 Optional.empty(),
                 "enter what you measured as “loss” and “measured”",
-                List.of());
-    }
-
-    private static Finding rectangle(StandBudget budget, Contribution first) {
-        return new Finding(
-                Severity.NOTES,
-                "one-rectangle-rules",
-                Optional.empty(),
-                Optional.of(first.item().path()),
-                Sentence.words(
-                        "one bound, "
-                                + first.item().label()
-                                + ", is most of the doubt, so that k = 2 covers more than 95 %: up to"
-                                + " a fifth too wide"),
-                Optional.of(Value.of("stand-item-share", budget.share(first))),
-                Optional.empty(),
-                "a sum of many errors is normal; a single bound is not",
                 List.of());
     }
 }

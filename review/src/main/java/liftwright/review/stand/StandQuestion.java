@@ -37,19 +37,19 @@ public final class StandQuestion {
 
     private static Verdict verdict(Stand stand, StandBudget budget) {
         double share = budget.expandedN() / budget.thrustN();
-        Contribution first = budget.first();
+        StandBudget.Halved first = budget.first();
         return new Verdict(
                 share <= stand.wantedShare() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD,
                 Sentence.words("a thrust of ")
                         .then(Measure.THRUST, budget.thrustN())
                         .then(" will be known to ± ")
                         .then(Measure.PERCENT, share)
-                        .then(" (k = 2), wanted ± ")
+                        .then(" (95 %), wanted ± ")
                         .then(Measure.PERCENT, stand.wantedShare())
                         .then("; first to improve: ")
-                        .then(first.item().label())
+                        .then(first.one().item().label())
                         .then(", which halved leaves ± ")
-                        .then(Measure.PERCENT, budget.halvedN(first) / budget.thrustN()),
+                        .then(Measure.PERCENT, first.halvedN() / budget.thrustN()),
                 Optional.empty(),
                 List.of());
     }
@@ -80,32 +80,34 @@ public final class StandQuestion {
         return List.of(Value.words("stand-item", item.label()), Value.of("stand-missed", share));
     }
 
-    /** Largest first, as one would improve them. */
+    /** As one would improve them. */
     private static Section budgetTable(StandBudget budget) {
         List<List<Value>> rows =
                 budget.contributions().stream()
-                        .sorted((a, b) -> Double.compare(b.standardN(), a.standardN()))
                         .map(
-                                one ->
+                                each ->
                                         List.of(
-                                                Value.words("stand-item", one.item().label()),
+                                                Value.words(
+                                                        "stand-item", each.one().item().label()),
                                                 Value.words(
                                                         "stand-distribution",
-                                                        one.distribution().words()
-                                                                + (one.guessed()
+                                                        each.one().distribution().words()
+                                                                + (each.one().guessed()
                                                                         ? ", common practice"
                                                                         : "")),
                                                 Value.of(
                                                         "stand-standard-uncertainty",
-                                                        one.standardN()),
-                                                Value.of("stand-item-share", budget.share(one)),
+                                                        each.one().standardN()),
+                                                Value.of(
+                                                        "stand-item-share",
+                                                        budget.share(each.one())),
                                                 Value.of(
                                                         "stand-halved",
-                                                        budget.halvedN(one) / budget.thrustN())))
+                                                        each.halvedN() / budget.thrustN())))
                         .toList();
         return new Section.Table(
                 "budget",
-                "What makes the doubt, largest first",
+                "What makes the doubt, what helps most first",
                 List.of(
                         "stand-item",
                         "stand-distribution",
@@ -128,7 +130,7 @@ public final class StandQuestion {
                             Value.of(
                                     "stand-uncertainty-share",
                                     budget.expandedN() / budget.thrustN()),
-                            Value.words("stand-item", budget.first().item().label())));
+                            Value.words("stand-item", budget.first().one().item().label())));
         }
         return new Section.Table(
                 "over-thrust",
@@ -144,8 +146,8 @@ public final class StandQuestion {
 
     private static Evidence evidence(Stand stand, String digest, StandBudget budget) {
         double shares = 0;
-        for (Contribution one : budget.contributions()) {
-            shares += budget.share(one);
+        for (StandBudget.Halved each : budget.contributions()) {
+            shares += budget.share(each.one());
         }
         boolean smallInTheJet =
                 stand.jet()
@@ -168,10 +170,9 @@ public final class StandQuestion {
                         .then(stand.repeats().runs() + " runs, corrected for what it misses"),
                 List.of(
                         new Evidence.Law(
-                                "law of propagation of uncertainty",
-                                "JCGM 100:2008, 5.1.2, 4.3.7, G.3",
-                                "inputs that do not hang together; covers about 95 % where no single"
-                                        + " rectangle rules",
+                                "propagation of uncertainty, distributions laid together",
+                                "JCGM 100:2008, 5.1.2, 4.3.7; JCGM 101:2008",
+                                "inputs that do not hang together",
                                 true),
                         new Evidence.Law(
                                 "force of the jet on what is weighed",

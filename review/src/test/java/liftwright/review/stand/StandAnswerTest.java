@@ -20,24 +20,26 @@ class StandAnswerTest {
     @Test
     void theAnswerAgreesWithItself() {
         Seeded.check(
-                200,
+                40,
                 random -> {
                     Stand stand = RandomStands.next(random);
                     StandAnswer answer = StandQuestion.ask(stand, "digest");
                     Section.Table budget = table(answer, "budget");
                     double shares = 0;
                     double squares = 0;
-                    double before = Double.POSITIVE_INFINITY;
+                    double before = 0;
                     for (List<Value> row : budget.rows()) {
                         shares += amount(row.get(3));
                         squares += amount(row.get(2)) * amount(row.get(2));
-                        assertThat(amount(row.get(2))).isLessThanOrEqualTo(before);
-                        before = amount(row.get(2));
+                        assertThat(amount(row.get(4))).isGreaterThanOrEqualTo(before);
+                        before = amount(row.get(4));
                     }
                     assertThat(shares).isCloseTo(1, within(1e-9));
                     List<Value> full = table(answer, "over-thrust").rows().getFirst();
                     double doubtN = amount(full.get(2));
-                    assertThat(doubtN).isCloseTo(2 * Math.sqrt(squares), within(1e-9 * doubtN));
+                    // A sum is at most as wide as twice the root of the squares, a fifth less if
+                    // one rectangle rules.
+                    assertThat(doubtN / (2 * Math.sqrt(squares))).isBetween(0.8, 1.01);
                     assertThat(amount(full.get(3)))
                             .isCloseTo(doubtN / stand.thrustN(), within(1e-12));
                     assertThat(answer.verdict().outcome() == Outcome.HOLDS)
