@@ -43,7 +43,7 @@ public final class StandKeys {
                     Amount.of(Measure.SHARE, Range.upTo(1)),
                     "2 %",
                     "common practice: well below the ± 5 % from fan to fan",
-                    "Uncertainty (k = 2) that would do, as a share of the thrust.",
+                    "Uncertainty (95 %) that would do, as a share of the thrust.",
                     "1 %");
 
     static final Key<Quantity> RATING =
