@@ -54,7 +54,7 @@ class StandCheckTest {
     void aStandThatDoesIsClear() throws IOException {
         Files.createDirectory(folder.resolve("mine"));
         Files.writeString(
-                folder.resolve("mine/stand.yaml"), text().replace("wanted: 2 %", "wanted: 3 %"));
+                folder.resolve("mine/stand.yaml"), text().replace("wanted: 1.5 %", "wanted: 3 %"));
         var ran = shell().run("check", "--stand", "mine");
         assertThat(ran.code()).isZero();
         assertThat(ran.lines().getFirst()).startsWith("met: ");
