@@ -287,6 +287,15 @@ public final class AnswerJson {
                                                 .member("value", assumption.value())
                                                 .member("origin", assumption.origin())));
         json.each("checks", evidence.checks(), check -> json.object(() -> check(check)));
+        json.each(
+                "measured",
+                evidence.measured(),
+                told ->
+                        json.object(
+                                () -> {
+                                    json.member("part", told.part());
+                                    sentence("sentence", told.sentence());
+                                }));
     }
 
     private void check(Evidence.Check check) {

@@ -14,6 +14,7 @@ import java.util.List;
  * @param laws laws used, with validity
  * @param assumptions defaults that stood in, each with its origin
  * @param checks computed on this very run; one that fails makes the verdict undecided
+ * @param measured what tables of measured rows told, and how well
  */
 public record Evidence(
         String rigDigest,
@@ -23,13 +24,43 @@ public record Evidence(
         Sentence state,
         List<Law> laws,
         List<Assumption> assumptions,
-        List<Check> checks) {
+        List<Check> checks,
+        List<Told> measured) {
 
     public Evidence {
         laws = List.copyOf(laws);
         assumptions = List.copyOf(assumptions);
         checks = List.copyOf(checks);
+        measured = List.copyOf(measured);
     }
+
+    /** What rests on no table. */
+    public Evidence(
+            String rigDigest,
+            String correctionsDigest,
+            long seed,
+            int draws,
+            Sentence state,
+            List<Law> laws,
+            List<Assumption> assumptions,
+            List<Check> checks) {
+        this(
+                rigDigest,
+                correctionsDigest,
+                seed,
+                draws,
+                state,
+                laws,
+                assumptions,
+                checks,
+                List.of());
+    }
+
+    /**
+     * @param part path of what was measured
+     * @param sentence one thing that its tables tell, or fail to tell
+     */
+    public record Told(String part, Sentence sentence) {}
 
     /**
      * @param name of the law

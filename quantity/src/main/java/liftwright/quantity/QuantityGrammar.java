@@ -128,8 +128,8 @@ final class QuantityGrammar {
             var side = written.plus().unit() != null ? written.plus() : written.minus();
             if (side.unit() != null && !side.unit().isShare()) {
                 shared = side.unit(); // 68 ± 0.4 kg
-                unitTo = side.to();
-                unitFrom = unitTo - side.unit().text().length();
+                unitFrom = side.unitFrom();
+                unitTo = side.unitTo();
             }
         }
         var in1 = shared == null ? ONE : shared;

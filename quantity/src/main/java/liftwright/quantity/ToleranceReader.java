@@ -21,8 +21,16 @@ final class ToleranceReader {
      * @param unit its unit, or null where none was written
      * @param from where it starts in the text
      * @param to where it ends
+     * @param unitFrom where its unit starts, which may stand behind the other side
+     * @param unitTo where its unit ends
      */
-    record Side(Decimal width, @Nullable UnitExpression unit, int from, int to) {}
+    record Side(
+            Decimal width,
+            @Nullable UnitExpression unit,
+            int from,
+            int to,
+            int unitFrom,
+            int unitTo) {}
 
     /**
      * A whole tolerance as written.
@@ -85,11 +93,12 @@ final class ToleranceReader {
         var width = NumberReader.read(in);
         int afterNumber = in.at;
         in.skipSpaces();
+        int unitFrom = in.at;
         var unit = UnitReader.read(in);
         if (unit == null) {
             in.at = afterNumber;
         }
-        return new Side(width, unit, from, in.at);
+        return new Side(width, unit, from, in.at, unitFrom, in.at);
     }
 
     /** {@code +0.15/−0.20}, in either order; a unit at the end serves both. */
@@ -108,7 +117,14 @@ final class ToleranceReader {
         in.at++;
         var second = side(in);
         if (first.unit() == null) {
-            first = new Side(first.width(), second.unit(), first.from(), first.to());
+            first =
+                    new Side(
+                            first.width(),
+                            second.unit(),
+                            first.from(),
+                            first.to(),
+                            second.unitFrom(),
+                            second.unitTo());
         }
         return plusFirst ? words(in, first, second) : words(in, second, first);
     }

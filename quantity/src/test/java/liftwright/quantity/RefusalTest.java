@@ -49,6 +49,7 @@ class RefusalTest {
             q | 5 lbs | FORCE | UNIT_UNKNOWN | 2 | 3 | 5 lbf
             q | 5 lbs | MASS | UNIT_UNKNOWN | 2 | 3 | 5 lb
             q | 8 " | LENGTH | UNIT_UNKNOWN | 2 | 1 | 8 in
+            q | 9 +5/-4 lb | FORCE | WRONG_DIMENSION | 8 | 2 | 9 +5/-4 lbf
             q | 30 C | TEMPERATURE | WRONG_DIMENSION | 3 | 1 | 30 °C
             q | 30 c | TEMPERATURE | UNIT_UNKNOWN | 3 | 1 | 30 °C
             q | 15 kph | SPEED | UNIT_UNKNOWN | 3 | 3 | 15 km/h

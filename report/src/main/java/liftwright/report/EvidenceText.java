@@ -33,6 +33,9 @@ final class EvidenceText {
                                 + evidence.seed());
         paper.beside(INDENT, "File", TEXT, evidence.rigDigest());
         paper.beside(INDENT, "Corrections", TEXT, evidence.correctionsDigest());
+        if (!evidence.measured().isEmpty()) {
+            listed("Measured", evidence.measured().stream().map(this::told).toList());
+        }
         listed("Assumed", AlikeLines.of(evidence.assumptions()));
         listed("Laws", evidence.laws().stream().map(EvidenceText::law).toList());
         listed("Checks", evidence.checks().stream().map(EvidenceText::check).toList());
@@ -47,6 +50,10 @@ final class EvidenceText {
         if (items.isEmpty()) {
             paper.beside(INDENT, word, TEXT, "none");
         }
+    }
+
+    private String told(Evidence.Told told) {
+        return told.part() + ": " + figures.sentence(told.sentence());
     }
 
     private static String law(Evidence.Law law) {

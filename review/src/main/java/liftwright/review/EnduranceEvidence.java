@@ -62,6 +62,7 @@ final class EnduranceEvidence {
                                 run.worstClosure(),
                                 LiftChecks.POWER_CLOSURE),
                         new Evidence.Check(
-                                "draws without an operating point", judgement.failedDraws(), 0)));
+                                "draws without an operating point", judgement.failedDraws(), 0)),
+                MeasuredEvidence.of(rig));
     }
 }

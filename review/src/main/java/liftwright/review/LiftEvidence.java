@@ -40,7 +40,8 @@ final class LiftEvidence {
                         .then(", motors cold (20 °C), wires 30 K above the air"),
                 laws(plant.limits(p, state)),
                 assumptions(rig),
-                checks);
+                checks,
+                MeasuredEvidence.of(rig));
     }
 
     static String originOfDemand(Rig rig) {
