@@ -187,7 +187,15 @@ final class SupplyFields {
                             "Least power that momentum allows for the thrust, over the power drawn.",
                             "T^1.5 / sqrt(4 rho A) / power",
                             "momentum theory of the ducted fan",
-                            "FanLawTest.plausibilityOfAClaim"));
+                            "FanLawTest.plausibilityOfAClaim"),
+                    new Field(
+                            "lot-worth",
+                            "worth of the lot",
+                            Measure.RATIO,
+                            "Thrust of a lot of fans over their label's at equal speed.",
+                            "mean over the measured fans",
+                            "ISO 16269-8: intervals of a mean and of one more, both unknown",
+                            "LotEstimateTest.threeFansByHand"));
 
     private SupplyFields() {}
 }

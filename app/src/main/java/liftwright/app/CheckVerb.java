@@ -1,7 +1,9 @@
 package liftwright.app;
 
+import java.util.stream.Collectors;
 import liftwright.answer.ProblemsJson;
 import liftwright.report.ProblemReport;
+import liftwright.review.Lots;
 import liftwright.rig.Rig;
 
 /** {@code check}: what is wrong with a rig file, and where. */
@@ -56,7 +58,8 @@ final class CheckVerb {
                 + counted(rig.fans().size(), "fan")
                 + ", "
                 + counted(rig.packs().size(), "pack")
-                + (rig.wearer().isPresent() ? ", worn" : "");
+                + (rig.wearer().isPresent() ? ", worn" : "")
+                + Lots.of(rig).stream().map(words -> "; " + words).collect(Collectors.joining());
     }
 
     private static String counted(int count, String word) {

@@ -30,7 +30,9 @@ final class FanClaims {
         List<Finding> findings = new ArrayList<>();
         for (FanType type : rig.fanTypes()) {
             plausibility(type).ifPresent(findings::add);
-            if (type.data() == FanType.Data.SELLER) {
+            if (type.lot().isPresent()) {
+                Lots.finding(type).ifPresent(findings::add);
+            } else if (type.data() == FanType.Data.SELLER) {
                 findings.add(seller(type));
             }
         }

@@ -7,6 +7,7 @@ import liftwright.answer.Value;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
+import liftwright.rig.Rig;
 
 /**
  * From what the fans are rated at to what lifts: each effect is switched on in physical order and
@@ -95,7 +96,11 @@ final class LiftWaterfall {
             if (after != before || stage.effects.equals(Effects.ALL)) {
                 steps.add(
                         new Section.Waterfall.Step(
-                                stage.label, Value.of(stage.field, after - before), stage.note));
+                                stage.label,
+                                Value.of(stage.field, after - before),
+                                stage.effects.equals(Effects.ALL)
+                                        ? withLots(stage.note, plant.rig())
+                                        : stage.note));
             }
             before = after;
         }
@@ -109,6 +114,12 @@ final class LiftWaterfall {
                 steps,
                 new Section.Waterfall.Step("usable lift", Value.of("lift-usable", before), ""),
                 new Section.Waterfall.Step("weight", Value.of("weight", plant.weightN(p)), ""));
+    }
+
+    /** What is known of the lot takes the place of what sellers promise. */
+    private static String withLots(String note, Rig rig) {
+        List<String> lots = Lots.of(rig);
+        return lots.isEmpty() ? note : note.replace("sellers' optimism", String.join("; ", lots));
     }
 
     /** What the sum of start and steps leaves against the end, over the sum of absolute terms. */

@@ -1,5 +1,8 @@
 package liftwright.rig;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import liftwright.quantity.Quantity;
@@ -19,6 +22,7 @@ import liftwright.rig.table.BenchTable;
  * @param swirl residual swirl share s_r, 1
  * @param scatter thrust of single units over the type's, 1 ± scatter
  * @param installation thrust when installed over thrust on the stand, 1
+ * @param lot what a few measured fans of the lot are worth; never beside a bench table
  */
 public record FanType(
         String name,
@@ -35,7 +39,44 @@ public record FanType(
         Optional<Intake> intake,
         Quantity swirl,
         Quantity scatter,
-        Quantity installation) {
+        Quantity installation,
+        Optional<Lot> lot) {
+
+    /** A type of whose lot nothing was measured. */
+    public FanType(
+            String name,
+            boolean ducted,
+            Quantity tip,
+            Quantity hub,
+            Quantity exitArea,
+            Quantity mass,
+            Data data,
+            Performance performance,
+            Motor motor,
+            Rotor rotor,
+            Controller controller,
+            Optional<Intake> intake,
+            Quantity swirl,
+            Quantity scatter,
+            Quantity installation) {
+        this(
+                name,
+                ducted,
+                tip,
+                hub,
+                exitArea,
+                mass,
+                data,
+                performance,
+                motor,
+                rotor,
+                controller,
+                intake,
+                swirl,
+                scatter,
+                installation,
+                Optional.empty());
+    }
 
     public enum Data {
         /** From the one who sells it: worth 0.90 (+0.05/−0.15) of itself until measured. */
@@ -80,6 +121,42 @@ public record FanType(
                 }
             }
         }
+    }
+
+    /**
+     * What the fans that were bought are worth of their label: thrust at equal speed in equal air
+     * over the declared one.
+     *
+     * @param evidence what was measured
+     * @param findsScatter whether the scatter of the lot is to be found from it, since none was
+     *     declared
+     */
+    public record Lot(Evidence evidence, boolean findsScatter) {
+
+        /** What was measured. */
+        public sealed interface Evidence {}
+
+        /** Worked out elsewhere: the lot's mean, with its doubt. */
+        public record Worth(Quantity worth) implements Evidence {}
+
+        /**
+         * Single fans.
+         *
+         * @param byFan worth of each by its name, 1
+         * @param stand 1 ± what all readings share
+         */
+        public record Fans(Map<String, Double> byFan, Quantity stand) implements Evidence {
+            public Fans {
+                byFan = Collections.unmodifiableMap(new LinkedHashMap<>(byFan));
+            }
+        }
+
+        /**
+         * Rows of single fans; each tells its fan and its speed.
+         *
+         * @param stand 1 ± what all readings share
+         */
+        public record Rows(BenchTable table, Quantity stand) implements Evidence {}
     }
 
     /**

@@ -9,6 +9,7 @@ import liftwright.physics.FanUnit;
 import liftwright.physics.MotorLaw;
 import liftwright.physics.Screen;
 import liftwright.plant.identify.FanUnknown;
+import liftwright.plant.identify.LotWorth;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
 import liftwright.quantity.Dimension;
@@ -50,7 +51,7 @@ public final class FanBank {
             Rotor rotor,
             int scatter,
             int installation,
-            int seller,
+            int worth,
             int speedConstant,
             int winding,
             int noLoad,
@@ -106,25 +107,17 @@ public final class FanBank {
         RigPath controller = declare.type.child("controller");
         Optional<Intake> intake = fan.intake();
         Optional<FittedRows> fitted = FittedRows.of(type, table);
+        Optional<LotWorth> lot = LotWorth.of(type);
         return new Rows(
                 fitted.map(FanBank::rotor).orElseGet(() -> rotor(declare, type.performance())),
-                declare.ofType("scatter", type.scatter()),
+                declare.ofType("scatter", lot.map(LotWorth::scatter).orElse(type.scatter())),
                 table.row(
                         fan.installation().at(),
                         "installation factor of " + fan.type().name(),
                         fan.id(),
                         fan.installation().value(),
                         Range.NOT_NEGATIVE),
-                switch (type.data()) {
-                    case SELLER ->
-                            table.row(
-                                    declare.type.child("data"),
-                                    "what the seller's thrust of " + type.name() + " is worth",
-                                    fan.id(),
-                                    SELLERS_WORTH,
-                                    Range.NOT_NEGATIVE);
-                    case MEASURED, ESTIMATE -> NONE;
-                },
+                worth(declare, lot.map(LotWorth::worth)),
                 found(fitted, FanUnknown.SPEED_CONSTANT)
                         .orElseGet(
                                 () ->
@@ -196,6 +189,29 @@ public final class FanBank {
                         .orElse(NONE),
                 intake.map(before -> isWire(before.screen())).orElse(false),
                 intake.map(Intake::sharedBy).orElse(1));
+    }
+
+    /** What the label is worth: as its lot was measured, else as sellers' figures go. */
+    private static int worth(Declaring declare, Optional<Quantity> ofLot) {
+        FanType type = declare.fan.type();
+        if (ofLot.isPresent()) {
+            return declare.table.row(
+                    declare.type.child("lot"),
+                    "what the lot of " + type.name() + " is worth of its label",
+                    declare.fan.id(),
+                    ofLot.get(),
+                    Range.NOT_NEGATIVE);
+        }
+        return switch (type.data()) {
+            case SELLER ->
+                    declare.table.row(
+                            declare.type.child("data"),
+                            "what the seller's thrust of " + type.name() + " is worth",
+                            declare.fan.id(),
+                            SELLERS_WORTH,
+                            Range.NOT_NEGATIVE);
+            case MEASURED, ESTIMATE -> NONE;
+        };
     }
 
     private static boolean isWire(Intake.Screen screen) {
@@ -289,7 +305,7 @@ public final class FanBank {
      * @param densityKgpm3 air density, kg/m³
      * @param groupShare duty of the fan's control group; else 1
      * @param intake with intake losses
-     * @param installation with installation factors and what sellers' figures are worth
+     * @param installation with installation factors and what the label is worth (lot, seller)
      */
     public void load(
             double[] p,
@@ -325,8 +341,8 @@ public final class FanBank {
             }
             if (installation) {
                 thrust *= p[row.installation];
-                if (row.seller >= 0) {
-                    thrust *= p[row.seller];
+                if (row.worth >= 0) {
+                    thrust *= p[row.worth];
                 }
             }
             int at = k * FanUnit.COEFFICIENTS;

@@ -70,6 +70,62 @@ class TablesBesideTest {
         return (FanType.Performance.Measured) rig.fanTypes().getFirst().performance();
     }
 
+    /** A few fans of the lot beside the label: rows that name their fan and their speed. */
+    @Test
+    void aTableOfALotStandsBesideTheLabel() throws IOException {
+        Files.writeString(
+                folder.resolve("lot.csv"),
+                """
+                voltage [V],bus current [A],speed [rpm],thrust [N],fan
+                52,70,24000,70,A17
+                52,70,24000,71,A18
+                52,70,24000,69,A23
+                """);
+        Rig rig = rig(ofLot("lot.csv"));
+        FanType.Lot lot = rig.fanTypes().getFirst().lot().orElseThrow();
+        assertThat(lot.findsScatter()).isTrue();
+        assertThat(lot.evidence())
+                .isInstanceOfSatisfying(
+                        FanType.Lot.Rows.class, rows -> assertThat(rows.table().rows()).hasSize(3));
+    }
+
+    @Test
+    void aTableOfALotNamesItsFansAndSpeeds() throws IOException {
+        String head = "voltage [V],bus current [A],speed [rpm],thrust [N],airspeed [m/s],fan\n";
+        for (String row :
+                List.of(
+                        "52,70,24000,70,,",
+                        "52,70,,70,,A17",
+                        "52,70,24000,70,3,A17",
+                        "52,70,24000,0,,A17")) {
+            Files.writeString(
+                    folder.resolve("lot.csv"), head + "52,70,24000,71,,A18\n" + row + "\n");
+            assertThat(errors(read(ofLot("lot.csv"))))
+                    .as(row)
+                    .singleElement()
+                    .satisfies(
+                            problem -> {
+                                assertThat(problem.at().path())
+                                        .isEqualTo("fan types/F140/lot/bench");
+                                assertThat(problem.found()).contains("line 3");
+                            });
+        }
+    }
+
+    private String ofLot(String table) {
+        String text =
+                yaml.replace(
+                                "    bench: " + BENCH + "\n",
+                                CLAIM + "    lot: {bench: " + table + "}\n")
+                        .replace("    scatter: ± 2 % each\n", "")
+                        .replace(
+                                "motor: {",
+                                "motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ,"
+                                        + " no-load current: 2.5 A, ");
+        assertThat(text).contains("lot: {bench");
+        return text;
+    }
+
     @Test
     void aBenchTableCountsInPlaceOfAClaim() {
         Rig rig = rig(yaml);

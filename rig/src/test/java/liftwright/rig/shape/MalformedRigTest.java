@@ -94,6 +94,27 @@ class MalformedRigTest {
                 m("data: measured", "bench: ¦../bench.csv", OUTSIDE_FOLDER, "fan types/F140/bench"),
                 m("data: measured", "bench: ¦/bench.csv", OUTSIDE_FOLDER, "fan types/F140/bench"),
                 m("data: measured", "bench: ¦bench.txt", WRONG_KIND, "fan types/F140/bench"),
+                m("data: measured", "lot: {worth: ¦86 kg}", WRONG_UNIT, "fan types/F140/lot/worth"),
+                m(
+                        "data: measured",
+                        "lot: {measured: {a: ¦3}}",
+                        OUT_OF_RANGE,
+                        "fan types/F140/lot/measured/a"),
+                m(
+                        "data: measured",
+                        "lot: {measured: ¦{}}",
+                        OUT_OF_RANGE,
+                        "fan types/F140/lot/measured"),
+                m(
+                        "data: measured",
+                        "lot: {stand: ¦0.9, worth: 0.9}",
+                        NOT_A_QUANTITY,
+                        "fan types/F140/lot/stand"),
+                m(
+                        "data: measured",
+                        "lot: {bench: lot.csv, worth: ¦0.9}",
+                        CONTRADICTION,
+                        "fan types/F140/lot/worth"),
                 // names
                 m("id: shell", "id: ¦she.ll", BAD_ID, "other parts/she.ll/id"),
                 m("id: shell", "id: ¦9shell", BAD_ID, "other parts/9shell/id"),

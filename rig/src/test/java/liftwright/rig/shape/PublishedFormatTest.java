@@ -30,7 +30,8 @@ class PublishedFormatTest {
         "v1-module, 8, 4, 12, 3",
         "v1-carrier, 4, 4, 8, 4",
         "v1-every-key, 24, 7, 24, 5",
-        "v1-measured, 12, 4, 16, 3"
+        "v1-measured, 12, 4, 16, 3",
+        "v1-lots, 12, 4, 16, 3"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -43,7 +44,7 @@ class PublishedFormatTest {
     @Test
     void savedFilesUseEveryKeyOfTheFormat() {
         var used = new TreeSet<String>();
-        for (String name : List.of("v1-every-key", "v1-measured")) {
+        for (String name : List.of("v1-every-key", "v1-measured", "v1-lots")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

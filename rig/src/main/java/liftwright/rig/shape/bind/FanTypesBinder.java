@@ -78,7 +78,12 @@ final class FanTypesBinder {
                                 ? "common practice: −0.1 to 0.4 with stators"
                                 : "common practice: an open rotor"),
                 ledger.value(fields, FanTypeKeys.SCATTER),
-                ledger.value(fields, FanTypeKeys.INSTALLATION));
+                ledger.value(fields, FanTypeKeys.INSTALLATION),
+                fields.get(FanTypeKeys.LOT)
+                        .flatMap(
+                                lot ->
+                                        new LotBinder(ledger, shelf)
+                                                .bind(lot, !fields.has(FanTypeKeys.SCATTER))));
     }
 
     private Quantity exitArea(Fields fields, boolean ducted, Quantity tip, Quantity hub) {
@@ -113,8 +118,10 @@ final class FanTypesBinder {
                         fields,
                         FanTypeKeys.DATA,
                         "seller",
-                        "what is not said to be measured is worth 0.90 (+0.05/−0.15) of itself;"
-                                + " common practice");
+                        fields.has(FanTypeKeys.LOT)
+                                ? "what the label is worth is told by the lot"
+                                : "what is not said to be measured is worth 0.90 (+0.05/−0.15) of itself;"
+                                        + " common practice");
     }
 
     /** Whether the motor's values can be found from rows; so too while no rows could be read. */

@@ -175,6 +175,13 @@ public final class FanTypeKeys {
                     "common practice: scatter of a lot",
                     "Thrust of single units over the type's.",
                     "± 2 % each");
+    public static final Key<Fields> LOT =
+            open(
+                    "lot",
+                    LotKeys.SECTION,
+                    "What a few measured fans of the lot are worth of their label.",
+                    "{measured: {f17: 0.86, f18: 0.84, f23: 0.87}, stand: ± 1.5 %}",
+                    "what `data` says: a seller's figure is worth 0.90 (+0.05/−0.15) of itself");
     public static final Key<Quantity> INSTALLATION =
             defaulted(
                     "installation",
@@ -216,12 +223,14 @@ public final class FanTypeKeys {
                             SWIRL,
                             SCATTER,
                             INSTALLATION,
+                            LOT,
                             DRAG_AREA,
                             NOISE)
                     .with(
                             Rule.atLeastOne(AT_SPEED, COEFFICIENTS, BENCH),
                             Rule.atLeastOne(MOTOR, BENCH),
-                            Rule.atMostOne(AT_SPEED, COEFFICIENTS));
+                            Rule.atMostOne(AT_SPEED, COEFFICIENTS),
+                            Rule.atMostOne(BENCH, LOT));
 
     private FanTypeKeys() {}
 }
