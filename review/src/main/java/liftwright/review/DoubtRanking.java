@@ -1,7 +1,6 @@
 package liftwright.review;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +33,10 @@ final class DoubtRanking {
      * @param maker makes a sample whose doubt is scaled, one factor for each declared input
      */
     static List<Ranked> rank(
-            Plant plant, Function<double[], Sample> maker, Settings settings, Work work) {
+            Plant plant,
+            Function<double[], ? extends Sample<?>> maker,
+            Settings settings,
+            Work work) {
         List<DeclaredInput> inputs = plant.parameters().inputs();
         List<Integer> all = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
@@ -61,13 +63,11 @@ final class DoubtRanking {
 
     private static Optional<List<Shrink>> sorted(
             Plant plant,
-            Function<double[], Sample> maker,
+            Function<double[], ? extends Sample<?>> maker,
             List<Integer> inputs,
             int draws,
             Work work) {
-        double[] asDeclared = new double[plant.parameters().inputs().size()];
-        Arrays.fill(asDeclared, 1);
-        Sample declared = maker.apply(asDeclared);
+        Sample<?> declared = maker.apply(Sample.asDeclared(plant));
         if (inputs.isEmpty() || !declared.extendTo(draws, work)) {
             return Optional.empty();
         }
@@ -77,10 +77,9 @@ final class DoubtRanking {
         }
         List<Shrink> shrinks = new ArrayList<>();
         for (int input : inputs) {
-            double[] scale = new double[plant.parameters().inputs().size()];
-            Arrays.fill(scale, 1);
+            double[] scale = Sample.asDeclared(plant);
             scale[input] = 0.5;
-            Sample halved = maker.apply(scale);
+            Sample<?> halved = maker.apply(scale);
             if (!halved.extendTo(draws, work)) {
                 return Optional.empty();
             }

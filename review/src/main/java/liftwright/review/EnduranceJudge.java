@@ -1,8 +1,6 @@
 package liftwright.review;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import liftwright.answer.Outcome;
 import liftwright.numerics.Work;
@@ -20,12 +18,23 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
     }
 
     @Override
+    public String demandAt() {
+        return "demands/hover";
+    }
+
+    @Override
+    public EnduranceSample sample(Plant plant, double[] widthScale) {
+        return new EnduranceSample(plant, task, widthScale, settings);
+    }
+
+    @Override
     public double nominal(Plant plant) {
+        return run(plant, declared(plant, true));
+    }
+
+    private double run(Plant plant, Discharge run) {
         return task.run(
-                plant.rig(),
-                declared(plant, true),
-                plant.weightN(plant.parameters().nominal()),
-                run -> {});
+                plant.rig(), run, plant.weightN(plant.parameters().nominal()), moment -> {});
     }
 
     /** A run at the declared values, ready to go. */
@@ -39,7 +48,7 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
 
     @Override
     public Optional<EnduranceJudgement> judge(Plant plant, Work work) {
-        EnduranceSample sample = EnduranceSample.of(plant, task, settings);
+        EnduranceSample sample = sample(plant, Sample.asDeclared(plant));
         Optional<Pursuit> pursued = Pursuit.of(sample, demand(plant.rig()), settings, work);
         if (pursued.isEmpty()) {
             return Optional.empty();
@@ -48,32 +57,12 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
         Outcome byNumbers = pursued.get().outcome();
         int failed = sample.failed(draws);
         Discharge run = declared(plant, true);
-        double nominal =
-                task.run(
-                        plant.rig(),
-                        run,
-                        plant.weightN(plant.parameters().nominal()),
-                        moment -> {});
-        List<String> downgrades = new ArrayList<>(FanClaims.impossible(plant.rig()));
-        if (run.failed()) {
-            downgrades.add("no operating point was found for the declared values");
-        }
-        if (failed > 0) {
-            downgrades.add(
-                    String.format(
-                            Locale.ROOT,
-                            "no operating point was found in %d of %d draws",
-                            failed,
-                            draws));
-        }
+        double nominal = run(plant, run);
+        List<String> downgrades = Downgrades.of(plant.rig(), !run.failed(), failed, draws);
         return Optional.of(
                 new EnduranceJudgement(
                         byNumbers,
-                        run.failed() || failed > 0
-                                ? Outcome.CANNOT_BE_TOLD
-                                : downgrades.isEmpty()
-                                        ? byNumbers
-                                        : byNumbers.downgradedTo(Outcome.CANNOT_BE_TOLD),
+                        Downgrades.applied(byNumbers, run.failed() || failed > 0, downgrades),
                         nominal,
                         Bands.of(sample.values(draws)),
                         draws,
@@ -85,10 +74,5 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
     @Override
     public String field() {
         return "time-in-the-air";
-    }
-
-    @Override
-    public String gainField() {
-        return "time-in-the-air-gain";
     }
 }

@@ -1,18 +1,13 @@
 package liftwright.review;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import liftwright.answer.Checks;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
-import liftwright.answer.Finding.Severity;
-import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
-import liftwright.answer.Value;
 import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
@@ -49,38 +44,18 @@ public final class EnduranceQuestion {
         EnduranceRun run = EnduranceRun.of(plant, task);
         Evidence evidence =
                 EnduranceEvidence.of(rig, rigDigest, plant, task, settings, judgement, run);
-        Optional<Verdict.WouldTell> wouldTell =
-                judgement.byNumbers() == Outcome.CANNOT_BE_TOLD
-                        ? DoubtRanking.rank(
-                                        plant,
-                                        scale -> new EnduranceSample(plant, task, scale, settings),
-                                        settings,
-                                        work)
-                                .stream()
-                                .findFirst()
-                                .map(LiftQuestion::wouldTell)
-                        : Optional.empty();
-        Verdict verdict =
-                Checks.downgrade(
-                        new Verdict(
-                                judgement.outcome(),
-                                sentence(rig, task, judgement, run),
-                                wouldTell,
-                                judgement.downgrades()),
-                        evidence);
-        List<Remedy> remedies =
-                verdict.outcome() == Outcome.HOLDS || !settings.remedies()
-                        ? List.of()
-                        : new Remedies<>(rig, plant, judgement, judge, work)
-                                .find(Candidates.forEndurance(rig));
+        var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
+        Verdict verdict = inquiry.verdict(sentence(rig, task, judgement, run), evidence);
+        List<Remedy> remedies = inquiry.remedies(verdict, Candidates.forEndurance(rig));
         if (work.stopped()) {
             return Optional.empty();
         }
-        List<Finding> findings = new ArrayList<>(EnduranceFindings.of(rig, task, judgement, run));
-        if (verdict.outcome() != Outcome.HOLDS) {
-            findings.add(0, shortOfTime(rig, task, verdict, judgement, remedies));
-        }
-        findings.sort(Comparator.comparing(Finding::severity));
+        List<Finding> findings =
+                inquiry.findings(
+                        verdict,
+                        shortfall(task.demandS(rig) - judgement.nominal()),
+                        remedies,
+                        EnduranceFindings.of(rig, task, judgement, run));
         List<Section> sections = new ArrayList<>();
         sections.add(EnduranceTables.ends(rig, run, judgement));
         if (task instanceof Task.Hover) {
@@ -106,31 +81,12 @@ public final class EnduranceQuestion {
                 .orElseGet(() -> start.then("; no limit ends it before the task does"));
     }
 
-    private static Finding shortOfTime(
-            Rig rig,
-            Task task,
-            Verdict verdict,
-            EnduranceJudgement judgement,
-            List<Remedy> remedies) {
-        boolean missed = verdict.outcome() == Outcome.DOES_NOT_HOLD;
-        return new Finding(
-                Severity.STOPS,
-                missed ? "hover-short" : "hover-undecided",
-                Optional.empty(),
-                Optional.of("demands/hover"),
-                missed
-                        ? Sentence.words("time in the air is short of what is asked by ")
-                                .then(Measure.TIME, task.demandS(rig) - judgement.nominal())
-                        : Sentence.words(
-                                "what was declared does not decide whether the time suffices"),
-                Optional.of(Value.of("time-in-the-air", judgement.nominal(), judgement.band())),
-                Optional.of(
-                        new Finding.Limit(
-                                Value.of("time-in-the-air-demand", task.demandS(rig)),
-                                LiftEvidence.origin(rig, "demands/hover"))),
-                missed
-                        ? "see the ends for what comes first"
-                        : String.join("; ", verdict.downgrades()),
-                remedies);
+    private static Inquiry.Shortfall shortfall(double shortS) {
+        return new Inquiry.Shortfall(
+                "hover",
+                Sentence.words("time in the air is short of what is asked by ")
+                        .then(Measure.TIME, shortS),
+                "what was declared does not decide whether the time suffices",
+                "see the ends for what comes first");
     }
 }

@@ -1,5 +1,6 @@
 package liftwright.review;
 
+import java.util.List;
 import liftwright.answer.Outcome;
 import liftwright.quantity.Band;
 
@@ -20,7 +21,10 @@ interface Judgement {
     /** Draws used. */
     int draws();
 
-    Sample sample();
+    /** Why the outcome is lesser than the numbers. */
+    List<String> downgrades();
+
+    Sample<?> sample();
 
     default boolean holds() {
         return outcome() == Outcome.HOLDS;

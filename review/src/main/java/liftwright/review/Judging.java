@@ -6,24 +6,33 @@ import liftwright.plant.Plant;
 import liftwright.rig.Rig;
 
 /**
- * How a question judges a rig: what a search for remedies needs of it.
+ * How a question judges a rig: a number against what is asked of it.
  *
  * @param <J> what it judges by
  */
 interface Judging<J extends Judgement> {
 
+    Settings settings();
+
     /** Least that is asked of the judged number. */
     double demand(Rig rig);
+
+    /** Where in the rig file that is asked. */
+    String demandAt();
 
     /** The judged number at the declared values; cheap. */
     double nominal(Plant plant);
 
+    /**
+     * The number over draws.
+     *
+     * @param widthScale factor on the doubt of each declared input
+     */
+    Sample<?> sample(Plant plant, double[] widthScale);
+
     /** The number with its band, against the demand; empty when stopped. */
     Optional<J> judge(Plant plant, Work work);
 
-    /** Field of the judged number. */
+    /** Field of the judged number; with {@code -demand} and {@code -gain} those of its kin. */
     String field();
-
-    /** Field of a difference of two. */
-    String gainField();
 }

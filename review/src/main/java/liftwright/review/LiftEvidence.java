@@ -44,10 +44,6 @@ final class LiftEvidence {
                 MeasuredEvidence.of(rig));
     }
 
-    static String originOfDemand(Rig rig) {
-        return origin(rig, "demands/thrust to weight");
-    }
-
     /** Where the value at a path comes from. */
     static String origin(Rig rig, String path) {
         return rig.defaults().stream()

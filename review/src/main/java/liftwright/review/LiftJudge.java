@@ -1,9 +1,7 @@
 package liftwright.review;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import liftwright.answer.Outcome;
@@ -15,52 +13,44 @@ import liftwright.plant.SteadyState;
 import liftwright.rig.Rig;
 
 /** Judges lift over weight against its demand ({@link Pursuit}), laws and solver included. */
-final class LiftJudge {
+record LiftJudge(Settings settings) implements Judging<LiftJudgement> {
 
-    private LiftJudge() {}
-
-    /** Lift over weight as remedies are judged by it. */
-    record Lift(Settings settings) implements Judging<LiftJudgement> {
-
-        @Override
-        public double demand(Rig rig) {
-            return rig.demands().thrustToWeight().si();
-        }
-
-        @Override
-        public double nominal(Plant plant) {
-            SteadyState state = plant.state();
-            double[] p = plant.parameters().nominal();
-            plant.solve(p, Effects.ALL, plant.workspace(), state);
-            return new CutOffs(plant.rig()).usableLiftN(state) / plant.weightN(p);
-        }
-
-        @Override
-        public Optional<LiftJudgement> judge(Plant plant, Work work) {
-            return LiftJudge.judge(plant, demand(plant.rig()), settings, work);
-        }
-
-        @Override
-        public String field() {
-            return "thrust-to-weight";
-        }
-
-        @Override
-        public String gainField() {
-            return "thrust-to-weight-gain";
-        }
+    @Override
+    public double demand(Rig rig) {
+        return rig.demands().thrustToWeight().si();
     }
 
-    /** Empty when the work was stopped: a stopped judgement is none. */
-    static Optional<LiftJudgement> judge(Plant plant, double demand, Settings settings, Work work) {
-        SteadyState nominal = plant.state();
+    @Override
+    public String demandAt() {
+        return "demands/thrust to weight";
+    }
+
+    @Override
+    public double nominal(Plant plant) {
+        return new CutOffs(plant.rig()).usableLiftN(atDeclared(plant))
+                / plant.weightN(plant.parameters().nominal());
+    }
+
+    private static SteadyState atDeclared(Plant plant) {
+        SteadyState state = plant.state();
+        plant.solve(plant.parameters().nominal(), Effects.ALL, plant.workspace(), state);
+        return state;
+    }
+
+    @Override
+    public LiftSample sample(Plant plant, double[] widthScale) {
+        return new LiftSample(plant, widthScale, settings);
+    }
+
+    @Override
+    public Optional<LiftJudgement> judge(Plant plant, Work work) {
+        SteadyState nominal = atDeclared(plant);
         double[] p = plant.parameters().nominal();
-        plant.solve(p, Effects.ALL, plant.workspace(), nominal);
         double weightN = plant.weightN(p);
         double liftN = new CutOffs(plant.rig()).usableLiftN(nominal);
 
-        LiftSample sample = LiftSample.of(plant, settings);
-        Optional<Pursuit> pursued = Pursuit.of(sample, demand, settings, work);
+        LiftSample sample = sample(plant, Sample.asDeclared(plant));
+        Optional<Pursuit> pursued = Pursuit.of(sample, demand(plant.rig()), settings, work);
         if (pursued.isEmpty()) {
             return Optional.empty();
         }
@@ -69,16 +59,10 @@ final class LiftJudge {
         int failed = sample.failed(draws);
         List<String> downgrades = downgrades(plant, p, nominal, failed, draws);
         boolean unsolved = failed > 0 || !nominal.converged() || !closes(nominal);
-        Outcome outcome =
-                unsolved
-                        ? Outcome.CANNOT_BE_TOLD
-                        : downgrades.isEmpty()
-                                ? byNumbers
-                                : byNumbers.downgradedTo(Outcome.CANNOT_BE_TOLD);
         return Optional.of(
                 new LiftJudgement(
                         byNumbers,
-                        outcome,
+                        Downgrades.applied(byNumbers, unsolved, downgrades),
                         liftN / weightN,
                         liftN,
                         weightN,
@@ -91,24 +75,18 @@ final class LiftJudge {
                         sample));
     }
 
+    @Override
+    public String field() {
+        return "thrust-to-weight";
+    }
+
     private static boolean closes(SteadyState state) {
         return state.closure() <= LiftChecks.POWER_CLOSURE;
     }
 
     private static List<String> downgrades(
             Plant plant, double[] p, SteadyState nominal, int failed, int draws) {
-        List<String> reasons = new ArrayList<>(FanClaims.impossible(plant.rig()));
-        if (!nominal.converged()) {
-            reasons.add("no operating point was found for the declared values");
-        }
-        if (failed > 0) {
-            reasons.add(
-                    String.format(
-                            Locale.ROOT,
-                            "no operating point was found in %d of %d draws",
-                            failed,
-                            draws));
-        }
+        List<String> reasons = Downgrades.of(plant.rig(), nominal.converged(), failed, draws);
         if (!closes(nominal)) {
             reasons.add("the power of the network does not close");
         }

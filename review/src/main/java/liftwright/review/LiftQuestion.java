@@ -1,18 +1,12 @@
 package liftwright.review;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import liftwright.answer.Checks;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
-import liftwright.answer.Finding.Severity;
-import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
-import liftwright.answer.Value;
 import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
 import liftwright.plant.Effects;
@@ -45,8 +39,8 @@ public final class LiftQuestion {
     public static Optional<LiftAnswer> ask(
             Rig rig, String rigDigest, Settings settings, Work work) {
         Plant plant = Plant.assemble(rig);
-        double demand = rig.demands().thrustToWeight().si();
-        Optional<LiftJudgement> judged = LiftJudge.judge(plant, demand, settings, work);
+        LiftJudge judge = new LiftJudge(settings);
+        Optional<LiftJudgement> judged = judge.judge(plant, work);
         if (judged.isEmpty()) {
             return Optional.empty();
         }
@@ -63,39 +57,18 @@ public final class LiftQuestion {
                         judgement,
                         LiftChecks.of(state, waterfall, judgement));
 
-        Optional<Verdict.WouldTell> wouldTell =
-                judgement.byNumbers() == Outcome.CANNOT_BE_TOLD
-                        ? DoubtRanking.rank(
-                                        plant,
-                                        scale -> new LiftSample(plant, scale, settings),
-                                        settings,
-                                        work)
-                                .stream()
-                                .findFirst()
-                                .map(LiftQuestion::wouldTell)
-                        : Optional.empty();
-        Verdict verdict =
-                Checks.downgrade(
-                        new Verdict(
-                                judgement.outcome(),
-                                sentence(rig, judgement, demand),
-                                wouldTell,
-                                judgement.downgrades()),
-                        evidence);
-        List<Remedy> remedies =
-                verdict.outcome() == Outcome.HOLDS || !settings.remedies()
-                        ? List.of()
-                        : new Remedies<>(rig, plant, judgement, new LiftJudge.Lift(settings), work)
-                                .find(Candidates.forLift(rig));
+        var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
+        Verdict verdict = inquiry.verdict(sentence(rig, judgement, judge.demand(rig)), evidence);
+        List<Remedy> remedies = inquiry.remedies(verdict, Candidates.forLift(rig));
         if (work.stopped()) {
             return Optional.empty();
         }
-
-        List<Finding> findings = new ArrayList<>(LiftFindings.of(rig, plant, state));
-        if (verdict.outcome() != Outcome.HOLDS) {
-            findings.add(0, shortOfLift(rig, verdict, judgement, demand, remedies));
-        }
-        findings.sort(Comparator.comparing(Finding::severity));
+        List<Finding> findings =
+                inquiry.findings(
+                        verdict,
+                        shortfall(judgement, judge.demand(rig)),
+                        remedies,
+                        LiftFindings.of(rig, plant, state));
         return Optional.of(
                 new LiftAnswer(
                         verdict,
@@ -121,46 +94,14 @@ public final class LiftQuestion {
                 .then(" charge, full throttle, cold motors");
     }
 
-    static Verdict.WouldTell wouldTell(DoubtRanking.Ranked ranked) {
-        return new Verdict.WouldTell(
-                ranked.input().at().toString(),
-                Sentence.words(
-                                "measure "
-                                        + ranked.input().label()
-                                        + ": half its doubt would narrow the band to ")
-                        .then(Measure.PERCENT, ranked.bandShare())
-                        .then(" of its width"),
-                ranked.bandShare());
-    }
-
-    private static Finding shortOfLift(
-            Rig rig,
-            Verdict verdict,
-            LiftJudgement judgement,
-            double demand,
-            List<Remedy> remedies) {
-        boolean missed = verdict.outcome() == Outcome.DOES_NOT_HOLD;
-        return new Finding(
-                Severity.STOPS,
-                missed ? "lift-short" : "lift-undecided",
-                Optional.empty(),
-                Optional.of("demands/thrust to weight"),
-                missed
-                        ? Sentence.words("lift is short of what is asked by ")
-                                .then(
-                                        Measure.THRUST,
-                                        demand * judgement.nominalWeightN()
-                                                - judgement.nominalLiftN())
-                        : Sentence.words(
-                                "what was declared does not decide whether the lift suffices"),
-                Optional.of(Value.of("thrust-to-weight", judgement.nominal(), judgement.ratio())),
-                Optional.of(
-                        new Finding.Limit(
-                                Value.of("thrust-to-weight-demand", demand),
-                                LiftEvidence.originOfDemand(rig))),
-                missed
-                        ? "see the waterfall for what takes the rated thrust"
-                        : String.join("; ", verdict.downgrades()),
-                remedies);
+    private static Inquiry.Shortfall shortfall(LiftJudgement judgement, double demand) {
+        return new Inquiry.Shortfall(
+                "lift",
+                Sentence.words("lift is short of what is asked by ")
+                        .then(
+                                Measure.THRUST,
+                                demand * judgement.nominalWeightN() - judgement.nominalLiftN()),
+                "what was declared does not decide whether the lift suffices",
+                "see the waterfall for what takes the rated thrust");
     }
 }

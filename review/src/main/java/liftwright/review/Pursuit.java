@@ -20,7 +20,7 @@ record Pursuit(Outcome outcome, int draws) {
     private static final double CLOSE = 2.0;
 
     /** Empty when the work was stopped. */
-    static Optional<Pursuit> of(Sample sample, double demand, Settings settings, Work work) {
+    static Optional<Pursuit> of(Sample<?> sample, double demand, Settings settings, Work work) {
         int draws = settings.firstDraws();
         while (true) {
             if (!sample.extendTo(draws, work)) {

@@ -144,7 +144,7 @@ final class Remedies<J extends Judgement> {
         int common = Math.min(after.draws(), before.draws());
         Value difference =
                 Value.of(
-                        judging.gainField(),
+                        judging.field() + "-gain",
                         after.nominal() - before.nominal(),
                         Bands.ofDifference(
                                 after.sample().values(common), before.sample().values(common)));

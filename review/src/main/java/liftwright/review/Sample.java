@@ -1,24 +1,88 @@
 package liftwright.review;
 
+import java.util.Arrays;
+import liftwright.numerics.Draws;
 import liftwright.numerics.Work;
+import liftwright.plant.Plant;
 
 /**
  * A judged number over the draws of a rig's declared doubt. Draws are nested: the first 256 of a
  * sample of 16,384 are a sample of 256, and the same for every rig that shares the inputs, which is
  * what remedies are judged on.
+ *
+ * @param <S> what one thread computes a draw in
  */
-interface Sample {
+abstract class Sample<S> {
+
+    final Plant plant;
+    final Settings settings;
+    final double[] widthScale;
+    private boolean[] solved = new boolean[0];
+    private int count;
+
+    /**
+     * @param widthScale factor on the doubt of each declared input, in the order of the parameter
+     *     table's inputs
+     */
+    Sample(Plant plant, double[] widthScale, Settings settings) {
+        this.plant = plant;
+        this.settings = settings;
+        this.widthScale = widthScale.clone();
+    }
+
+    /** Every doubt as it was declared. */
+    static double[] asDeclared(Plant plant) {
+        double[] ones = new double[plant.parameters().inputs().size()];
+        Arrays.fill(ones, 1);
+        return ones;
+    }
+
+    abstract S scratch();
+
+    /** Makes room for so many draws, those made so far kept. */
+    abstract void reserve(int target);
+
+    /**
+     * Computes one draw.
+     *
+     * @return whether it has an operating point; one that has none counts as nothing, and is
+     *     counted
+     */
+    abstract boolean solve(S scratch, int draw);
+
+    /** The judged number in the first {@code draws} draws, in their order. */
+    abstract double[] values(int draws);
 
     /**
      * Makes the sample {@code target} draws long.
      *
      * @return false when stopped before that; the draws complete by then are kept
      */
-    boolean extendTo(int target, Work work);
-
-    /** The judged number in the first {@code draws} draws, in their order. */
-    double[] values(int draws);
+    final boolean extendTo(int target, Work work) {
+        if (target <= count) {
+            return true;
+        }
+        reserve(target);
+        solved = Arrays.copyOf(solved, target);
+        count =
+                Draws.forEach(
+                        work,
+                        settings.threads(),
+                        count,
+                        target,
+                        this::scratch,
+                        (scratch, draw) -> {
+                            solved[draw] = solve(scratch, draw);
+                        });
+        return count >= target;
+    }
 
     /** How many of the first {@code draws} draws have no operating point. */
-    int failed(int draws);
+    final int failed(int draws) {
+        int failed = 0;
+        for (int i = 0; i < draws; i++) {
+            failed += solved[i] ? 0 : 1;
+        }
+        return failed;
+    }
 }

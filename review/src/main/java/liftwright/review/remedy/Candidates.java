@@ -17,7 +17,7 @@ public final class Candidates {
         all.addAll(MassOff.of(rig));
         all.addAll(OpenGrille.of(rig));
         all.addAll(LessCant.of(rig));
-        all.addAll(MoreCells.of(rig));
+        all.addAll(MoreCells.IN_SERIES.of(rig));
         all.addAll(MoreFans.of(rig));
         return all;
     }
@@ -29,8 +29,8 @@ public final class Candidates {
         all.addAll(MassOff.of(rig));
         all.addAll(OpenGrille.of(rig));
         all.addAll(LessCant.of(rig));
-        all.addAll(MoreStrings.of(rig));
-        all.addAll(MoreCells.of(rig));
+        all.addAll(MoreCells.SIDE_BY_SIDE.of(rig));
+        all.addAll(MoreCells.IN_SERIES.of(rig));
         return all;
     }
 }

@@ -11,14 +11,21 @@ import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 
-/** More cells in series in every pack; their mass comes with them. */
-final class MoreCells {
+/**
+ * More cells in every pack; their mass comes with them.
+ *
+ * @param most steps
+ * @param one what a step adds
+ * @param where it goes
+ * @param inSeries whether a step adds a cell to each string, or a string to each pack
+ */
+record MoreCells(int most, String one, String where, boolean inSeries) {
 
-    private static final int MOST = 8;
+    static final MoreCells IN_SERIES = new MoreCells(8, "cell", " in series", true);
+    static final MoreCells SIDE_BY_SIDE =
+            new MoreCells(4, "string", " of cells side by side", false);
 
-    private MoreCells() {}
-
-    static List<Candidate> of(Rig rig) {
+    List<Candidate> of(Rig rig) {
         Map<RigPath, Pack> groups = new LinkedHashMap<>();
         rig.packs().forEach(pack -> groups.putIfAbsent(pack.declaredAt(), pack));
         if (groups.isEmpty()) {
@@ -26,42 +33,41 @@ final class MoreCells {
         }
         return List.of(
                 new Candidate(
-                        MOST,
+                        most,
                         steps ->
                                 Sentence.words(
                                         String.format(
                                                 Locale.ROOT,
-                                                "%d more %s in series in every pack",
+                                                "%d more %s%s%s in every pack",
                                                 steps,
-                                                steps == 1 ? "cell" : "cells")),
-                        Sentence.words("one cell"),
+                                                one,
+                                                steps == 1 ? "" : "s",
+                                                where)),
+                        Sentence.words("one " + one),
                         steps -> changes(rig, groups, steps)));
     }
 
-    private static List<Change> changes(Rig rig, Map<RigPath, Pack> groups, int steps) {
+    private List<Change> changes(Rig rig, Map<RigPath, Pack> groups, int steps) {
         List<Change> changes = new ArrayList<>();
         groups.forEach(
                 (at, pack) -> {
-                    int series = pack.series() + steps;
-                    changes.add(new Change.Set(at.child("series"), Integer.toString(series)));
+                    int now = inSeries ? pack.series() : pack.parallel();
+                    int cells = steps * (inSeries ? pack.parallel() : pack.series());
+                    changes.add(
+                            new Change.Set(
+                                    at.child(inSeries ? "series" : "parallel"),
+                                    Integer.toString(now + steps)));
                     // A weighed pack grows by its new cells; a computed one does so by itself.
+                    RigPath massAt = at.child("mass");
                     pack.mass()
-                            .ifPresent(
+                            .map(
                                     mass ->
-                                            changes.add(
-                                                    new Change.Set(
-                                                            at.child("mass"),
-                                                            Written.like(
-                                                                    rig,
-                                                                    at.child("mass"),
-                                                                    mass,
-                                                                    mass.si()
-                                                                            + steps
-                                                                                    * pack
-                                                                                            .parallel()
-                                                                                    * pack.cell()
-                                                                                            .mass()
-                                                                                            .si()))));
+                                            Written.like(
+                                                    rig,
+                                                    massAt,
+                                                    mass,
+                                                    mass.si() + cells * pack.cell().mass().si()))
+                            .ifPresent(mass -> changes.add(new Change.Set(massAt, mass)));
                 });
         return changes;
     }
