@@ -107,7 +107,11 @@ final class MeasuredEvidence {
         long fitted = fit.judged().stream().filter(test -> !test.heldOut()).count();
         say(
                 part,
-                Sentence.words("found from " + fitted + " tests; scatter of one row ")
+                Sentence.words(
+                                "found from "
+                                        + fitted
+                                        + (fitted == 1 ? " test" : " tests")
+                                        + "; scatter of one row ")
                         .then(Measure.VOLTAGE, fit.scatterV()));
         for (CellFit.Judged test : fit.judged()) {
             if (test.heldOut()) {

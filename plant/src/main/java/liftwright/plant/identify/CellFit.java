@@ -3,6 +3,7 @@ package liftwright.plant.identify;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import liftwright.numerics.LeastSquaresFit;
 import liftwright.plant.identify.CellRun.Warming;
 import liftwright.rig.CellType;
@@ -86,7 +87,6 @@ public final class CellFit {
         int n = named.size() + extra;
         covariance = new double[n * n];
         List<Value> found = new ArrayList<>();
-        double[] prior = fitter.unknowns.priorDeviations();
         for (int i = 0; i < named.size(); i++) {
             for (int j = 0; j < named.size(); j++) {
                 covariance[i * n + j] =
@@ -97,7 +97,7 @@ public final class CellFit {
                             named.get(i),
                             fit.value(i),
                             Math.sqrt(covariance[i * n + i]),
-                            fit.deviation(i) > 0.7 * prior[i]));
+                            fitter.unknowns.isAssumed(i, fit)));
         }
         if (capacityMeasured) {
             int last = n - 1;
@@ -179,15 +179,17 @@ public final class CellFit {
             if (fitter.runs.stream().anyMatch(run -> !run.rows.warmed)) {
                 notes.add("a test without temperatures is taken at 25 °C throughout");
             }
-            values.stream()
-                    .filter(Value::assumed)
-                    .forEach(
-                            value ->
-                                    notes.add(
-                                            "the tests hardly tell the "
-                                                    + value.unknown().words()
-                                                    + ": it stays what cells usually have, with"
-                                                    + " a wide doubt"));
+            String hardly =
+                    values.stream()
+                            .filter(Value::assumed)
+                            .map(value -> value.unknown().words())
+                            .collect(Collectors.joining(", "));
+            if (!hardly.isEmpty()) {
+                notes.add(
+                        "what the tests hardly tell stays what cells usually have, with a wide"
+                                + " doubt: "
+                                + hardly);
+            }
         }
     }
 

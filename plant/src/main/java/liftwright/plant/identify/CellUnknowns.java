@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import liftwright.numerics.LeastSquares;
+import liftwright.numerics.LeastSquaresFit;
 import liftwright.physics.LinearTable;
 import liftwright.rig.CellType;
 
@@ -12,9 +13,10 @@ import liftwright.rig.CellType;
  * CellUnknown}, then the growth of resistance at knots of charge, then the rest voltage at knots.
  *
  * <p>Growth over charge and the slow resistances are tied weakly to what cells do (common practice:
- * growth changes by no more than some 70 % from knot to knot; one slow part settles within some ten
- * seconds and one within minutes, each of about the size of R0, within a factor of 2.7). Tests that
- * tell more overrule it.
+ * growth changes by no more than a factor of two from knot to knot; one slow part settles within
+ * some ten seconds and one within minutes, each within a factor of 2.7; they are 0.3 and 0.5 of R0,
+ * within a factor of 1.6: all one standard deviation). Tests that tell more overrule it. The ties
+ * are of ratios, so that a total that is well told stays so however little its parts are.
  */
 final class CellUnknowns {
 
@@ -29,8 +31,16 @@ final class CellUnknowns {
     /** Standard deviation of ln growth from knot to knot. */
     private static final double SHAPE_STEP = 0.7;
 
+    /** Standard deviation of the ln of a slow resistance over R0. */
+    private static final double RATIO_STEP = 0.5;
+
+    private static final double FAST_SHARE = 0.3;
+    private static final double SLOW_SHARE = 0.5;
     private static final double FAST_S = 10;
     private static final double SLOW_S = 200;
+
+    /** Standard deviation of the ln of a time. */
+    private static final double TIME_STEP = 1;
 
     final List<CellUnknown> named = new ArrayList<>();
     private final CellGiven given;
@@ -133,9 +143,9 @@ final class CellUnknowns {
                         case CAPACITY -> capacityAs;
                         case RESISTANCE -> ohm;
                         case TEMPERATURE -> given.temperatureCoefficient().si();
-                        case FAST_RESISTANCE -> 0.3 * ohm;
+                        case FAST_RESISTANCE -> FAST_SHARE * ohm;
                         case FAST_TIME -> FAST_S;
-                        case SLOW_RESISTANCE -> 0.5 * ohm;
+                        case SLOW_RESISTANCE -> SLOW_SHARE * ohm;
                         case SLOW_TIME -> SLOW_S;
                     };
         }
@@ -149,44 +159,60 @@ final class CellUnknowns {
 
     /** Adds what is known of every cell before any test. */
     void priors(LeastSquares problem, double[] start) {
-        double[] deviation = priorDeviations();
         for (int k = 0; k < named.size(); k++) {
-            if (Double.isFinite(deviation[k])) {
-                boolean positive = named.get(k).positive();
-                problem.prior(k, positive ? Math.log(start[k]) : start[k], deviation[k]);
+            switch (named.get(k)) {
+                case CAPACITY, RESISTANCE, FAST_RESISTANCE, SLOW_RESISTANCE -> {}
+                case TEMPERATURE -> problem.prior(k, start[k], temperatureDeviationK());
+                case FAST_TIME, SLOW_TIME -> problem.prior(k, Math.log(start[k]), TIME_STEP);
             }
         }
     }
 
-    /**
-     * Standard deviation of each named unknown before any test; without bound where nothing is
-     * known.
-     */
-    double[] priorDeviations() {
-        return named.stream()
-                .mapToDouble(
-                        unknown ->
-                                switch (unknown) {
-                                    case CAPACITY, RESISTANCE -> Double.POSITIVE_INFINITY;
-                                    case TEMPERATURE ->
-                                            Math.max(
-                                                    1,
-                                                    CellGiven.deviation(
-                                                            given.temperatureCoefficient()));
-                                    case FAST_RESISTANCE, FAST_TIME, SLOW_RESISTANCE, SLOW_TIME ->
-                                            1;
-                                })
-                .toArray();
+    private double temperatureDeviationK() {
+        return Math.max(1, CellGiven.deviation(given.temperatureCoefficient()));
     }
 
-    /** Rows that tie the growth of one knot to the next. */
+    /** Whether the tests narrowed by less than a third what every cell is taken to have. */
+    boolean isAssumed(int index, LeastSquaresFit fit) {
+        double told =
+                switch (named.get(index)) {
+                    case CAPACITY, RESISTANCE -> 0;
+                    case TEMPERATURE -> fit.deviation(index) / temperatureDeviationK();
+                    case FAST_TIME, SLOW_TIME -> fit.deviation(index) / TIME_STEP;
+                    case FAST_RESISTANCE, SLOW_RESISTANCE -> {
+                        int atOnce = named.indexOf(CellUnknown.RESISTANCE);
+                        yield Math.sqrt(
+                                        fit.covariance(index, index)
+                                                + fit.covariance(atOnce, atOnce)
+                                                - 2 * fit.covariance(index, atOnce))
+                                / RATIO_STEP;
+                    }
+                };
+        return told > 0.7;
+    }
+
+    /** Rows that tie the growth of one knot to the next, and the slow resistances to R0. */
     int ties() {
-        return shape ? SHAPE_KNOTS.size() - 1 : 0;
+        return (shape ? SHAPE_KNOTS.size() - 1 : 0) + (isSettlingSought() ? 2 : 0);
+    }
+
+    private boolean isSettlingSought() {
+        return named.contains(CellUnknown.FAST_RESISTANCE);
     }
 
     void ties(double[] x, double[] rows, int at) {
-        for (int k = 0; k < ties(); k++) {
-            rows[at + k] = Math.log(growth(x, k + 1) / growth(x, k)) / SHAPE_STEP;
+        int next = at;
+        if (shape) {
+            for (int k = 1; k < SHAPE_KNOTS.size(); k++) {
+                rows[next++] = Math.log(growth(x, k) / growth(x, k - 1)) / SHAPE_STEP;
+            }
+        }
+        if (isSettlingSought()) {
+            double atOnce = x[named.indexOf(CellUnknown.RESISTANCE)];
+            double fast = x[named.indexOf(CellUnknown.FAST_RESISTANCE)];
+            double slow = x[named.indexOf(CellUnknown.SLOW_RESISTANCE)];
+            rows[next++] = Math.log(fast / atOnce / FAST_SHARE) / RATIO_STEP;
+            rows[next] = Math.log(slow / atOnce / SLOW_SHARE) / RATIO_STEP;
         }
     }
 

@@ -50,7 +50,8 @@ final class FittedCell {
                             unknown.positive()));
         }
         if (!members.isEmpty()) {
-            int first = table.joint(at, "tests of cell " + type.name(), members, fit.covariance());
+            int first =
+                    table.joint(at, "discharges of cell " + type.name(), members, fit.covariance());
             for (int k = 0; k < members.size(); k++) {
                 found.places.put(fit.values().get(k).unknown(), first + k);
             }
