@@ -108,6 +108,54 @@ public final class FastEffects {
         return windingA * Math.sqrt(duty * (1 - duty));
     }
 
+    /**
+     * Ripple at the capacitors, peak to peak: charge balance I d (1 − d)/(f C). The leads carry d I
+     * without ripple, the switches take I for the share d of each period.
+     *
+     * @param windingA I, A
+     * @param duty d, 0 to 1
+     * @param frequencyHz f of the pulse width modulation, Hz
+     * @return V; a series resistance R of the capacitors adds I R at most
+     */
+    public static double rippleV(
+            double windingA, double duty, double frequencyHz, double capacitanceF) {
+        return windingA * duty * (1 - duty) / (frequencyHz * capacitanceF);
+    }
+
+    /**
+     * Voltage of capacitors that take all energy a rotor gives when it is slowed: √(V² + J (Ω₀² −
+     * Ω₁²)/C). An upper bound: drag and the winding take some of it.
+     *
+     * @param startV V before, V
+     * @param inertiaKgm2 J, kg·m²
+     * @param fromRadps Ω₀, rad/s
+     * @param toRadps Ω₁ ≤ Ω₀, rad/s
+     * @return V
+     */
+    public static double brakePeakV(
+            double startV,
+            double inertiaKgm2,
+            double fromRadps,
+            double toRadps,
+            double capacitanceF) {
+        double given = inertiaKgm2 * (fromRadps * fromRadps - toRadps * toRadps);
+        return Math.sqrt(startV * startV + given / capacitanceF);
+    }
+
+    /**
+     * Share of a rotor's energy that lifts capacitors from one voltage to another: C (V₁² − V₀²)/(J
+     * Ω²); 0 where V₁ ≤ V₀.
+     */
+    public static double brakeShare(
+            double startV,
+            double endV,
+            double inertiaKgm2,
+            double speedRadps,
+            double capacitanceF) {
+        double taken = capacitanceF * Math.max(0, endV * endV - startV * startV);
+        return taken / (inertiaKgm2 * speedRadps * speedRadps);
+    }
+
     /** Prospective fault current E/R, A. */
     public static double prospectiveA(double sourceV, double loopOhm) {
         return sourceV / loopOhm;

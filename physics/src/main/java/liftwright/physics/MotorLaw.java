@@ -150,6 +150,21 @@ public final class MotorLaw {
     }
 
     /**
+     * Time in which a coasting rotor falls from one speed to another under J dΩ/dt = −κ Ω²: J/κ
+     * (1/Ω₁ − 1/Ω₀). Iron and bearings left out: a real rotor is sooner there.
+     *
+     * @param inertiaKgm2 J, kg·m²
+     * @param torqueNms2 κ &gt; 0, N·m·s²/rad²
+     * @param fromRadps Ω₀ ≥ Ω₁, rad/s
+     * @param toRadps Ω₁ &gt; 0, rad/s
+     * @return s
+     */
+    public static double coastTimeS(
+            double inertiaKgm2, double torqueNms2, double fromRadps, double toRadps) {
+        return inertiaKgm2 / torqueNms2 * (1 / toRadps - 1 / fromRadps);
+    }
+
+    /**
      * K_v of a warm motor, K_v20 / (1 − 0.0011 ΔT): weaker magnets make it faster and hungrier
      * (neodymium, common practice, 20 °C to 120 °C).
      */

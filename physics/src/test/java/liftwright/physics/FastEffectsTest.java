@@ -45,6 +45,78 @@ class FastEffectsTest {
         return 4e-7 * (Math.log(distanceOverRadius) + 0.25);
     }
 
+    /** Referee: charge in and out of the capacitor, pulse by pulse, in 20,000 steps a period. */
+    @Test
+    void rippleIsTheChargeThatComesAndGoes() {
+        Seeded.check(
+                100,
+                random -> {
+                    double winding = random.nextDouble(1, 300);
+                    double duty = random.nextDouble(0, 1);
+                    double hertz = random.nextDouble(8e3, 100e3);
+                    double farad = random.nextDouble(1e-4, 5e-3);
+                    int steps = 20_000;
+                    double step = 1 / hertz / steps;
+                    double volt = 0;
+                    double high = 0;
+                    double low = 0;
+                    double square = 0;
+                    for (int k = 0; k < steps; k++) {
+                        double taken = k < duty * steps ? winding : 0;
+                        double into = duty * winding - taken;
+                        square += into * into / steps;
+                        volt += into * step / farad;
+                        high = Math.max(high, volt);
+                        low = Math.min(low, volt);
+                    }
+                    double coarse = 2 * winding / steps;
+                    assertThat(FastEffects.rippleV(winding, duty, hertz, farad))
+                            .isCloseTo(high - low, within(coarse / hertz / farad));
+                    assertThat(FastEffects.rippleA(winding, duty))
+                            .isCloseTo(Math.sqrt(square), within(winding * 0.02));
+                });
+        assertThat(FastEffects.rippleV(100, 0.5, 24e3, 940e-6))
+                .as("the worst duty is a half")
+                .isGreaterThan(FastEffects.rippleV(100, 0.49, 24e3, 940e-6))
+                .isGreaterThan(FastEffects.rippleV(100, 0.51, 24e3, 940e-6));
+    }
+
+    /** Referee: a rotor slowed by a torque whose power goes into a capacitor, run in time. */
+    @Test
+    void brakingGivesTheRotorsEnergyToTheCapacitors() {
+        Seeded.check(
+                100,
+                random -> {
+                    double inertia = random.nextDouble(2e-5, 5e-3);
+                    double from = random.nextDouble(300, 3000);
+                    double farad = random.nextDouble(1e-4, 1e-2);
+                    double start = random.nextDouble(12, 100);
+                    double drag = random.nextInt(2) * random.nextDouble(1e-8, 1e-6);
+                    double brakeNm = random.nextDouble(0.5, 5);
+                    double step = inertia * from / brakeNm / 20_000;
+                    double speed = from;
+                    double volt = start;
+                    double end = from * random.nextDouble(0.05, 0.9);
+                    while (speed > end) {
+                        double middle =
+                                speed - (brakeNm + drag * speed * speed) / inertia * step / 2;
+                        double power = brakeNm * middle;
+                        speed -= (brakeNm + drag * middle * middle) / inertia * step;
+                        volt += power * step / (farad * (volt + power * step / farad / volt / 2));
+                    }
+                    double bound = FastEffects.brakePeakV(start, inertia, from, speed, farad);
+                    if (drag == 0) {
+                        assertThat(bound).isCloseTo(volt, withPercentage(0.02));
+                        double share = FastEffects.brakeShare(start, volt, inertia, from, farad);
+                        assertThat(share)
+                                .isCloseTo(1 - speed * speed / from / from, withPercentage(0.1));
+                    } else {
+                        assertThat(volt).isLessThan(bound);
+                    }
+                });
+        assertThat(FastEffects.brakeShare(60, 50, 1e-4, 2000, 1e-3)).isZero();
+    }
+
     /** Referee: the circuit run in time with fixed steps of order four. */
     @Test
     void peaksAgreeWithARunInTime() {

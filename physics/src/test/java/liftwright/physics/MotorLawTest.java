@@ -51,6 +51,21 @@ class MotorLawTest {
                 .isCloseTo(efficiency, withPercentage(1e-3));
     }
 
+    /** Referee: the fall of speed in 200,000 small steps. */
+    @ParameterizedTest
+    @CsvSource({"1.2e-4, 2.3e-7, 2400", "3e-3, 2e-5, 800"})
+    void coastingRotor(double inertia, double kappa, double from) {
+        double to = from * Math.sqrt(0.1); // a tenth of the thrust
+        double seconds = MotorLaw.coastTimeS(inertia, kappa, from, to);
+        int steps = 200_000;
+        double speed = from;
+        for (int k = 0; k < steps; k++) {
+            double middle = speed - kappa * speed * speed / inertia * seconds / steps / 2;
+            speed -= kappa * middle * middle / inertia * seconds / steps;
+        }
+        assertThat(speed).isCloseTo(to, withPercentage(1e-4));
+    }
+
     /** Best efficiency, no-load speed, stall current of the same motors. */
     @ParameterizedTest
     @CsvSource({

@@ -188,7 +188,7 @@ public final class RandomRigs {
                         Optional.of(value(0.005, 0.03)),
                         Optional.of(value(noLoad, noLoad)),
                         OptionalInt.of(5)),
-                new FanType.Rotor(Optional.of(RigSketch.si(3200))),
+                new FanType.Rotor(Optional.of(RigSketch.si(3200)), Optional.empty()),
                 new FanType.Controller(
                         value(0.001, 0.004),
                         chance(0.4)
@@ -201,7 +201,8 @@ public final class RandomRigs {
                         Optional.of(RigSketch.si(30)),
                         value(0, 8),
                         value(0, 0.15),
-                        value(0.05, 0.2)),
+                        value(0.05, 0.2),
+                        FanType.Switching.UNKNOWN),
                 Optional.empty(),
                 RigSketch.si(0.1),
                 chance(0.5) ? RigSketch.si(1) : value(1, 1),

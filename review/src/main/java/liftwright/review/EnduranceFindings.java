@@ -27,6 +27,7 @@ final class EnduranceFindings {
         run.end().ifPresent(end -> findings.add(firstEnd(rig, end)));
         continuousCurrent(rig, run).ifPresent(findings::add);
         circulating(rig).ifPresent(findings::add);
+        RippleFinding.of(rig).ifPresent(findings::add);
         findings.add(byHand(task, judgement, run));
         return findings;
     }

@@ -59,6 +59,7 @@ final class LiftFindings {
         currentLimited(rig, judged).ifPresent(findings::add);
         findings.addAll(FanClaims.findings(rig));
         findings.addAll(FastFindings.of(plant));
+        findings.addAll(SpoolFindings.of(plant));
         HotMotors.finding(plant).ifPresent(findings::add);
         return findings;
     }

@@ -176,8 +176,35 @@ public record FanType(
 
     /**
      * @param topSpeed declared maximum, rad/s
+     * @param inertia of all that turns about the shaft, kg·m²
      */
-    public record Rotor(Optional<Quantity> topSpeed) {}
+    public record Rotor(Optional<Quantity> topSpeed, Optional<Quantity> inertia) {}
+
+    /** What a controller does at a lower duty or after a stop. */
+    public enum Braking {
+        COAST,
+        /** Shorts the winding: the energy of the rotor heats it. */
+        SHORT,
+        /** Synchronous rectification: the energy of the rotor goes back to the supply. */
+        FREEWHEEL
+    }
+
+    /**
+     * How a controller switches.
+     *
+     * @param braking empty where it is not declared
+     * @param frequency of its pulse width modulation, Hz
+     * @param capacitorResistance in series with its capacitance, Ω
+     */
+    public record Switching(
+            Optional<Braking> braking,
+            Optional<Quantity> frequency,
+            Optional<Quantity> capacitorResistance) {
+
+        /** Nothing is declared. */
+        public static final Switching UNKNOWN =
+                new Switching(Optional.empty(), Optional.empty(), Optional.empty());
+    }
 
     /**
      * @param onResistance of the conducting switches, Ω
@@ -191,6 +218,7 @@ public record FanType(
      * @param fixedPower drawn at any throttle, W
      * @param switchingLoss k_sw of I_b = d I + k_sw I (1 − d), 1
      * @param mass kg
+     * @param switching how it switches
      */
     public record Controller(
             Quantity onResistance,
@@ -202,5 +230,6 @@ public record FanType(
             Optional<Quantity> cutOff,
             Quantity fixedPower,
             Quantity switchingLoss,
-            Quantity mass) {}
+            Quantity mass,
+            Switching switching) {}
 }

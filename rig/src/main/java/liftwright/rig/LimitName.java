@@ -16,6 +16,8 @@ public enum LimitName {
     JOINT_CURRENT_SHARE("joint current share", 0.70, Dimension.NONE, "common practice"),
     FUSE_OVER_CURRENT("fuse over current", 1.25, Dimension.NONE, "common practice"),
     FUSE_BREAKING_SHARE("fuse breaking share", 1.2, Dimension.NONE, "common practice"),
+    RIPPLE_SHARE("ripple share", 0.05, Dimension.NONE, "common practice"),
+    KILL_TIME("kill time", 0.5, new Dimension(0, 0, 1, 0, 0, 0), "common practice"),
     CELL_UNDER_LOAD(
             "cell under load",
             3.3,

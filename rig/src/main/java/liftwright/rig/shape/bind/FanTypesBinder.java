@@ -67,7 +67,8 @@ final class FanTypesBinder {
                 performance(fields, bench),
                 motor(fields, isFound(fields, bench)),
                 new FanType.Rotor(
-                        Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.TOP_SPEED)),
+                        Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.TOP_SPEED),
+                        Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.INERTIA)),
                 controller(Ledger.section(fields, FanTypeKeys.CONTROLLER)),
                 fields.get(FanTypeKeys.INTAKE).map(intake -> intake(ledger, intake)),
                 ledger.computed(
@@ -188,7 +189,11 @@ final class FanTypesBinder {
                 fields.get(ControllerKeys.CUT_OFF),
                 ledger.value(fields, ControllerKeys.FIXED_POWER),
                 ledger.value(fields, ControllerKeys.SWITCHING_LOSS),
-                ledger.value(fields, ControllerKeys.MASS));
+                ledger.value(fields, ControllerKeys.MASS),
+                new FanType.Switching(
+                        fields.get(ControllerKeys.BRAKING),
+                        fields.get(ControllerKeys.SWITCHING_FREQUENCY),
+                        fields.get(ControllerKeys.CAPACITOR_RESISTANCE)));
     }
 
     static Intake intake(Ledger ledger, Fields fields) {

@@ -7,6 +7,7 @@ import static liftwright.rig.shape.kind.Key.required;
 
 import java.util.List;
 import liftwright.quantity.Quantity;
+import liftwright.rig.FanType;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Key;
@@ -93,24 +94,29 @@ public final class ControllerKeys {
                     "Of the controller with its leads; 0 g if it is in the fan's mass.",
                     "0.12 kg");
 
-    public static final Key<String> BRAKING =
-            later(
+    public static final Key<FanType.Braking> BRAKING =
+            open(
                     "braking",
-                    Word.of("coast", "short", "freewheel"),
+                    Word.of(FanType.Braking.values(), ' '),
                     "What it does at a lower duty or after a stop: nothing, shorts the winding, or sends energy back.",
-                    "coast");
+                    "coast",
+                    "what braking does to its input cannot be told");
     public static final Key<Quantity> SWITCHING_FREQUENCY =
-            later(
-                    "switching frequency",
-                    Amount.positive(Measure.FREQUENCY),
-                    "Of its pulse width modulation.",
-                    "24 kHz");
+            open(
+                            "switching frequency",
+                            Amount.positive(Measure.FREQUENCY),
+                            "Of its pulse width modulation.",
+                            "24 kHz",
+                            "ripple at its input is not judged")
+                    .readBy(Key.Question.ENDURANCE);
     public static final Key<Quantity> CAPACITOR_RESISTANCE =
-            later(
-                    "capacitor resistance",
-                    Amount.notNegative(Measure.RESISTANCE),
-                    "Series resistance of that capacitor.",
-                    "10 mΩ");
+            open(
+                            "capacitor resistance",
+                            Amount.notNegative(Measure.RESISTANCE),
+                            "Series resistance of that capacitor.",
+                            "10 mΩ",
+                            "it adds no ripple")
+                    .readBy(Key.Question.ENDURANCE);
     public static final Key<Quantity> DELAY =
             later("delay", Amount.notNegative(Measure.TIME), "From command to torque.", "4 ms");
     public static final Key<Quantity> SLEW =

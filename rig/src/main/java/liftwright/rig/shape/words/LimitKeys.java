@@ -68,12 +68,6 @@ public final class LimitKeys {
                     Amount.share(),
                     "Share of an arm's strength that holding may take.",
                     "30 %");
-    public static final Key<Quantity> KILL_TIME =
-            later(
-                    "kill time",
-                    Amount.positive(Measure.TIME),
-                    "From the press to less than a tenth of the thrust.",
-                    "0.5 s");
     public static final Key<Quantity> PHASE_MARGIN =
             later(
                     "phase margin",
@@ -120,10 +114,7 @@ public final class LimitKeys {
     private static Map<LimitName, Key<Quantity>> named() {
         var keys = new java.util.EnumMap<LimitName, Key<Quantity>>(LimitName.class);
         for (LimitName name : LimitName.values()) {
-            Measure measure =
-                    name.dimension().equals(Measure.VOLTAGE.dimension())
-                            ? Measure.VOLTAGE
-                            : Measure.RATIO;
+            Measure measure = measure(name);
             String value = measure.show(name.defaultSi());
             keys.put(
                     name,
@@ -136,6 +127,15 @@ public final class LimitKeys {
                             value));
         }
         return java.util.Collections.unmodifiableMap(keys);
+    }
+
+    private static Measure measure(LimitName name) {
+        for (Measure measure : List.of(Measure.VOLTAGE, Measure.TIME)) {
+            if (name.dimension().equals(measure.dimension())) {
+                return measure;
+            }
+        }
+        return Measure.RATIO;
     }
 
     private static Section section() {
@@ -155,7 +155,6 @@ public final class LimitKeys {
                         YAW_RESERVE,
                         LIFT_ONE_LOST,
                         ARM_LOAD,
-                        KILL_TIME,
                         PHASE_MARGIN,
                         WIND,
                         GUST,

@@ -21,11 +21,12 @@ public final class RotorKeys {
                     "30000 rpm",
                     "the rotor's own maximum is not judged");
     public static final Key<Quantity> INERTIA =
-            later(
+            open(
                     "inertia",
                     Amount.positive(Measure.INERTIA),
                     "Of rotor and bell about the shaft.",
-                    "120 kg·mm² ± 15 %");
+                    "120 kg·mm² ± 15 %",
+                    "how long thrust lasts after a stop cannot be told");
     public static final Key<Quantity> MASS =
             later("mass", Amount.positive(Measure.MASS), "Of what turns.", "150 g");
     public static final Key<Integer> BLADES =
