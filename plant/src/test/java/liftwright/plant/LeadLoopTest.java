@@ -70,6 +70,37 @@ class LeadLoopTest {
         assertThat(cut.getFirst().currentA()).isCloseTo(3 * state.packA(1), within(1e-6));
     }
 
+    /** Every ampere out of a pack, and the power behind it, is in one circuit of the cut. */
+    @Test
+    void nothingIsLostOrCountedTwiceOnAnyWiring() {
+        int[] circuits = {0};
+        Seeded.check(
+                300,
+                random -> {
+                    Plant plant = Plant.assemble(RandomRigs.exact(random));
+                    double[] p = plant.parameters().nominal();
+                    SteadyState state = plant.state();
+                    plant.solve(p, Effects.ALL.withCharge(false), plant.workspace(), state);
+                    List<LeadLoop> loops = plant.cut(p, state);
+                    double ampere = 0;
+                    double watt = 0;
+                    double scale = 1;
+                    for (int pack = 0; pack < plant.rig().packs().size(); pack++) {
+                        ampere += state.packA(pack);
+                        watt += state.packA(pack) * state.packRestV(pack);
+                        scale += Math.abs(state.packA(pack));
+                    }
+                    assertThat(loops.stream().mapToDouble(LeadLoop::currentA).sum())
+                            .isCloseTo(ampere, within(1e-6 * scale));
+                    assertThat(loops.stream().mapToDouble(l -> l.currentA() * l.sourceV()).sum())
+                            .isCloseTo(watt, within(1e-4 * scale));
+                    List<Integer> fans = loops.stream().flatMap(l -> l.fans().stream()).toList();
+                    assertThat(fans).doesNotHaveDuplicates();
+                    circuits[0] += loops.size();
+                });
+        assertThat(circuits[0]).isPositive();
+    }
+
     /**
      * Referee: every branch with its own current and capacitor, the trunks' inductance between
      * them, integrated by an adaptive method of order 8 (Dormand–Prince 8(5,3)).

@@ -86,9 +86,9 @@ final class SpoolFindings {
         Optional<Double> constantS = timeConstantS(type, inertiaKgm2, kappa, speed);
         if (constantS.isPresent()) {
             sentence =
-                    sentence.then("; a small step of voltage takes ")
-                            .then(Measure.TIME, constantS.get())
-                            .then(" to two thirds");
+                    sentence.then(
+                                    "; after a small step of voltage its speed settles with a time constant of ")
+                            .then(Measure.TIME, constantS.get());
         }
         boolean late = time > limit;
         return new Finding(

@@ -3,10 +3,6 @@ package liftwright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -15,7 +11,6 @@ import liftwright.answer.Value;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
 import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
 import org.junit.jupiter.api.Test;
 
 /** When the peaks at the controllers' inputs are told, and how loudly. */
@@ -23,23 +18,8 @@ class FastFindingsTest {
 
     private static final String SANDPIPER = "sandpiper";
 
-    private static Rig rig(String example, String... replacements) {
-        try {
-            String text = Files.readString(Path.of("..", "examples", example, "rig.yaml"));
-            for (int k = 0; k < replacements.length; k += 2) {
-                assertThat(text).contains(replacements[k]);
-                text = text.replace(replacements[k], replacements[k + 1]);
-            }
-            return RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8))
-                    .rig()
-                    .orElseThrow();
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
-    }
-
     private static List<Finding> findings(String example, String... replacements) {
-        return FastFindings.of(Plant.assemble(rig(example, replacements)));
+        return FastFindings.of(Plant.assemble(ExampleRigs.edited(example, replacements)));
     }
 
     private static Finding only(List<Finding> findings) {
@@ -123,7 +103,7 @@ class FastFindingsTest {
         double[] peak = new double[2];
         for (int k = 0; k < 2; k++) {
             Rig rig =
-                    rig(
+                    ExampleRigs.edited(
                             SANDPIPER,
                             "capacitance: 2 mF",
                             "capacitance: " + pair[k] * 1e6 + " µF",
