@@ -2,11 +2,15 @@ package liftwright.rig.shape;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import liftwright.rig.FanType;
+import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
 import liftwright.rig.shape.kind.Either;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Kind;
@@ -31,7 +35,8 @@ class PublishedFormatTest {
         "v1-carrier, 4, 4, 8, 4",
         "v1-every-key, 24, 7, 24, 5",
         "v1-measured, 12, 4, 16, 3",
-        "v1-lots, 12, 4, 16, 3"
+        "v1-lots, 12, 4, 16, 3",
+        "v1-fast, 12, 4, 16, 3"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -42,9 +47,25 @@ class PublishedFormatTest {
     }
 
     @Test
+    void whatIsOverWithinASecondIsBound() {
+        Rig rig = Texts.rig(Good.resource("/format/v1-fast.yaml"));
+        FanType type = rig.fanTypes().getFirst();
+        FanType.Switching switching = type.controller().switching();
+        assertThat(switching.braking()).contains(FanType.Braking.FREEWHEEL);
+        assertThat(switching.frequency().orElseThrow().si()).isEqualTo(24_000);
+        assertThat(switching.capacitorResistance().orElseThrow().si()).isEqualTo(0.004);
+        assertThat(type.rotor().inertia().orElseThrow().si()).isCloseTo(110e-6, within(1e-12));
+        assertThat(rig.limits().si(LimitName.KILL_TIME)).isEqualTo(0.4);
+        assertThat(rig.limits().si(LimitName.RIPPLE_SHARE)).isEqualTo(0.04);
+        Wiring.PreCharge path = rig.wiring().preCharge().orElseThrow();
+        assertThat(path.resistance().si()).isEqualTo(50);
+        assertThat(path.time().orElseThrow().si()).isEqualTo(3);
+    }
+
+    @Test
     void savedFilesUseEveryKeyOfTheFormat() {
         var used = new TreeSet<String>();
-        for (String name : List.of("v1-every-key", "v1-measured", "v1-lots")) {
+        for (String name : List.of("v1-every-key", "v1-measured", "v1-lots", "v1-fast")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();
