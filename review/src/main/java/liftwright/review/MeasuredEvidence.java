@@ -105,19 +105,24 @@ final class MeasuredEvidence {
                                     band(value.low(), value.high())));
         }
         long fitted = fit.judged().stream().filter(test -> !test.heldOut()).count();
-        say(
-                part,
-                Sentence.words(
-                                "found from "
-                                        + fitted
-                                        + (fitted == 1 ? " test" : " tests")
-                                        + "; scatter of one row ")
-                        .then(Measure.VOLTAGE, fit.scatterV()));
+        if (fit.isFound()) {
+            say(
+                    part,
+                    Sentence.words(
+                                    "found from "
+                                            + fitted
+                                            + (fitted == 1 ? " test" : " tests")
+                                            + "; scatter of one row ")
+                            .then(Measure.VOLTAGE, fit.scatterV()));
+        }
         for (CellFit.Judged test : fit.judged()) {
-            if (test.heldOut()) {
+            if (test.heldOut() || !fit.isFound()) {
                 say(
                         part,
-                        Sentence.words(test.file() + ", held out: off by ")
+                        Sentence.words(
+                                        test.file()
+                                                + (test.heldOut() ? ", held out" : "")
+                                                + ": off by ")
                                 .then(Measure.VOLTAGE, test.rmsV())
                                 .then(" rms, measured above computed by ")
                                 .then(Measure.VOLTAGE, test.meanV())

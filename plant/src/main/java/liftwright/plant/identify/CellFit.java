@@ -68,6 +68,7 @@ public final class CellFit {
 
     private final List<Value> values;
     private final double[] covariance;
+    private final boolean found;
     private final CellModel cell;
     private final RunSpread spread;
     private final double scatterV;
@@ -75,7 +76,21 @@ public final class CellFit {
     private final List<Judged> judged;
     private final List<String> notes = new ArrayList<>();
 
+    /** Declared values beside tests. */
+    private CellFit(CellGiven given) {
+        found = false;
+        cell = new CellUnknowns(given, given.capacityAs().orElseThrow()).newCell();
+        spread = new RunSpread(0, 0, 0);
+        scatterV = 0;
+        warming = Optional.empty();
+        values = List.of();
+        covariance = new double[0];
+        judged = given.tests().runs().stream().map(this::judge).toList();
+        notes.add("everything is declared, so that the tests only judge it");
+    }
+
     private CellFit(CellFitter fitter, LeastSquaresFit fit) {
+        found = true;
         cell = fitter.cell;
         scatterV = fitter.scatterV;
         spread = RunSpread.of(fitter.runs, cell);
@@ -86,13 +101,13 @@ public final class CellFit {
         int extra = capacityMeasured ? 1 : 0;
         int n = named.size() + extra;
         covariance = new double[n * n];
-        List<Value> found = new ArrayList<>();
+        List<Value> all = new ArrayList<>();
         for (int i = 0; i < named.size(); i++) {
             for (int j = 0; j < named.size(); j++) {
                 covariance[i * n + j] =
                         fit.covariance(i, j) + spread.covariance(named.get(i), named.get(j));
             }
-            found.add(
+            all.add(
                     new Value(
                             named.get(i),
                             fit.value(i),
@@ -103,25 +118,22 @@ public final class CellFit {
             int last = n - 1;
             covariance[last * n + last] =
                     spread.covariance(CellUnknown.CAPACITY, CellUnknown.CAPACITY);
-            found.add(
+            all.add(
                     new Value(
                             CellUnknown.CAPACITY,
                             cell.capacityAs,
                             Math.sqrt(covariance[last * n + last]),
                             false));
         }
-        values = List.copyOf(found);
+        values = List.copyOf(all);
         judged = fitter.given.tests().runs().stream().map(this::judge).toList();
         remark(fitter);
     }
 
-    /**
-     * Finds what was not declared.
-     *
-     * @return empty for a cell without tests, or one of which everything was declared
-     * @throws NotToldException if the tests cannot tell it
-     */
-    static CellFit of(String name, CellGiven given) {
+    private static CellFit of(String name, CellGiven given) {
+        if (!given.isAnythingSought()) {
+            return new CellFit(given);
+        }
         try {
             CellFitter fitter = new CellFitter(given);
             LeastSquaresFit fit = fitter.fit();
@@ -145,7 +157,7 @@ public final class CellFit {
     /**
      * Finds what was not declared; made once for the same tests. Safe from any thread.
      *
-     * @return empty for a cell without tests, or one of which everything was declared
+     * @return empty for a cell without tests
      * @throws NotToldException if the tests cannot tell it
      */
     public static Optional<CellFit> of(CellType type) {
@@ -191,6 +203,11 @@ public final class CellFit {
                                 + hardly);
             }
         }
+    }
+
+    /** Whether anything was found; else everything was declared, and the tests only judge. */
+    public boolean isFound() {
+        return found;
     }
 
     /** What was found, in the order of the covariance. */

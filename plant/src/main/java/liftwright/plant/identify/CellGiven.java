@@ -30,26 +30,25 @@ record CellGiven(
         Optional<CellType.Curve> openCircuit,
         double openCircuitDoubtV) {
 
-    /** Empty for a cell without tests, and for one of which everything was declared. */
+    /** Empty for a cell without tests. */
     static Optional<CellGiven> of(CellType cell) {
-        boolean all =
-                cell.capacity().isPresent()
-                        && cell.resistance().isPresent()
-                        && cell.openCircuit().isPresent();
-        return all
-                ? Optional.empty()
-                : cell.measured()
-                        .map(
-                                tests ->
-                                        new CellGiven(
-                                                tests,
-                                                cell.capacity().map(Quantity::si),
-                                                cell.resistance().map(Quantity::si),
-                                                cell.settling(),
-                                                cell.resistanceOverCharge(),
-                                                cell.temperatureCoefficient(),
-                                                cell.openCircuit(),
-                                                deviation(cell.openCircuitDoubt())));
+        return cell.measured()
+                .map(
+                        tests ->
+                                new CellGiven(
+                                        tests,
+                                        cell.capacity().map(Quantity::si),
+                                        cell.resistance().map(Quantity::si),
+                                        cell.settling(),
+                                        cell.resistanceOverCharge(),
+                                        cell.temperatureCoefficient(),
+                                        cell.openCircuit(),
+                                        deviation(cell.openCircuitDoubt())));
+    }
+
+    /** Whether the tests have something to tell; else they only judge what was declared. */
+    boolean isAnythingSought() {
+        return capacityAs.isEmpty() || resistanceOhm.isEmpty() || openCircuit.isEmpty();
     }
 
     /** Standard deviation of a declared doubt; of a rectangle its half-width over √3. */

@@ -31,7 +31,7 @@ final class FittedCell {
      * @throws liftwright.plant.identify.NotToldException if the tests cannot tell the rest
      */
     static Optional<FittedCell> of(CellType type, ParameterRows table) {
-        return CellFit.of(type).map(fit -> declare(type, fit, table));
+        return CellFit.of(type).filter(CellFit::isFound).map(fit -> declare(type, fit, table));
     }
 
     private static FittedCell declare(CellType type, CellFit fit, ParameterRows table) {

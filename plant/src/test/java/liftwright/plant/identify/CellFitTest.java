@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
+import liftwright.quantity.Dimensions;
+import liftwright.quantity.Quantity;
 import liftwright.rig.CellType;
 import liftwright.rig.table.CellTest;
 import liftwright.rig.table.CellTests;
@@ -241,6 +243,40 @@ class CellFitTest {
                         .isCloseTo(truth.openV(true_), within(0.012));
             }
         }
+    }
+
+    /** Where everything is declared, tests judge it: a resistance twice the true one shows. */
+    @Test
+    void declaredValuesAreJudged() {
+        Truth truth = new Truth(18_000, 0.02, 1e-9, 8, 1e-9, 200, 0, 3.2);
+        Noise none = () -> 0;
+        var runs = List.of(new CellTests.Run(truth.discharge("2C", 10, 1, 1700, none), 1, false));
+        CellType tests = CellData.type("declared", Optional.of(truth.curve()), runs);
+        CellFit right = CellFit.of(declared(tests, 18_000, 0.02)).orElseThrow();
+        assertThat(right.isFound()).isFalse();
+        assertThat(right.values()).isEmpty();
+        assertThat(right.judged().getFirst().rmsV()).isLessThan(0.001);
+        CellFit wrong = CellFit.of(declared(tests, 18_000, 0.04)).orElseThrow();
+        // 10 A through 20 mΩ too many.
+        assertThat(wrong.judged().getFirst().meanV()).isCloseTo(0.2, within(0.005));
+    }
+
+    private static CellType declared(CellType of, double capacityAs, double ohm) {
+        return new CellType(
+                of.name(),
+                of.chemistry(),
+                Optional.of(Quantity.exact(capacityAs, Dimensions.CHARGE)),
+                Optional.of(Quantity.exact(ohm, Dimensions.RESISTANCE)),
+                of.settling(),
+                of.resistanceOverCharge(),
+                of.ageing(),
+                of.temperatureCoefficient(),
+                of.mass(),
+                of.openCircuit(),
+                of.openCircuitDoubt(),
+                of.continuousCurrent(),
+                of.peakCurrent(),
+                of.measured());
     }
 
     /** What tests cannot tell is said in words that name the cell. */
