@@ -13,7 +13,7 @@ public final class AnswerSchema {
     public static final String VERSION = "1.0";
 
     /** The questions that have a schema. */
-    public static final List<String> QUESTIONS = List.of("lift", "endurance", "stand");
+    public static final List<String> QUESTIONS = List.of("lift", "endurance", "balance", "stand");
 
     private AnswerSchema() {}
 

@@ -37,6 +37,7 @@ public final class Fields {
         Stream.of(
                         LiftFields.ROWS,
                         EnduranceFields.ROWS,
+                        BalanceFields.ROWS,
                         SupplyFields.ROWS,
                         StandFields.ROWS,
                         NameFields.ROWS)

@@ -12,6 +12,7 @@ import liftwright.quantity.Quantity;
 import liftwright.quantity.QuantityParser;
 import liftwright.quantity.Reading;
 import liftwright.report.ProblemReport;
+import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
@@ -31,6 +32,7 @@ final class Asking {
 
     static final String LIFT = "lift";
     static final String ENDURANCE = "endurance";
+    static final String BALANCE = "balance";
 
     private final Options options;
     private final Surroundings around;
@@ -90,6 +92,7 @@ final class Asking {
             case LIFT -> LiftQuestion.ask(rig, source.digest(), settings, work);
             case ENDURANCE ->
                     EnduranceQuestion.ask(rig, source.digest(), task(rig), settings, work);
+            case BALANCE -> BalanceQuestion.ask(rig, source.digest(), settings, work);
             default -> throw new IllegalStateException("no question " + question);
         };
     }

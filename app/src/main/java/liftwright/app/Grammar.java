@@ -36,7 +36,7 @@ final class Grammar {
     static final String REVIEW = "review";
 
     /** The questions that {@code review} asks when none is named. */
-    static final List<String> QUESTIONS = List.of(Asking.LIFT, Asking.ENDURANCE);
+    static final List<String> QUESTIONS = List.of(Asking.LIFT, Asking.ENDURANCE, Asking.BALANCE);
 
     private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
 
@@ -47,7 +47,8 @@ final class Grammar {
         spec.usageMessage()
                 .description(
                         "Computes from a rig file of an electric multi-fan lift rig whether it"
-                                + " lifts, how long it flies and what would mend it. A calculation, not a"
+                                + " lifts, how long it flies, which way it turns and what would mend it."
+                                + " A calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")
                 .footer(

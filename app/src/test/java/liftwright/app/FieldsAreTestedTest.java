@@ -48,6 +48,7 @@ class FieldsAreTestedTest {
             for (String room :
                     List.of(
                             "quantity",
+                            "numerics",
                             "physics",
                             "rig",
                             "answer",

@@ -39,7 +39,7 @@ class PagesTest {
                 default -> throw new AssertionError("who runs " + command);
             }
         }
-        assertThat(outputs).hasSize(6);
+        assertThat(outputs).hasSize(7);
         assertThat(outputs.getFirst()).startsWith("not met: lift over weight");
     }
 

@@ -11,6 +11,7 @@ import liftwright.plant.supply.Network;
 import liftwright.plant.supply.PackBank;
 import liftwright.plant.supply.Wires;
 import liftwright.plant.thrust.FanBank;
+import liftwright.plant.thrust.Swirls;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
@@ -31,6 +32,7 @@ final class Assembler {
     final Pose pose;
     final ThrustLines lines;
     final MassLedger ledger;
+    final Swirls swirls;
 
     /**
      * @param opened names of the contactors that stand open
@@ -45,6 +47,7 @@ final class Assembler {
         pose = Pose.declare(rig, rows);
         lines = ThrustLines.declare(rig, pose, rows);
         ledger = MassLedger.declare(rig, pose, rows);
+        swirls = Swirls.declare(rig, rows);
         table = rows.table();
         network = Network.of(packNodes(rig), fanNodes(rig), wires, open(rig, opened));
     }

@@ -10,8 +10,15 @@ import liftwright.quantity.Quantity;
  * @param body which table of segment proportions applies
  * @param left the left arm's joint angles
  * @param right the right arm's joint angles
+ * @param armSteadiness how far each joint of a held arm wanders, k = 2, rad
  */
-public record Wearer(Quantity mass, Quantity stature, Body body, Arm left, Arm right) {
+public record Wearer(
+        Quantity mass, Quantity stature, Body body, Arm left, Arm right, Quantity armSteadiness) {
+
+    /** A wearer whose arms do not wander. */
+    public Wearer(Quantity mass, Quantity stature, Body body, Arm left, Arm right) {
+        this(mass, stature, body, left, right, Quantity.exact(0, left.elbowFlexion().dimension()));
+    }
 
     public enum Body {
         FEMALE,

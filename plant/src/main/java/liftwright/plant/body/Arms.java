@@ -4,7 +4,9 @@ import liftwright.physics.BodySegment;
 import liftwright.physics.LimbAngles;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
+import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
+import liftwright.quantity.Tolerance;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
@@ -14,15 +16,37 @@ import liftwright.rig.Wearer;
 /** The wearer's arms: joint angles and lengths from the parameter vector. */
 final class Arms {
 
-    /** Numbers of the vector that turn one arm. */
-    private record Joints(int flexion, int abduction, int rotation, int elbow) {}
+    /** Angles of both arms: flexion, abduction, rotation and elbow flexion, left then right. */
+    private static final int ANGLES = 8;
+
+    private static final String[] NAMES = {
+        "left shoulder flexion",
+        "left shoulder abduction",
+        "left shoulder rotation",
+        "left elbow flexion",
+        "right shoulder flexion",
+        "right shoulder abduction",
+        "right shoulder rotation",
+        "right elbow flexion"
+    };
+
+    /**
+     * Numbers of the vector that turn one arm.
+     *
+     * @param wander the first of the four by which it wanders from them
+     */
+    private record Joints(int flexion, int abduction, int rotation, int elbow, int wander) {}
 
     private final Joints left;
     private final Joints right;
     private final int stature;
     private final BodySegment.Reference body;
 
-    private Arms(Joints left, Joints right, int stature, BodySegment.Reference body) {
+    /** What the wandering of held arms counts: 0, or 1 after {@link #hold}. */
+    private final int counts;
+
+    private Arms(Joints left, Joints right, int stature, int counts, BodySegment.Reference body) {
+        this.counts = counts;
         this.left = left;
         this.right = right;
         this.stature = stature;
@@ -37,11 +61,51 @@ final class Arms {
                         "stature of the wearer",
                         wearer.stature(),
                         Range.POSITIVE);
+        int left = wander(0, wearer, table);
+        int right = wander(ANGLES / 2, wearer, table);
+        int counts =
+                table.row(
+                        RigPath.of("wearer", "arm steadiness", "counts"),
+                        "whether held arms wander",
+                        Quantity.exact(0, Dimension.NONE),
+                        Range.ANY);
         return new Arms(
-                joints("left", wearer.left(), keys, table),
-                joints("right", wearer.right(), keys, table),
+                joints("left", wearer.left(), left, keys, table),
+                joints("right", wearer.right(), right, keys, table),
                 stature,
+                counts,
                 reference(wearer.body()));
+    }
+
+    /** Rows of the wandering of one arm; each joint has its own. */
+    private static int wander(int first, Wearer wearer, ParameterRows table) {
+        double wide = wearer.armSteadiness().si();
+        Quantity none =
+                new Quantity(
+                        0,
+                        wearer.armSteadiness().dimension(),
+                        new Tolerance(wide, wide, Tolerance.Form.NORMAL, Tolerance.Scope.EACH));
+        int row = 0;
+        for (int k = first; k < first + ANGLES / 2; k++) {
+            int own =
+                    table.row(
+                            RigPath.of("wearer", "arm steadiness"),
+                            "how far a held arm wanders",
+                            new PartId(NAMES[k]),
+                            none,
+                            Range.ANY);
+            row = k == first ? own : row;
+        }
+        return row;
+    }
+
+    /** Lets held arms wander in this vector, and turns them besides. */
+    void hold(double[] p, double[] turnRad) {
+        p[counts] = 1;
+        for (int k = 0; k < ANGLES / 2; k++) {
+            p[left.wander + k] += turnRad[k];
+            p[right.wander + k] += turnRad[ANGLES / 2 + k];
+        }
     }
 
     static BodySegment.Reference reference(Wearer.Body body) {
@@ -52,12 +116,13 @@ final class Arms {
     }
 
     private static Joints joints(
-            String side, Wearer.Arm arm, DeclaredKeys keys, ParameterRows table) {
+            String side, Wearer.Arm arm, int wander, DeclaredKeys keys, ParameterRows table) {
         return new Joints(
                 angle(side, "shoulder", "flexion", arm.shoulderFlexion(), keys, table),
                 angle(side, "shoulder", "abduction", arm.shoulderAbduction(), keys, table),
                 angle(side, "shoulder", "rotation", arm.shoulderRotation(), keys, table),
-                angle(side, "elbow", "flexion", arm.elbowFlexion(), keys, table));
+                angle(side, "elbow", "flexion", arm.elbowFlexion(), keys, table),
+                wander);
     }
 
     /** An angle declared for both sides has one error for both. */
@@ -90,14 +155,28 @@ final class Arms {
     /** Turn of an upper arm into {@code frame}. */
     void upper(double[] p, double side, double[] frame) {
         Joints arm = of(side);
-        LimbAngles.upper(side, p[arm.flexion], p[arm.abduction], p[arm.rotation], frame, 0);
+        double wanders = p[counts];
+        LimbAngles.upper(
+                side,
+                p[arm.flexion] + wanders * p[arm.wander],
+                p[arm.abduction] + wanders * p[arm.wander + 1],
+                p[arm.rotation] + wanders * p[arm.wander + 2],
+                frame,
+                0);
     }
 
     /** Turn of a forearm into {@code frame}. */
     void lower(double[] p, double side, double[] frame) {
         Joints arm = of(side);
+        double wanders = p[counts];
         LimbAngles.lower(
-                side, p[arm.flexion], p[arm.abduction], p[arm.rotation], p[arm.elbow], frame, 0);
+                side,
+                p[arm.flexion] + wanders * p[arm.wander],
+                p[arm.abduction] + wanders * p[arm.wander + 1],
+                p[arm.rotation] + wanders * p[arm.wander + 2],
+                p[arm.elbow] + wanders * p[arm.wander + 3],
+                frame,
+                0);
     }
 
     /** Which table of proportions holds. */

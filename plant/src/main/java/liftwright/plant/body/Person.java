@@ -22,6 +22,8 @@ final class Person {
     /** Share of the foot's length that lies behind the ankle (from memory). */
     private static final double HEEL_SHARE = 0.25;
 
+    private static final String TRUNK = "trunk";
+
     private static final double[] UPRIGHT = {1, 0, 0, 0, 1, 0, 0, 0, 1};
 
     /** Of a foot, whose long axis points forward. */
@@ -48,13 +50,37 @@ final class Person {
         this.massKg = massKg;
     }
 
-    /** The segments at the values of {@code p}. */
-    static List<MassItem> posed(double[] p, double massKg, Arms arms) {
+    /**
+     * The segments at the values of {@code p}.
+     *
+     * @param yawFactor on the yaw inertia of the whole person about its own centre; what it adds is
+     *     laid into the trunk
+     */
+    static List<MassItem> posed(double[] p, double massKg, double yawFactor, Arms arms) {
         Person person = new Person(arms.body(), arms.statureM(p), massKg);
         person.trunkAndLegs();
         for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
             person.arm(p, arms, side);
         }
+        double yaw = MassProperties.of(person.segments).inertia().zz();
+        person.segments.replaceAll(
+                item ->
+                        item.name().equals(TRUNK)
+                                ? new MassItem(
+                                        item.kind(),
+                                        item.name(),
+                                        item.massKg(),
+                                        item.at(),
+                                        item.own()
+                                                .plus(
+                                                        new Inertia(
+                                                                0,
+                                                                0,
+                                                                (yawFactor - 1) * yaw,
+                                                                0,
+                                                                0,
+                                                                0)))
+                                : item);
         return person.segments;
     }
 
@@ -64,7 +90,7 @@ final class Person {
         double ankle = knee + lengthM(BodySegment.SHANK);
         double floor = ankle + ANKLE_HEIGHT * statureM;
         add(BodySegment.HEAD, "head", new Vec3(0, 0, floor - statureM), UPRIGHT);
-        add(BodySegment.TRUNK, "trunk", Vec3.ZERO, UPRIGHT);
+        add(BodySegment.TRUNK, TRUNK, Vec3.ZERO, UPRIGHT);
         for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
             String name = name(side);
             double y = side * BodySegment.HIP_HALF_SPACING * statureM;

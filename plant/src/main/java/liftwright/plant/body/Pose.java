@@ -132,6 +132,17 @@ public final class Pose {
         };
     }
 
+    /**
+     * Lets the wandering of held arms count in a vector, and turns the arms from where they are
+     * held.
+     *
+     * @param p changed: not a vector to share
+     * @param turnRad left flexion, abduction, rotation, elbow flexion, then right, rad
+     */
+    public void hold(double[] p, double[] turnRad) {
+        arms.ifPresent(own -> own.hold(p, turnRad));
+    }
+
     /** How many mounts there are. */
     public int mounts() {
         return rows.length;
@@ -205,27 +216,31 @@ public final class Pose {
     /** Where all mounts are and how they are turned at the values of {@code p}. Allocates. */
     Placed placed(double[] p) {
         double[] frames = new double[rows.length * FRAME];
+        double[] limbs = new double[rows.length * FRAME];
         double[] limb = new double[FRAME];
         frames(p, frames, limb);
         Vec3[] origins = new Vec3[rows.length];
         for (int k = 0; k < rows.length; k++) {
             Mount mount = rows[k].mount;
             limbFrame(p, mount.on(), limb);
+            System.arraycopy(limb, 0, limbs, k * FRAME, FRAME);
             double along = p[rows[k].along] * limbLengthM(p, mount.on());
             origins[k] =
                     start(p, mount.on())
                             .plus(turned(limb, 0, mount.at().plus(new Vec3(0, 0, along))));
         }
-        return new Placed(frames, origins);
+        return new Placed(frames, limbs, origins);
     }
 
     /** Mounts in place. */
     final class Placed {
         private final double[] frames;
+        private final double[] limbs;
         private final Vec3[] origins;
 
-        private Placed(double[] frames, Vec3[] origins) {
+        private Placed(double[] frames, double[] limbs, Vec3[] origins) {
             this.frames = frames;
+            this.limbs = limbs;
             this.origins = origins;
         }
 
@@ -237,6 +252,11 @@ public final class Pose {
         /** A direction given in a mount's axes, in rig axes. */
         Vec3 turned(Mount mount, Vec3 direction) {
             return Pose.turned(frames, FRAME * number(mount), direction);
+        }
+
+        /** A direction given in the axes of what a mount is on, in rig axes. */
+        Vec3 onLimb(Mount mount, Vec3 direction) {
+            return Pose.turned(limbs, FRAME * number(mount), direction);
         }
 
         /** Own inertia of an even box with its edges along a mount's axes: m (b² + c²)/12. */

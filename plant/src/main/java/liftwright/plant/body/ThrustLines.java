@@ -56,6 +56,15 @@ public final class ThrustLines {
         return lines;
     }
 
+    /** Direction of one fan's jet, leans included, in its mount's axes. */
+    Vec3 jet(double[] p, int fan) {
+        Vec3 jet = blows[fan];
+        for (int k = start[fan]; k < start[fan + 1]; k++) {
+            jet = jet.plus(towards[k].times(Math.tan(p[lean[k]])));
+        }
+        return jet.times(1 / jet.length());
+    }
+
     /**
      * Upward share of one fan's thrust, −1 to 1.
      *

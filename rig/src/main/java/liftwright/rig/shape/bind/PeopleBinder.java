@@ -80,7 +80,8 @@ final class PeopleBinder {
                             ledger.value(wearer, WearerKeys.STATURE),
                             ledger.value(wearer, WearerKeys.BODY),
                             arm(posture, PostureKeys.LEFT_SHOULDER, PostureKeys.LEFT_ELBOW),
-                            arm(posture, PostureKeys.RIGHT_SHOULDER, PostureKeys.RIGHT_ELBOW));
+                            arm(posture, PostureKeys.RIGHT_SHOULDER, PostureKeys.RIGHT_ELBOW),
+                            ledger.value(wearer, WearerKeys.STEADINESS));
                 });
     }
 

@@ -25,7 +25,7 @@ public record Key<T>(
     public enum Question {
         LIFT(true),
         ENDURANCE(true),
-        BALANCE(false),
+        BALANCE(true),
         FAILURES(false);
 
         private final boolean asked;

@@ -1,0 +1,249 @@
+package liftwright.answer;
+
+import java.util.List;
+import liftwright.quantity.Measure;
+
+/** Which way a rig turns, why, and what holds it. */
+final class BalanceFields {
+
+    private static final String REFEREE = "BalancingTest.theResidualIsThatOfTheReferee";
+    private static final String LEDGER = "BalancingTest.theSharesOfFansAndCausesSumToTheResidual";
+    private static final String MASS = "PosedPersonTest.wholeRigsAreTheirPoints";
+    private static final String RESERVE = "AllocationTest.reservesAreThoseOfTheVertexSearch";
+    private static final String INDEX = "ZonotopeTest.readsThePublishedIndexOfASixRotorVehicle";
+    private static final String VERDICT = "BalanceExamplesTest.theAnswerAgreesWithItself";
+    private static final String STATICS = "statics";
+
+    private static Field field(
+            String id, String label, Measure measure, String meaning, String formula, String test) {
+        return new Field(id, label, measure, meaning, formula, STATICS, test);
+    }
+
+    private static Field words(String id, String label, String meaning) {
+        return new Field(id, label, Measure.COUNT, meaning, "named", "the rig file", VERDICT);
+    }
+
+    static final List<Field> ROWS =
+            List.of(
+                    new Field(
+                            "arm-reach-left",
+                            "reach of the arms left",
+                            Measure.PERCENT,
+                            "What is left of the arms' reach once they cancel all three moments; −9900 % stands for that or worse.",
+                            "1 less the least share of 20° at every joint that cancels the moments, to first order",
+                            "least factor of a zonotope; the reach is from memory",
+                            "ZonotopeTest.theFactorIsThatOfALinearProgramme"),
+                    new Field(
+                            "arm-reach-left-gain",
+                            "gain in reach left",
+                            Measure.PERCENT,
+                            "Reach of the arms left with a change less that without it.",
+                            "difference on the same draws",
+                            "definition",
+                            VERDICT),
+                    new Field(
+                            "drift-left",
+                            "room left below drift",
+                            Measure.ANGULAR_ACCELERATION,
+                            "What is left of 0.1 rad/s² about the axis that turns fastest; −99 rad/s² stands for that or worse.",
+                            "0.1 rad/s² less the greatest angular acceleration",
+                            "definition; the limit is from memory",
+                            VERDICT),
+                    new Field(
+                            "drift-left-gain",
+                            "gain in room below drift",
+                            Measure.ANGULAR_ACCELERATION,
+                            "Room below drift with a change less that without it.",
+                            "difference on the same draws",
+                            "definition",
+                            VERDICT),
+                    new Field(
+                            "reserve-ratio",
+                            "reserve over what is asked",
+                            Measure.RATIO,
+                            "Least control reserve of the three axes and both ways, over what is asked of it; −99 stands for that or worse.",
+                            "least of reserve over 2, 2 and 0.3 rad/s² for roll, pitch and yaw",
+                            "linear programme; what is asked is from memory",
+                            RESERVE),
+                    new Field(
+                            "reserve-ratio-gain",
+                            "gain in reserve",
+                            Measure.RATIO,
+                            "Reserve over what is asked with a change less that without it.",
+                            "difference on the same draws",
+                            "definition",
+                            VERDICT),
+                    words(
+                            "axis",
+                            "axis",
+                            "Roll about forward, pitch about sideways, yaw about upright."),
+                    field(
+                            "turning-acceleration",
+                            "acceleration",
+                            Measure.ANGULAR_ACCELERATION,
+                            "Angular acceleration from rest with nothing done against it; positive rolls right side down, leans back, turns right. Below 0.000001 rad/s² it is rounding and shown as 0.",
+                            "inverse of the inertia tensor times the sum of all moments",
+                            "InertiaTensorTest.accelerationTimesInertiaIsTheMoment"),
+                    words("turns-towards", "it", "What the wearer sees."),
+                    words("turn-angle", "angle", "The angle whose time is told."),
+                    new Field(
+                            "turn-time",
+                            "after",
+                            Measure.TIME,
+                            "Time from rest to that angle; momentum drag damps yaw.",
+                            "root of M/c (t − I/c (1 − exp(−c t/I))) − angle, c = sum of mass flow times distance squared",
+                            "momentum theory",
+                            "TurningTest.theTimeLeadsBackToTheAngle"),
+                    words(
+                            "turning-cause",
+                            "cause",
+                            "Why it turns, in the order in which causes are added."),
+                    field(
+                            "roll-moment",
+                            "roll",
+                            Measure.MOMENT,
+                            "Share in the moment about the forward axis; positive lowers the right side. Below 10 nm times the weight it is rounding and shown as 0.",
+                            "moment with this cause added less that before",
+                            LEDGER),
+                    field(
+                            "pitch-moment",
+                            "pitch",
+                            Measure.MOMENT,
+                            "Share in the moment about the sideways axis; positive leans back.",
+                            "moment with this cause added less that before",
+                            LEDGER),
+                    field(
+                            "yaw-moment",
+                            "yaw",
+                            Measure.MOMENT,
+                            "Share in the moment about the upright axis; positive turns to the right.",
+                            "moment with this cause added less that before",
+                            LEDGER),
+                    field(
+                            "swirl-moment",
+                            "of it swirl",
+                            Measure.MOMENT,
+                            "What the swirl of one fan's jet adds about the upright axis.",
+                            "share of swirl times torque at the shaft, against the spin",
+                            REFEREE),
+                    field(
+                            "fan-thrust-at-lift-off",
+                            "thrust",
+                            Measure.THRUST,
+                            "Installed thrust along the fan's axis when lift is weight.",
+                            "root of lift less weight over the throttle, solved with the network",
+                            REFEREE),
+                    field(
+                            "centre-forward",
+                            "forward",
+                            Measure.SMALL_LENGTH,
+                            "Centre of mass in front of the rig's origin (between the shoulders, or that of the frame).",
+                            "sum of mass times place over mass",
+                            MASS),
+                    field(
+                            "centre-right",
+                            "right",
+                            Measure.SMALL_LENGTH,
+                            "Centre of mass to the right of the origin.",
+                            "sum of mass times place over mass",
+                            MASS),
+                    field(
+                            "centre-up",
+                            "up",
+                            Measure.SMALL_LENGTH,
+                            "Centre of mass above the origin.",
+                            "sum of mass times place over mass",
+                            MASS),
+                    field(
+                            "roll-inertia",
+                            "roll inertia",
+                            Measure.INERTIA,
+                            "Moment of inertia about the forward axis through the centre of mass.",
+                            "own inertia of every part and mass times distance squared; the person after de Leva 1996",
+                            MASS),
+                    field(
+                            "pitch-inertia",
+                            "pitch inertia",
+                            Measure.INERTIA,
+                            "The same about the sideways axis.",
+                            "as roll inertia",
+                            MASS),
+                    field(
+                            "yaw-inertia",
+                            "yaw inertia",
+                            Measure.INERTIA,
+                            "The same about the upright axis.",
+                            "as roll inertia",
+                            MASS),
+                    words("joint", "joint", "A joint of an arm and the angle turned there."),
+                    field(
+                            "joint-turn",
+                            "turn",
+                            Measure.ANGLE,
+                            "How far to turn it from where it is held.",
+                            "least sum of squares of all turns that leaves no moment, thrusts held",
+                            "BalanceExamplesTest.theArmAnglesCancelTheMoment"),
+                    field(
+                            "reserve-positive",
+                            "right down, back, right",
+                            Measure.ANGULAR_ACCELERATION,
+                            "Greatest angular acceleration one way with the other moments zero and lift at weight.",
+                            "linear programme over the fans' shares, over inertia",
+                            RESERVE),
+                    field(
+                            "reserve-negative",
+                            "left down, forward, left",
+                            Measure.ANGULAR_ACCELERATION,
+                            "The same the other way; below zero no trim holds weight there.",
+                            "linear programme over the fans' shares, over inertia",
+                            RESERVE),
+                    field(
+                            "reserve-asked",
+                            "asked",
+                            Measure.ANGULAR_ACCELERATION,
+                            "Reserve that is asked; from memory.",
+                            "2 rad/s² for roll and pitch, 0.3 rad/s² for yaw",
+                            VERDICT),
+                    words(
+                            "yaw-trim",
+                            "trim",
+                            "Whether the moment about the upright axis must be zero."),
+                    field(
+                            "trim-lift",
+                            "lift",
+                            Measure.THRUST,
+                            "Most lift without roll and pitch moment.",
+                            "linear programme over the fans' shares",
+                            "AllocationTest.theSixLiftWithAllTheyHave"),
+                    field(
+                            "trim-lift-to-weight",
+                            "lift over weight",
+                            Measure.RATIO,
+                            "That lift over weight.",
+                            "lift of the trim / weight",
+                            "AllocationTest.theSixLiftWithAllTheyHave"),
+                    field(
+                            "trim-yaw",
+                            "turns with",
+                            Measure.ANGULAR_ACCELERATION,
+                            "Angular acceleration about the upright axis that this trim leaves.",
+                            "yaw moment of the trim over inertia",
+                            "AllocationTest.freeYawLiftsMoreAndTellsTheTurn"),
+                    new Field(
+                            "authority-index",
+                            "authority index",
+                            Measure.THRUST,
+                            "Distance of hover from the edge of all lifts and moments the fans can give, moments divided by the arm beside it; below zero only a bound.",
+                            "least over the facets of reach along the normal less distance along it",
+                            "Du, Quan, Yang and Cai, J. Guid. Control Dyn. 38(5), 2015",
+                            INDEX),
+                    field(
+                            "authority-arm",
+                            "with moments over",
+                            Measure.LENGTH,
+                            "Arm by which moments are made forces in the authority index.",
+                            "root mean square distance of the fans from the upright axis",
+                            INDEX));
+
+    private BalanceFields() {}
+}

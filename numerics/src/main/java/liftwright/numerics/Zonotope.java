@@ -1,0 +1,151 @@
+package liftwright.numerics;
+
+/**
+ * The set {Σ t_i g_i : |t_i| ≤ 1} of some generators g_i in a space of few dimensions: what limbs
+ * or fans within their ranges can do, about its middle. Its facets lie along d − 1 generators each;
+ * all of them are looked at, which suits d ≤ 4 and some dozens of generators.
+ *
+ * <p>Source: Du, Quan, Yang and Cai, J. Guid. Control Dyn. 38(5), 2015, 978–984, for the distance.
+ */
+public final class Zonotope {
+
+    /** Normals shorter than this, against the generators that make them, are none. */
+    private static final double FLAT = 1e-10;
+
+    private final int dimension;
+    private final double[][] generators;
+    private double best;
+
+    private Zonotope(int dimension, double[][] generators) {
+        this.dimension = dimension;
+        this.generators = generators;
+    }
+
+    /**
+     * Least factor λ by which the set must grow to hold a point; infinite where it does not fill
+     * the space.
+     *
+     * @param generators in: one array of {@code point.length} numbers each, of like size
+     * @param point in
+     */
+    public static double factorToHold(double[][] generators, double[] point) {
+        Zonotope set = new Zonotope(point.length, generators);
+        set.best = Double.NEGATIVE_INFINITY;
+        set.facets(
+                (normal, reach) -> {
+                    double along = Math.abs(dot(normal, point));
+                    double share =
+                            reach > FLAT
+                                    ? along / reach
+                                    : along > FLAT ? Double.POSITIVE_INFINITY : 0;
+                    set.best = Math.max(set.best, share);
+                });
+        return set.best == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : set.best;
+    }
+
+    /**
+     * Signed distance of a point from the boundary: above 0 inside. Outside it is a bound: the
+     * greatest distance by which the point misses a facet's plane, with a minus.
+     */
+    public static double depth(double[][] generators, double[] point) {
+        Zonotope set = new Zonotope(point.length, generators);
+        set.best = Double.POSITIVE_INFINITY;
+        set.facets(
+                (normal, reach) ->
+                        set.best = Math.min(set.best, reach - Math.abs(dot(normal, point))));
+        return set.best == Double.POSITIVE_INFINITY ? 0 : set.best;
+    }
+
+    private interface Facet {
+        void seen(double[] unitNormal, double reach);
+    }
+
+    private void facets(Facet facet) {
+        choose(new int[dimension - 1], 0, 0, facet);
+    }
+
+    private void choose(int[] chosen, int next, int from, Facet facet) {
+        if (next == chosen.length) {
+            double[] normal = new double[dimension];
+            if (normal(chosen, normal)) {
+                double reach = 0;
+                for (double[] generator : generators) {
+                    reach += Math.abs(dot(normal, generator));
+                }
+                facet.seen(normal, reach);
+            }
+            return;
+        }
+        for (int k = from; k < generators.length; k++) {
+            chosen[next] = k;
+            choose(chosen, next + 1, k + 1, facet);
+        }
+    }
+
+    /** Unit vector across all the chosen, by cofactors; false where they do not fix one. */
+    private boolean normal(int[] chosen, double[] out) {
+        double size = 1;
+        for (int k : chosen) {
+            size *= Math.sqrt(dot(generators[k], generators[k]));
+        }
+        double squares = 0;
+        for (int axis = 0; axis < dimension; axis++) {
+            double[][] minor = new double[chosen.length][chosen.length];
+            for (int row = 0; row < chosen.length; row++) {
+                for (int col = 0, at = 0; col < dimension; col++) {
+                    if (col != axis) {
+                        minor[row][at++] = generators[chosen[row]][col];
+                    }
+                }
+            }
+            out[axis] = (axis % 2 == 0 ? 1 : -1) * determinant(minor);
+            squares += out[axis] * out[axis];
+        }
+        double length = Math.sqrt(squares);
+        if (!(length > FLAT * size)) {
+            return false;
+        }
+        for (int axis = 0; axis < dimension; axis++) {
+            out[axis] /= length;
+        }
+        return true;
+    }
+
+    /** By elimination with the largest pivot; the argument is used up. */
+    private static double determinant(double[][] m) {
+        double product = 1;
+        for (int k = 0; k < m.length; k++) {
+            int pivot = k;
+            for (int i = k + 1; i < m.length; i++) {
+                if (Math.abs(m[i][k]) > Math.abs(m[pivot][k])) {
+                    pivot = i;
+                }
+            }
+            if (m[pivot][k] == 0) {
+                return 0;
+            }
+            if (pivot != k) {
+                double[] swap = m[k];
+                m[k] = m[pivot];
+                m[pivot] = swap;
+                product = -product;
+            }
+            product *= m[k][k];
+            for (int i = k + 1; i < m.length; i++) {
+                double factor = m[i][k] / m[k][k];
+                for (int j = k; j < m.length; j++) {
+                    m[i][j] -= factor * m[k][j];
+                }
+            }
+        }
+        return product;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,63 @@
+package liftwright.physics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.api.Test;
+
+/** The closed form against a march in small steps, and against the free body. */
+class TurningTest {
+
+    /** ω̇ = α − k ω and θ̇ = ω by the classical fourth-order rule. */
+    private static double marchedRad(double alpha, double k, double forS) {
+        int steps = 4000;
+        double h = forS / steps;
+        double rate = 0;
+        double angle = 0;
+        for (int i = 0; i < steps; i++) {
+            double k1 = alpha - k * rate;
+            double k2 = alpha - k * (rate + h / 2 * k1);
+            double k3 = alpha - k * (rate + h / 2 * k2);
+            double k4 = alpha - k * (rate + h * k3);
+            angle += h * rate + h * h / 6 * (k1 + k2 + k3);
+            rate += h / 6 * (k1 + 2 * k2 + 2 * k3 + k4);
+        }
+        return angle;
+    }
+
+    @Test
+    void theAngleIsThatOfTheEquationOfMotion() {
+        Seeded.check(
+                200,
+                random -> {
+                    double alpha = random.nextDouble(0.01, 20);
+                    double k = Math.exp(random.nextDouble(-9, 2));
+                    double t = random.nextDouble(0.05, 8);
+                    double expected = marchedRad(alpha, k, t);
+                    assertThat(Turning.angleRad(alpha, k, t))
+                            .isCloseTo(expected, within(1e-9 * expected));
+                });
+    }
+
+    @Test
+    void theTimeLeadsBackToTheAngle() {
+        Seeded.check(
+                500,
+                random -> {
+                    double alpha = random.nextDouble(-20, 20);
+                    double k = random.nextBoolean() ? 0 : Math.exp(random.nextDouble(-9, 3));
+                    double angle = random.nextDouble(0.1, 3);
+                    double t = Turning.timeS(alpha, k, angle);
+                    assertThat(Turning.angleRad(Math.abs(alpha), k, t))
+                            .isCloseTo(angle, within(1e-10));
+                });
+    }
+
+    /** A quarter turn at 1 rad/s²: √π s. */
+    @Test
+    void aFreeBodyTurnsAsFallingBodiesFall() {
+        assertThat(Turning.timeS(1, 0, Math.PI / 2)).isCloseTo(Math.sqrt(Math.PI), within(1e-12));
+        assertThat(Turning.timeS(0, 0.3, 1)).isInfinite();
+    }
+}

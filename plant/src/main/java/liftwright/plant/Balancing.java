@@ -1,0 +1,224 @@
+package liftwright.plant;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import liftwright.physics.FanLaw;
+import liftwright.physics.Gravity;
+import liftwright.plant.balance.FanAtWork;
+import liftwright.plant.balance.MomentLedger;
+import liftwright.plant.body.FanPlace;
+import liftwright.plant.body.MassProperties;
+import liftwright.plant.parameters.ParameterTable;
+import liftwright.plant.supply.NetworkState;
+import liftwright.plant.thrust.FanUnits;
+import liftwright.rig.Control;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
+
+/**
+ * Lift-off of a rig in numbers: the throttle at which lift is weight on full packs, and the moments
+ * of all fans about the centre of mass there. Immutable; each thread brings its own {@link Worker}.
+ *
+ * <p>The rig stands upright in still air, motors are cold, cells settled. Wandering of held arms
+ * counts here, and nowhere in lift.
+ */
+public final class Balancing {
+
+    private final Assembler parts;
+    private final String[] alike;
+
+    private Balancing(Assembler parts) {
+        this.parts = parts;
+        Map<PartId, String> group = new HashMap<>();
+        for (Control.Group each : parts.rig.control().groups()) {
+            each.fans().forEach(fan -> group.put(fan, each.name()));
+        }
+        alike =
+                parts.rig.fans().stream()
+                        .map(fan -> fan.type().name() + "\n" + group.getOrDefault(fan.id(), ""))
+                        .toArray(String[]::new);
+    }
+
+    /**
+     * Assembles a rig.
+     *
+     * @throws liftwright.plant.parameters.ImpossibleValueException as {@link Plant#assemble}
+     */
+    public static Balancing of(Rig rig) {
+        return new Balancing(new Assembler(rig, Set.of()));
+    }
+
+    public Rig rig() {
+        return parts.rig;
+    }
+
+    /** The same numbers in the same order as those of {@link Plant#parameters}. */
+    public ParameterTable parameters() {
+        return parts.table;
+    }
+
+    /** Whether arms carry fans. */
+    public boolean armsSteer() {
+        return parts.rig.fans().stream()
+                .anyMatch(
+                        fan ->
+                                switch (fan.mount().on()) {
+                                    case FRAME, TRUNK -> false;
+                                    case LEFT_UPPER_ARM,
+                                            RIGHT_UPPER_ARM,
+                                            LEFT_FOREARM,
+                                            RIGHT_FOREARM ->
+                                            true;
+                                });
+    }
+
+    /** For one thread. */
+    public Worker worker() {
+        return new Worker();
+    }
+
+    /** Solves lift-off with scratch of its own. */
+    public final class Worker {
+
+        private final NetworkState supply = parts.network.newState();
+        private final FanUnits units = parts.fans.newUnits();
+        private final FansUnderOrder fans =
+                new FansUnderOrder(parts.network, units, parts.rig.control().kind());
+        private final double[] held = new double[parts.table.size()];
+        private final double[] thrustN = new double[parts.rig.fans().size()];
+        private final double[] torqueNm = new double[parts.rig.fans().size()];
+
+        private Worker() {}
+
+        /** Lift-off at the values of {@code p}. Allocates. */
+        public HoverPoint liftOff(double[] p) {
+            return liftOff(p, NO_TURN);
+        }
+
+        /**
+         * The same with the arms turned from where they are held.
+         *
+         * @param armTurnRad left flexion, abduction, rotation, elbow flexion, then right, rad
+         */
+        public HoverPoint liftOff(double[] p, double[] armTurnRad) {
+            System.arraycopy(p, 0, held, 0, held.length);
+            parts.pose.hold(held, armTurnRad);
+            MassProperties mass = parts.ledger.properties(held);
+            List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            double densityKgpm3 = parts.air.densityKgpm3(held);
+            load(held, densityKgpm3);
+            for (int fan = 0; fan < places.size(); fan++) {
+                fans.upShare()[fan] = -places.get(fan).actual().z();
+            }
+            fans.order(new Order.Lift(mass.massKg() * Gravity.STANDARD_MPS2));
+            boolean converged = fans.settle(0, supply);
+            measure();
+            List<FanAtWork> work = work(held, mass.centre(), places);
+            MomentLedger ledger = MomentLedger.of(work, mass.inertia());
+            return new HoverPoint(
+                    converged,
+                    fans.reached(),
+                    fans.throttle(),
+                    mass,
+                    ledger,
+                    yawDampingNms(work, densityKgpm3) / mass.inertia().zz());
+        }
+
+        /**
+         * What turns the rig with the arms turned and every fan at the thrust of the last {@link
+         * #liftOff}. Allocates.
+         */
+        public MomentLedger turned(double[] p, double[] armTurnRad) {
+            System.arraycopy(p, 0, held, 0, held.length);
+            parts.pose.hold(held, armTurnRad);
+            MassProperties mass = parts.ledger.properties(held);
+            List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            return MomentLedger.of(work(held, mass.centre(), places), mass.inertia());
+        }
+
+        /**
+         * Every fan with the duty of its group at full throttle, as {@link #liftOff} left the
+         * supply loaded: of the same {@code p}.
+         *
+         * @return empty where no operating point was found
+         */
+        public Optional<List<FanAtWork>> fullThrottle(double[] p, Vec3 centre) {
+            System.arraycopy(p, 0, held, 0, held.length);
+            parts.pose.hold(held, NO_TURN);
+            fans.order(new Order.Throttle(1));
+            boolean converged = fans.settle(0, supply);
+            measure();
+            List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            return converged ? Optional.of(work(held, centre, places)) : Optional.empty();
+        }
+
+        private void load(double[] p, double densityKgpm3) {
+            double airK = parts.air.temperatureK(p);
+            parts.fans.load(p, densityKgpm3, true, true, true, units);
+            fans.loaded();
+            parts.packs.rest(p, false, supply.emfV);
+            parts.packs.resistance(p, airK, false, true, supply.packOhm);
+            parts.wires.resistance(p, airK, supply.chainOhm);
+        }
+
+        /** Thrusts and torques of the point that was solved last. */
+        private void measure() {
+            for (int k = 0; k < thrustN.length; k++) {
+                thrustN[k] = 0;
+                torqueNm[k] = 0;
+                if (parts.network.isFed(k) && units.speedRadps(k) > 0) {
+                    units.account(k, supply.loadTerminalV(k));
+                    thrustN[k] = units.thrustN();
+                    torqueNm[k] = units.shaftW() / units.speedRadps(k);
+                }
+            }
+        }
+
+        private List<FanAtWork> work(double[] p, Vec3 centre, List<FanPlace> places) {
+            int count = places.size();
+            Map<String, double[]> sums = new HashMap<>();
+            for (int k = 0; k < count; k++) {
+                double[] sum = sums.computeIfAbsent(alike[k], _ -> new double[2]);
+                sum[0] += thrustN[k];
+                sum[1]++;
+            }
+            List<FanAtWork> work = new ArrayList<>();
+            for (int k = 0; k < count; k++) {
+                double[] sum = sums.getOrDefault(alike[k], new double[] {thrustN[k], 1});
+                FanPlace place = places.get(k);
+                work.add(
+                        new FanAtWork(
+                                parts.rig.fans().get(k).id(),
+                                place.at().minus(centre),
+                                thrustN[k],
+                                sum[0] / sum[1],
+                                parts.swirls.momentNm(p, k, torqueNm[k]),
+                                place.held(),
+                                place.canted(),
+                                place.actual()));
+            }
+            return work;
+        }
+
+        /** Σ ṁ r² about the upright axis through the centre of mass, ṁ = √(T ρ A_e). */
+        private double yawDampingNms(List<FanAtWork> work, double densityKgpm3) {
+            double sum = 0;
+            for (int k = 0; k < work.size(); k++) {
+                FanAtWork fan = work.get(k);
+                double exitAreaM2 = parts.rig.fans().get(k).type().exitArea().si();
+                double flowKgps =
+                        FanLaw.massFlowKgps(Math.max(0, fan.thrustN()), densityKgpm3, exitAreaM2);
+                Vec3 arm = fan.arm();
+                sum += flowKgps * (arm.x() * arm.x() + arm.y() * arm.y());
+            }
+            return sum;
+        }
+    }
+
+    private static final double[] NO_TURN = new double[8];
+}

@@ -1,0 +1,91 @@
+package liftwright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import liftwright.answer.Evidence;
+import liftwright.answer.Sentence;
+import liftwright.plant.HoverPoint;
+import liftwright.plant.Plant;
+import liftwright.quantity.Measure;
+import liftwright.rig.Rig;
+
+/** What a balance answer rests on. */
+final class BalanceEvidence {
+
+    /** Sum of the ledger against the moment, over the sum of its magnitudes. */
+    private static final double LEDGER = 1e-12;
+
+    /** Lift against weight at lift-off, over weight. */
+    private static final double LIFT = 1e-7;
+
+    private BalanceEvidence() {}
+
+    static Evidence of(
+            Rig rig, String rigDigest, Plant plant, Settings settings, BalanceJudgement judgement) {
+        HoverPoint point = judgement.point();
+        List<Evidence.Check> checks = new ArrayList<>();
+        checks.add(new Evidence.Check("the ledger adds up", point.ledger().closure(), LEDGER));
+        if (point.lifts()) {
+            double weightN = point.mass().weightN();
+            checks.add(
+                    new Evidence.Check(
+                            "lift is weight",
+                            Math.abs(-point.ledger().force().z() / weightN - 1),
+                            LIFT));
+        }
+        checks.add(
+                new Evidence.Check("draws without an operating point", judgement.failedDraws(), 0));
+        return new Evidence(
+                rigDigest,
+                "none",
+                settings.seed(),
+                judgement.draws(),
+                Sentence.words("lift-off on full packs, upright in still air of ")
+                        .then(Measure.DENSITY, plant.siteDensityKgpm3(plant.parameters().nominal()))
+                        .then(", settled cells, motors cold (20 °C), wires 30 K above the air"),
+                List.of(
+                        new Evidence.Law(
+                                "segments of the body",
+                                "de Leva, J. Biomech. 29, 1996, table 4",
+                                "young adults; yaw inertia of people is up to 40 % greater, which its band holds",
+                                true),
+                        new Evidence.Law(
+                                "wrench of a fan: thrust at its place, swirl about it",
+                                "statics; the share of swirl is declared",
+                                "still air",
+                                true),
+                        new Evidence.Law(
+                                "momentum drag damps yaw",
+                                "momentum theory",
+                                "cross-flow below 0.15 of the exit speed, from memory",
+                                true),
+                        new Evidence.Law(
+                                "fans as in the question of lift",
+                                "see there",
+                                "the range named there",
+                                true)),
+                assumptions(rig, judgement.steering()),
+                checks,
+                MeasuredEvidence.of(rig));
+    }
+
+    private static List<Evidence.Assumption> assumptions(Rig rig, Steering steering) {
+        List<Evidence.Assumption> all = new ArrayList<>(LiftEvidence.assumptions(rig));
+        switch (steering) {
+            case ARMS ->
+                    all.add(
+                            new Evidence.Assumption(
+                                    "reach of the arms",
+                                    "20° at each joint to steer with, half of it left",
+                                    "from memory"));
+            case NOTHING -> all.add(new Evidence.Assumption("drift", "0.1 rad/s²", "from memory"));
+            case COMPUTER ->
+                    all.add(
+                            new Evidence.Assumption(
+                                    "control reserve",
+                                    "roll and pitch 2 rad/s², yaw 0.3 rad/s²",
+                                    "from memory"));
+        }
+        return all;
+    }
+}

@@ -1,0 +1,74 @@
+package liftwright.review;
+
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Outcome;
+import liftwright.numerics.Work;
+import liftwright.plant.Balancing;
+import liftwright.plant.HoverPoint;
+import liftwright.plant.Plant;
+import liftwright.rig.Rig;
+
+/** Judges what steering has left at lift-off against its demand ({@link Pursuit}). */
+record BalanceJudge(Steering steering, Settings settings) implements Judging<BalanceJudgement> {
+
+    @Override
+    public double demand(Rig rig) {
+        return steering.demand();
+    }
+
+    /** Nothing in the file asks for it yet. */
+    @Override
+    public String demandAt() {
+        return "limits";
+    }
+
+    @Override
+    public double nominal(Plant plant) {
+        return nominal(Balancing.of(plant.rig()));
+    }
+
+    static double nominal(Balancing balancing) {
+        Balancing.Worker worker = balancing.worker();
+        double[] p = balancing.parameters().nominal();
+        Steering steering = Steering.of(balancing);
+        return steering.left(worker, p, worker.liftOff(p), steering.reaches(balancing));
+    }
+
+    @Override
+    public BalanceSample sample(Plant plant, double[] widthScale) {
+        return new BalanceSample(plant, widthScale, settings);
+    }
+
+    @Override
+    public Optional<BalanceJudgement> judge(Plant plant, Work work) {
+        BalanceSample sample = sample(plant, Sample.asDeclared(plant));
+        Optional<Pursuit> pursued = Pursuit.of(sample, steering.demand(), settings, work);
+        if (pursued.isEmpty()) {
+            return Optional.empty();
+        }
+        int draws = pursued.get().draws();
+        Outcome byNumbers = pursued.get().outcome();
+        Balancing balancing = Balancing.of(plant.rig());
+        HoverPoint point = balancing.worker().liftOff(balancing.parameters().nominal());
+        int failed = sample.failed(draws);
+        List<String> downgrades = Downgrades.of(plant.rig(), point.converged(), failed, draws);
+        return Optional.of(
+                new BalanceJudgement(
+                        byNumbers,
+                        Downgrades.applied(byNumbers, !point.converged() || failed > 0, downgrades),
+                        nominal(balancing),
+                        Bands.of(sample.values(draws)),
+                        point,
+                        steering,
+                        draws,
+                        failed,
+                        downgrades,
+                        sample));
+    }
+
+    @Override
+    public String field() {
+        return steering.field();
+    }
+}

@@ -1,0 +1,175 @@
+package liftwright.review;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Evidence;
+import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Outcome;
+import liftwright.answer.Remedy;
+import liftwright.answer.Section;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.answer.Verdict;
+import liftwright.numerics.Work;
+import liftwright.plant.Balancing;
+import liftwright.plant.HoverPoint;
+import liftwright.plant.Plant;
+import liftwright.quantity.Measure;
+import liftwright.rig.Rig;
+
+/**
+ * "Is it balanced, and which way will it turn?": the moments of all fans about the centre of mass
+ * when lift is weight, why they are there, and what the wearer's arms or the flight computer have
+ * left against them.
+ */
+public final class BalanceQuestion {
+
+    private BalanceQuestion() {}
+
+    /**
+     * Answers it.
+     *
+     * @param rigDigest digest of what the rig was read from, passed through into the evidence
+     * @param work told of progress, asked whether to stop
+     * @return empty when it was stopped: a stopped answer carries no verdict
+     */
+    public static Optional<BalanceAnswer> ask(
+            Rig rig, String rigDigest, Settings settings, Work work) {
+        Balancing balancing = Balancing.of(rig);
+        Steering steering = Steering.of(balancing);
+        BalanceJudge judge = new BalanceJudge(steering, settings);
+        Plant plant = Plant.assemble(rig);
+        Optional<BalanceJudgement> judged = judge.judge(plant, work);
+        if (judged.isEmpty()) {
+            return Optional.empty();
+        }
+        BalanceJudgement judgement = judged.get();
+        Evidence evidence = BalanceEvidence.of(rig, rigDigest, plant, settings, judgement);
+        var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
+        Verdict verdict = inquiry.verdict(sentence(judgement), evidence);
+        List<Remedy> remedies =
+                verdict.outcome() == Outcome.HOLDS
+                                || !settings.remedies()
+                                || !judgement.point().lifts()
+                        ? List.of()
+                        : inquiry.remedies(verdict, BalanceMoves.of(rig, judgement));
+        if (work.stopped()) {
+            return Optional.empty();
+        }
+        List<Finding> findings = new ArrayList<>(BalanceFindings.of(rig, judgement));
+        if (verdict.outcome() != Outcome.HOLDS) {
+            findings.add(0, shortOfSteering(verdict, judgement, remedies));
+        }
+        findings.sort(Comparator.comparing(Finding::severity));
+        return Optional.of(
+                new BalanceAnswer(verdict, findings, sections(balancing, judgement), evidence));
+    }
+
+    private static List<Section> sections(Balancing balancing, BalanceJudgement judgement) {
+        HoverPoint point = judgement.point();
+        List<Section> sections = new ArrayList<>();
+        sections.add(BalanceTables.turning(judgement));
+        for (Turn turn : Turn.values()) {
+            sections.add(BalanceTables.ledger(turn, judgement));
+        }
+        Balancing.Worker worker = balancing.worker();
+        double[] p = balancing.parameters().nominal();
+        HoverPoint again = worker.liftOff(p);
+        switch (judgement.steering()) {
+            case ARMS ->
+                    ArmTrim.of(worker, p, again)
+                            .ifPresent(trim -> sections.add(BalanceTables.arms(trim)));
+            case NOTHING -> {}
+            case COMPUTER ->
+                    Steering.allocation(worker, p, again)
+                            .ifPresent(
+                                    can -> {
+                                        sections.add(BalanceTables.reserves(can, again));
+                                        sections.add(BalanceTables.trims(can, again));
+                                        sections.add(BalanceTables.authority(can));
+                                    });
+        }
+        sections.add(BalanceTables.mass(point.mass()));
+        sections.add(BalanceTables.fans(point));
+        return sections;
+    }
+
+    private static Sentence sentence(BalanceJudgement judgement) {
+        HoverPoint point = judgement.point();
+        Sentence start =
+                switch (judgement.steering()) {
+                    case ARMS -> Sentence.words("reach of the arms left ");
+                    case NOTHING -> Sentence.words("nothing steers it; room left below drift ");
+                    case COMPUTER -> Sentence.words("least control reserve over what is asked ");
+                };
+        Measure measure =
+                switch (judgement.steering()) {
+                    case ARMS -> Measure.PERCENT;
+                    case NOTHING -> Measure.ANGULAR_ACCELERATION;
+                    case COMPUTER -> Measure.RATIO;
+                };
+        Sentence asked =
+                start.then(measure, judgement.nominal(), judgement.band())
+                        .then(", asked for ")
+                        .then(measure, judgement.steering().demand());
+        if (!point.lifts()) {
+            return asked.then("; full throttle does not lift it");
+        }
+        Turn worst = worst(point);
+        double rate = BalanceTables.rateRadps2(worst, point);
+        Sentence turns =
+                rate == 0
+                        ? asked.then("; hands off nothing turns it as declared")
+                        : asked.then("; hands off it " + worst.seen(rate) + " with ")
+                                .then(Measure.ANGULAR_ACCELERATION, Math.abs(rate));
+        return turns.then(" as it lifts off at ")
+                .then(
+                        Measure.PERCENT,
+                        point.throttle(),
+                        Bands.of(judgement.sample().throttles(judgement.draws())))
+                .then(" throttle");
+    }
+
+    private static Turn worst(HoverPoint point) {
+        Turn worst = Turn.ROLL;
+        for (Turn turn : Turn.values()) {
+            if (Math.abs(turn.of(point.ledger().acceleration()))
+                    > Math.abs(worst.of(point.ledger().acceleration()))) {
+                worst = turn;
+            }
+        }
+        return worst;
+    }
+
+    private static Finding shortOfSteering(
+            Verdict verdict, BalanceJudgement judgement, List<Remedy> remedies) {
+        boolean missed = verdict.outcome() == Outcome.DOES_NOT_HOLD;
+        Steering steering = judgement.steering();
+        String field = steering.field();
+        return new Finding(
+                Severity.STOPS,
+                missed ? "balance-short" : "balance-undecided",
+                Optional.empty(),
+                Optional.empty(),
+                Sentence.words(
+                        missed
+                                ? switch (steering) {
+                                    case ARMS -> "the arms have too little reach left to hold it";
+                                    case NOTHING ->
+                                            "it turns faster than drift, and nothing steers";
+                                    case COMPUTER -> "the flight computer has too little reserve";
+                                }
+                                : "what was declared does not decide whether it can be held"),
+                Optional.of(Value.of(field, judgement.nominal(), judgement.band())),
+                Optional.of(
+                        new Finding.Limit(
+                                Value.of(field, steering.demand()), "default, from memory")),
+                missed
+                        ? "see the ledger for what turns it"
+                        : String.join("; ", verdict.downgrades()),
+                remedies);
+    }
+}

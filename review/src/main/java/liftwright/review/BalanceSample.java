@@ -1,0 +1,127 @@
+package liftwright.review;
+
+import java.util.Arrays;
+import liftwright.plant.Balancing;
+import liftwright.plant.HoverPoint;
+import liftwright.plant.Plant;
+import liftwright.plant.balance.TurningCause;
+import liftwright.plant.parameters.ImpossibleValueException;
+
+/** What turns a rig at lift-off, over the draws of its declared doubt. */
+final class BalanceSample extends Sample<BalanceSample.Scratch> {
+
+    private static final TurningCause[] CAUSES = TurningCause.values();
+    private static final Turn[] TURNS = Turn.values();
+
+    private final Balancing balancing;
+    private final Steering steering;
+    private final double[][] reaches;
+    private double[] left = new double[0];
+    private double[] throttle = new double[0];
+    private double[][] acceleration = new double[TURNS.length][0];
+    private double[][] moment = new double[TURNS.length][0];
+    private double[][] share = new double[TURNS.length * CAUSES.length][0];
+    private boolean[] lifts = new boolean[0];
+
+    BalanceSample(Plant plant, double[] widthScale, Settings settings) {
+        super(plant, widthScale, settings);
+        balancing = Balancing.of(plant.rig());
+        steering = Steering.of(balancing);
+        reaches = steering.reaches(balancing);
+    }
+
+    /** Lift-off to be found. */
+    static final class Scratch {
+        final Balancing.Worker worker;
+        final double[] p;
+
+        Scratch(Balancing balancing) {
+            worker = balancing.worker();
+            p = new double[balancing.parameters().size()];
+        }
+    }
+
+    @Override
+    Scratch scratch() {
+        return new Scratch(balancing);
+    }
+
+    @Override
+    void reserve(int target) {
+        left = Arrays.copyOf(left, target);
+        throttle = Arrays.copyOf(throttle, target);
+        lifts = Arrays.copyOf(lifts, target);
+        grow(acceleration, target);
+        grow(moment, target);
+        grow(share, target);
+    }
+
+    private static void grow(double[][] arrays, int target) {
+        for (int k = 0; k < arrays.length; k++) {
+            arrays[k] = Arrays.copyOf(arrays[k], target);
+        }
+    }
+
+    @Override
+    boolean solve(Scratch scratch, int draw) {
+        left[draw] = Steering.WORST;
+        HoverPoint point;
+        try {
+            balancing.parameters().draw(settings.seed(), draw, widthScale, scratch.p);
+            point = scratch.worker.liftOff(scratch.p);
+        } catch (ImpossibleValueException beyond) {
+            return false;
+        }
+        if (!point.converged()) {
+            return false;
+        }
+        lifts[draw] = point.lifts();
+        throttle[draw] = point.throttle();
+        for (Turn turn : TURNS) {
+            acceleration[turn.index()][draw] = turn.of(point.ledger().acceleration());
+            moment[turn.index()][draw] = turn.of(point.ledger().moment());
+        }
+        for (TurningCause cause : CAUSES) {
+            var of = point.ledger().of(cause);
+            for (Turn turn : TURNS) {
+                share[index(turn, cause)][draw] = turn.of(of);
+            }
+        }
+        left[draw] = steering.left(scratch.worker, scratch.p, point, reaches);
+        return true;
+    }
+
+    private static int index(Turn turn, TurningCause cause) {
+        return turn.index() * CAUSES.length + Arrays.asList(CAUSES).indexOf(cause);
+    }
+
+    @Override
+    double[] values(int draws) {
+        return Arrays.copyOf(left, draws);
+    }
+
+    /** Draws in which the fans do not give the weight. */
+    int heavy(int draws) {
+        int heavy = 0;
+        for (int i = 0; i < draws; i++) {
+            heavy += lifts[i] ? 0 : 1;
+        }
+        return heavy;
+    }
+
+    double[] throttles(int draws) {
+        return Arrays.copyOf(throttle, draws);
+    }
+
+    double[] accelerations(Turn turn, int draws) {
+        return Arrays.copyOf(acceleration[turn.index()], draws);
+    }
+
+    double[] moments(Turn turn, int draws) {
+        return Arrays.copyOf(moment[turn.index()], draws);
+    }
+
+    double[] shares(Turn turn, TurningCause cause, int draws) {
+        return Arrays.copyOf(share[index(turn, cause)], draws);
+    }
+}
