@@ -174,7 +174,37 @@ public final class AnswerJson {
                                                 row.forEach(
                                                         value -> json.object(() -> value(value)))));
             }
+            case Section.Plot plot -> {
+                heading("plot", plot);
+                axis("x", plot.x());
+                axis("y", plot.y());
+                json.each("series", plot.series(), s -> json.object(() -> series(s)));
+            }
         }
+    }
+
+    private void axis(String name, String field) {
+        json.name(name)
+                .object(
+                        () ->
+                                json.member("field", field)
+                                        .member("unit", SiUnit.of(Fields.of(field).measure())));
+    }
+
+    private void series(Section.Plot.Series series) {
+        json.member("label", series.label());
+        json.member(
+                "mark",
+                switch (series.mark()) {
+                    case DOT -> "dot";
+                    case CROSS -> "cross";
+                    case LINE -> "line";
+                    case DASHES -> "dashes";
+                });
+        json.each(
+                "points",
+                series.points(),
+                point -> json.array(() -> json.number(point.x()).number(point.y())));
     }
 
     private void heading(String kind, Section section) {

@@ -13,7 +13,8 @@ public final class AnswerSchema {
     public static final String VERSION = "1.0";
 
     /** The questions that have a schema. */
-    public static final List<String> QUESTIONS = List.of("lift", "endurance", "balance", "stand");
+    public static final List<String> QUESTIONS =
+            List.of("lift", "endurance", "balance", "stand", "fan");
 
     private AnswerSchema() {}
 
@@ -32,9 +33,11 @@ public final class AnswerSchema {
 
     /** What writes such an answer. */
     private static String command(String question) {
-        return question.equals("stand")
-                ? "liftwright check --stand --json STAND"
-                : "liftwright review " + question + " --json RIG";
+        return switch (question) {
+            case "stand" -> "liftwright check --stand --json STAND";
+            case "fan" -> "liftwright check --fan --json TABLE";
+            default -> "liftwright review " + question + " --json RIG";
+        };
     }
 
     private static String known(String question) {

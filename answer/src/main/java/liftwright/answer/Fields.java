@@ -40,6 +40,7 @@ public final class Fields {
                         BalanceFields.ROWS,
                         SupplyFields.ROWS,
                         StandFields.ROWS,
+                        BenchFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(

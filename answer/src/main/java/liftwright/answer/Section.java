@@ -43,4 +43,48 @@ public sealed interface Section {
             rows = rows.stream().map(List::copyOf).toList();
         }
     }
+
+    /**
+     * Points and curves over one axis.
+     *
+     * @param x field of the horizontal axis
+     * @param y field of the vertical axis
+     * @param series what is drawn; later ones lie above earlier ones
+     */
+    record Plot(String id, String title, String x, String y, List<Series> series)
+            implements Section {
+        public Plot {
+            series = List.copyOf(series);
+        }
+
+        /** How a series is drawn: shapes that differ without colour. */
+        public enum Mark {
+            DOT,
+            CROSS,
+            LINE,
+            DASHES
+        }
+
+        /**
+         * @param label in words
+         * @param points in the order of x for a curve
+         */
+        public record Series(String label, Mark mark, List<Point> points) {
+            public Series {
+                points = List.copyOf(points);
+            }
+        }
+
+        /**
+         * @param x SI, finite
+         * @param y SI, finite
+         */
+        public record Point(double x, double y) {
+            public Point {
+                if (!Double.isFinite(x) || !Double.isFinite(y)) {
+                    throw new IllegalArgumentException("a plotted point is finite");
+                }
+            }
+        }
+    }
 }

@@ -20,6 +20,18 @@ final class CheckVerb {
     }
 
     Exit run() {
+        if (options.has(Grammar.FAN) && options.has(Grammar.STAND)) {
+            throw new UsageException(
+                    Grammar.FAN + " and " + Grammar.STAND + " read different files; name one");
+        }
+        if (options.has(Grammar.FAN)) {
+            return new FanCheck(voice, around, options).run();
+        }
+        for (String one : Grammar.OF_A_FAN) {
+            if (options.has(one)) {
+                throw new UsageException(one + " belongs to " + Grammar.FAN);
+            }
+        }
         if (options.has(Grammar.STAND)) {
             return new StandCheck(voice, around, options).run();
         }

@@ -27,6 +27,17 @@ final class Grammar {
     static final String CHARGE = "--charge";
     static final String CELL_TEMPERATURE = "--cell-temperature";
     static final String STAND = "--stand";
+    static final String FAN = "--fan";
+    static final String RIG = "--rig";
+    static final String TYPE = "--type";
+    static final String EXIT_AREA = "--exit-area";
+    static final String TIP = "--tip";
+    static final String HUB = "--hub";
+    static final String PLOT = "--plot";
+
+    /** What only {@code check --fan} knows what to do with. */
+    static final List<String> OF_A_FAN = List.of(RIG, TYPE, EXIT_AREA, TIP, HUB, PLOT);
+
     static final String NO_COLOUR = "--no-color";
     static final String ASCII = "--ascii";
     static final String PROGRESS = "--progress";
@@ -138,6 +149,34 @@ final class Grammar {
                         STAND,
                         "The files are plans of thrust stands: how well each will measure, and what"
                                 + " to improve first."));
+        spec.addOption(
+                flag(
+                        FAN,
+                        "The files are bench tables of one kind of fan each: which fan the rows make,"
+                                + " which row follows no law, and which cannot be true."));
+        spec.addOption(
+                value(
+                        RIG,
+                        "RIG",
+                        "With --fan: a rig file whose fan type is held against the rows."));
+        spec.addOption(value(TYPE, "NAME", "With --rig: which of its fan types."));
+        spec.addOption(
+                value(
+                        EXIT_AREA,
+                        "AREA",
+                        "With --fan: area of the jet, such as \"128 cm²\"; rows are held against the"
+                                + " least power that it allows."));
+        spec.addOption(
+                value(
+                        TIP,
+                        "LENGTH",
+                        "With --fan: rotor diameter; with --hub in place of the area."));
+        spec.addOption(value(HUB, "LENGTH", "With --fan: hub diameter."));
+        spec.addOption(
+                value(
+                        PLOT,
+                        "FILE",
+                        "With --fan: draw the rows and the fit as SVG. Never overwrites."));
         look(spec);
         return example(spec, "liftwright check examples/mudlark");
     }

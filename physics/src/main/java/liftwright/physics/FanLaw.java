@@ -65,6 +65,23 @@ public final class FanLaw {
         return thrustN * Math.sqrt(thrustN / (4 * densityKgpm3 * exitM2));
     }
 
+    /**
+     * The same in a stream towards the rotor, P_i = ½ T (V_e + V_a) with T = ρ A_e V_e (V_e − V_a),
+     * W [LEISHMAN].
+     *
+     * @param inflowMps V_a, m/s, ≥ 0
+     */
+    public static double idealPowerWithInflowW(
+            double thrustN, double densityKgpm3, double exitM2, double inflowMps) {
+        double exitMps =
+                (inflowMps
+                                + Math.sqrt(
+                                        inflowMps * inflowMps
+                                                + 4 * thrustN / (densityKgpm3 * exitM2)))
+                        / 2;
+        return thrustN * (exitMps + inflowMps) / 2;
+    }
+
     /** Share of the thrust that the rotor carries, the duct carrying the rest: 1 / (2σ). */
     public static double rotorShare(double expansion) {
         return 1 / (2 * expansion);

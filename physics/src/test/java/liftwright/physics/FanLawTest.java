@@ -203,4 +203,16 @@ class FanLawTest {
         assertThat(FanLaw.inflowInRange(60, -12.1)).isFalse();
         assertThat(FanLaw.inflowInRange(60, 50)).isTrue();
     }
+
+    /**
+     * By hand: 0.01 m² in 1.2 kg/m³, 10 m/s in and 60 m/s out. Mass flow 0.72 kg/s, thrust 0.72 ·
+     * 50 = 36 N; power is what the kinetic energy of the flow gains, 0.72 · (3600 − 100)/2 = 1260
+     * W.
+     */
+    @Test
+    void leastPowerInAStreamIsTheGainOfKineticEnergy() {
+        assertThat(FanLaw.idealPowerWithInflowW(36, 1.2, 0.01, 10)).isCloseTo(1260, within(1e-9));
+        assertThat(FanLaw.idealPowerWithInflowW(36, 1.2, 0.01, 0))
+                .isCloseTo(FanLaw.idealPowerW(36, 1.2, 0.01), within(1e-9));
+    }
 }

@@ -52,6 +52,11 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
         return plain(number(measure, unit(measure, sizeSi), si));
     }
 
+    /** A value in the unit for values of about {@code sizeSi}, not rounded: for a picture. */
+    public double inUnit(Measure measure, double si, double sizeSi) {
+        return unit(measure, sizeSi).fromSi(si);
+    }
+
     private UnitExpression unit(Measure measure, double si) {
         return DisplayUnit.of(measure, units, si);
     }

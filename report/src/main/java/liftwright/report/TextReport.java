@@ -16,8 +16,10 @@ public final class TextReport {
 
     private final Paper paper;
     private final Figures figures;
+    private final Look look;
 
     private TextReport(Look look) {
+        this.look = look;
         this.paper = new Paper(look);
         this.figures = new Figures(look);
     }
@@ -74,6 +76,7 @@ public final class TextReport {
         switch (section) {
             case Section.Waterfall waterfall -> new WaterfallText(paper, figures).write(waterfall);
             case Section.Table table -> new TableText(paper, figures).write(table);
+            case Section.Plot plot -> new PlotText(paper, look).write(plot);
         }
     }
 

@@ -37,7 +37,7 @@ public record BenchPoint(
      * standard value of the other (15 °C, 1013.25 hPa); one that tells neither is taken at 1.225
      * kg/m³: {@link FanFit#notes} says so.
      */
-    static List<BenchPoint> of(BenchTable table) {
+    public static List<BenchPoint> of(BenchTable table) {
         return table.rows().stream().map(BenchPoint::of).toList();
     }
 

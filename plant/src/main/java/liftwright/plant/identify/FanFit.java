@@ -132,6 +132,11 @@ public final class FanFit {
 
     /** Fits a table; motor values that the type declares count as measurements beside the rows. */
     public static FanFit of(BenchTable table, FanType type) {
+        return of(table, FanPriors.of(type));
+    }
+
+    /** Fits a table with what is known beside it. */
+    public static FanFit of(BenchTable table, FanPriors priors) {
         List<String> remarks = new ArrayList<>();
         if (table.rows().stream()
                 .anyMatch(row -> row.airK().isEmpty() || row.pressurePa().isEmpty())) {
@@ -139,8 +144,7 @@ public final class FanFit {
                     "rows that do not tell the air's temperature or pressure are taken at 15 °C or"
                             + " 1013.25 hPa, which leaves some 5 % of their coefficients in doubt");
         }
-        return new FanFitter(BenchPoint.of(table), table.current(), FanPriors.of(type))
-                .fit(remarks);
+        return new FanFitter(BenchPoint.of(table), table.current(), priors).fit(remarks);
     }
 
     /** Fits points. */

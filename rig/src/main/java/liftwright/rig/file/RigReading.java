@@ -111,6 +111,11 @@ public record RigReading(
         return problem.at().file().equals(text.fileName());
     }
 
+    /** Names the bytes of any file that an answer is about. */
+    public static String digest(byte[] bytes) {
+        return "sha256:" + sha256(bytes);
+    }
+
     private static String sha256(byte[] bytes) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));

@@ -1,11 +1,9 @@
 package liftwright.rig.stand;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import liftwright.rig.Problem;
+import liftwright.rig.file.RigReading;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.text.YamlText;
 
@@ -32,7 +30,7 @@ public record StandReading(Optional<Stand> stand, List<Problem> problems, String
     public static StandReading read(String fileName, byte[] bytes) {
         var text = YamlText.read(fileName, bytes);
         if (!text.problems().isEmpty()) {
-            return new StandReading(Optional.empty(), text.problems(), digest(bytes));
+            return new StandReading(Optional.empty(), text.problems(), RigReading.digest(bytes));
         }
         if (text.root().isEmpty()) {
             var nothing =
@@ -42,20 +40,13 @@ public record StandReading(Optional<Stand> stand, List<Problem> problems, String
                             "a file that says nothing",
                             "a thrust stand",
                             "docs/how-to/plan-a-thrust-stand.md has one to start from.");
-            return new StandReading(Optional.empty(), List.of(nothing), digest(bytes));
+            return new StandReading(Optional.empty(), List.of(nothing), RigReading.digest(bytes));
         }
         var problems = new Problems(fileName);
         Optional<Stand> stand = new StandBinder(problems).read(text.root().get());
         return new StandReading(
-                problems.hasErrors() ? Optional.empty() : stand, problems.inOrder(), digest(bytes));
-    }
-
-    private static String digest(byte[] bytes) {
-        try {
-            return "sha256:"
-                    + HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
+                problems.hasErrors() ? Optional.empty() : stand,
+                problems.inOrder(),
+                RigReading.digest(bytes));
     }
 }

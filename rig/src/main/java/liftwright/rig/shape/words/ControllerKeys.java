@@ -7,12 +7,15 @@ import static liftwright.rig.shape.kind.Key.required;
 
 import java.util.List;
 import liftwright.quantity.Quantity;
+import liftwright.quantity.QuantityParser;
+import liftwright.quantity.Reading;
 import liftwright.rig.FanType;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.ListOf;
 import liftwright.rig.shape.kind.Measure;
+import liftwright.rig.shape.kind.Need;
 import liftwright.rig.shape.kind.Range;
 import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
@@ -216,4 +219,19 @@ public final class ControllerKeys {
                     COMMAND);
 
     private ControllerKeys() {}
+
+    /**
+     * The default of a key, for whoever reads no rig file.
+     *
+     * @throws IllegalArgumentException if the key has none
+     */
+    public static Quantity usual(Key<Quantity> key) {
+        if (key.need() instanceof Need.Default(var text, var _)
+                && key.kind() instanceof Amount amount
+                && QuantityParser.parse(text, amount.measure().dimension())
+                        instanceof Reading.Parsed<Quantity>(var quantity)) {
+            return quantity;
+        }
+        throw new IllegalArgumentException(key.name() + " has no default");
+    }
 }

@@ -1,0 +1,102 @@
+package liftwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import liftwright.answer.Fields;
+import liftwright.answer.Section.Plot;
+import liftwright.quantity.Measure;
+import liftwright.quantity.QuantityFormat;
+
+/** What a plot spans, in the reader's units. */
+record PlotFrame(Axis x, Axis y) {
+
+    /** Free room beyond the outermost points, as a share of their span. */
+    private static final double ROOM = 0.05;
+
+    private static final int MOST_TICKS = 7;
+
+    static PlotFrame of(Plot plot, QuantityFormat format) {
+        List<Double> x = new ArrayList<>();
+        List<Double> y = new ArrayList<>();
+        for (Plot.Series series : plot.series()) {
+            for (Plot.Point point : series.points()) {
+                x.add(point.x());
+                y.add(point.y());
+            }
+        }
+        return new PlotFrame(Axis.of(plot.x(), x, format), Axis.of(plot.y(), y, format));
+    }
+
+    /**
+     * One axis.
+     *
+     * @param title with its unit
+     * @param perSi how many of the shown unit one SI unit is; no plotted measure has an offset
+     * @param low lower end, SI
+     * @param high upper end, SI, above it
+     */
+    record Axis(String title, double perSi, double low, double high) {
+
+        private static Axis of(String field, List<Double> values, QuantityFormat format) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (double value : values) {
+                low = Math.min(low, value);
+                high = Math.max(high, value);
+            }
+            if (!(low <= high)) {
+                throw new IllegalArgumentException("a plot without a point");
+            }
+            double room = high > low ? ROOM * (high - low) : Math.max(Math.abs(high), 1) * ROOM;
+            Measure measure = Fields.of(field).measure();
+            double size = Math.max(Math.abs(low), Math.abs(high));
+            String unit = format.unitText(measure, size);
+            return new Axis(
+                    Fields.of(field).label() + (unit.isEmpty() ? "" : " [" + unit + "]"),
+                    format.inUnit(measure, 1, size),
+                    low - room,
+                    high + room);
+        }
+
+        /** Where a value lies between the ends, 0 to 1. */
+        double share(double si) {
+            return (si - low) / (high - low);
+        }
+
+        double at(double share) {
+            return low + share * (high - low);
+        }
+
+        /** To the digits that a step of the shown unit needs. */
+        String number(double si, double step) {
+            int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
+            String text = String.format(Locale.ROOT, "%." + decimals + "f", si * perSi);
+            return text.matches("-0(\\.0*)?") ? text.substring(1) : text.replace('-', '−');
+        }
+
+        /** Distance of round values in the shown unit: 1, 2 or 5 of some power of ten. */
+        double step() {
+            double rough = (high - low) * perSi / MOST_TICKS;
+            double ten = Math.pow(10, Math.floor(Math.log10(rough)));
+            for (double round : new double[] {1, 2, 5}) {
+                if (round * ten >= rough) {
+                    return round * ten;
+                }
+            }
+            return 10 * ten;
+        }
+
+        /** Round values between the ends, SI. */
+        List<Double> ticks() {
+            List<Double> ticks = new ArrayList<>();
+            double step = step();
+            long first = (long) Math.ceil(low * perSi / step);
+            long last = (long) Math.floor(high * perSi / step);
+            for (long i = first; i <= last; i++) {
+                ticks.add(i * step / perSi);
+            }
+            return ticks;
+        }
+    }
+}
