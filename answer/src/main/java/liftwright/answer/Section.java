@@ -66,7 +66,7 @@ public sealed interface Section {
         }
 
         /**
-         * @param label in words
+         * @param label in words; empty for one that belongs to the series before
          * @param points in the order of x for a curve
          */
         public record Series(String label, Mark mark, List<Point> points) {

@@ -26,7 +26,7 @@ final class EvidenceText {
                 "Bands",
                 TEXT,
                 evidence.draws() == 0
-                        ? "none was drawn: ± is the expanded uncertainty, 95 %"
+                        ? "none was drawn: ± and intervals hold 95 %, by the laws below"
                         : "in brackets, hold 95 % of the doubt: "
                                 + evidence.draws()
                                 + " draws from seed "

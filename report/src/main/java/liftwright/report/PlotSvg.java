@@ -163,6 +163,9 @@ public final class PlotSvg {
         double x = LEFT;
         double y = panelTop + 36;
         for (Plot.Series series : plot.series()) {
+            if (series.label().isEmpty()) {
+                continue;
+            }
             switch (series.mark()) {
                 case DOT -> dot(x + 10, y - 4);
                 case CROSS -> cross(x + 10, y - 4);

@@ -67,6 +67,9 @@ final class PlotText {
     private static String legend(Plot plot) {
         StringBuilder words = new StringBuilder();
         for (Plot.Series series : plot.series()) {
+            if (series.label().isEmpty()) {
+                continue;
+            }
             words.append(words.isEmpty() ? "" : ", ")
                     .append(mark(series.mark()))
                     .append(' ')

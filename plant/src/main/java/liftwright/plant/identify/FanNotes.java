@@ -69,7 +69,7 @@ final class FanNotes {
                     "rows in a stream of air: the coefficients are those of no stream, beyond the rows");
         }
         if (out.scatter.values().stream().anyMatch(s -> s <= WeighedFit.LEAST_SCATTER)) {
-            say("readings that fit better than 0.1 %% are taken to scatter by 0.1 %");
+            say("readings that fit better than 0.1 % are taken to scatter by 0.1 %");
         }
     }
 

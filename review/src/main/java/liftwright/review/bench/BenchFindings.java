@@ -21,6 +21,9 @@ final class BenchFindings {
     /** Rows named one by one; of more, their number is told. */
     private static final int MOST_ROWS = 8;
 
+    /** Less than this of a row that was set aside is not worth a word. */
+    private static final double TOLD = 0.005;
+
     private final BenchTable table;
     private final Known known;
     private final Map<Integer, RowPower> powers;
@@ -56,7 +59,7 @@ final class BenchFindings {
                         new Left("current", row.current().orElse(0)),
                         new Left("torque", row.torque().orElse(0)),
                         new Left("speed", row.speed().orElse(0)))) {
-            if (left.share != 0) {
+            if (Math.abs(left.share) >= TOLD) {
                 said =
                         said.then((first ? " " : ", ") + left.what + " off by ")
                                 .then(Measure.PERCENT, left.share);

@@ -48,16 +48,25 @@ final class BenchPlots {
         List<Plot.Series> left = new ArrayList<>();
         left.add(
                 new Plot.Series(
-                        "none",
+                        "nothing left",
                         Plot.Mark.LINE,
                         List.of(
                                 new Plot.Point(least(rows), 0),
                                 new Plot.Point(greatest(rows), 0))));
-        left.addAll(points(rows, aside, row -> left(fit, row)));
+        // One that was set aside would press all others onto the line.
+        left.addAll(
+                points(
+                        rows,
+                        aside,
+                        row ->
+                                aside.contains(row.line())
+                                        ? OptionalDouble.empty()
+                                        : left(fit, row)));
         plots.add(
                 new Plot(
                         "left-of-thrust",
-                        "What the fit leaves of the thrust",
+                        "What the fit leaves of the thrust"
+                                + (aside.isEmpty() ? "" : "; rows set aside left out"),
                         "bench-speed",
                         "bench-left-thrust",
                         left));
@@ -81,7 +90,9 @@ final class BenchPlots {
                                                             value)));
         }
         List<Plot.Series> series = new ArrayList<>();
-        series.add(new Plot.Series("measured", Plot.Mark.DOT, kept));
+        if (!kept.isEmpty()) {
+            series.add(new Plot.Series("measured", Plot.Mark.DOT, kept));
+        }
         if (!far.isEmpty()) {
             series.add(new Plot.Series("set aside", Plot.Mark.CROSS, far));
         }
@@ -120,8 +131,8 @@ final class BenchPlots {
         }
         return List.of(
                 new Plot.Series("fit", Plot.Mark.LINE, middle),
-                new Plot.Series("95 % of one more reading, from", Plot.Mark.DASHES, low),
-                new Plot.Series("to", Plot.Mark.DASHES, high));
+                new Plot.Series("95 % of one more reading", Plot.Mark.DASHES, low),
+                new Plot.Series("", Plot.Mark.DASHES, high));
     }
 
     private static BenchPoint standing(double speedRadps) {

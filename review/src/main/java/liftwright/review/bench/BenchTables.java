@@ -119,6 +119,7 @@ final class BenchTables {
     Section.Table rows(Optional<FanFit> fit) {
         Map<Integer, FanFit.RowResidual> left = new HashMap<>();
         fit.ifPresent(found -> found.rows().forEach(row -> left.put(row.line(), row)));
+        boolean torque = table.rows().stream().anyMatch(row -> row.torqueNm().isPresent());
         List<List<Value>> rows = new ArrayList<>();
         for (BenchTable.Row row : table.rows()) {
             Optional<FanFit.RowResidual> own = Optional.ofNullable(left.get(row.line()));
@@ -129,7 +130,9 @@ final class BenchTables {
             cells.add(Value.of("bench-thrust", row.thrustN()));
             cells.add(left("bench-left-thrust", own.map(FanFit.RowResidual::thrust)));
             cells.add(left("bench-left-current", own.map(FanFit.RowResidual::current)));
-            cells.add(left("bench-left-torque", own.map(FanFit.RowResidual::torque)));
+            if (torque) {
+                cells.add(left("bench-left-torque", own.map(FanFit.RowResidual::torque)));
+            }
             cells.add(left("bench-left-speed", own.map(FanFit.RowResidual::speed)));
             cells.add(
                     power.map(one -> Value.of("bench-ideal", one.share()))
@@ -140,17 +143,24 @@ final class BenchTables {
         return new Section.Table(
                 "rows",
                 "Every row: what the fit leaves of it, and what of its power the thrust alone needs",
-                List.of(
-                        "bench-line",
-                        "bench-speed",
-                        "bench-thrust",
-                        "bench-left-thrust",
-                        "bench-left-current",
-                        "bench-left-torque",
-                        "bench-left-speed",
-                        "bench-ideal",
-                        "bench-remark"),
+                columns(torque),
                 rows);
+    }
+
+    private static List<String> columns(boolean torque) {
+        List<String> columns =
+                new ArrayList<>(
+                        List.of(
+                                "bench-line",
+                                "bench-speed",
+                                "bench-thrust",
+                                "bench-left-thrust",
+                                "bench-left-current"));
+        if (torque) {
+            columns.add("bench-left-torque");
+        }
+        columns.addAll(List.of("bench-left-speed", "bench-ideal", "bench-remark"));
+        return columns;
     }
 
     private static Value measured(String field, OptionalDouble value) {

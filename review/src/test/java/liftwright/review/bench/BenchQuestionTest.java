@@ -207,7 +207,7 @@ class BenchQuestionTest {
             assertThat(amount(row.get(2))).isEqualTo(rows.get(i).thrustN());
             double watt =
                     rows.get(i).voltageV().orElseThrow() * rows.get(i).currentA().orElseThrow();
-            assertThat(amount(row.get(7)))
+            assertThat(amount(row.get(6)))
                     .isCloseTo(leastW(rows.get(i).thrustN()) / watt, within(1e-3));
         }
     }
