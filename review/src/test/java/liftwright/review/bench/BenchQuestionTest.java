@@ -229,7 +229,7 @@ class BenchQuestionTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 OptionalInt.empty()),
-                        new FanType.Rotor(Optional.empty()),
+                        new FanType.Rotor(Optional.empty(), Optional.empty()),
                         new FanType.Controller(
                                 si(SWITCHES_OHM),
                                 Optional.empty(),
@@ -240,7 +240,8 @@ class BenchQuestionTest {
                                 Optional.empty(),
                                 si(FIXED_W),
                                 si(0.05),
-                                si(0.1)),
+                                si(0.1),
+                                FanType.Switching.UNKNOWN),
                         Optional.empty(),
                         si(0.1),
                         si(1),
