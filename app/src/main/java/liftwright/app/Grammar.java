@@ -62,6 +62,7 @@ final class Grammar {
                                 + " A calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")
+                .commandListHeading("Verbs:%n")
                 .footer(
                         "",
                         "Exit codes: 0 clear; 1 a finding stops, or undecided; 2 bad input or usage;",

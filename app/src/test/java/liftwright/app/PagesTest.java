@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +17,10 @@ class PagesTest {
 
     private static final Path DOCS = Path.of("..", "docs");
     private static final Pattern SHELL_BLOCK = Pattern.compile("```sh\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern ANSWER_BLOCK =
+            Pattern.compile("```\n((?:met|not met|cannot be told): .*?)```", Pattern.DOTALL);
+    private static final Pattern COMMAND =
+            Pattern.compile("\\./liftwright (review [a-z]+ examples/[a-z/.]+)");
     private static final Pattern OPTION = Pattern.compile("--[a-z]+(?:-[a-z]+)*");
 
     @TempDir private Path folder;
@@ -54,6 +59,34 @@ class PagesTest {
             help.append(new Shell(folder).run(words.toArray(new String[0])).out());
         }
         assertThat(options(page)).isEqualTo(options(help.toString()));
+    }
+
+    /**
+     * What the front page shows is what its commands print today; … stands for what is left out.
+     */
+    @Test
+    void theFrontPageShowsWhatTheProgramPrints() throws IOException {
+        Path root = DOCS.resolveSibling("README.md");
+        String page = Files.readString(root);
+        var repository = new Shell(Shell.EXAMPLES.resolve(".."));
+        int shown = 0;
+        for (MatchResult block : ANSWER_BLOCK.matcher(page).results().toList()) {
+            String command = lastCommand(page.substring(0, block.start()));
+            String printed = repository.run(command.split(" ", -1)).out();
+            for (String run : block.group(1).split("\n?…\n", -1)) {
+                assertThat(printed).as(command).contains(run.strip());
+                shown++;
+            }
+        }
+        assertThat(shown).isGreaterThan(5);
+    }
+
+    private static String lastCommand(String text) {
+        return COMMAND.matcher(text)
+                .results()
+                .map(found -> found.group(1).strip())
+                .reduce((_, last) -> last)
+                .orElseThrow();
     }
 
     private static List<String> options(String text) {

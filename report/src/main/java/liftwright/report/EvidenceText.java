@@ -70,9 +70,9 @@ final class EvidenceText {
                 + ": "
                 + (check.passed() ? "passed, " : "FAILED, ")
                 + number(check.residual())
-                + " is left, "
+                + ", at most "
                 + number(check.allowed())
-                + " is allowed";
+                + " allowed";
     }
 
     /** Two digits: a residual is of interest by its size alone. */

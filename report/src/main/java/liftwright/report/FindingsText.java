@@ -49,8 +49,9 @@ final class FindingsText {
                         limit ->
                                 judged.add(
                                         "limit "
-                                                + figures.value(limit.value())
-                                                + ", "
+                                                + (says(finding.sentence(), limit.value())
+                                                        ? ""
+                                                        : figures.value(limit.value()) + ", ")
                                                 + limit.origin()));
         finding.path().ifPresent(path -> judged.add("in the file at " + path));
         if (!judged.isEmpty()) {
@@ -62,7 +63,7 @@ final class FindingsText {
         finding.remedies().forEach(this::write);
     }
 
-    /** Whether the sentence already gives the number that was judged. */
+    /** Whether the sentence already gives the number. */
     private static boolean says(Sentence sentence, Value value) {
         return value.figure() instanceof Value.Figure.Amount judged
                 && sentence.parts().stream()

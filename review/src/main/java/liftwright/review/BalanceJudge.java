@@ -19,8 +19,8 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
 
     /** Nothing in the file asks for it yet. */
     @Override
-    public String demandAt() {
-        return "limits";
+    public Optional<String> demandAt() {
+        return Optional.empty();
     }
 
     @Override

@@ -38,6 +38,20 @@ final class CauseWords {
         };
     }
 
+    /** Why it comes when it does. */
+    static String why(Cause cause) {
+        return switch (cause) {
+            case RESERVE, CELL_VOLTAGE, EMPTY ->
+                    "the weakest cell of a pack decides, not the mean of its cells";
+            case CELL_CURRENT ->
+                    "packs sag as they empty, and the same power asks for more current";
+            case CUT_OFF ->
+                    "packs sag as they empty, and a controller below its cut-off stops its motor";
+            case FULL_THROTTLE ->
+                    "packs sag as they empty, and the fans turn slower at full throttle";
+        };
+    }
+
     /** The limit itself. */
     static Sentence limit(Rig rig, Cause cause) {
         return switch (cause) {

@@ -28,7 +28,9 @@ final class EnduranceFindings {
         continuousCurrent(rig, run).ifPresent(findings::add);
         circulating(rig).ifPresent(findings::add);
         RippleFinding.of(rig).ifPresent(findings::add);
-        findings.add(byHand(task, judgement, run));
+        if (task instanceof Task.Hover) {
+            findings.add(byHand(judgement, run));
+        }
         return findings;
     }
 
@@ -44,7 +46,7 @@ final class EnduranceFindings {
                         .then(CauseWords.limit(rig, end.cause())),
                 Optional.of(Value.of("time-reached", end.timeS())),
                 Optional.empty(),
-                "cells are unlike: the weakest one decides, not their mean",
+                CauseWords.why(end.cause()),
                 List.of());
     }
 
@@ -111,7 +113,7 @@ final class EnduranceFindings {
                         List.of()));
     }
 
-    private static Finding byHand(Task task, EnduranceJudgement judgement, EnduranceRun run) {
+    private static Finding byHand(EnduranceJudgement judgement, EnduranceRun run) {
         return new Finding(
                 Severity.NOTES,
                 "by-hand",
@@ -123,7 +125,7 @@ final class EnduranceFindings {
                         .then(Measure.TIME, run.byHandS())
                         .then(" against ")
                         .then(Measure.TIME, judgement.nominal())
-                        .then(" for " + task.words()),
+                        .then(" of hover"),
                 Optional.of(Value.of("time-by-hand", run.byHandS())),
                 Optional.empty(),
                 "sagging packs ask for more current, and the weakest cell ends it",

@@ -18,8 +18,8 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
     }
 
     @Override
-    public String demandAt() {
-        return "demands/hover";
+    public Optional<String> demandAt() {
+        return task instanceof Task.Trace ? Optional.empty() : Optional.of("demands/hover");
     }
 
     @Override

@@ -69,9 +69,9 @@ public final class EnduranceQuestion {
     private static Sentence sentence(
             Rig rig, Task task, EnduranceJudgement judgement, EnduranceRun run) {
         Sentence start =
-                Sentence.words(task.words() + ": ")
+                Sentence.start()
                         .then(Measure.TIME, judgement.nominal(), judgement.band())
-                        .then(" in the air, asked for ")
+                        .then(" of " + task.words() + ", asked for ")
                         .then(Measure.TIME, task.demandS(rig));
         return run.end()
                 .map(

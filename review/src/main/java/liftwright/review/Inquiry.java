@@ -88,13 +88,15 @@ record Inquiry<J extends Judgement>(
                 Severity.STOPS,
                 shortfall.code + (missed ? "-short" : "-undecided"),
                 Optional.empty(),
-                Optional.of(judging.demandAt()),
+                judging.demandAt(),
                 missed ? shortfall.missed : Sentence.words(shortfall.undecided),
                 Optional.of(Value.of(judging.field(), judgement.nominal(), judgement.band())),
                 Optional.of(
                         new Finding.Limit(
                                 Value.of(judging.field() + "-demand", judging.demand(rig)),
-                                LiftEvidence.origin(rig, judging.demandAt()))),
+                                judging.demandAt()
+                                        .map(at -> LiftEvidence.origin(rig, at))
+                                        .orElse("the length of the task"))),
                 missed ? shortfall.see : String.join("; ", verdict.downgrades()),
                 remedies);
     }

@@ -17,8 +17,8 @@ interface Judging<J extends Judgement> {
     /** Least that is asked of the judged number. */
     double demand(Rig rig);
 
-    /** Where in the rig file that is asked. */
-    String demandAt();
+    /** Where in the rig file that is asked; empty where the task asks for its own length. */
+    Optional<String> demandAt();
 
     /** The judged number at the declared values; cheap. */
     double nominal(Plant plant);

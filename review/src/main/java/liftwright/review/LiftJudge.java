@@ -21,8 +21,8 @@ record LiftJudge(Settings settings) implements Judging<LiftJudgement> {
     }
 
     @Override
-    public String demandAt() {
-        return "demands/thrust to weight";
+    public Optional<String> demandAt() {
+        return Optional.of("demands/thrust to weight");
     }
 
     @Override

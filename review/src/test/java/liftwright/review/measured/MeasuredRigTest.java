@@ -3,6 +3,11 @@ package liftwright.review.measured;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -210,6 +215,43 @@ class MeasuredRigTest {
         assertThat(relative(speed)).as(speed.report()).isLessThan(0.025);
         assertThat(relative(supplySag)).as(supplySag.report()).isLessThan(0.006);
         assertThat(relative(cellSag)).as(cellSag.report()).isLessThan(0.015);
+    }
+
+    /** The page's table is written by hand; its counts and errors are these. */
+    @Test
+    void thePageSaysWhatCameOut() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "validation.md"));
+        for (Comparison each : all().toList()) {
+            String channel = each.channel().substring(0, each.channel().indexOf(','));
+            String[] cells =
+                    page.lines()
+                            .filter(line -> line.startsWith("| " + channel))
+                            .findFirst()
+                            .orElseThrow()
+                            .split("\\|", -1);
+            assertThat(cells[2].strip())
+                    .as(channel)
+                    .isEqualTo(Integer.toString(each.points().size()));
+            assertThat(cells[3].strip()).as(channel).isEqualTo(Integer.toString(each.inside()));
+            assertThat(cells[4].strip()).startsWith(asWritten(each.rms(), cells[4]) + " ");
+            assertThat(cells[5].strip()).startsWith(asWritten(each.rmsByHand(), cells[5]) + " ");
+        }
+        Comparison pooled = Comparison.pooled(all());
+        assertThat(page)
+                .contains(
+                        String.format(
+                                Locale.ROOT,
+                                "| **all** | **%d** | **%d (%.0f %%)** |",
+                                pooled.points().size(),
+                                pooled.inside(),
+                                100 * pooled.share()));
+    }
+
+    /** A number with as many decimals as stand in the cell. */
+    private static String asWritten(double value, String cell) {
+        String number = cell.strip().split(" ", 2)[0];
+        int decimals = number.contains(".") ? number.length() - number.indexOf('.') - 1 : 0;
+        return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
     }
 
     private static double relative(Comparison comparison) {
