@@ -2,15 +2,19 @@ package liftwright.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.List;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
+import liftwright.plant.LeadLoop;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
+import liftwright.rig.FanType;
 import liftwright.rig.Rig;
+import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
 /** When the peaks at the controllers' inputs are told, and how loudly. */
@@ -90,6 +94,72 @@ class FastFindingsTest {
                                 "capacitor voltage: 125 V, ",
                                 ""))
                 .isEmpty();
+    }
+
+    /**
+     * Random leads, capacitors and ratings: told as too high where the circuit, run in time with
+     * small steps, passes the limit, and never as a stop at plug-in.
+     */
+    @Test
+    void onRandomFeedsAPeakIsTooHighWhereARunInTimeSaysSo() {
+        int[] told = {0};
+        Seeded.check(
+                60,
+                random -> {
+                    Rig rig =
+                            ExampleRigs.edited(
+                                    SANDPIPER,
+                                    "length: 700 mm",
+                                    "length: " + random.nextInt(50, 3000) + " mm",
+                                    "capacitance: 2 mF",
+                                    "capacitance: " + random.nextInt(200, 6000) + " µF",
+                                    "top voltage: 120 V",
+                                    "top voltage: " + random.nextInt(120, 220) + " V",
+                                    "capacitor voltage: 125 V",
+                                    "capacitor voltage: " + random.nextInt(120, 220) + " V");
+                    Plant plant = Plant.assemble(rig);
+                    double highest = 0;
+                    for (LeadLoop loop : plant.pluggedIn(plant.parameters().nominal())) {
+                        highest = Math.max(highest, run(loop));
+                    }
+                    FanType.Controller own = rig.fanTypes().getFirst().controller();
+                    double limit =
+                            0.85
+                                    * Math.min(
+                                            own.topVoltage().orElseThrow().si(),
+                                            own.capacitorVoltage().orElseThrow().si());
+                    List<Finding> plugIn =
+                            FastFindings.of(plant).stream()
+                                    .filter(one -> one.code().equals("plug-in-peak"))
+                                    .toList();
+                    if (Math.abs(highest - limit) > 0.001 * limit) {
+                        assertThat(plugIn).hasSize(highest > limit ? 1 : 0);
+                    }
+                    for (Finding finding : plugIn) {
+                        assertThat(finding.severity()).isEqualTo(Severity.WARNS);
+                        assertThat(si(finding)).isCloseTo(highest, withPercentage(0.05));
+                        told[0]++;
+                    }
+                });
+        if (System.getProperty("seed") == null) {
+            assertThat(told[0]).as("peaks told").isBetween(5, 595);
+        }
+    }
+
+    /** Highest voltage of empty capacitors on a source, 1 µH a metre; leapfrog. */
+    private static double run(LeadLoop loop) {
+        double henry = 1e-6 * loop.lengthM();
+        double period = 2 * Math.PI * Math.sqrt(henry * loop.capacitanceF());
+        double step = Math.min(period, henry / loop.resistanceOhm()) / 2000;
+        double ampere = 0;
+        double volt = 0;
+        double peak = loop.sourceV();
+        for (double t = 0; t < 2 * period; t += step) {
+            ampere += (loop.sourceV() - volt - loop.resistanceOhm() * ampere) / henry * step;
+            volt += ampere / loop.capacitanceF() * step;
+            peak = Math.max(peak, volt);
+        }
+        return peak;
     }
 
     /** What the sentence offers does what it says. */
