@@ -77,6 +77,11 @@ public final class Balancing {
                                 });
     }
 
+    /** The wearer alone, standing with hanging arms; empty without one. Allocates. */
+    public Optional<MassProperties> standingWearer(double[] p) {
+        return parts.ledger.standingWearer(p);
+    }
+
     /** For one thread. */
     public Worker worker() {
         return new Worker();

@@ -93,6 +93,9 @@ public final class BalanceQuestion {
                                     });
         }
         sections.add(BalanceTables.mass(point.mass()));
+        balancing
+                .standingWearer(p)
+                .ifPresent(person -> sections.add(BalanceTables.wearer(person, judgement)));
         sections.add(BalanceTables.fans(point));
         return sections;
     }

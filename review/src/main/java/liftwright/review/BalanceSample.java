@@ -5,6 +5,7 @@ import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
 import liftwright.plant.balance.TurningCause;
+import liftwright.plant.body.MassProperties;
 import liftwright.plant.parameters.ImpossibleValueException;
 
 /** What turns a rig at lift-off, over the draws of its declared doubt. */
@@ -12,6 +13,9 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
 
     private static final TurningCause[] CAUSES = TurningCause.values();
     private static final Turn[] TURNS = Turn.values();
+
+    /** Centre below the shoulders, then inertias in the order of the turns. */
+    private static final int WEARER_VALUES = 4;
 
     private final Balancing balancing;
     private final Steering steering;
@@ -21,6 +25,7 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
     private double[][] acceleration = new double[TURNS.length][0];
     private double[][] moment = new double[TURNS.length][0];
     private double[][] share = new double[TURNS.length * CAUSES.length][0];
+    private double[][] wearer = new double[WEARER_VALUES][0];
     private boolean[] lifts = new boolean[0];
 
     BalanceSample(Plant plant, double[] widthScale, Settings settings) {
@@ -54,6 +59,7 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         grow(acceleration, target);
         grow(moment, target);
         grow(share, target);
+        grow(wearer, target);
     }
 
     private static void grow(double[][] arrays, int target) {
@@ -69,6 +75,7 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         try {
             balancing.parameters().draw(settings.seed(), draw, widthScale, scratch.p);
             point = scratch.worker.liftOff(scratch.p);
+            balancing.standingWearer(scratch.p).ifPresent(person -> wearer(person, draw));
         } catch (ImpossibleValueException beyond) {
             return false;
         }
@@ -89,6 +96,25 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         }
         left[draw] = steering.left(scratch.worker, scratch.p, point, reaches);
         return true;
+    }
+
+    private void wearer(MassProperties person, int draw) {
+        double[] values = wearerValues(person);
+        for (int k = 0; k < WEARER_VALUES; k++) {
+            wearer[k][draw] = values[k];
+        }
+    }
+
+    /** What is told of the wearer alone: centre below the shoulders, m; inertias, kg·m². */
+    static double[] wearerValues(MassProperties person) {
+        return new double[] {
+            person.centre().z(), person.inertia().xx(), person.inertia().yy(), person.inertia().zz()
+        };
+    }
+
+    /** One of those values over the draws. */
+    double[] wearers(int value, int draws) {
+        return Arrays.copyOf(wearer[value], draws);
     }
 
     private static int index(Turn turn, TurningCause cause) {

@@ -178,6 +178,27 @@ final class BalanceTables {
                                 Value.of("yaw-inertia", mass.inertia().zz()))));
     }
 
+    /** The wearer alone: what the table of segments or the readings give, and how well. */
+    static Section wearer(MassProperties person, BalanceJudgement judgement) {
+        double[] values = BalanceSample.wearerValues(person);
+        String[] fields = {
+            "wearer-centre", "wearer-roll-inertia", "wearer-pitch-inertia", "wearer-yaw-inertia"
+        };
+        List<Value> row = new ArrayList<>();
+        for (int k = 0; k < values.length; k++) {
+            Band band = Bands.of(judgement.sample().wearers(k, judgement.draws()));
+            row.add(
+                    band.width() > Rounding.M // nothing in doubt reaches it
+                            ? Value.of(fields[k], values[k], band)
+                            : Value.of(fields[k], values[k]));
+        }
+        return new Section.Table(
+                "wearer",
+                "The wearer alone, standing with hanging arms",
+                List.of(fields),
+                List.of(row));
+    }
+
     /** Joint angles that cancel the moments, from where the arms are held. */
     static Section arms(ArmTrim trim) {
         List<List<Value>> rows = new ArrayList<>();

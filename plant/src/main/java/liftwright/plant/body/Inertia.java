@@ -68,6 +68,11 @@ public record Inertia(double xx, double yy, double zz, double xy, double xz, dou
                 yz + other.yz);
     }
 
+    Inertia times(double factor) {
+        return new Inertia(
+                factor * xx, factor * yy, factor * zz, factor * xy, factor * xz, factor * yz);
+    }
+
     /** The same with a point mass added, kg, at a place from the point it is about, m. */
     Inertia plusPoint(double massKg, Vec3 place) {
         double[] tensor = tensor();

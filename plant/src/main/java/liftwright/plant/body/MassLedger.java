@@ -2,11 +2,9 @@ package liftwright.plant.body;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
-import liftwright.quantity.Dimension;
-import liftwright.quantity.Quantity;
-import liftwright.quantity.Tolerance;
 import liftwright.rig.Fan;
 import liftwright.rig.OtherPart;
 import liftwright.rig.Pack;
@@ -22,16 +20,6 @@ import liftwright.rig.Wearer;
  */
 public final class MassLedger {
 
-    /**
-     * Yaw inertia of people over that stacked from segments: the stack reads 13 % to 28 % low
-     * against three measured men (see the tests).
-     */
-    private static final Quantity YAW_FACTOR =
-            new Quantity(
-                    1,
-                    Dimension.NONE,
-                    new Tolerance(0.4, 0.05, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED));
-
     private final Rig rig;
     private final Pose pose;
 
@@ -44,14 +32,14 @@ public final class MassLedger {
     /** First term of each part, and one more: terms of a part stand together. */
     private final int[] startOf;
 
-    /** Factor on the yaw inertia of the stacked person; −1 without one. */
-    private int yawFactor = -1;
+    private final Optional<MeasuredBody> measured;
 
     private record Term(int part, int row, double count) {}
 
     private MassLedger(Rig rig, Pose pose, ParameterRows table) {
         this.rig = rig;
         this.pose = pose;
+        measured = rig.wearer().map(wearer -> MeasuredBody.declare(wearer, table));
         int part = 0;
         if (rig.wearer().isPresent()) {
             Wearer wearer = rig.wearer().get();
@@ -62,12 +50,6 @@ public final class MassLedger {
                             wearer.mass(),
                             Range.NOT_NEGATIVE);
             terms.add(new Term(part++, mass, 1));
-            yawFactor =
-                    table.row(
-                            RigPath.of("wearer", "measured", "yaw inertia"),
-                            "yaw inertia of the wearer",
-                            YAW_FACTOR,
-                            Range.POSITIVE);
         }
         for (Fan fan : rig.fans()) {
             fan(part++, fan, table);
@@ -175,8 +157,8 @@ public final class MassLedger {
         Pose.Placed placed = pose.placed(p);
         List<MassItem> items = new ArrayList<>();
         int part = 0;
-        if (rig.wearer().isPresent()) {
-            items.addAll(Person.posed(p, massOf(p, part++), p[yawFactor], pose.arms()));
+        if (measured.isPresent()) {
+            items.addAll(Person.posed(p, massOf(p, part++), measured.get(), pose.arms()));
         }
         for (Fan fan : rig.fans()) {
             double kg = massOf(p, part++);
@@ -212,6 +194,12 @@ public final class MassLedger {
                             own));
         }
         return MassProperties.of(items);
+    }
+
+    /** The wearer alone, standing with hanging arms; empty without one. Allocates. */
+    public Optional<MassProperties> standingWearer(double[] p) {
+        return measured.map(
+                own -> MassProperties.of(Person.standing(p, massOf(p, 0), own, pose.arms())));
     }
 
     private double massOf(double[] p, int part) {

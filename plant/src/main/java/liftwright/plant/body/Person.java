@@ -51,37 +51,81 @@ final class Person {
     }
 
     /**
-     * The segments at the values of {@code p}.
+     * The segments at the values of {@code p}, what was measured laid into the trunk: its place so
+     * that the level person balances where the scales say, its own inertia so that the standing
+     * person has what the swings say.
      *
-     * @param yawFactor on the yaw inertia of the whole person about its own centre; what it adds is
-     *     laid into the trunk
+     * @throws liftwright.plant.parameters.ImpossibleValueException if a reading gives no inertia
+     *     that can be
      */
-    static List<MassItem> posed(double[] p, double massKg, double yawFactor, Arms arms) {
+    static List<MassItem> posed(double[] p, double massKg, MeasuredBody measured, Arms arms) {
         Person person = new Person(arms.body(), arms.statureM(p), massKg);
         person.trunkAndLegs();
         for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
-            person.arm(p, arms, side);
+            double[] upper = new double[Pose.FRAME];
+            double[] lower = new double[Pose.FRAME];
+            arms.upper(p, side, upper);
+            arms.lower(p, side, lower);
+            person.arm(p, arms, side, upper, lower);
         }
-        double yaw = MassProperties.of(person.segments).inertia().zz();
-        person.segments.replaceAll(
-                item ->
-                        item.name().equals(TRUNK)
-                                ? new MassItem(
-                                        item.kind(),
-                                        item.name(),
-                                        item.massKg(),
-                                        item.at(),
-                                        item.own()
-                                                .plus(
-                                                        new Inertia(
-                                                                0,
-                                                                0,
-                                                                (yawFactor - 1) * yaw,
-                                                                0,
-                                                                0,
-                                                                0)))
-                                : item);
-        return person.segments;
+        return person.measured(p, arms, measured);
+    }
+
+    /** The person who stands with hanging arms, as measured. */
+    static List<MassItem> standing(double[] p, double massKg, MeasuredBody measured, Arms arms) {
+        return straight(p, massKg, arms, UPRIGHT).measured(p, arms, measured);
+    }
+
+    /** The person with both arms along one direction. */
+    private static Person straight(double[] p, double massKg, Arms arms, double[] arm) {
+        Person person = new Person(arms.body(), arms.statureM(p), massKg);
+        person.trunkAndLegs();
+        for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
+            person.arm(p, arms, side, arm, arm);
+        }
+        return person;
+    }
+
+    private List<MassItem> measured(double[] p, Arms arms, MeasuredBody measured) {
+        double downM =
+                measured.centreBelowShouldersM(p)
+                        .map(
+                                read ->
+                                        read
+                                                - MassProperties.of(
+                                                                straight(p, massKg, arms, LEVEL)
+                                                                        .segments)
+                                                        .centre()
+                                                        .z())
+                        .orElse(0.0);
+        MassProperties hanging =
+                MassProperties.of(
+                        moved(straight(p, massKg, arms, UPRIGHT).segments, downM, Inertia.ZERO));
+        Inertia computed = hanging.inertia();
+        Inertia read = measured.standing(p, massKg, hanging.centre().z(), computed);
+        return moved(segments, downM, read.plus(computed.times(-1)));
+    }
+
+    /** The trunk moved so that the whole moves down by so much, and its inertia added to. */
+    private List<MassItem> moved(List<MassItem> items, double wholeDownM, Inertia more) {
+        List<MassItem> moved = new ArrayList<>();
+        for (MassItem item : items) {
+            moved.add(
+                    item.name().equals(TRUNK)
+                            ? new MassItem(
+                                    item.kind(),
+                                    item.name(),
+                                    item.massKg(),
+                                    item.at()
+                                            .plus(
+                                                    new Vec3(
+                                                            0,
+                                                            0,
+                                                            wholeDownM * massKg / item.massKg())),
+                                    item.own().plus(more))
+                            : item);
+        }
+        return moved;
     }
 
     private void trunkAndLegs() {
@@ -101,18 +145,19 @@ final class Person {
         }
     }
 
-    private void arm(double[] p, Arms arms, double side) {
+    /**
+     * @param upper turn of the upper arm
+     * @param lower turn of forearm and hand
+     */
+    private void arm(double[] p, Arms arms, double side, double[] upper, double[] lower) {
         String name = name(side);
-        double[] upper = new double[Pose.FRAME];
-        double[] lower = new double[Pose.FRAME];
-        arms.upper(p, side, upper);
-        arms.lower(p, side, lower);
-        Vec3 elbow = arms.elbow(p, side);
+        Vec3 shoulder = arms.shoulder(p, side);
+        Vec3 elbow =
+                shoulder.plus(
+                        Pose.turned(upper, 0, new Vec3(0, 0, lengthM(BodySegment.UPPER_ARM))));
         Vec3 wrist =
-                elbow.plus(
-                        Pose.turned(
-                                lower, 0, new Vec3(0, 0, arms.lengthM(p, BodySegment.FOREARM))));
-        add(BodySegment.UPPER_ARM, name + "upper arm", arms.shoulder(p, side), upper);
+                elbow.plus(Pose.turned(lower, 0, new Vec3(0, 0, lengthM(BodySegment.FOREARM))));
+        add(BodySegment.UPPER_ARM, name + "upper arm", shoulder, upper);
         add(BodySegment.FOREARM, name + "forearm", elbow, lower);
         add(BodySegment.HAND, name + "hand", wrist, lower);
     }

@@ -36,7 +36,8 @@ class PublishedFormatTest {
         "v1-every-key, 24, 7, 24, 5",
         "v1-measured, 12, 4, 16, 3",
         "v1-lots, 12, 4, 16, 3",
-        "v1-fast, 12, 4, 16, 3"
+        "v1-fast, 12, 4, 16, 3",
+        "v1-scales, 24, 12, 36, 5"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -65,7 +66,8 @@ class PublishedFormatTest {
     @Test
     void savedFilesUseEveryKeyOfTheFormat() {
         var used = new TreeSet<String>();
-        for (String name : List.of("v1-every-key", "v1-measured", "v1-lots", "v1-fast")) {
+        for (String name :
+                List.of("v1-every-key", "v1-measured", "v1-lots", "v1-fast", "v1-scales")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

@@ -81,8 +81,43 @@ final class PeopleBinder {
                             ledger.value(wearer, WearerKeys.BODY),
                             arm(posture, PostureKeys.LEFT_SHOULDER, PostureKeys.LEFT_ELBOW),
                             arm(posture, PostureKeys.RIGHT_SHOULDER, PostureKeys.RIGHT_ELBOW),
-                            ledger.value(wearer, WearerKeys.STEADINESS));
+                            ledger.value(wearer, WearerKeys.STEADINESS),
+                            measured(Ledger.section(wearer, WearerKeys.MEASURED)));
                 });
+    }
+
+    private Wearer.Measured measured(Fields fields) {
+        return new Wearer.Measured(
+                fields.get(WearerKeys.ROLL),
+                fields.get(WearerKeys.PITCH),
+                fields.get(WearerKeys.YAW),
+                fields.get(WearerKeys.SCALES)
+                        .map(
+                                own ->
+                                        new Wearer.Scales(
+                                                ledger.value(own, WearerKeys.FEET),
+                                                ledger.value(own, WearerKeys.HANDS),
+                                                ledger.value(own, WearerKeys.SUPPORTS_APART),
+                                                ledger.value(own, WearerKeys.HANDS_BELOW))),
+                fields.get(WearerKeys.ROLL_SWING).map(this::pivot),
+                fields.get(WearerKeys.PITCH_SWING).map(this::pivot),
+                fields.get(WearerKeys.YAW_SWING)
+                        .map(
+                                own ->
+                                        new Wearer.CordSwing(
+                                                ledger.value(own, WearerKeys.CORDS),
+                                                ledger.value(own, WearerKeys.CORDS_APART),
+                                                ledger.value(own, WearerKeys.SWING_TIME),
+                                                ledger.value(own, WearerKeys.SWINGS),
+                                                ledger.value(own, WearerKeys.HUNG_MASS),
+                                                ledger.value(own, WearerKeys.HUNG_INERTIA))));
+    }
+
+    private Wearer.PivotSwing pivot(Fields own) {
+        return new Wearer.PivotSwing(
+                ledger.value(own, WearerKeys.BAR_ABOVE),
+                ledger.value(own, WearerKeys.SWING_TIME),
+                ledger.value(own, WearerKeys.SWINGS));
     }
 
     private Wearer.Arm arm(Fields posture, Key<Fields> ownShoulder, Key<Fields> ownElbow) {

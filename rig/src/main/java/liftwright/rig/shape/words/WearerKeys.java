@@ -12,7 +12,9 @@ import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Measure;
 import liftwright.rig.shape.kind.Range;
+import liftwright.rig.shape.kind.Rule;
 import liftwright.rig.shape.kind.Section;
+import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
 
 /** The section {@code wearer}: the person in the rig. */
@@ -51,23 +53,29 @@ public final class WearerKeys {
                     "Measured centre of mass, from the middle between the shoulders.",
                     "{down: 420 mm}");
     public static final Key<Quantity> ROLL =
-            later(
-                    "roll inertia",
-                    Amount.positive(Measure.INERTIA),
-                    "Measured, about the forward axis.",
-                    "11 kg·m² ± 5 %");
+            open(
+                            "roll inertia",
+                            Amount.positive(Measure.INERTIA),
+                            "Measured, about the forward axis.",
+                            "11 kg·m² ± 5 %",
+                            "that of the stacked segments")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> PITCH =
-            later(
-                    "pitch inertia",
-                    Amount.positive(Measure.INERTIA),
-                    "Measured, about the sideways axis.",
-                    "12 kg·m² ± 5 %");
+            open(
+                            "pitch inertia",
+                            Amount.positive(Measure.INERTIA),
+                            "Measured, about the sideways axis.",
+                            "12 kg·m² ± 5 %",
+                            "that of the stacked segments")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> YAW =
-            later(
-                    "yaw inertia",
-                    Amount.positive(Measure.INERTIA),
-                    "Measured, about the upright axis.",
-                    "1.2 kg·m² ± 10 %");
+            open(
+                            "yaw inertia",
+                            Amount.positive(Measure.INERTIA),
+                            "Measured, about the upright axis.",
+                            "1.2 kg·m² ± 10 %",
+                            "that of the stacked segments")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> SHOULDERS =
             later(
                     "between shoulders",
@@ -92,24 +100,161 @@ public final class WearerKeys {
                     Amount.positive(Measure.LENGTH),
                     "Length of the forearm, elbow to wrist.",
                     "240 mm");
+    public static final Key<Quantity> FEET =
+            balance(
+                    "feet",
+                    Amount.positive(Measure.MASS),
+                    "What the scale under the feet reads.",
+                    "31.2 kg ± 0.1 kg");
+    public static final Key<Quantity> HANDS =
+            balance(
+                    "hands",
+                    Amount.positive(Measure.MASS),
+                    "What the scale under the hands reads.",
+                    "36.8 kg ± 0.1 kg");
+    public static final Key<Quantity> SUPPORTS_APART =
+            balance(
+                    "apart",
+                    Amount.positive(Measure.HEIGHT),
+                    "Distance of the two supports along the body.",
+                    "1.36 m ± 5 mm");
+    public static final Key<Quantity> HANDS_BELOW =
+            defaulted(
+                            "hands below shoulders",
+                            Amount.of(Measure.LENGTH, Range.between(-1, 1)),
+                            "0 mm ± 20 mm",
+                            "the arms go straight down from the shoulders",
+                            "How far towards the feet from the shoulders the hands rest.",
+                            "0 mm ± 10 mm")
+                    .readBy(Key.Question.BALANCE);
+    public static final Section SCALES_SECTION =
+            Section.of(
+                    "scales",
+                    "A person who holds the body level over two scales, arms straight down.",
+                    FEET,
+                    HANDS,
+                    SUPPORTS_APART,
+                    HANDS_BELOW);
+    public static final Key<Fields> SCALES =
+            record(
+                    "scales",
+                    SCALES_SECTION,
+                    "Scales under feet and hands: where the centre of mass is.",
+                    "{feet: 31.2 kg ± 0.1 kg, hands: 36.8 kg ± 0.1 kg, apart: 1.36 m ± 5 mm}");
+
+    public static final Key<Quantity> SWING_TIME =
+            balance(
+                    "time",
+                    Amount.positive(Measure.TIME),
+                    "Time of all swings together.",
+                    "84.2 s ± 0.3 s");
+    public static final Key<Integer> SWINGS =
+            required(
+                            "swings",
+                            new Whole("how many swings", 1, 1000),
+                            "Whole swings, there and back.",
+                            "30")
+                    .readBy(Key.Question.BALANCE);
+    public static final Key<Quantity> BAR_ABOVE =
+            balance(
+                    "bar above shoulders",
+                    Amount.of(Measure.LENGTH, Range.between(-1, 3)),
+                    "How far the bar is above the middle between the shoulders.",
+                    "450 mm ± 5 mm");
+    public static final Section PIVOT_SECTION =
+            Section.of(
+                    "swing about a bar",
+                    "A person who swings stiffly about a bar, arms at the sides.",
+                    BAR_ABOVE,
+                    SWING_TIME,
+                    SWINGS);
+    public static final Key<Fields> ROLL_SWING =
+            record(
+                    "roll swing",
+                    PIVOT_SECTION,
+                    "Swing to the sides.",
+                    "{bar above shoulders: 450 mm ± 5 mm, time: 66.1 s ± 0.3 s, swings: 30}");
+    public static final Key<Fields> PITCH_SWING =
+            record(
+                    "pitch swing",
+                    PIVOT_SECTION,
+                    "Swing to front and back.",
+                    "{bar above shoulders: 450 mm ± 5 mm, time: 65.4 s ± 0.3 s, swings: 30}");
+    public static final Key<Quantity> CORDS =
+            balance(
+                    "cords",
+                    Amount.positive(Measure.HEIGHT),
+                    "Length of each cord.",
+                    "2.4 m ± 5 mm");
+    public static final Key<Quantity> CORDS_APART =
+            balance(
+                    "apart",
+                    Amount.positive(Measure.HEIGHT),
+                    "Distance of the cords.",
+                    "0.60 m ± 3 mm");
+    public static final Key<Quantity> HUNG_MASS =
+            defaulted(
+                            "platform mass",
+                            Amount.notNegative(Measure.MASS),
+                            "0 kg",
+                            "the cords carry the person alone",
+                            "Mass of the platform.",
+                            "3.1 kg ± 0.1 kg")
+                    .readBy(Key.Question.BALANCE);
+    public static final Key<Quantity> HUNG_INERTIA =
+            defaulted(
+                            "platform inertia",
+                            Amount.notNegative(Measure.INERTIA),
+                            "0 kg·m²",
+                            "the cords carry the person alone",
+                            "Yaw inertia of the platform.",
+                            "0.12 kg·m² ± 10 %")
+                    .readBy(Key.Question.BALANCE);
+    public static final Section CORDS_SECTION =
+            Section.of(
+                    "swing on two cords",
+                    "A person who stands on a platform that twists between two cords, arms at the sides.",
+                    CORDS,
+                    CORDS_APART,
+                    SWING_TIME,
+                    SWINGS,
+                    HUNG_MASS,
+                    HUNG_INERTIA);
+    public static final Key<Fields> YAW_SWING =
+            record(
+                    "yaw swing",
+                    CORDS_SECTION,
+                    "Twist on two cords.",
+                    "{cords: 2.4 m ± 5 mm, apart: 0.60 m ± 3 mm, time: 84.2 s ± 0.3 s, swings: 30}");
+
     public static final Section MEASURED_SECTION =
             Section.of(
-                    "measured body",
-                    "What was measured on the wearer; it goes before what is computed.",
-                    CENTRE,
-                    ROLL,
-                    PITCH,
-                    YAW,
-                    SHOULDERS,
-                    HIPS,
-                    UPPER_ARM,
-                    FOREARM);
+                            "measured body",
+                            "What was measured on the wearer; it goes before what is computed.",
+                            CENTRE,
+                            ROLL,
+                            PITCH,
+                            YAW,
+                            SHOULDERS,
+                            HIPS,
+                            UPPER_ARM,
+                            FOREARM,
+                            SCALES,
+                            ROLL_SWING,
+                            PITCH_SWING,
+                            YAW_SWING)
+                    .with(
+                            Rule.atMostOne(ROLL, ROLL_SWING),
+                            Rule.atMostOne(PITCH, PITCH_SWING),
+                            Rule.atMostOne(YAW, YAW_SWING));
     public static final Key<Fields> MEASURED =
-            later(
-                    "measured",
-                    MEASURED_SECTION,
-                    "Measured values of the body.",
-                    "{between shoulders: 360 mm}");
+            open(
+                            "measured",
+                            MEASURED_SECTION,
+                            "Measured values of the body.",
+                            "{between shoulders: 360 mm}",
+                            "the body is that of the table of segments")
+                    .readBy(Key.Question.BALANCE);
 
     public static final Key<Quantity> SHOULDER_STRENGTH =
             later(
@@ -173,6 +318,17 @@ public final class WearerKeys {
                     STEADINESS,
                     HARNESS_RATE,
                     HARNESS_DAMPING);
+
+    private static Key<Quantity> balance(
+            String name, Amount amount, String meaning, String example) {
+        return required(name, amount, meaning, example).readBy(Key.Question.BALANCE);
+    }
+
+    private static Key<Fields> record(
+            String name, Section section, String meaning, String example) {
+        return open(name, section, meaning, example, "it was not measured so")
+                .readBy(Key.Question.BALANCE);
+    }
 
     private WearerKeys() {}
 }
