@@ -91,6 +91,18 @@ class LotWorthTest {
     }
 
     /**
+     * A declared ± 5 % (k = 2) is a deviation of 2.5 %: three fans that scatter by 6 % belie it.
+     */
+    @Test
+    void fansThatScatterFarMoreThanDeclaredAreBelieved() {
+        FanType.Lot.Fans wild =
+                new FanType.Lot.Fans(Map.of("a", 0.80, "b", 0.86, "c", 0.92), EXACT);
+        LotWorth lot = LotWorth.of(with(seller(), wild, false)).orElseThrow();
+        assertThat(lot.estimate().orElseThrow().scatterAssumed()).isFalse();
+        assertThat(lot.scatter().tolerance().plus()).isGreaterThan(0.2);
+    }
+
+    /**
      * The label is 92 N at 2722.7 rad/s in 1.225 kg/m³. At 1000 rad/s it promises 12.411 N in air
      * of 15 °C and 1013.25 hPa, and half of that at half the pressure.
      */

@@ -13,8 +13,8 @@ import liftwright.rig.table.BenchTable;
  * What a lot of fans is worth of its label, as a plant takes it: the doubt of the lot's mean is
  * shared by all its fans, the scatter about it is each fan's own.
  *
- * <p>From three fans on the scatter is theirs (if none was declared); one or two show none, and the
- * declared or assumed one stands in.
+ * <p>From three fans on the scatter is theirs (if none was declared, or theirs is far more than was
+ * declared); one or two show none, and the declared or assumed one stands in.
  *
  * @param byFan worth of each measured fan; empty where only the lot's was told
  * @param worth of the lot's mean, shared
@@ -29,6 +29,12 @@ public record LotWorth(
 
     /** Fewer fans show no scatter that one could rely on. */
     private static final int FANS_FOR_SCATTER = 3;
+
+    /**
+     * Fans that scatter this much more than was declared belie it: by chance it happens to three in
+     * 1.8 % of the lots (χ² of 2 degrees above 8), to more of them less often.
+     */
+    private static final double CONTRADICTS = 2;
 
     private static final double K = 2;
 
@@ -59,12 +65,16 @@ public record LotWorth(
             FanType type, Map<String, Double> byFan, Quantity stand, boolean findsScatter) {
         double[] ratios = byFan.values().stream().mapToDouble(Double::doubleValue).toArray();
         double shared = deviation(stand);
-        boolean found = findsScatter && ratios.length >= FANS_FOR_SCATTER;
+        double declared = mean(ratios) * deviation(type.scatter());
+        boolean found =
+                ratios.length >= FANS_FOR_SCATTER
+                        && (findsScatter
+                                || LotEstimate.of(ratios, shared).scatter()
+                                        > CONTRADICTS * declared);
         LotEstimate estimate =
                 found
                         ? LotEstimate.of(ratios, shared)
-                        : LotEstimate.ofKnownScatter(
-                                ratios, mean(ratios) * deviation(type.scatter()), shared);
+                        : LotEstimate.ofKnownScatter(ratios, declared, shared);
         double own =
                 Math.sqrt(
                         estimate.siblingDeviation() * estimate.siblingDeviation()
