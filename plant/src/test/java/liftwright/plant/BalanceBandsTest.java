@@ -40,7 +40,9 @@ class BalanceBandsTest {
     }
 
     private static FanType type(double swirl, double swirlHalf, double scatterHalf) {
-        FanType plain = RigSketch.fanType("F", FanType.Data.MEASURED, Optional.empty(), each(1, scatterHalf));
+        FanType plain =
+                RigSketch.fanType(
+                        "F", FanType.Data.MEASURED, Optional.empty(), each(1, scatterHalf));
         return new FanType(
                 plain.name(),
                 plain.ducted(),
@@ -142,8 +144,7 @@ class BalanceBandsTest {
                 double share = swirl + swirlHalf / 2 * own.nextGaussian();
                 double swirlNm = -spin[k] * share * torquePerThrust * perScatter;
                 for (int i = 0; i < 3; i++) {
-                    theirs[i][draw] +=
-                            perScatter * scatter[k] * turn[i] + swirlNm * push[k][i];
+                    theirs[i][draw] += perScatter * scatter[k] * turn[i] + swirlNm * push[k][i];
                 }
             }
         }
