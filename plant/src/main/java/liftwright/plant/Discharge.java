@@ -195,9 +195,26 @@ public final class Discharge {
             double endS = fromS + first * h;
             times.forgetAfter(endS);
             failed |= !stepper.within(first);
+            locateBefore(fromS, h, first);
             stopFans(endS);
             if (!failed) {
                 noteAll();
+            }
+        }
+    }
+
+    /**
+     * Finds what was reached before the step was cut short and no longer holds at its far end: at
+     * full throttle currents fall again.
+     */
+    private void locateBefore(double fromS, double h, double cut) {
+        for (Cause cause : Cause.values()) {
+            double[] when = times.of(cause);
+            for (int part = 0; part < when.length && !failed && !changesTheRun(cause); part++) {
+                if (when[part] == Double.POSITIVE_INFINITY && distance(cause, part) < 0) {
+                    when[part] = fromS + h * root(cause, part, h, 0, cut, true);
+                    back(cut, true);
+                }
             }
         }
     }

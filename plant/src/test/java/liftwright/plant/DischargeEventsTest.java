@@ -166,6 +166,31 @@ class DischargeEventsTest {
         assertThat(probe.packA(0)).isCloseTo(limit, within(1e-4 * limit));
     }
 
+    /**
+     * Past full throttle the current falls again: a limit that lies just below its highest is
+     * passed and left within one step, and is found all the same.
+     */
+    @Test
+    void aCurrentThatFallsAgainWithinAStepIsFound() {
+        Discharge probe = started(twoPacks(20, 1e6));
+        probe.follow(new Order.Throttle(1), 0, at -> {});
+        Order hover = new Order.Lift(0.75 * probe.fans().liftN());
+        probe.start();
+        probe.follow(hover, 1e5, at -> {});
+        double full = probe.reached(Cause.FULL_THROTTLE).orElseThrow();
+        double highest = probe.packA(0);
+        for (double share : new double[] {0.9999, 0.999, 0.997, 0.99, 0.98}) {
+            double limit = share * highest;
+            Discharge run = started(twoPacks(20, limit));
+            run.follow(hover, 1e5, at -> {});
+            double when = run.reached(Cause.CELL_CURRENT, 0).orElseThrow();
+            assertThat(when).as("%s of the highest", share).isLessThan(full);
+            probe.start();
+            probe.follow(hover, when, at -> {});
+            assertThat(probe.packA(0)).isCloseTo(limit, within(2e-4 * limit));
+        }
+    }
+
     /** What packs side by side give each other is lost to none: the charges passed add up. */
     @Test
     void packsOnOneBusShareAsTheirVoltagesSayAndChargeIsKept() {

@@ -2,7 +2,6 @@ package liftwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -73,10 +72,10 @@ final class EnduranceTables {
                         new Value(
                                 "thrust-to-weight-then",
                                 new Value.Figure.NotComputed(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "%.0f %% of the draws fly so long",
-                                                100.0 * draws.length / judgement.draws())));
+                                        draws.length
+                                                + " of "
+                                                + judgement.draws()
+                                                + " draws fly so long"));
             }
             rows.add(List.of(Value.of("time", EnduranceSample.MARKS_S[mark]), ratio));
         }
