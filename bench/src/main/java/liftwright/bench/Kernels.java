@@ -34,8 +34,8 @@ final class Kernels {
                     "LiftOfMudlark.bands", "20 ms",
                     "EnduranceOfMudlark.nominal", "10 ms",
                     "EnduranceOfMudlark.bands", "100 ms on two threads",
-                    "NetworkStep.ours trees", "3 µs, a third of sparseLu",
-                    "NetworkStep.ours crossTied", "15 µs, a third of sparseLu");
+                    "NetworkStep.ours trees", "3 µs, a third of sparseCholesky",
+                    "NetworkStep.ours crossTied", "15 µs, a third of sparseCholesky");
 
     private Kernels() {}
 
@@ -65,6 +65,11 @@ final class Kernels {
         all.forEach(name -> options.include("^" + Pattern.quote(name) + "$"));
         System.err.println("bench: " + all.size() + " kernels, about 16 s each");
         Collection<RunResult> results = new Runner(options.build()).run();
+        Set<String> lost = new HashSet<>(all);
+        results.forEach(result -> lost.remove(result.getParams().getBenchmark()));
+        lost.stream()
+                .sorted()
+                .forEach(name -> System.err.println("bench: " + shortName(name) + " failed"));
         double reference =
                 results.stream()
                         .filter(r -> r.getParams().getBenchmark().equals(YARDSTICK))
