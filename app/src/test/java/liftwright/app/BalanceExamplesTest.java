@@ -1,5 +1,7 @@
 package liftwright.app;
 
+import static liftwright.app.Shown.si;
+import static liftwright.app.Shown.table;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -59,20 +61,6 @@ class BalanceExamplesTest {
 
     private static BalanceAnswer ask(Rig rig, Settings settings) {
         return BalanceQuestion.ask(rig, "test", settings, Work.quiet()).orElseThrow();
-    }
-
-    private static Section.Table table(BalanceAnswer answer, String id) {
-        return answer.sections().stream()
-                .filter(section -> section.id().equals(id))
-                .map(Section.Table.class::cast)
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static double si(Value value) {
-        return value.figure() instanceof Value.Figure.Amount(double si, var _)
-                ? si
-                : Double.POSITIVE_INFINITY;
     }
 
     private static double judged(BalanceAnswer answer) {

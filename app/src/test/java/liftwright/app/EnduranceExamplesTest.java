@@ -1,5 +1,7 @@
 package liftwright.app;
 
+import static liftwright.app.Shown.si;
+import static liftwright.app.Shown.table;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -40,20 +42,6 @@ class EnduranceExamplesTest {
 
     private static EnduranceAnswer ask(Rig rig, Task task) {
         return EnduranceQuestion.ask(rig, "test", task, SETTINGS, Work.quiet()).orElseThrow();
-    }
-
-    private static Section.Table table(EnduranceAnswer answer, String id) {
-        return answer.sections().stream()
-                .filter(section -> section.id().equals(id))
-                .map(Section.Table.class::cast)
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static double si(Value value) {
-        return value.figure() instanceof Value.Figure.Amount(double si, var _)
-                ? si
-                : Double.POSITIVE_INFINITY;
     }
 
     private static List<Double> amounts(EnduranceAnswer answer) {

@@ -166,7 +166,7 @@ class BalancingTest {
                 200,
                 random -> {
                     Rig rig = drawn(random);
-                    Rig mirror = PosedPersonTest.mirrored(rig);
+                    Rig mirror = MirroredRig.of(rig);
                     MomentLedger one = liftOff(rig).ledger();
                     MomentLedger other = liftOff(mirror).ledger();
                     double whole = 1e-7;

@@ -12,12 +12,10 @@ import java.util.random.RandomGenerator;
 import liftwright.rig.Control;
 import liftwright.rig.Fan;
 import liftwright.rig.Mount;
-import liftwright.rig.OtherPart;
 import liftwright.rig.Pack;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.Site;
-import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
@@ -158,9 +156,9 @@ class MetamorphicTest {
                 150,
                 random -> {
                     Rig rig = RandomRigs.exact(random);
-                    same(lift(mirrored(rig)), lift(rig));
+                    same(lift(MirroredRig.of(rig)), lift(rig));
                     Plant one = Plant.assemble(rig);
-                    Plant two = Plant.assemble(mirrored(rig));
+                    Plant two = Plant.assemble(MirroredRig.of(rig));
                     assertThat(two.mass().centre().y())
                             .isCloseTo(-one.mass().centre().y(), within(1e-12));
                     assertThat(two.mass().centre().x())
@@ -168,74 +166,6 @@ class MetamorphicTest {
                     assertThat(two.mass().centre().z())
                             .isCloseTo(one.mass().centre().z(), within(1e-12));
                 });
-    }
-
-    private static Rig mirrored(Rig rig) {
-        RigSketch other = RigSketch.of(rig);
-        other.wearer =
-                rig.wearer()
-                        .map(w -> new Wearer(w.mass(), w.stature(), w.body(), w.right(), w.left()));
-        other.fans.replaceAll(
-                fan -> {
-                    Fan there = fan(fan, fan.id(), mirrored(fan.mount()));
-                    return new Fan(
-                            there.id(),
-                            there.declaredAt(),
-                            there.type(),
-                            there.mount(),
-                            there.at().mirrored(),
-                            there.blows().mirrored(),
-                            there.leans().stream()
-                                    .map(
-                                            lean ->
-                                                    new Fan.Lean(
-                                                            lean.declaredAt(),
-                                                            lean.angle(),
-                                                            lean.towards().mirrored()))
-                                    .toList(),
-                            there.spin(),
-                            there.intake(),
-                            there.installation(),
-                            there.serial());
-                });
-        other.packs.replaceAll(
-                pack -> {
-                    Pack there = pack(pack, pack.id(), mirrored(pack.mount()));
-                    return new Pack(
-                            there.id(),
-                            there.declaredAt(),
-                            there.cell(),
-                            there.series(),
-                            there.parallel(),
-                            there.extraMass(),
-                            there.mass(),
-                            there.interconnect(),
-                            there.mount(),
-                            there.at().mirrored(),
-                            there.charge(),
-                            there.temperature(),
-                            there.serial());
-                });
-        other.others.replaceAll(
-                part ->
-                        new OtherPart(
-                                part.id(),
-                                part.declaredAt(),
-                                part.mass(),
-                                mirrored(part.mount()),
-                                part.at().mirrored(),
-                                part.box()));
-        return other.rig();
-    }
-
-    private static Mount mirrored(Mount mount) {
-        return new Mount(
-                mount.name(),
-                mount.on().twin(),
-                mount.at().mirrored(),
-                mount.along(),
-                mount.turnForward(),
-                RigSketch.si(-mount.turnRight().si()));
     }
 
     /** One pack, several fans on it: more voltage or denser air gives more thrust of each. */

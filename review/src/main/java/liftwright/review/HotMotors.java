@@ -31,7 +31,7 @@ final class HotMotors {
         if (most < 0 || !hot.converged()) {
             return Optional.empty();
         }
-        double ratio = hot.liftN() / plant.weightN(p);
+        double ratio = new CutOffs(plant.rig()).usableLiftN(hot) / plant.weightN(p);
         return Optional.of(
                 new Finding(
                         Severity.NOTES,
@@ -48,7 +48,8 @@ final class HotMotors {
                                 .then(Measure.TEMPERATURE, MotorHeat.HOT.windingK()),
                         Optional.of(Value.of("thrust-to-weight", ratio)),
                         Optional.empty(),
-                        "warm magnets are weaker: the motor turns faster and draws more; copper and switches resist more",
+                        "warm magnets are weaker: the motor turns faster and draws more; copper and"
+                                + " switches resist more",
                         List.of()));
     }
 }

@@ -42,10 +42,13 @@ public final class Pose {
     private record Row(Mount mount, int along, int turnForward, int turnRight, double mirror) {}
 
     private final Row[] rows;
-    private final Map<Mount, Integer> number;
+
+    /** By name: a mount is large, and loops ask for its number. */
+    private final Map<String, Integer> number;
+
     private final Optional<Arms> arms;
 
-    private Pose(Row[] rows, Map<Mount, Integer> number, Optional<Arms> arms) {
+    private Pose(Row[] rows, Map<String, Integer> number, Optional<Arms> arms) {
         this.rows = rows;
         this.number = number;
         this.arms = arms;
@@ -58,14 +61,14 @@ public final class Pose {
      */
     public static Pose declare(Rig rig, ParameterRows table) {
         List<Row> rows = new ArrayList<>();
-        Map<Mount, Integer> number = new HashMap<>();
+        Map<String, Integer> number = new HashMap<>();
         for (Mount mount : mounts(rig)) {
-            if (!number.containsKey(mount)) {
+            if (!number.containsKey(mount.name())) {
                 if (isOnLimb(mount) && rig.wearer().isEmpty()) {
                     throw new IllegalArgumentException(
                             "the mount " + mount.name() + " is on a limb, but there is no wearer");
                 }
-                number.put(mount, rows.size());
+                number.put(mount.name(), rows.size());
                 rows.add(row(rig, mount, table));
             }
         }
@@ -150,7 +153,7 @@ public final class Pose {
 
     /** Number of a mount that carries something. */
     public int number(Mount mount) {
-        Integer found = number.get(mount);
+        Integer found = number.get(mount.name());
         if (found == null) {
             throw new IllegalArgumentException("the mount " + mount.name() + " carries nothing");
         }
