@@ -18,9 +18,6 @@ public final class InertiaTensor {
     public static final int XZ = 4;
     public static final int YZ = 5;
 
-    /** Sweeps over the three pairs of axes; three or four already end below rounding. */
-    private static final int MOST_SWEEPS = 30;
-
     private InertiaTensor() {}
 
     /**
@@ -104,85 +101,5 @@ public final class InertiaTensor {
                 (coD * xNm + (a * c - e * e) * yNm + (d * e - a * f) * zNm) / determinant;
         acceleration[to + 2] =
                 (coE * xNm + (d * e - a * f) * yNm + (a * b - d * d) * zNm) / determinant;
-    }
-
-    /**
-     * Principal moments and axes, by Jacobi's rotations.
-     *
-     * @param tensor in
-     * @param moments out: three, ascending, kg·m²
-     * @param axes out: 3 × 3, row by row; column k is the unit axis of moment k, right-handed
-     */
-    public static void principal(double[] tensor, int at, double[] moments, double[] axes) {
-        double[] m = {
-            tensor[at + XX], tensor[at + XY], tensor[at + XZ],
-            tensor[at + XY], tensor[at + YY], tensor[at + YZ],
-            tensor[at + XZ], tensor[at + YZ], tensor[at + ZZ]
-        };
-        double[] v = {1, 0, 0, 0, 1, 0, 0, 0, 1};
-        for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
-            double off = Math.abs(m[1]) + Math.abs(m[2]) + Math.abs(m[5]);
-            if (off <= 1e-17 * (Math.abs(m[0]) + Math.abs(m[4]) + Math.abs(m[8]))) {
-                break;
-            }
-            rotate(m, v, 0, 1);
-            rotate(m, v, 0, 2);
-            rotate(m, v, 1, 2);
-        }
-        int[] order = ascending(m[0], m[4], m[8]);
-        for (int k = 0; k < 3; k++) {
-            moments[k] = m[4 * order[k]];
-            for (int row = 0; row < 3; row++) {
-                axes[3 * row + k] = v[3 * row + order[k]];
-            }
-        }
-        double handed =
-                axes[2] * (axes[3] * axes[7] - axes[4] * axes[6])
-                        + axes[5] * (axes[6] * axes[1] - axes[0] * axes[7])
-                        + axes[8] * (axes[0] * axes[4] - axes[3] * axes[1]);
-        if (handed < 0) {
-            for (int row = 0; row < 3; row++) {
-                axes[3 * row + 2] = -axes[3 * row + 2];
-            }
-        }
-    }
-
-    private static int[] ascending(double a, double b, double c) {
-        if (a <= b) {
-            return b <= c
-                    ? new int[] {0, 1, 2}
-                    : a <= c ? new int[] {0, 2, 1} : new int[] {2, 0, 1};
-        }
-        return a <= c ? new int[] {1, 0, 2} : b <= c ? new int[] {1, 2, 0} : new int[] {2, 1, 0};
-    }
-
-    /** One rotation in the plane of axes p and q that makes their common element zero. */
-    private static void rotate(double[] m, double[] v, int p, int q) {
-        double off = m[3 * p + q];
-        if (off == 0) {
-            return;
-        }
-        double theta = (m[4 * q] - m[4 * p]) / (2 * off);
-        double t = Math.copySign(1, theta) / (Math.abs(theta) + Math.sqrt(theta * theta + 1));
-        double c = 1 / Math.sqrt(t * t + 1);
-        double s = t * c;
-        for (int k = 0; k < 3; k++) {
-            double mkp = m[3 * k + p];
-            double mkq = m[3 * k + q];
-            m[3 * k + p] = c * mkp - s * mkq;
-            m[3 * k + q] = s * mkp + c * mkq;
-        }
-        for (int k = 0; k < 3; k++) {
-            double mpk = m[3 * p + k];
-            double mqk = m[3 * q + k];
-            m[3 * p + k] = c * mpk - s * mqk;
-            m[3 * q + k] = s * mpk + c * mqk;
-            double vkp = v[3 * k + p];
-            double vkq = v[3 * k + q];
-            v[3 * k + p] = c * vkp - s * vkq;
-            v[3 * k + q] = s * vkp + c * vkq;
-        }
-        m[3 * p + q] = 0;
-        m[3 * q + p] = 0;
     }
 }

@@ -90,9 +90,7 @@ public final class MotorLaw {
         if (right <= 0) {
             return 0;
         }
-        double start = 2 * right / (linear + Math.sqrt(linear * linear + 4 * square * right));
-        double eased = square * FanLaw.drift(exponent, start, referenceRadps);
-        double speed = 2 * right / (linear + Math.sqrt(linear * linear + 4 * eased * right));
+        double speed = 2 * right / (linear + Math.sqrt(linear * linear + 4 * square * right));
         for (int k = 0; k < 60; k++) {
             double load = square * FanLaw.drift(exponent, speed, referenceRadps) * speed;
             double step = ((load + linear) * speed - right) / ((2 + exponent) * load + linear);

@@ -9,6 +9,18 @@ import org.junit.jupiter.api.Test;
 
 class FastEffectsTest {
 
+    /**
+     * Critically damped, R = 2 √(L/C): 1 H, 1 F and 2 Ω from 1 V below with 3 A give (2 t − 1)
+     * e^−t, whose highest is 2 e^−1.5 after 1.5 s (closed form, by hand).
+     */
+    @Test
+    void theHighestOfACriticallyDampedCircuit() {
+        assertThat(FastEffects.peakV(10, 9, 3, 2, 1, 1))
+                .isCloseTo(10 + 2 * Math.exp(-1.5), within(1e-12));
+        // Started at rest below, it creeps up and never passes.
+        assertThat(FastEffects.peakV(10, 9, 0, 2, 1, 1)).isEqualTo(10);
+    }
+
     /** 1 µH, 1 mF, 20 mΩ on 58.8 V peaks near 79 V: V (1 + exp(−πζ/√(1 − ζ²))), ζ = 0.3162. */
     @Test
     void pluggingInRings() {

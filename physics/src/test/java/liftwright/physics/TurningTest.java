@@ -54,10 +54,28 @@ class TurningTest {
                 });
     }
 
+    /** Damping that hardly counts: ½ α t² (1 − x/3 + x²/12 − x³/60), x = k t. */
+    @Test
+    void hardlyDampedAnglesKeepTheirDigits() {
+        for (double x : new double[] {1e-9, 1e-5, 9e-4}) {
+            double series = 0.5 * (1 - x / 3 + x * x / 12 - x * x * x / 60);
+            assertThat(Turning.angleRad(1, x, 1)).isCloseTo(series, within(1e-14));
+        }
+    }
+
+    /** Heavily damped, the body turns at α/k: angle/(α/k) + 1/k, and never sooner. */
+    @Test
+    void heavilyDampedItTurnsSteadily() {
+        for (double k : new double[] {50, 500}) {
+            assertThat(Turning.timeS(2, k, 3)).isCloseTo(3 / (2 / k) + 1 / k, within(1e-9 * k));
+        }
+    }
+
     /** A quarter turn at 1 rad/s²: √π s. */
     @Test
     void aFreeBodyTurnsAsFallingBodiesFall() {
         assertThat(Turning.timeS(1, 0, Math.PI / 2)).isCloseTo(Math.sqrt(Math.PI), within(1e-12));
         assertThat(Turning.timeS(0, 0.3, 1)).isInfinite();
+        assertThat(Turning.timeS(0, 0, 1)).isInfinite();
     }
 }

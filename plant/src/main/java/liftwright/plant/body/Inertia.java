@@ -1,6 +1,5 @@
 package liftwright.plant.body;
 
-import java.util.List;
 import liftwright.physics.InertiaTensor;
 import liftwright.rig.Vec3;
 
@@ -15,12 +14,6 @@ import liftwright.rig.Vec3;
 public record Inertia(double xx, double yy, double zz, double xy, double xz, double yz) {
 
     public static final Inertia ZERO = new Inertia(0, 0, 0, 0, 0, 0);
-
-    /**
-     * @param kgm2 moment about the axis
-     * @param axis unit vector in rig axes
-     */
-    public record Principal(double kgm2, Vec3 axis) {}
 
     static Inertia of(double[] tensor) {
         return new Inertia(
@@ -89,16 +82,5 @@ public record Inertia(double xx, double yy, double zz, double xy, double xz, dou
         double[] rate = new double[3];
         InertiaTensor.acceleration(tensor(), 0, momentNm.x(), momentNm.y(), momentNm.z(), rate, 0);
         return new Vec3(rate[0], rate[1], rate[2]);
-    }
-
-    /** Principal moments, least first, with their axes. */
-    public List<Principal> principal() {
-        double[] moments = new double[3];
-        double[] axes = new double[9];
-        InertiaTensor.principal(tensor(), 0, moments, axes);
-        return List.of(
-                new Principal(moments[0], new Vec3(axes[0], axes[3], axes[6])),
-                new Principal(moments[1], new Vec3(axes[1], axes[4], axes[7])),
-                new Principal(moments[2], new Vec3(axes[2], axes[5], axes[8])));
     }
 }
