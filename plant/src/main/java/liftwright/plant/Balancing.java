@@ -16,6 +16,7 @@ import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Control;
+import liftwright.rig.Fan;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
@@ -30,7 +31,9 @@ import liftwright.rig.Vec3;
 public final class Balancing {
 
     private final Assembler parts;
-    private final String[] alike;
+
+    /** Fans of a type and group have the number of the first of them: alike as declared. */
+    private final int[] alike;
 
     private Balancing(Assembler parts) {
         this.parts = parts;
@@ -38,10 +41,15 @@ public final class Balancing {
         for (Control.Group each : parts.rig.control().groups()) {
             each.fans().forEach(fan -> group.put(fan, each.name()));
         }
-        alike =
-                parts.rig.fans().stream()
-                        .map(fan -> fan.type().name() + "\n" + group.getOrDefault(fan.id(), ""))
-                        .toArray(String[]::new);
+        record Kind(String type, String group) {}
+        Map<Kind, Integer> first = new HashMap<>();
+        alike = new int[parts.rig.fans().size()];
+        for (int k = 0; k < alike.length; k++) {
+            Fan fan = parts.rig.fans().get(k);
+            var kind = new Kind(fan.type().name(), group.getOrDefault(fan.id(), ""));
+            first.putIfAbsent(kind, k);
+            alike[k] = first.getOrDefault(kind, k);
+        }
     }
 
     /**
@@ -82,9 +90,14 @@ public final class Balancing {
         return parts.ledger.standingWearer(p);
     }
 
-    /** For one thread. */
+    /**
+     * For one thread. Every search of its own starts from the throttle of the declared values, so
+     * that what it finds depends on nothing it found before.
+     */
     public Worker worker() {
-        return new Worker();
+        Worker declared = new Worker(Optional.empty());
+        declared.liftOff(parts.table.nominal());
+        return new Worker(Optional.of(declared.fans));
     }
 
     /** Solves lift-off with scratch of its own. */
@@ -98,7 +111,11 @@ public final class Balancing {
         private final double[] thrustN = new double[parts.rig.fans().size()];
         private final double[] torqueNm = new double[parts.rig.fans().size()];
 
-        private Worker() {}
+        private final Optional<FansUnderOrder> declared;
+
+        private Worker(Optional<FansUnderOrder> declared) {
+            this.declared = declared;
+        }
 
         /** Lift-off at the values of {@code p}. Allocates. */
         public HoverPoint liftOff(double[] p) {
@@ -166,6 +183,7 @@ public final class Balancing {
             double airK = parts.air.temperatureK(p);
             parts.fans.load(p, densityKgpm3, true, true, true, units);
             fans.loaded();
+            declared.ifPresent(fans::startAs);
             parts.packs.rest(p, false, supply.emfV);
             parts.packs.resistance(p, airK, false, true, supply.packOhm);
             parts.wires.resistance(p, airK, supply.chainOhm);
@@ -186,22 +204,21 @@ public final class Balancing {
 
         private List<FanAtWork> work(double[] p, Vec3 centre, List<FanPlace> places) {
             int count = places.size();
-            Map<String, double[]> sums = new HashMap<>();
+            double[] sumN = new double[count];
+            int[] members = new int[count];
             for (int k = 0; k < count; k++) {
-                double[] sum = sums.computeIfAbsent(alike[k], _ -> new double[2]);
-                sum[0] += thrustN[k];
-                sum[1]++;
+                sumN[alike[k]] += thrustN[k];
+                members[alike[k]]++;
             }
             List<FanAtWork> work = new ArrayList<>();
             for (int k = 0; k < count; k++) {
-                double[] sum = sums.getOrDefault(alike[k], new double[] {thrustN[k], 1});
                 FanPlace place = places.get(k);
                 work.add(
                         new FanAtWork(
                                 parts.rig.fans().get(k).id(),
                                 place.at().minus(centre),
                                 thrustN[k],
-                                sum[0] / sum[1],
+                                sumN[alike[k]] / members[alike[k]],
                                 parts.swirls.momentNm(p, k, torqueNm[k]),
                                 place.held(),
                                 place.canted(),

@@ -57,6 +57,16 @@ public final class FansUnderOrder implements Consumer {
         }
     }
 
+    /**
+     * Where the next search for a throttle starts, instead of from full throttle.
+     *
+     * @param like one that has found its lift; where it has not, nothing changes
+     */
+    void startAs(FansUnderOrder like) {
+        lastThrottle = like.lastThrottle;
+        lastSlope = like.lastSlope;
+    }
+
     double[] upShare() {
         return upShare;
     }

@@ -65,8 +65,18 @@ final class Remedies<J extends Judgement> {
         };
     }
 
-    /** A rig with the change, judged. */
-    private record Tried<J>(Plant plant, J judgement) {}
+    /** A rig with so many steps of a change, judged. */
+    private record Tried<J extends Judgement>(int steps, Plant plant, J judgement) {
+
+        boolean holds() {
+            return judgement.holds();
+        }
+
+        /** The end of the band that is held against the demand. */
+        double low() {
+            return judgement.band().low();
+        }
+    }
 
     private Optional<Remedy> size(Candidate candidate) {
         int most = mostThatBinds(candidate);
@@ -74,27 +84,24 @@ final class Remedies<J extends Judgement> {
             return Optional.empty();
         }
         double needed = neededNominal();
-        int steps =
+        int guess =
                 Roots.leastStep(1, most, size -> nominal(candidate, size) >= needed).orElse(most);
-        Optional<Tried<J>> tried = tried(candidate, steps);
-        while (!holds(tried) && steps < most && !work.stopped()) {
-            steps++;
-            tried = tried(candidate, steps);
-        }
-        while (holds(tried) && steps > 1 && !work.stopped()) {
-            Optional<Tried<J>> smaller = tried(candidate, steps - 1);
-            if (!holds(smaller)) {
-                break;
+        double none = before.band().low();
+        var search = new LeastSize(most, guess, none, judging.demand(rig));
+        Optional<Tried<J>> clears = Optional.empty();
+        Optional<Tried<J>> helps = Optional.empty();
+        while (search.isOpen() && !work.stopped()) {
+            Optional<Tried<J>> tried = tried(candidate, search.next());
+            double low = tried.map(Tried::low).orElse(none);
+            if (tried.filter(Tried::holds).isPresent()) {
+                clears = tried;
+                search.clears(low);
+            } else {
+                helps = tried;
+                search.fails(low);
             }
-            steps--;
-            tried = smaller;
         }
-        int size = steps;
-        return tried.map(reached -> told(candidate, size, reached));
-    }
-
-    private boolean holds(Optional<Tried<J>> tried) {
-        return tried.isPresent() && tried.get().judgement().holds();
+        return (clears.isPresent() ? clears : helps).map(reached -> told(candidate, reached));
     }
 
     /**
@@ -129,13 +136,14 @@ final class Remedies<J extends Judgement> {
             return Optional.empty();
         }
         Plant changed = Plant.assemble(revised.get());
-        return judging.judge(changed, work).map(judgement -> new Tried<>(changed, judgement));
+        return judging.judge(changed, work)
+                .map(judgement -> new Tried<>(steps, changed, judgement));
     }
 
-    private Remedy told(Candidate candidate, int steps, Tried<J> tried) {
+    private Remedy told(Candidate candidate, Tried<J> tried) {
         J after = tried.judgement();
-        List<Change> changes = candidate.changes().apply(steps);
-        Sentence name = candidate.name().apply(steps);
+        List<Change> changes = candidate.changes().apply(tried.steps());
+        Sentence name = candidate.name().apply(tried.steps());
         Optional<Sentence> broken = HardLimits.newlyBroken(plant, tried.plant());
         if (broken.isPresent()) {
             return new Remedy(name, changes, new Remedy.Effect.Refused(broken.get()));
