@@ -23,6 +23,9 @@ final class FanFitter {
     /** Set aside at most this share of the rows; beyond it there is no one law. */
     private static final double MOST_SET_ASIDE = 0.25;
 
+    /** So many times less scatter without drift, and what looks like drift is far rows. */
+    private static final double STEADIER = 1.5;
+
     /** Share of certainty at which an optional term is kept. */
     private static final double SUPPORTED = 0.99;
 
@@ -141,29 +144,16 @@ final class FanFitter {
         if (points.size() < unknowns.size() + 3) {
             return;
         }
-        // One far row can hide another: look again without those found, until none is new.
-        boolean[] far = new boolean[points.size()];
-        int many = 0;
-        int before = -1;
-        while (many > before && many <= MOST_SET_ASIDE * points.size()) {
-            boolean[] stays = new boolean[far.length];
-            for (int k = 0; k < far.length; k++) {
-                stays[k] = !far[k];
-            }
-            boolean[] more =
-                    new WeighedFit(model, points, stays, unknowns, start, start.values)
-                            .settleRobustly()
-                            .beyond(FAR);
-            before = many;
-            many = 0;
-            for (int k = 0; k < far.length; k++) {
-                far[k] |= more[k];
-                many += far[k] ? 1 : 0;
-            }
+        List<FanUnknown> law = law(unknowns);
+        boolean[] far = far(law, FAR);
+        if (tooMany(far)) {
+            // Few readings may agree so well by chance that some good ones look far too; what is
+            // twice as far does not come of that.
+            far = far(law, 2 * FAR);
         }
-        if (many > MOST_SET_ASIDE * points.size()) {
+        if (tooMany(far)) {
             out.notes.add(
-                    many
+                    count(far)
                             + " of "
                             + points.size()
                             + " rows lie far from what the others say: the rows follow no one law,"
@@ -174,6 +164,64 @@ final class FanFitter {
             counts[k] = !far[k];
         }
         range();
+    }
+
+    /**
+     * The unknowns from which far rows are told. Two bad rows at one end of the speeds can pass for
+     * drift; they do not where the others agree far better without any.
+     */
+    private List<FanUnknown> law(List<FanUnknown> unknowns) {
+        List<FanUnknown> steady = new ArrayList<>(unknowns);
+        steady.removeAll(List.of(FanUnknown.THRUST_DRIFT, FanUnknown.TORQUE_DRIFT));
+        return STEADIER * scatter(steady) < scatter(unknowns) ? steady : unknowns;
+    }
+
+    /** How far the middle reading of each channel lies, all channels multiplied. */
+    private double scatter(List<FanUnknown> unknowns) {
+        boolean[] all = new boolean[points.size()];
+        Arrays.fill(all, true);
+        double product = 1;
+        for (double each : robust(unknowns, all).scatter.values()) {
+            product *= each;
+        }
+        return product;
+    }
+
+    private WeighedFit robust(List<FanUnknown> unknowns, boolean[] stays) {
+        return new WeighedFit(model, points, stays, unknowns, start, start.values).settleRobustly();
+    }
+
+    /**
+     * Rows that lie so many scatters from what the others say. One far row can hide another: they
+     * are looked for again without those found, until none is new.
+     */
+    private boolean[] far(List<FanUnknown> unknowns, double scatters) {
+        boolean[] far = new boolean[points.size()];
+        int before = -1;
+        while (count(far) > before && !tooMany(far)) {
+            before = count(far);
+            boolean[] stays = new boolean[far.length];
+            for (int k = 0; k < far.length; k++) {
+                stays[k] = !far[k];
+            }
+            boolean[] more = robust(unknowns, stays).beyond(scatters);
+            for (int k = 0; k < far.length; k++) {
+                far[k] |= more[k];
+            }
+        }
+        return far;
+    }
+
+    private static boolean tooMany(boolean[] far) {
+        return count(far) > MOST_SET_ASIDE * far.length;
+    }
+
+    private static int count(boolean[] flags) {
+        int many = 0;
+        for (boolean flag : flags) {
+            many += flag ? 1 : 0;
+        }
+        return many;
     }
 
     /** The optional term that the rows support least, if they do not support it. */
