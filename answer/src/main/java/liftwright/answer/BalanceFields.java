@@ -12,6 +12,7 @@ final class BalanceFields {
     private static final String RESERVE = "AllocationTest.reservesAreThoseOfTheVertexSearch";
     private static final String INDEX = "ZonotopeTest.readsThePublishedIndexOfASixRotorVehicle";
     private static final String VERDICT = "BalanceExamplesTest.theAnswerAgreesWithItself";
+    private static final String TRIM = "BalanceExamplesTest.theTrimOfLeastPowerHoldsTheWeight";
     private static final String STATICS = "statics";
 
     private static Field field(
@@ -257,6 +258,48 @@ final class BalanceFields {
                             "Angular acceleration about the upright axis that this trim leaves.",
                             "yaw moment of the trim over inertia",
                             "AllocationTest.freeYawLiftsMoreAndTellsTheTurn"),
+                    field(
+                            "trim-power",
+                            "power",
+                            Measure.POWER,
+                            "Power at the controllers with the thrusts of the trim, supply solved again.",
+                            "sum of terminal voltage times current",
+                            TRIM),
+                    field(
+                            "trim-power-saved",
+                            "less than hands off",
+                            Measure.POWER,
+                            "Power of lift-off as it stands, moments and all, less that of the trim.",
+                            "difference of two solved points",
+                            TRIM),
+                    field(
+                            "trim-top-share",
+                            "busiest fan",
+                            Measure.PERCENT,
+                            "Greatest share of its thrust at full throttle that the trim asks of a fan.",
+                            "greatest of the shares",
+                            TRIM),
+                    field(
+                            "lift-trim-share",
+                            "most lift",
+                            Measure.PERCENT,
+                            "Share of its thrust at full throttle in the trim of most lift with yaw held to zero.",
+                            "linear programme over the fans' shares",
+                            "AllocationTest.theSixLiftWithAllTheyHave"),
+                    field(
+                            "power-trim-share",
+                            "least power",
+                            Measure.PERCENT,
+                            "The same in the trim of least power with yaw held to zero.",
+                            "least of shaft power (thrust to the 1.5) plus winding heat (thrust squared)",
+                            TRIM),
+                    field(
+                            "free-trim-share",
+                            "least power, yaw free",
+                            Measure.PERCENT,
+                            "The same with yaw free.",
+                            "least of shaft power (thrust to the 1.5) plus winding heat (thrust squared)",
+                            TRIM),
                     new Field(
                             "authority-index",
                             "authority index",

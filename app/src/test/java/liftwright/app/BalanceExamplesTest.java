@@ -22,6 +22,9 @@ import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.numerics.Work;
+import liftwright.plant.Balancing;
+import liftwright.plant.HoverPoint;
+import liftwright.plant.balance.FanAtWork;
 import liftwright.review.BalanceAnswer;
 import liftwright.review.BalanceQuestion;
 import liftwright.review.Settings;
@@ -29,6 +32,7 @@ import liftwright.rig.Change;
 import liftwright.rig.Control;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
+import liftwright.rig.Vec3;
 import liftwright.rig.file.Folder;
 import liftwright.rig.file.RigReading;
 import org.junit.jupiter.api.Test;
@@ -106,6 +110,50 @@ class BalanceExamplesTest {
                         .getSchema(AnswerSchema.text("balance"));
         assertThat(schema.validate(AnswerJson.write(answer, name, "0"), InputFormat.JSON))
                 .isEmpty();
+    }
+
+    /** Every fan at its share of full throttle: lift is weight, and nothing rolls or pitches it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"curlew", "sandpiper"})
+    void theTrimOfLeastPowerHoldsTheWeight(String name) throws IOException {
+        Rig rig = rig(name);
+        Balancing balancing = Balancing.of(rig);
+        Balancing.Worker worker = balancing.worker();
+        double[] p = balancing.parameters().nominal();
+        HoverPoint point = worker.liftOff(p);
+        double evenW = worker.drawnW();
+        List<FanAtWork> full = worker.fullThrottle(p, point.mass().centre()).orElseThrow();
+        BalanceAnswer answer = ask(rig, SETTINGS.withoutRemedies());
+        List<List<Value>> shares = table(answer, "trim-shares").rows();
+        List<List<Value>> rows = table(answer, "least-power").rows();
+        double weightN = point.mass().weightN();
+        double[] drawnW = new double[2];
+        for (int trim = 0; trim < 2; trim++) {
+            Vec3 force = Vec3.ZERO;
+            Vec3 moment = Vec3.ZERO;
+            double[] thrustN = new double[full.size()];
+            double top = 0;
+            for (int k = 0; k < thrustN.length; k++) {
+                double share = si(shares.get(k).get(2 + trim));
+                thrustN[k] = share * full.get(k).thrustN();
+                top = Math.max(top, share);
+                force = force.plus(full.get(k).force().times(share));
+                moment = moment.plus(full.get(k).moment().times(share));
+            }
+            assertThat(-force.z()).isCloseTo(weightN, within(1e-7 * weightN));
+            assertThat(moment.x()).isCloseTo(0, within(1e-7 * weightN));
+            assertThat(moment.y()).isCloseTo(0, within(1e-7 * weightN));
+            assertThat(moment.z() / point.mass().inertia().zz())
+                    .isCloseTo(trim == 0 ? 0 : si(rows.get(1).get(4)), within(1e-6));
+            assertThat(worker.thrusts(thrustN)).isTrue();
+            drawnW[trim] = worker.drawnW();
+            assertThat(si(rows.get(trim).get(1))).isCloseTo(drawnW[trim], within(1e-6 * evenW));
+            assertThat(si(rows.get(trim).get(2)))
+                    .isCloseTo(evenW - drawnW[trim], within(1e-6 * evenW));
+            assertThat(si(rows.get(trim).get(3))).isCloseTo(top, within(1e-12));
+        }
+        // Fewer demands cost no more, but for what the law leaves out of the supply.
+        assertThat(drawnW[1]).isLessThan(drawnW[0] * 1.001);
     }
 
     @Test

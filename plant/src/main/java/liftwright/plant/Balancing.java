@@ -110,6 +110,9 @@ public final class Balancing {
         private final double[] held = new double[parts.table.size()];
         private final double[] thrustN = new double[parts.rig.fans().size()];
         private final double[] torqueNm = new double[parts.rig.fans().size()];
+        private final double[] shaftW = new double[parts.rig.fans().size()];
+        private final double[] copperW = new double[parts.rig.fans().size()];
+        private double drawnW;
 
         private final Optional<FansUnderOrder> declared;
 
@@ -179,6 +182,34 @@ public final class Balancing {
             return converged ? Optional.of(work(held, centre, places)) : Optional.empty();
         }
 
+        /**
+         * Every fan at a thrust of its own, on the supply as {@link #liftOff} left it loaded.
+         *
+         * @param orderedN along each fan's axis, ≥ 0, N
+         * @return whether an operating point was found and no fan fell short
+         */
+        public boolean thrusts(double[] orderedN) {
+            fans.order(new Order.Thrusts(orderedN.clone()));
+            boolean converged = fans.settle(0, supply);
+            measure();
+            return converged && fans.reached();
+        }
+
+        /** Power at the shaft of a fan at the point that was solved last, W. */
+        public double shaftW(int fan) {
+            return shaftW[fan];
+        }
+
+        /** Heat of the current in winding and switches there, W. */
+        public double copperW(int fan) {
+            return copperW[fan];
+        }
+
+        /** Power at the terminals of all controllers there, W. */
+        public double drawnW() {
+            return drawnW;
+        }
+
         private void load(double[] p, double densityKgpm3) {
             double airK = parts.air.temperatureK(p);
             parts.fans.load(p, densityKgpm3, true, true, true, units);
@@ -191,13 +222,19 @@ public final class Balancing {
 
         /** Thrusts and torques of the point that was solved last. */
         private void measure() {
+            drawnW = 0;
             for (int k = 0; k < thrustN.length; k++) {
                 thrustN[k] = 0;
                 torqueNm[k] = 0;
+                shaftW[k] = 0;
+                copperW[k] = 0;
                 if (parts.network.isFed(k) && units.speedRadps(k) > 0) {
                     units.account(k, supply.loadTerminalV(k));
                     thrustN[k] = units.thrustN();
                     torqueNm[k] = units.shaftW() / units.speedRadps(k);
+                    shaftW[k] = units.shaftW();
+                    copperW[k] = units.copperW();
+                    drawnW += units.shaftW() + units.heatW();
                 }
             }
         }

@@ -83,14 +83,17 @@ public final class BalanceQuestion {
                     ArmTrim.of(worker, p, again)
                             .ifPresent(trim -> sections.add(BalanceTables.arms(trim)));
             case NOTHING -> {}
-            case COMPUTER ->
-                    Steering.allocation(worker, p, again)
-                            .ifPresent(
-                                    can -> {
-                                        sections.add(BalanceTables.reserves(can, again));
-                                        sections.add(BalanceTables.trims(can, again));
-                                        sections.add(BalanceTables.authority(can));
-                                    });
+            case COMPUTER -> {
+                Steering.allocation(worker, p, again)
+                        .ifPresent(
+                                can -> {
+                                    sections.add(BalanceTables.reserves(can, again));
+                                    sections.add(BalanceTables.trims(can, again));
+                                });
+                sections.addAll(TrimTables.of(worker, p, worker.liftOff(p)));
+                Steering.allocation(worker, p, again)
+                        .ifPresent(can -> sections.add(BalanceTables.authority(can)));
+            }
         }
         sections.add(BalanceTables.mass(point.mass()));
         balancing

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import liftwright.numerics.BoundedProgram;
+import liftwright.numerics.LeastPower;
 import liftwright.numerics.Zonotope;
 
 /**
@@ -92,6 +93,49 @@ public final class Allocation {
                                         best.value() * weightN,
                                         sum(rows[3], best.x()) * weightN * armM,
                                         best.gap()));
+    }
+
+    /**
+     * A trim that holds the weight with the least power.
+     *
+     * @param share of full throttle's thrust, fan by fan
+     * @param powerW at shafts and in windings, by the laws of {@link #leastPower}
+     * @param yawNm moment left about the upright axis, N·m
+     * @param gap proof of the optimum, {@link LeastPower.Found#gap}
+     */
+    public record PowerTrim(List<Double> share, double powerW, double yawNm, double gap) {
+        public PowerTrim {
+            share = List.copyOf(share);
+        }
+    }
+
+    /**
+     * Weight held without roll and pitch with the least power. From full throttle down, power at a
+     * shaft goes with thrust to the power 1.5 (thrust and torque with the square of the speed) and
+     * heat in a winding with its square (current with torque).
+     *
+     * @param yawHeld whether the moment about the upright axis is zero too
+     * @param shaftW power at each shaft at full throttle, W; above 0 where the fan pushes
+     * @param copperW heat of the current in each winding at full throttle, W
+     * @return empty where nothing holds the weight so
+     */
+    public Optional<PowerTrim> leastPower(boolean yawHeld, double[] shaftW, double[] copperW) {
+        double[][] held = yawHeld ? rows : new double[][] {rows[LIFT], rows[1], rows[2]};
+        double[] right = new double[held.length];
+        right[0] = 1;
+        var programme = new LeastPower(held.length, shaftW.length);
+        return switch (programme.solve(shaftW, copperW, held, right)) {
+            case LeastPower.Found(double powerW, double gap, double _) ->
+                    Optional.of(
+                            new PowerTrim(
+                                    Arrays.stream(programme.x()).boxed().toList(),
+                                    powerW,
+                                    sum(rows[3], programme.x()) * weightN * armM,
+                                    gap));
+            case LeastPower.Impossible _ -> Optional.empty();
+            case LeastPower.Undecided _ ->
+                    throw new IllegalStateException("a trim of least power was not proved");
+        };
     }
 
     /**

@@ -131,6 +131,11 @@ public final class FanUnits implements Device {
         return account[FanUnit.SHAFT_W];
     }
 
+    /** Heat of the current in winding and switches of the fan accounted for, W. */
+    public double copperW() {
+        return account[FanUnit.COPPER_W];
+    }
+
     /** Heat in motor and controller of the fan accounted for, W. */
     public double heatW() {
         return account[FanUnit.COPPER_W]
