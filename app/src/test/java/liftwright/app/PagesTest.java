@@ -9,14 +9,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the pages tell a reader to type must work, and what they list must be there. */
 class PagesTest {
 
     private static final Path DOCS = Path.of("..", "docs");
-    private static final Pattern SHELL_BLOCK = Pattern.compile("```sh\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern ANY_BLOCK =
+            Pattern.compile("```([a-z]*)\n(.*?)```", Pattern.DOTALL);
     private static final Pattern ANSWER_BLOCK =
             Pattern.compile("```\n((?:met|not met|cannot be told): .*?)```", Pattern.DOTALL);
     private static final Pattern COMMAND =
@@ -25,27 +29,67 @@ class PagesTest {
 
     @TempDir private Path folder;
 
-    @Test
-    void theTutorialsCommandsRun() throws IOException {
-        Path example = Files.createDirectories(folder.resolve("examples/sandpiper"));
-        Files.copy(Shell.EXAMPLES.resolve("sandpiper/rig.yaml"), example.resolve("rig.yaml"));
-        String page = Files.readString(DOCS.resolve("tutorial/first-evening.md"));
-        var outputs = new ArrayList<String>();
-        for (String command : commands(page)) {
-            String[] words = command.split(" ", -1);
-            switch (words[0]) {
-                case "mkdir" -> Files.createDirectory(folder.resolve(words[1]));
-                case "cp" -> Files.copy(folder.resolve(words[1]), folder.resolve(words[2]));
-                case "./liftwright" -> {
-                    var ran = new Shell(folder).run(command.substring(13).split(" ", -1));
-                    assertThat(ran.code()).as(command + ran.err()).isBetween(0, 1);
-                    outputs.add(ran.out());
+    /**
+     * A tutorial is walked in a folder that holds the examples; every line that it shows as printed
+     * is printed by the command before it, however many blanks part its columns.
+     */
+    @ParameterizedTest
+    @CsvSource({"first-evening, 7, 0", "why-it-turned, 3, 7"})
+    void aTutorialsCommandsRunAndPrintWhatItShows(String name, int asked, int shown)
+            throws IOException {
+        copyExamples();
+        String page = Files.readString(DOCS.resolve("tutorial/" + name + ".md"));
+        int ran = 0;
+        int lines = 0;
+        String printed = "";
+        for (MatchResult block : ANY_BLOCK.matcher(page).results().toList()) {
+            boolean commands = block.group(1).equals("sh");
+            for (String line : block.group(2).lines().toList()) {
+                if (!commands) {
+                    assertThat(printed).as(name).contains(line.strip());
+                    lines++;
+                } else if (line.startsWith("./liftwright ")) {
+                    printed = words(asked(line));
+                    ran++;
+                } else {
+                    doWithFiles(line.split(" ", -1));
                 }
-                default -> throw new AssertionError("who runs " + command);
             }
         }
-        assertThat(outputs).hasSize(7);
-        assertThat(outputs.getFirst()).startsWith("not met: lift over weight");
+        assertThat(ran).isEqualTo(asked);
+        assertThat(lines).isEqualTo(shown);
+    }
+
+    private void copyExamples() throws IOException {
+        try (Stream<Path> files = Files.walk(Shell.EXAMPLES)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path to = folder.resolve("examples").resolve(Shell.EXAMPLES.relativize(file));
+                Files.createDirectories(to.getParent());
+                Files.copy(file, to);
+            }
+        }
+    }
+
+    private String asked(String command) {
+        var ran = new Shell(folder).run(command.substring("./liftwright ".length()).split(" ", -1));
+        assertThat(ran.code()).as(command + ran.err()).isBetween(0, 1);
+        return ran.out();
+    }
+
+    private static String words(String text) {
+        return text.replaceAll("\\s+", " ");
+    }
+
+    private void doWithFiles(String[] words) throws IOException {
+        switch (words[0]) {
+            case "mkdir" -> Files.createDirectory(folder.resolve(words[1]));
+            case "cp" -> Files.copy(folder.resolve(words[1]), folder.resolve(words[2]));
+            case "diff" ->
+                    assertThat(Files.mismatch(folder.resolve(words[1]), folder.resolve(words[2])))
+                            .as("where they differ")
+                            .isNotNegative();
+            default -> throw new AssertionError("who runs " + words[0]);
+        }
     }
 
     @Test
@@ -91,13 +135,5 @@ class PagesTest {
 
     private static List<String> options(String text) {
         return OPTION.matcher(text).results().map(r -> r.group()).distinct().sorted().toList();
-    }
-
-    private static List<String> commands(String page) {
-        return SHELL_BLOCK
-                .matcher(page)
-                .results()
-                .flatMap(block -> block.group(1).lines())
-                .toList();
     }
 }
