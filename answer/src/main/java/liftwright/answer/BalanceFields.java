@@ -8,6 +8,7 @@ final class BalanceFields {
 
     private static final String REFEREE = "BalancingTest.theResidualIsThatOfTheReferee";
     private static final String LEDGER = "BalancingTest.theSharesOfFansAndCausesSumToTheResidual";
+    private static final String BEAMS = "BeamsTest.theGiveIsThatOfTheReferee";
     private static final String MASS = "PosedPersonTest.wholeRigsAreTheirPoints";
     private static final String RESERVE = "AllocationTest.reservesAreThoseOfTheVertexSearch";
     private static final String INDEX = "ZonotopeTest.readsThePublishedIndexOfASixRotorVehicle";
@@ -127,6 +128,23 @@ final class BalanceFields {
                             "What the swirl of one fan's jet adds about the upright axis.",
                             "share of swirl times torque at the shaft, against the spin",
                             REFEREE),
+                    words("mount", "mount", "A mount on a beam."),
+                    new Field(
+                            "mount-twist",
+                            "twists by",
+                            Measure.ANGLE,
+                            "How far the mount's beam twists under thrust and swirl at lift-off, either way.",
+                            "torque about the beam times length over torsion rigidity",
+                            "Saint-Venant; Timoshenko, from memory",
+                            BEAMS),
+                    new Field(
+                            "mount-slope",
+                            "bends by",
+                            Measure.ANGLE,
+                            "How far the end of the mount's beam slopes from bending at lift-off.",
+                            "F l²/(2 E I) + M l/(E I), at right angles to the beam",
+                            "Euler and Bernoulli; Timoshenko, from memory",
+                            BEAMS),
                     field(
                             "fan-thrust-at-lift-off",
                             "thrust",

@@ -2,6 +2,7 @@ package liftwright.plant;
 
 import java.util.List;
 import java.util.Set;
+import liftwright.plant.body.Beams;
 import liftwright.plant.body.MassLedger;
 import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
@@ -31,6 +32,7 @@ final class Assembler {
     final Network network;
     final Pose pose;
     final ThrustLines lines;
+    final Beams beams;
     final MassLedger ledger;
     final Swirls swirls;
 
@@ -46,6 +48,7 @@ final class Assembler {
         wires = Wires.declare(rig.wiring(), rows);
         pose = Pose.declare(rig, rows);
         lines = ThrustLines.declare(rig, pose, rows);
+        beams = Beams.declare(rig, pose, rows);
         ledger = MassLedger.declare(rig, pose, rows);
         swirls = Swirls.declare(rig, rows);
         table = rows.table();

@@ -10,6 +10,7 @@ import liftwright.physics.FanLaw;
 import liftwright.physics.Gravity;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.MomentLedger;
+import liftwright.plant.body.Beams;
 import liftwright.plant.body.FanPlace;
 import liftwright.plant.body.MassProperties;
 import liftwright.plant.parameters.ParameterTable;
@@ -113,6 +114,8 @@ public final class Balancing {
         private final double[] shaftW = new double[parts.rig.fans().size()];
         private final double[] copperW = new double[parts.rig.fans().size()];
         private double drawnW;
+        private final double[] swirlNm = new double[parts.rig.fans().size()];
+        private List<Beams.Give> gives = List.of();
 
         private final Optional<FansUnderOrder> declared;
 
@@ -144,6 +147,14 @@ public final class Balancing {
             boolean converged = fans.settle(0, supply);
             measure();
             List<FanAtWork> work = work(held, mass.centre(), places);
+            for (int pass = 0; pass < MOST_BENDS && !parts.beams.none(); pass++) {
+                if (!bendUpShares(work)) {
+                    break;
+                }
+                converged &= fans.settle(0, supply);
+                measure();
+                work = work(held, mass.centre(), places);
+            }
             MomentLedger ledger = MomentLedger.of(work, mass.inertia());
             return new HoverPoint(
                     converged,
@@ -151,7 +162,8 @@ public final class Balancing {
                     fans.throttle(),
                     mass,
                     ledger,
-                    yawDampingNms(work, densityKgpm3) / mass.inertia().zz());
+                    yawDampingNms(work, densityKgpm3) / mass.inertia().zz(),
+                    gives);
         }
 
         /**
@@ -210,6 +222,17 @@ public final class Balancing {
             return drawnW;
         }
 
+        /** Takes over what points up now that beams give; whether that changes anything. */
+        private boolean bendUpShares(List<FanAtWork> work) {
+            boolean changes = false;
+            for (int k = 0; k < work.size(); k++) {
+                double up = -work.get(k).actual().z();
+                changes |= Math.abs(up - fans.upShare()[k]) > LEAST_UP_SHARE;
+                fans.upShare()[k] = up;
+            }
+            return changes;
+        }
+
         private void load(double[] p, double densityKgpm3) {
             double airK = parts.air.temperatureK(p);
             parts.fans.load(p, densityKgpm3, true, true, true, units);
@@ -247,21 +270,32 @@ public final class Balancing {
                 sumN[alike[k]] += thrustN[k];
                 members[alike[k]]++;
             }
+            for (int k = 0; k < count; k++) {
+                swirlNm[k] = parts.swirls.momentNm(p, k, torqueNm[k]);
+            }
+            Beams.Loaded loaded = parts.beams.under(p, places, thrustN, swirlNm);
+            gives = loaded.gives();
             List<FanAtWork> work = new ArrayList<>();
             for (int k = 0; k < count; k++) {
                 FanPlace place = places.get(k);
                 work.add(
                         new FanAtWork(
                                 parts.rig.fans().get(k).id(),
-                                place.at().minus(centre),
                                 thrustN[k],
                                 sumN[alike[k]] / members[alike[k]],
-                                parts.swirls.momentNm(p, k, torqueNm[k]),
+                                swirlNm[k],
                                 place.held(),
                                 place.canted(),
-                                place.actual()));
+                                place.seated(),
+                                new FanAtWork.Line(place.at().minus(centre), place.actual()),
+                                line(loaded.fans().get(k).twisted(), centre),
+                                line(loaded.fans().get(k).bent(), centre)));
             }
             return work;
+        }
+
+        private static FanAtWork.Line line(Beams.Pushed pushed, Vec3 centre) {
+            return new FanAtWork.Line(pushed.at().minus(centre), pushed.direction());
         }
 
         /** Σ ṁ r² about the upright axis through the centre of mass, ṁ = √(T ρ A_e). */
@@ -280,4 +314,10 @@ public final class Balancing {
     }
 
     private static final double[] NO_TURN = new double[8];
+
+    /** Rounds of thrust and bending; each gains two digits or more. */
+    private static final int MOST_BENDS = 8;
+
+    /** Change of what points up that is worth another round. */
+    private static final double LEAST_UP_SHARE = 1e-10;
 }

@@ -1,6 +1,8 @@
 package liftwright.plant;
 
+import java.util.List;
 import liftwright.plant.balance.MomentLedger;
+import liftwright.plant.body.Beams;
 import liftwright.plant.body.MassProperties;
 
 /**
@@ -13,6 +15,7 @@ import liftwright.plant.body.MassProperties;
  * @param mass of the whole, wearer included
  * @param ledger what turns it
  * @param yawDampingPerS momentum drag over inertia about the upright axis, c/I, 1/s
+ * @param gives how far the mounts on beams give under thrust
  */
 public record HoverPoint(
         boolean converged,
@@ -20,4 +23,10 @@ public record HoverPoint(
         double throttle,
         MassProperties mass,
         MomentLedger ledger,
-        double yawDampingPerS) {}
+        double yawDampingPerS,
+        List<Beams.Give> gives) {
+
+    public HoverPoint {
+        gives = List.copyOf(gives);
+    }
+}

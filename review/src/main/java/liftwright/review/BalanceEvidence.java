@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import liftwright.answer.Evidence;
 import liftwright.answer.Sentence;
+import liftwright.physics.Cantilever;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
@@ -55,6 +56,11 @@ final class BalanceEvidence {
                                 "still air",
                                 true),
                         new Evidence.Law(
+                                "mounts on beams: slope F l²/(2 E I) + M l/(E I), twist T l/(G J)",
+                                "Euler and Bernoulli; Saint-Venant",
+                                "up to 10°, length at least ten diameters",
+                                beyondBeams(point).isEmpty()),
+                        new Evidence.Law(
                                 "momentum drag damps yaw",
                                 "momentum theory",
                                 "cross-flow below 0.15 of the exit speed, from memory",
@@ -67,6 +73,21 @@ final class BalanceEvidence {
                 assumptions(rig, judgement.steering()),
                 checks,
                 MeasuredEvidence.of(rig));
+    }
+
+    /** Mounts that give further than the law of beams reaches, in words. */
+    static List<String> beyondBeams(HoverPoint point) {
+        return point.gives().stream()
+                .filter(
+                        give ->
+                                Math.max(Math.abs(give.twistRad()), give.slopeRad())
+                                        > Cantilever.GREATEST_RAD)
+                .map(
+                        give ->
+                                "the mount "
+                                        + give.mount()
+                                        + " gives by more than 10°, beyond the law of beams")
+                .toList();
     }
 
     private static List<Evidence.Assumption> assumptions(Rig rig, Steering steering) {

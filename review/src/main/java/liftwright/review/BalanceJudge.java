@@ -53,6 +53,7 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
         HoverPoint point = balancing.worker().liftOff(balancing.parameters().nominal());
         int failed = sample.failed(draws);
         List<String> downgrades = Downgrades.of(plant.rig(), point.converged(), failed, draws);
+        downgrades.addAll(BalanceEvidence.beyondBeams(point));
         return Optional.of(
                 new BalanceJudgement(
                         byNumbers,

@@ -100,6 +100,7 @@ public final class BalanceQuestion {
                 .standingWearer(p)
                 .ifPresent(person -> sections.add(BalanceTables.wearer(person, judgement)));
         sections.add(BalanceTables.fans(point));
+        BalanceTables.gives(point).ifPresent(sections::add);
         return sections;
     }
 

@@ -10,6 +10,7 @@ import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.Allocation;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.TurningCause;
+import liftwright.plant.body.Beams;
 import liftwright.plant.body.MassProperties;
 import liftwright.quantity.Band;
 
@@ -117,7 +118,10 @@ final class BalanceTables {
             case THRUST_MISMATCH -> "unlike thrusts";
             case ARM_ANGLE -> "angle of the arms";
             case CANT -> "cant";
+            case SEAT_ANGLE -> "seats of the fans";
             case MOUNT_ANGLE -> "tilt of mounts";
+            case MOUNT_TWIST -> "twist of mounts";
+            case FRAME_SLOPE -> "bending of beams";
             case SWIRL -> "swirl";
         };
     }
@@ -149,6 +153,27 @@ final class BalanceTables {
                         "yaw-moment",
                         "swirl-moment"),
                 rows);
+    }
+
+    /** How far mounts on beams give; empty where none is on one. */
+    static Optional<Section> gives(HoverPoint point) {
+        if (point.gives().isEmpty()) {
+            return Optional.empty();
+        }
+        List<List<Value>> rows = new ArrayList<>();
+        for (Beams.Give give : point.gives()) {
+            rows.add(
+                    List.of(
+                            Value.words("mount", give.mount()),
+                            Value.of("mount-twist", Math.abs(give.twistRad())),
+                            Value.of("mount-slope", give.slopeRad())));
+        }
+        return Optional.of(
+                new Section.Table(
+                        "mount-gives",
+                        "How far mounts give at lift-off",
+                        List.of("mount", "mount-twist", "mount-slope"),
+                        rows));
     }
 
     static Section mass(MassProperties mass) {

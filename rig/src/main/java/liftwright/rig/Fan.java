@@ -14,6 +14,7 @@ import liftwright.quantity.Quantity;
  * @param at place in the mount's axes, m
  * @param blows direction of its jet before any lean, unit vector in the mount's axes
  * @param leans declared cants of the jet: direction ∝ blows + Σ tan(angle) · towards
+ * @param seat how its seat turns the jet besides, and the doubt of that; added as the leans are
  * @param spin sense of rotation seen along the thrust
  * @param intake what stands before it; empty when nothing does
  * @param installation thrust when installed over thrust on the stand, 1
@@ -27,6 +28,7 @@ public record Fan(
         Vec3 at,
         Vec3 blows,
         List<Lean> leans,
+        List<Lean> seat,
         Spin spin,
         Optional<Intake> intake,
         Declared<Quantity> installation,
@@ -34,6 +36,35 @@ public record Fan(
 
     public Fan {
         leans = List.copyOf(leans);
+        seat = List.copyOf(seat);
+    }
+
+    /** A fan whose seat is true. */
+    public Fan(
+            PartId id,
+            RigPath declaredAt,
+            FanType type,
+            Mount mount,
+            Vec3 at,
+            Vec3 blows,
+            List<Lean> leans,
+            Spin spin,
+            Optional<Intake> intake,
+            Declared<Quantity> installation,
+            Optional<String> serial) {
+        this(
+                id,
+                declaredAt,
+                type,
+                mount,
+                at,
+                blows,
+                leans,
+                List.of(),
+                spin,
+                intake,
+                installation,
+                serial);
     }
 
     /** Right-hand: turns as a right-hand screw that advances along the thrust. */

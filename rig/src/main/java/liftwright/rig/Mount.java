@@ -1,5 +1,6 @@
 package liftwright.rig;
 
+import java.util.Optional;
 import liftwright.quantity.Quantity;
 
 /**
@@ -13,6 +14,7 @@ import liftwright.quantity.Quantity;
  * @param along on a limb: share of the segment's length from its upper joint, 0 to 1; elsewhere 0
  * @param turnForward mount error or set angle: tilt that leans the mount's "down" forward, rad
  * @param turnRight the same towards the right, rad
+ * @param beam what holds it out from its carrier and gives under thrust; empty where nothing does
  */
 public record Mount(
         String name,
@@ -20,7 +22,19 @@ public record Mount(
         Vec3 at,
         Quantity along,
         Quantity turnForward,
-        Quantity turnRight) {
+        Quantity turnRight,
+        Optional<Beam> beam) {
+
+    /** A mount that does not give. */
+    public Mount(
+            String name,
+            Carrier on,
+            Vec3 at,
+            Quantity along,
+            Quantity turnForward,
+            Quantity turnRight) {
+        this(name, on, at, along, turnForward, turnRight, Optional.empty());
+    }
 
     public enum Carrier {
         FRAME,

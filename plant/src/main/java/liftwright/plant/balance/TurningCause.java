@@ -13,8 +13,14 @@ public enum TurningCause {
     ARM_ANGLE,
     /** Where the fans are declared to blow, cant included. */
     CANT,
+    /** What the seat of each fan turns, beside its cant. */
+    SEAT_ANGLE,
     /** Tilt of the mounts. */
     MOUNT_ANGLE,
+    /** Beams that twist under thrust and swirl. */
+    MOUNT_TWIST,
+    /** Beams that bend under thrust. */
+    FRAME_SLOPE,
     /** What the jets carry away as swirl turns the rig against the spins. */
     SWIRL
 }

@@ -116,7 +116,7 @@ public final class Pose {
     }
 
     /** The mount that a generated twin is the mirror image of. */
-    private static Optional<Mount> original(Rig rig, Mount mount, DeclaredKeys keys) {
+    static Optional<Mount> original(Rig rig, Mount mount, DeclaredKeys keys) {
         if (keys.has(RigPath.of("mounts", mount.name()))) {
             return Optional.empty();
         }

@@ -9,8 +9,8 @@ import liftwright.rig.Vec3;
 
 /**
  * Which way each fan pushes. A jet leaves along the declared direction plus Σ tan(lean) · towards,
- * turned with the mount and the limb; thrust is against the jet, so its upward share is the jet's
- * downward one.
+ * turned with the mount and the limb; leans are its cants and what its seat turns. Thrust is
+ * against the jet, so its upward share is the jet's downward one.
  */
 public final class ThrustLines {
 
@@ -20,6 +20,9 @@ public final class ThrustLines {
     /** First lean of each fan in the arrays below, and one more. */
     private final int[] start;
 
+    /** First lean of each fan that its seat turns; those before are its cants. */
+    private final int[] seat;
+
     private final int[] lean;
     private final Vec3[] towards;
 
@@ -27,6 +30,7 @@ public final class ThrustLines {
         mount = new int[fans];
         blows = new Vec3[fans];
         start = new int[fans + 1];
+        seat = new int[fans];
         lean = new int[leans];
         towards = new Vec3[leans];
     }
@@ -34,32 +38,50 @@ public final class ThrustLines {
     /** Declares the parameters of all leans. */
     public static ThrustLines declare(Rig rig, Pose pose, ParameterRows table) {
         List<Fan> fans = rig.fans();
-        int leans = fans.stream().mapToInt(fan -> fan.leans().size()).sum();
+        int leans = fans.stream().mapToInt(fan -> fan.leans().size() + fan.seat().size()).sum();
         ThrustLines lines = new ThrustLines(fans.size(), leans);
         int next = 0;
         for (int k = 0; k < fans.size(); k++) {
             Fan fan = fans.get(k);
             lines.mount[k] = pose.number(fan.mount());
             lines.blows[k] = fan.blows();
-            for (Fan.Lean each : fan.leans()) {
-                lines.lean[next] =
-                        table.row(
-                                each.declaredAt(),
-                                "cant at " + each.declaredAt(),
-                                fan.id(),
-                                each.angle(),
-                                Range.ANY);
-                lines.towards[next++] = each.towards();
-            }
+            next = lines.declare(fan, fan.leans(), "cant at ", next, table);
+            lines.seat[k] = next;
+            next = lines.declare(fan, fan.seat(), "seat at ", next, table);
             lines.start[k + 1] = next;
         }
         return lines;
     }
 
+    private int declare(
+            Fan fan, List<Fan.Lean> leans, String words, int from, ParameterRows table) {
+        int next = from;
+        for (Fan.Lean each : leans) {
+            lean[next] =
+                    table.row(
+                            each.declaredAt(),
+                            words + each.declaredAt(),
+                            fan.id(),
+                            each.angle(),
+                            Range.ANY);
+            towards[next++] = each.towards();
+        }
+        return next;
+    }
+
     /** Direction of one fan's jet, leans included, in its mount's axes. */
     Vec3 jet(double[] p, int fan) {
+        return jet(p, fan, start[fan + 1]);
+    }
+
+    /** The same were its seat true. */
+    Vec3 declaredJet(double[] p, int fan) {
+        return jet(p, fan, seat[fan]);
+    }
+
+    private Vec3 jet(double[] p, int fan, int end) {
         Vec3 jet = blows[fan];
-        for (int k = start[fan]; k < start[fan + 1]; k++) {
+        for (int k = start[fan]; k < end; k++) {
             jet = jet.plus(towards[k].times(Math.tan(p[lean[k]])));
         }
         return jet.times(1 / jet.length());

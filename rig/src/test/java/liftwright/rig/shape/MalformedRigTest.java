@@ -31,6 +31,10 @@ class MalformedRigTest {
 
     private static final char HERE = '¦';
 
+    private static final String BEAM = "trunk, at: {forward: -180 mm}, beam: ";
+    private static final String TUBE =
+            "outside: 30 mm, wall: 2 mm, modulus: 69 GPa, shear modulus: 26 GPa}";
+
     record Mistake(String right, String wrong, Code code, String path) {
         @Override
         public String toString() {
@@ -115,6 +119,39 @@ class MalformedRigTest {
                         "lot: {bench: lot.csv, worth: ¦0.9}",
                         CONTRADICTION,
                         "fan types/F140/lot/worth"),
+                // beams and seats
+                m(
+                        "trunk, at: {forward: -180 mm}",
+                        BEAM + "{runs: ¦out, length: 1 m, " + TUBE,
+                        UNKNOWN_WORD,
+                        "mounts/back/beam/runs"),
+                m(
+                        "trunk, at: {forward: -180 mm}",
+                        BEAM
+                                + "{runs: back, length: 1 m, outside: 30 mm, wall: ¦16 mm, modulus: 69 GPa, shear modulus: 26 GPa}",
+                        CONTRADICTION,
+                        "mounts/back/beam/wall"),
+                m(
+                        "trunk, at: {forward: -180 mm}",
+                        BEAM
+                                + "{runs: back, length: 1 m, outside: 30 mm, wall: 2 mm, modulus: ¦69 N, shear modulus: 26 GPa}",
+                        WRONG_UNIT,
+                        "mounts/back/beam/modulus"),
+                m(
+                        "trunk, at: {forward: -180 mm}",
+                        BEAM + "{runs: ¦outboard, length: 1 m, " + TUBE,
+                        CONTRADICTION,
+                        "mounts/back/beam/runs"),
+                m(
+                        "cant: {outboard: 4°},",
+                        "seat: {outboard: ¦4 mm},",
+                        WRONG_UNIT,
+                        "fans/top/seat/outboard"),
+                m(
+                        "cant: {outboard: 4°},",
+                        "seat: {down: ¦4°},",
+                        CONTRADICTION,
+                        "fans/top/seat/down"),
                 // names
                 m("id: shell", "id: ¦she.ll", BAD_ID, "other parts/she.ll/id"),
                 m("id: shell", "id: ¦9shell", BAD_ID, "other parts/9shell/id"),

@@ -7,9 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import liftwright.rig.Beam;
+import liftwright.rig.Fan;
 import liftwright.rig.FanType;
 import liftwright.rig.LimitName;
+import liftwright.rig.Mount;
 import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
 import liftwright.rig.Wiring;
 import liftwright.rig.shape.kind.Either;
 import liftwright.rig.shape.kind.Key;
@@ -37,7 +41,8 @@ class PublishedFormatTest {
         "v1-measured, 12, 4, 16, 3",
         "v1-lots, 12, 4, 16, 3",
         "v1-fast, 12, 4, 16, 3",
-        "v1-scales, 24, 12, 36, 5"
+        "v1-scales, 24, 12, 36, 5",
+        "v1-beams, 15, 4, 19, 3"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -64,10 +69,45 @@ class PublishedFormatTest {
     }
 
     @Test
+    void beamsAndSeatsAreBound() {
+        Rig rig = Texts.rig(Good.resource("/format/v1-beams.yaml"));
+        Beam right = mount(rig, "right boom").beam().orElseThrow();
+        assertThat(right.runs()).isEqualTo(new Vec3(0, 1, 0));
+        assertThat(right.length().si()).isEqualTo(0.35);
+        Beam.Tube tube = (Beam.Tube) right.section();
+        assertThat(tube.modulus().si()).isCloseTo(69e9, within(1.0));
+        assertThat(tube.wall().tolerance().plus()).isCloseTo(1e-4, within(1e-12));
+        Beam nose = mount(rig, "nose").beam().orElseThrow();
+        assertThat(nose.runs()).isEqualTo(new Vec3(1, 0, 0));
+        assertThat(((Beam.Rigidities) nose.section()).torsion().si()).isEqualTo(700);
+        Fan one = fan(rig, "right.1");
+        assertThat(one.seat()).hasSize(2);
+        assertThat(one.seat().get(1).towards().y()).isEqualTo(1);
+        assertThat(fan(rig, "right.2").seat()).hasSize(1);
+        assertThat(fan(rig, "right.2").seat().getFirst().angle().si())
+                .isCloseTo(Math.toRadians(2), within(1e-12));
+        assertThat(fan(rig, "top.1").seat()).isEmpty();
+    }
+
+    private static Mount mount(Rig rig, String name) {
+        return rig.mounts().stream().filter(m -> m.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    private static Fan fan(Rig rig, String id) {
+        return rig.fans().stream().filter(f -> f.id().text().equals(id)).findFirst().orElseThrow();
+    }
+
+    @Test
     void savedFilesUseEveryKeyOfTheFormat() {
         var used = new TreeSet<String>();
         for (String name :
-                List.of("v1-every-key", "v1-measured", "v1-lots", "v1-fast", "v1-scales")) {
+                List.of(
+                        "v1-every-key",
+                        "v1-measured",
+                        "v1-lots",
+                        "v1-fast",
+                        "v1-scales",
+                        "v1-beams")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

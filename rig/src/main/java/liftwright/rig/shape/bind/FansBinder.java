@@ -114,6 +114,7 @@ final class FansBinder {
         List<Fan.Spin> spins = Spins.of(ledger, group, places.size());
         String blows = ledger.value(group, FanKeys.BLOWS);
         Optional<Fields> cant = group.get(FanKeys.CANT);
+        Optional<Fields> seat = group.get(FanKeys.SEAT);
         Optional<Intake> intake =
                 group.get(FanKeys.INTAKE)
                         .map(own -> FanTypesBinder.intake(ledger, own))
@@ -138,6 +139,7 @@ final class FansBinder {
                             place.at(),
                             way,
                             leans,
+                            seat.map(s -> directions.leans(s, way, mount, place)).orElse(List.of()),
                             spins.get(i),
                             intake,
                             installation,
@@ -172,10 +174,15 @@ final class FansBinder {
                 except.stated(FanKeys.BLOWS)
                         .map(b -> directions.of(b.value(), b.spot(), mount, at.y()))
                         .orElse(fan.blows());
+        Pattern.Place place = new Pattern.Place(at, outward);
         List<Fan.Lean> leans =
                 except.get(FanKeys.CANT)
-                        .map(c -> directions.leans(c, blows, mount, new Pattern.Place(at, outward)))
+                        .map(c -> directions.leans(c, blows, mount, place))
                         .orElse(fan.leans());
+        List<Fan.Lean> seat =
+                except.get(FanKeys.SEAT)
+                        .map(s -> directions.leans(s, blows, mount, place))
+                        .orElse(fan.seat());
         boolean newType = !type.equals(fan.type());
         return Optional.of(
                 new Fan(
@@ -186,6 +193,7 @@ final class FansBinder {
                         at,
                         blows,
                         leans,
+                        seat,
                         except.get(FanKeys.EXCEPT_SPIN).orElse(fan.spin()),
                         except.get(FanKeys.INTAKE)
                                 .map(own -> FanTypesBinder.intake(ledger, own))

@@ -1,5 +1,6 @@
 package liftwright.rig.shape.bind;
 
+import java.util.List;
 import java.util.Optional;
 import liftwright.rig.Fan;
 import liftwright.rig.Mount;
@@ -21,18 +22,21 @@ final class Mirror {
                 mount,
                 fan.at().mirrored(),
                 fan.blows().mirrored(),
-                fan.leans().stream()
-                        .map(
-                                lean ->
-                                        new Fan.Lean(
-                                                lean.declaredAt(),
-                                                lean.angle(),
-                                                lean.towards().mirrored()))
-                        .toList(),
+                mirrored(fan.leans()),
+                mirrored(fan.seat()),
                 of(fan.spin()),
                 fan.intake(),
                 fan.installation(),
                 serial);
+    }
+
+    private static List<Fan.Lean> mirrored(List<Fan.Lean> leans) {
+        return leans.stream()
+                .map(
+                        lean ->
+                                new Fan.Lean(
+                                        lean.declaredAt(), lean.angle(), lean.towards().mirrored()))
+                .toList();
     }
 
     private static Fan.Spin of(Fan.Spin spin) {

@@ -8,6 +8,7 @@ import java.util.Set;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
+import liftwright.rig.Beam;
 import liftwright.rig.Mount;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.Vec3;
@@ -18,6 +19,7 @@ import liftwright.rig.shape.kind.Nearest;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Spot;
 import liftwright.rig.shape.kind.Stated;
+import liftwright.rig.shape.words.BeamKeys;
 import liftwright.rig.shape.words.MountKeys;
 import liftwright.rig.shape.words.PlaceKeys;
 
@@ -64,7 +66,50 @@ final class MountsBinder {
                 places.one(at, Side.of(on), onLimb),
                 along,
                 angle(turn, MountKeys.FORWARD, MountKeys.BACK),
-                sideways(turn, on));
+                sideways(turn, on),
+                fields.get(BeamKeys.BEAM).map(beam -> beam(beam, on, at)));
+    }
+
+    private Beam beam(Fields fields, Mount.Carrier on, Fields at) {
+        return new Beam(
+                runs(fields, on, at), ledger.value(fields, BeamKeys.LENGTH), section(fields));
+    }
+
+    /** Outboard is away from the body on a limb, else from the middle to the mount's place. */
+    private Vec3 runs(Fields fields, Mount.Carrier on, Fields at) {
+        String word = ledger.value(fields, BeamKeys.RUNS);
+        if (!word.equals("outboard") && !word.equals("inboard")) {
+            return Directions.plain(word);
+        }
+        int limb = Side.of(on);
+        int side = limb != Side.NONE ? limb : Side.of(places.one(at, limb, false).y());
+        if (side == Side.NONE) {
+            Places.ambiguous(ledger, fields.spotOf(BeamKeys.RUNS), word);
+        }
+        return new Vec3(0, word.equals("outboard") ? side : -side, 0);
+    }
+
+    private Beam.Section section(Fields fields) {
+        if (fields.has(BeamKeys.BENDING)) {
+            return new Beam.Rigidities(
+                    ledger.value(fields, BeamKeys.BENDING), ledger.value(fields, BeamKeys.TORSION));
+        }
+        Quantity outside = ledger.value(fields, BeamKeys.OUTSIDE);
+        Quantity wall = ledger.value(fields, BeamKeys.WALL);
+        if (2 * wall.si() > outside.si()) {
+            ledger.problems()
+                    .add(
+                            Code.CONTRADICTION,
+                            fields.spotOf(BeamKeys.WALL),
+                            "a wall thicker than half of the tube",
+                            "at most half of “outside”",
+                            "Half of it is a solid rod.");
+        }
+        return new Beam.Tube(
+                outside,
+                wall,
+                ledger.value(fields, BeamKeys.MODULUS),
+                ledger.value(fields, BeamKeys.SHEAR_MODULUS));
     }
 
     private Quantity sideways(Fields turn, Mount.Carrier on) {
@@ -150,7 +195,14 @@ final class MountsBinder {
                         mount.at().mirrored(),
                         mount.along(),
                         mount.turnForward(),
-                        negative(mount.turnRight())));
+                        negative(mount.turnRight()),
+                        mount.beam()
+                                .map(
+                                        beam ->
+                                                new Beam(
+                                                        beam.runs().mirrored(),
+                                                        beam.length(),
+                                                        beam.section()))));
     }
 
     /** The mount of that name; reported and empty when there is none. */

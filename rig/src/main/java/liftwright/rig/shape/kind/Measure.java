@@ -26,6 +26,8 @@ public enum Measure {
     STIFFNESS("a stiffness", "N/m", 1, of(0, 1, -2, 0)),
     DAMPING("a damping", "N·s/m", 1, of(0, 1, -1, 0)),
     PRESSURE("a pressure", "hPa", 100, of(-1, 1, -2, 0)),
+    MODULUS("an elastic modulus", "GPa", 1e9, of(-1, 1, -2, 0)),
+    RIGIDITY("a rigidity", "N·m²", 1, of(3, 1, -2, 0)),
     TEMPERATURE("a temperature", "°C", 1, new Dimension(0, 0, 0, 0, 1, 0)),
     KELVIN("a temperature difference", "K", 1, new Dimension(0, 0, 0, 0, 1, 0)),
     POWER("a power", "W", 1, of(2, 1, -3, 0)),

@@ -176,6 +176,13 @@ public final class FanKeys {
                     "How far the jet leans from there.",
                     "{outboard: 4° ± 0.25°}",
                     "it does not lean");
+    public static final Key<Fields> SEAT =
+            open(
+                    "seat",
+                    CantKeys.SECTION,
+                    "How far the seat turns the jet besides the cant, or how well each seat is true: 0° ± 0.5° each.",
+                    "{forward: 0° ± 0.5° each, right: 0° ± 0.5° each}",
+                    "the seats are true, exactly");
     public static final Key<Either.Of<String, List<Stated<Fan.Spin>>>> SPIN =
             defaulted(
                             "spin",
@@ -257,6 +264,7 @@ public final class FanKeys {
                     EXCEPT_AT,
                     BLOWS,
                     CANT,
+                    SEAT,
                     EXCEPT_SPIN,
                     INTAKE,
                     INSTALLATION,
@@ -295,6 +303,7 @@ public final class FanKeys {
                             SHIFT,
                             BLOWS,
                             CANT,
+                            SEAT,
                             SPIN,
                             TWIN,
                             INTAKE,

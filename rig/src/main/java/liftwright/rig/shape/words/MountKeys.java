@@ -114,6 +114,7 @@ public final class MountKeys {
                     AT,
                     TURN,
                     TWIN,
+                    BeamKeys.BEAM,
                     BENDING,
                     TWISTING);
 
