@@ -166,7 +166,7 @@ class BeamsTest {
                                                 give -> Math.abs(give.twistRad()) + give.slopeRad())
                                         .sum();
                         FanAtWork work = point.ledger().fans().get(k);
-                        assertThat(angle).isGreaterThan(1e-5);
+                        assertThat(angle).isGreaterThan(1e-9);
                         double second = 2 * angle * angle + 1e-9;
                         assertThat(work.actual().minus(given[1]).length()).isLessThan(second);
                         assertThat(work.arm().plus(centre).minus(given[0]).length())
