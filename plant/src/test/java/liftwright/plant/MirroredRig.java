@@ -19,7 +19,22 @@ final class MirroredRig {
         RigSketch sketch = RigSketch.of(rig);
         sketch.wearer =
                 rig.wearer()
-                        .map(w -> new Wearer(w.mass(), w.stature(), w.body(), w.right(), w.left()));
+                        .map(
+                                w ->
+                                        new Wearer(
+                                                w.mass(),
+                                                w.stature(),
+                                                w.body(),
+                                                w.right(),
+                                                w.left(),
+                                                w.armSteadiness(),
+                                                w.measured(),
+                                                new Wearer.Stance(
+                                                        w.stance().right(),
+                                                        w.stance().left(),
+                                                        w.stance().leanForward(),
+                                                        negative(w.stance().leanRight())),
+                                                w.strength()));
         sketch.fans.replaceAll(
                 fan ->
                         new Fan(
@@ -69,6 +84,10 @@ final class MirroredRig {
                                 part.at().mirrored(),
                                 part.box()));
         return sketch.rig();
+    }
+
+    private static Quantity negative(Quantity angle) {
+        return Quantity.exact(-angle.si(), angle.dimension());
     }
 
     private static Mount mirrored(Mount mount) {

@@ -30,11 +30,22 @@ final class PointBodies {
     private record Limb(double[][] turn, double[] start, double lengthM) {}
 
     private final List<Point> points = new ArrayList<>();
+
+    /** Body axes to rig axes. */
+    private double[][] lean = identity();
     private final Map<Mount.Carrier, Limb> limbs = new HashMap<>();
 
     PointBodies(Rig rig) {
+        rig.wearer()
+                .map(Wearer::stance)
+                .ifPresent(
+                        stance ->
+                                lean =
+                                        times(
+                                                about(1, -stance.leanForward().si()),
+                                                about(0, stance.leanRight().si())));
         for (Mount.Carrier on : List.of(Mount.Carrier.FRAME, Mount.Carrier.TRUNK)) {
-            limbs.put(on, new Limb(identity(), new double[3], 0));
+            limbs.put(on, new Limb(lean, new double[3], 0));
         }
         rig.wearer().ifPresent(this::person);
         for (Fan fan : rig.fans()) {
@@ -127,25 +138,71 @@ final class PointBodies {
                     };
         }
         double kg = w.mass().si() / whole;
-        double trunk = BodySegment.TRUNK.lengthM(body, h);
-        double thigh = BodySegment.THIGH.lengthM(body, h);
-        double floor = trunk + thigh + BodySegment.SHANK.lengthM(body, h) + 0.039 * h;
-        segment(BodySegment.HEAD, body, h, kg, new double[] {0, 0, floor - h}, identity());
-        segment(BodySegment.TRUNK, body, h, kg, new double[3], identity());
+        double trunk = lengthM(w, BodySegment.TRUNK, body);
+        double thigh = lengthM(w, BodySegment.THIGH, body);
+        double shank = lengthM(w, BodySegment.SHANK, body);
+        double floor = trunk + thigh + shank + 0.039 * h;
+        double trunkKg = kg * BodySegment.TRUNK.massShare(body);
+        for (BodySegment each : BodySegment.values()) {
+            trunkKg +=
+                    switch (each) {
+                        case HEAD -> lack(w, each, body, kg);
+                        case UPPER_ARM, FOREARM, HAND, THIGH, SHANK, FOOT ->
+                                2 * lack(w, each, body, kg);
+                        case TRUNK, UPPER_TRUNK, MIDDLE_TRUNK, LOWER_TRUNK -> 0;
+                    };
+        }
+        segment(w, BodySegment.HEAD, kg, new double[] {0, 0, floor - h}, identity());
+        segment(w, BodySegment.TRUNK, body, trunkKg, new double[3], identity());
+        double hipHalf =
+                w.measured().sizes().betweenHips().map(q -> q.si() / 2).orElse(0.0525 * h);
         for (int side = -1; side <= 1; side += 2) {
-            double y = side * 0.0525 * h;
-            segment(BodySegment.THIGH, body, h, kg, new double[] {0, y, trunk}, identity());
-            segment(BodySegment.SHANK, body, h, kg, new double[] {0, y, trunk + thigh}, identity());
-            double foot = BodySegment.FOOT.lengthM(body, h);
+            Wearer.Leg leg = side < 0 ? w.stance().left() : w.stance().right();
+            double[][] upper =
+                    times(
+                            about(1, leg.hipFlexion().si()),
+                            about(0, -side * leg.hipAbduction().si()));
+            double[][] lower = times(upper, about(1, -leg.kneeFlexion().si()));
+            double[] hip = {0, side * hipHalf, trunk};
+            double[] knee = sum(hip, times(upper, new double[] {0, 0, 1}), thigh);
+            double[] ankle = sum(knee, times(lower, new double[] {0, 0, 1}), shank);
+            segment(w, BodySegment.THIGH, kg, hip, upper);
+            segment(w, BodySegment.SHANK, kg, knee, lower);
+            double heel = -0.25 * lengthM(w, BodySegment.FOOT, body);
             segment(
+                    w,
                     BodySegment.FOOT,
-                    body,
-                    h,
                     kg,
-                    new double[] {-0.25 * foot, y, floor},
-                    about(1, Math.PI / 2));
+                    sum(ankle, times(lower, new double[] {heel, 0, 0.039 * h}), 1),
+                    times(lower, about(1, Math.PI / 2)));
             arm(w, body, h, kg, side);
         }
+    }
+
+    /** What a measured segment is lighter than the table's. */
+    private static double lack(
+            Wearer w, BodySegment each, BodySegment.Reference body, double kgOfAll) {
+        return kgOfAll * each.massShare(body) - massKg(w, each, body, kgOfAll);
+    }
+
+    private static double massKg(
+            Wearer w, BodySegment each, BodySegment.Reference body, double kgOfAll) {
+        var read = w.measured().sizes().masses().get(Wearer.Segment.valueOf(each.name()));
+        return read == null ? kgOfAll * each.massShare(body) : read.si();
+    }
+
+    private static double lengthM(Wearer w, BodySegment each, BodySegment.Reference body) {
+        var read = w.measured().sizes().lengths().get(Wearer.Segment.valueOf(each.name()));
+        return read == null ? each.lengthM(body, w.stature().si()) : read.si();
+    }
+
+    private void segment(
+            Wearer w, BodySegment each, double kgOfAll, double[] from, double[][] turn) {
+        BodySegment.Reference body =
+                w.body() == Wearer.Body.FEMALE
+                        ? BodySegment.Reference.FEMALE
+                        : BodySegment.Reference.MALE;
+        segment(w, each, body, massKg(w, each, body, kgOfAll), from, turn);
     }
 
     private void arm(Wearer w, BodySegment.Reference body, double h, double kg, int side) {
@@ -157,30 +214,33 @@ final class PointBodies {
                                 about(0, -side * arm.shoulderAbduction().si())),
                         about(2, side * arm.shoulderRotation().si()));
         double[][] lower = times(upper, about(1, arm.elbowFlexion().si()));
-        double[] shoulder = {0, side * 0.1085 * h, 0};
-        double upperM = BodySegment.UPPER_ARM.lengthM(body, h);
-        double lowerM = BodySegment.FOREARM.lengthM(body, h);
+        double half =
+                w.measured().sizes().betweenShoulders().map(q -> q.si() / 2).orElse(0.1085 * h);
+        double[] shoulder = {0, side * half, 0};
+        double upperM = lengthM(w, BodySegment.UPPER_ARM, body);
+        double lowerM = lengthM(w, BodySegment.FOREARM, body);
         double[] elbow = sum(shoulder, times(upper, new double[] {0, 0, 1}), upperM);
         double[] wrist = sum(elbow, times(lower, new double[] {0, 0, 1}), lowerM);
-        segment(BodySegment.UPPER_ARM, body, h, kg, shoulder, upper);
-        segment(BodySegment.FOREARM, body, h, kg, elbow, lower);
-        segment(BodySegment.HAND, body, h, kg, wrist, lower);
+        segment(w, BodySegment.UPPER_ARM, kg, shoulder, upper);
+        segment(w, BodySegment.FOREARM, kg, elbow, lower);
+        segment(w, BodySegment.HAND, kg, wrist, lower);
         Mount.Carrier onUpper =
                 side < 0 ? Mount.Carrier.LEFT_UPPER_ARM : Mount.Carrier.RIGHT_UPPER_ARM;
         Mount.Carrier onLower = side < 0 ? Mount.Carrier.LEFT_FOREARM : Mount.Carrier.RIGHT_FOREARM;
-        limbs.put(onUpper, new Limb(upper, shoulder, upperM));
-        limbs.put(onLower, new Limb(lower, elbow, lowerM));
+        limbs.put(onUpper, new Limb(times(lean, upper), times(lean, shoulder), upperM));
+        limbs.put(onLower, new Limb(times(lean, lower), times(lean, elbow), lowerM));
     }
 
     private void segment(
+            Wearer w,
             BodySegment segment,
             BodySegment.Reference body,
-            double h,
-            double kgOfAll,
-            double[] from,
-            double[][] turn) {
-        double kg = kgOfAll * segment.massShare(body);
-        double length = segment.lengthM(body, h);
+            double kg,
+            double[] uprightFrom,
+            double[][] uprightTurn) {
+        double[] from = times(lean, uprightFrom);
+        double[][] turn = times(lean, uprightTurn);
+        double length = lengthM(w, segment, body);
         double[] centre =
                 sum(from, times(turn, new double[] {0, 0, 1}), segment.centreShare(body) * length);
         double a = square(segment.gyrationShare(body, Axis.SAGITTAL));

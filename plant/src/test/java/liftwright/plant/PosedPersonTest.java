@@ -140,6 +140,72 @@ class PosedPersonTest {
                 });
     }
 
+    /** A leaning rig is the upright one turned: mass, centre and inertia. */
+    @Test
+    void leaningTurnsTheWholeRig() {
+        Seeded.check(
+                200,
+                random -> {
+                    RigSketch sketch = RigSketch.of(RandomRigs.exact(random));
+                    if (sketch.wearer.isEmpty()) {
+                        return;
+                    }
+                    double forward = random.nextDouble(-1, 1);
+                    double right = random.nextDouble(-1, 1);
+                    sketch.wearer = sketch.wearer.map(w -> leaning(w, 0, 0));
+                    MassProperties upright = Plant.assemble(sketch.rig()).mass();
+                    sketch.wearer = sketch.wearer.map(w -> leaning(w, forward, right));
+                    MassProperties leant = Plant.assemble(sketch.rig()).mass();
+                    double c = Math.cos(forward);
+                    double s = Math.sin(forward);
+                    SimpleMatrix turn =
+                            new SimpleMatrix(new double[][] {{c, 0, -s}, {0, 1, 0}, {s, 0, c}})
+                                    .mult(
+                                            new SimpleMatrix(
+                                                    new double[][] {
+                                                        {1, 0, 0},
+                                                        {0, Math.cos(right), -Math.sin(right)},
+                                                        {0, Math.sin(right), Math.cos(right)}
+                                                    }));
+                    SimpleMatrix centre = turn.mult(vector(upright.centre()));
+                    assertThat(vector(leant.centre()).minus(centre).normF()).isLessThan(1e-10);
+                    SimpleMatrix inertia =
+                            turn.mult(matrix(upright.inertia())).mult(turn.transpose());
+                    assertThat(matrix(leant.inertia()).minus(inertia).normF())
+                            .isLessThan(1e-9 * Math.max(1, inertia.normF()));
+                });
+    }
+
+    private static Wearer leaning(Wearer w, double forward, double right) {
+        return new Wearer(
+                w.mass(),
+                w.stature(),
+                w.body(),
+                w.left(),
+                w.right(),
+                w.armSteadiness(),
+                w.measured(),
+                new Wearer.Stance(
+                        w.stance().left(),
+                        w.stance().right(),
+                        RigSketch.si(forward),
+                        RigSketch.si(right)),
+                w.strength());
+    }
+
+    private static SimpleMatrix vector(Vec3 v) {
+        return new SimpleMatrix(new double[][] {{v.x()}, {v.y()}, {v.z()}});
+    }
+
+    private static SimpleMatrix matrix(Inertia one) {
+        return new SimpleMatrix(
+                new double[][] {
+                    {one.xx(), one.xy(), one.xz()},
+                    {one.xy(), one.yy(), one.yz()},
+                    {one.xz(), one.yz(), one.zz()}
+                });
+    }
+
     /** Seen in a mirror, only the two elements with one sideways factor change sign. */
     @Test
     void theMirrorImageHasTheMirroredInertia() {

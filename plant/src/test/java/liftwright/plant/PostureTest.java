@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import liftwright.plant.body.MassItem;
 import liftwright.plant.parameters.Parameter;
+import liftwright.quantity.Quantity;
 import liftwright.rig.Declaration;
 import liftwright.rig.Declaration.Tree;
 import liftwright.rig.Fan;
@@ -152,6 +153,144 @@ class PostureTest {
         assertThat(plant.mass().items())
                 .hasSize(14)
                 .allMatch(item -> item.kind() == MassItem.Kind.WEARER);
+    }
+
+    private static RigSketch held(Wearer.Stance stance, Wearer.Sizes sizes) {
+        RigSketch sketch = new RigSketch();
+        Optional<Quantity> no = Optional.empty();
+        var measured =
+                new Wearer.Measured(
+                        no,
+                        no,
+                        no,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        sizes);
+        sketch.wearer =
+                Optional.of(
+                        new Wearer(
+                                RigSketch.si(73),
+                                RigSketch.si(1.741),
+                                Wearer.Body.MALE,
+                                arm(0, 0, 0),
+                                arm(0, 0, 0),
+                                RigSketch.si(0),
+                                measured,
+                                stance,
+                                Wearer.Strength.UNMEASURED));
+        return sketch;
+    }
+
+    private static Wearer.Leg leg(double hip, double abduction, double knee) {
+        return new Wearer.Leg(
+                RigSketch.si(hip), RigSketch.si(abduction), RigSketch.si(knee));
+    }
+
+    private static Vec3 segment(RigSketch sketch, String name) {
+        return Plant.assemble(sketch.rig()).mass().items().stream()
+                .filter(item -> item.name().equals(name))
+                .findFirst()
+                .orElseThrow()
+                .at();
+    }
+
+    /**
+     * Hips and knees at a right angle: the thigh points forward, the shank down, the foot forward.
+     * Segments of de Leva's male: trunk 531.9, thigh 422.2 (centre 40.95 %), shank 434.0 (44.59 %),
+     * foot 258.1 (44.15 %), heel a quarter of it behind the ankle, sole 0.039 of stature below.
+     */
+    @Test
+    void aSeatedPersonSits() {
+        Wearer.Leg seated = leg(QUARTER, 0, QUARTER);
+        var stance = new Wearer.Stance(seated, seated, RigSketch.si(0), RigSketch.si(0));
+        RigSketch sketch = held(stance, Wearer.Sizes.UNMEASURED);
+        double y = 0.0525 * 1.741;
+        at(segment(sketch, "right thigh"), 0.4095 * 0.4222, y, 0.5319);
+        at(segment(sketch, "left shank"), 0.4222, -y, 0.5319 + 0.4459 * 0.4340);
+        at(
+                segment(sketch, "right foot"),
+                0.4222 + (0.4415 - 0.25) * 0.2581,
+                y,
+                0.5319 + 0.4340 + 0.039 * 1.741);
+    }
+
+    /** Legs to the side mirror each other; a knee bends to the back. */
+    @Test
+    void legsSpreadAndKneesBendToTheBack() {
+        var stance =
+                new Wearer.Stance(
+                        leg(0, QUARTER, 0), leg(0, 0, QUARTER), RigSketch.si(0), RigSketch.si(0));
+        RigSketch sketch = held(stance, Wearer.Sizes.UNMEASURED);
+        double y = 0.0525 * 1.741;
+        at(segment(sketch, "left thigh"), 0, -y - 0.4095 * 0.4222, 0.5319);
+        at(segment(sketch, "right shank"), -0.4459 * 0.4340, y, 0.5319 + 0.4222);
+    }
+
+    /** Lying on the front, then on the right side: the head goes first where it leans to. */
+    @Test
+    void aLeanCarriesBodyAndFrame() {
+        for (boolean forward : new boolean[] {true, false}) {
+            var stance =
+                    new Wearer.Stance(
+                            leg(0, 0, 0),
+                            leg(0, 0, 0),
+                            RigSketch.si(forward ? QUARTER : 0),
+                            RigSketch.si(forward ? 0 : QUARTER));
+            RigSketch sketch = held(stance, Wearer.Sizes.UNMEASURED);
+            sketch.fans.add(on(mount("back", Mount.Carrier.FRAME, 0, 0), 1));
+            double below = 0.4486 * 0.5319;
+            at(segment(sketch, "trunk"), forward ? -below : 0, forward ? 0 : -below, 0);
+            Plant plant = Plant.assemble(sketch.rig());
+            assertThat(plant.upShare(plant.parameters().nominal(), 0)).isCloseTo(0, within(1e-12));
+        }
+    }
+
+    /** A tape and a scale go before the table; the trunk has what the others leave. */
+    @Test
+    void measuredSegmentsGoBeforeTheTable() {
+        var sizes =
+                new Wearer.Sizes(
+                        Optional.of(RigSketch.si(0.40)),
+                        Optional.of(RigSketch.si(0.20)),
+                        Map.of(
+                                Wearer.Segment.UPPER_ARM,
+                                RigSketch.si(0.30),
+                                Wearer.Segment.FOREARM,
+                                RigSketch.si(0.25)),
+                        Map.of(Wearer.Segment.THIGH, RigSketch.si(12)));
+        RigSketch sketch = held(Wearer.Stance.STRAIGHT, sizes);
+        sketch.fans.add(on(mount("right", Mount.Carrier.RIGHT_FOREARM, 1, 0), 1));
+        Plant plant = Plant.assemble(sketch.rig());
+        at(plant.fanPlace(plant.parameters().nominal(), 0), 0, 0.20, 0.55);
+        at(segment(sketch, "left thigh"), 0, -0.10, 0.5319 + 0.4095 * 0.4222);
+        double person = 0;
+        for (MassItem item : plant.mass().items()) {
+            if (item.kind() == MassItem.Kind.WEARER) {
+                person += item.massKg();
+            }
+            if (item.name().equals("trunk")) {
+                assertThat(item.massKg())
+                        .isCloseTo(73 * (0.4346 + 2 * 0.1416) - 24, within(1e-9));
+            }
+        }
+        assertThat(person).isCloseTo(73, within(1e-9));
+    }
+
+    @Test
+    void segmentsThatLeaveTheTrunkNothingAreRefused() {
+        var sizes =
+                new Wearer.Sizes(
+                        Optional.empty(),
+                        Optional.empty(),
+                        Map.of(),
+                        Map.of(Wearer.Segment.THIGH, RigSketch.si(33)));
+        Plant plant = Plant.assemble(held(Wearer.Stance.STRAIGHT, sizes).rig());
+        org.assertj.core.api.Assertions.assertThatThrownBy(plant::mass)
+                .isInstanceOf(liftwright.plant.parameters.ImpossibleValueException.class)
+                .hasMessageContaining("trunk mass");
     }
 
     @Test

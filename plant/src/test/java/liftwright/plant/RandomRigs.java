@@ -2,6 +2,7 @@ package liftwright.plant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.random.RandomGenerator;
@@ -92,7 +93,11 @@ public final class RandomRigs {
                                     value(1.5, 2),
                                     chance(0.5) ? Wearer.Body.FEMALE : Wearer.Body.MALE,
                                     arm(),
-                                    arm()));
+                                    arm(),
+                                    RigSketch.si(0),
+                                    measured(),
+                                    chance(0.5) ? stance() : Wearer.Stance.STRAIGHT,
+                                    Wearer.Strength.UNMEASURED));
         }
         for (int k = random.nextInt(1, 4); k > 0; k--) {
             types.add(fanType("F" + k));
@@ -141,6 +146,47 @@ public final class RandomRigs {
 
     private Wearer.Arm arm() {
         return new Wearer.Arm(value(-0.5, 1), value(0, 1.2), value(-0.6, 0.6), value(0, 1.5));
+    }
+
+    private Wearer.Measured measured() {
+        Wearer.Sizes sizes =
+                chance(0.5)
+                        ? Wearer.Sizes.UNMEASURED
+                        : new Wearer.Sizes(
+                                Optional.of(value(0.3, 0.45)),
+                                Optional.of(value(0.15, 0.22)),
+                                Map.of(
+                                        Wearer.Segment.UPPER_ARM,
+                                        value(0.24, 0.34),
+                                        Wearer.Segment.FOREARM,
+                                        value(0.22, 0.3),
+                                        Wearer.Segment.THIGH,
+                                        value(0.35, 0.48)),
+                                Map.of(
+                                        Wearer.Segment.UPPER_ARM,
+                                        value(1, 3),
+                                        Wearer.Segment.HEAD,
+                                        value(3, 5),
+                                        Wearer.Segment.SHANK,
+                                        value(2, 5)));
+        return new Wearer.Measured(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                sizes);
+    }
+
+    private Wearer.Stance stance() {
+        return new Wearer.Stance(leg(), leg(), value(-0.3, 0.4), value(-0.2, 0.2));
+    }
+
+    private Wearer.Leg leg() {
+        return new Wearer.Leg(value(-0.2, 1), value(0, 0.5), value(0, 1.2));
     }
 
     private <T> T any(List<T> list) {

@@ -396,6 +396,18 @@ final class Referee {
     }
 
     private SimpleMatrix limb(Mount.Carrier on) {
+        SimpleMatrix lean =
+                rig.wearer()
+                        .map(Wearer::stance)
+                        .map(
+                                stance ->
+                                        aboutRight(-stance.leanForward().si())
+                                                .mult(aboutForward(stance.leanRight().si())))
+                        .orElseGet(() -> SimpleMatrix.identity(3));
+        return lean.mult(onBody(on));
+    }
+
+    private SimpleMatrix onBody(Mount.Carrier on) {
         return switch (on) {
             case FRAME, TRUNK -> SimpleMatrix.identity(3);
             case RIGHT_UPPER_ARM -> upper(rig.wearer().orElseThrow().right());

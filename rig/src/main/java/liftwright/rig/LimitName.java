@@ -17,6 +17,8 @@ public enum LimitName {
     FUSE_OVER_CURRENT("fuse over current", 1.25, Dimension.NONE, "common practice"),
     FUSE_BREAKING_SHARE("fuse breaking share", 1.2, Dimension.NONE, "common practice"),
     RIPPLE_SHARE("ripple share", 0.05, Dimension.NONE, "common practice"),
+    ARM_LOAD_SHARE(
+            "arm load share", 0.30, Dimension.NONE, "ergonomics practice for over 20 s, from memory"),
     KILL_TIME("kill time", 0.5, new Dimension(0, 0, 1, 0, 0, 0), "common practice"),
     CELL_UNDER_LOAD(
             "cell under load",

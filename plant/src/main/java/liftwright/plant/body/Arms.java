@@ -39,28 +39,20 @@ final class Arms {
 
     private final Joints left;
     private final Joints right;
-    private final int stature;
-    private final BodySegment.Reference body;
+    private final Sizes sizes;
 
     /** What the wandering of held arms counts: 0, or 1 after {@link #hold}. */
     private final int counts;
 
-    private Arms(Joints left, Joints right, int stature, int counts, BodySegment.Reference body) {
+    private Arms(Joints left, Joints right, int counts, Sizes sizes) {
         this.counts = counts;
         this.left = left;
         this.right = right;
-        this.stature = stature;
-        this.body = body;
+        this.sizes = sizes;
     }
 
-    static Arms declare(Rig rig, Wearer wearer, ParameterRows table) {
+    static Arms declare(Rig rig, Wearer wearer, Sizes sizes, ParameterRows table) {
         DeclaredKeys keys = new DeclaredKeys(rig.declaration());
-        int stature =
-                table.row(
-                        RigPath.of("wearer", "stature"),
-                        "stature of the wearer",
-                        wearer.stature(),
-                        Range.POSITIVE);
         int left = wander(0, wearer, table);
         int right = wander(ANGLES / 2, wearer, table);
         int counts =
@@ -72,9 +64,8 @@ final class Arms {
         return new Arms(
                 joints("left", wearer.left(), left, keys, table),
                 joints("right", wearer.right(), right, keys, table),
-                stature,
                 counts,
-                reference(wearer.body()));
+                sizes);
     }
 
     /** Rows of the wandering of one arm; each joint has its own. */
@@ -106,13 +97,6 @@ final class Arms {
             p[left.wander + k] += turnRad[k];
             p[right.wander + k] += turnRad[ANGLES / 2 + k];
         }
-    }
-
-    static BodySegment.Reference reference(Wearer.Body body) {
-        return switch (body) {
-            case FEMALE -> BodySegment.Reference.FEMALE;
-            case MALE -> BodySegment.Reference.MALE;
-        };
     }
 
     private static Joints joints(
@@ -179,42 +163,27 @@ final class Arms {
                 0);
     }
 
-    /** Which table of proportions holds. */
-    BodySegment.Reference body() {
-        return body;
+    /** Flexion of a shoulder, its wandering included, rad. */
+    double flexionRad(double[] p, double side) {
+        Joints arm = of(side);
+        return p[arm.flexion] + p[counts] * p[arm.wander];
     }
 
-    /** Standing height, m. */
-    double statureM(double[] p) {
-        return p[stature];
-    }
-
-    /** Length of a segment, m. */
-    double lengthM(double[] p, BodySegment segment) {
-        return segment.lengthM(body, p[stature]);
-    }
-
-    /** Shoulder joint of one side, in rig axes, m. */
+    /** Shoulder joint of one side, in body axes, m. */
     Vec3 shoulder(double[] p, double side) {
-        return new Vec3(0, side * BodySegment.SHOULDER_HALF_SPACING * p[stature], 0);
+        return new Vec3(0, side * sizes.shoulderHalfM(p), 0);
     }
 
-    /** Direction of an upper arm from the shoulder to the elbow, in rig axes. */
+    /** Direction of an upper arm from the shoulder to the elbow, in body axes. */
     Vec3 upperArm(double[] p, double side) {
         double[] frame = new double[Pose.FRAME];
         upper(p, side, frame);
         return Pose.turned(frame, 0, new Vec3(0, 0, 1));
     }
 
-    /** Elbow of one side, in rig axes, m. */
+    /** Elbow of one side, in body axes, m. */
     Vec3 elbow(double[] p, double side) {
-        return shoulder(p, side).plus(upperArm(p, side).times(lengthM(p, BodySegment.UPPER_ARM)));
-    }
-
-    /** Direction of a forearm from the elbow to the hand, in rig axes. */
-    Vec3 forearm(double[] p, double side) {
-        double[] frame = new double[Pose.FRAME];
-        lower(p, side, frame);
-        return Pose.turned(frame, 0, new Vec3(0, 0, 1));
+        double length = sizes.lengthM(p, BodySegment.UPPER_ARM);
+        return shoulder(p, side).plus(upperArm(p, side).times(length));
     }
 }

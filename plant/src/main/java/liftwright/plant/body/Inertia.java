@@ -47,6 +47,28 @@ public record Inertia(double xx, double yy, double zz, double xy, double xz, dou
                 across * y * z);
     }
 
+    /** The same body turned: frame · I · frameᵀ. */
+    Inertia turnedBy(double[] frame) {
+        double[][] own = {{xx, xy, xz}, {xy, yy, yz}, {xz, yz, zz}};
+        double[][] turned = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                for (int k = 0; k < 3; k++) {
+                    for (int l = 0; l < 3; l++) {
+                        turned[i][j] += frame[3 * i + k] * own[k][l] * frame[3 * j + l];
+                    }
+                }
+            }
+        }
+        return new Inertia(
+                turned[0][0],
+                turned[1][1],
+                turned[2][2],
+                turned[0][1],
+                turned[0][2],
+                turned[1][2]);
+    }
+
     private double[] tensor() {
         return new double[] {xx, yy, zz, xy, xz, yz};
     }

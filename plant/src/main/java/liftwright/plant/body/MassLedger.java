@@ -158,7 +158,7 @@ public final class MassLedger {
         List<MassItem> items = new ArrayList<>();
         int part = 0;
         if (measured.isPresent()) {
-            items.addAll(Person.posed(p, massOf(p, part++), measured.get(), pose.arms()));
+            items.addAll(Person.posed(p, massOf(p, part++), measured.get(), pose.posture()));
         }
         for (Fan fan : rig.fans()) {
             double kg = massOf(p, part++);
@@ -199,7 +199,7 @@ public final class MassLedger {
     /** The wearer alone, standing with hanging arms; empty without one. Allocates. */
     public Optional<MassProperties> standingWearer(double[] p) {
         return measured.map(
-                own -> MassProperties.of(Person.standing(p, massOf(p, 0), own, pose.arms())));
+                own -> MassProperties.of(Person.standing(p, massOf(p, 0), own, pose.posture())));
     }
 
     private double massOf(double[] p, int part) {

@@ -9,6 +9,7 @@ import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.RigPath;
+import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
 
 /**
@@ -51,13 +52,17 @@ final class MeasuredBody {
         record Computed() implements Known {}
     }
 
+    private record Centre(int forward, int right, int down) {}
+
     private final Optional<Scales> scales;
+    private final Optional<Centre> centre;
     private final Known roll;
     private final Known pitch;
     private final Known yaw;
 
     private MeasuredBody(Wearer.Measured measured, ParameterRows table) {
         scales = measured.scales().map(own -> scales(own, table));
+        centre = measured.centre().map(own -> centre(own, table));
         roll = known("roll", measured.rollInertia(), measured.rollSwing(), table);
         pitch = known("pitch", measured.pitchInertia(), measured.pitchSwing(), table);
         yaw = yaw(measured, table);
@@ -79,6 +84,14 @@ final class MeasuredBody {
                 row(at, "hands", own.hands(), Range.POSITIVE, table),
                 row(at, "apart", own.apart(), Range.POSITIVE, table),
                 row(at, "hands below shoulders", own.handsBelow(), Range.ANY, table));
+    }
+
+    private static Centre centre(Wearer.Centre own, ParameterRows table) {
+        RigPath at = AT.child("centre of mass");
+        return new Centre(
+                row(at, "forward", own.forward(), Range.ANY, table),
+                row(at, "right", own.right(), Range.ANY, table),
+                row(at, "down", own.down(), Range.ANY, table));
     }
 
     private static Known known(
@@ -138,6 +151,11 @@ final class MeasuredBody {
                 own ->
                         p[own.handsBelow]
                                 + Swing.betweenScalesM(p[own.hands], p[own.feet], p[own.apart]));
+    }
+
+    /** Centre of mass of the standing person as it was said, m; empty where it was not. */
+    Optional<Vec3> centre(double[] p) {
+        return centre.map(own -> new Vec3(p[own.forward], p[own.right], p[own.down]));
     }
 
     /**

@@ -8,8 +8,8 @@ import liftwright.physics.LimbAngles;
 import liftwright.rig.Vec3;
 
 /**
- * The wearer as rigid segments after de Leva 1996 [DELEVA96], who stands straight on hanging legs
- * with the arms as declared. Origin and axes are those of {@link Pose}.
+ * The wearer as rigid segments after de Leva 1996 [DELEVA96], posed as declared. Origin and axes are
+ * those of {@link Pose}.
  *
  * <p>Yaw inertia stacked from segments reads 20 % to 28 % below that of measured people; see {@link
  * BodySegment}.
@@ -24,13 +24,15 @@ final class Person {
 
     private static final String TRUNK = "trunk";
 
+    private static final double[] SIDES = {LimbAngles.LEFT, LimbAngles.RIGHT};
+
     private static final double[] UPRIGHT = {1, 0, 0, 0, 1, 0, 0, 0, 1};
 
-    /** Of a foot, whose long axis points forward. */
+    /** Of an arm that points forward. */
     private static final double[] LEVEL = {0, 0, 1, 0, 1, 0, -1, 0, 0};
 
     /** The limbs that come in pairs. */
-    private static final List<BodySegment> PAIRED =
+    static final List<BodySegment> PAIRED =
             List.of(
                     BodySegment.THIGH,
                     BodySegment.SHANK,
@@ -39,75 +41,102 @@ final class Person {
                     BodySegment.FOREARM,
                     BodySegment.HAND);
 
-    private final BodySegment.Reference body;
-    private final double statureM;
+    private final double[] p;
     private final double massKg;
+    private final Sizes sizes;
     private final List<MassItem> segments = new ArrayList<>();
 
-    private Person(BodySegment.Reference body, double statureM, double massKg) {
-        this.body = body;
-        this.statureM = statureM;
+    private Person(double[] p, double massKg, Sizes sizes) {
+        this.p = p;
         this.massKg = massKg;
+        this.sizes = sizes;
     }
 
     /**
      * The segments at the values of {@code p}, what was measured laid into the trunk: its place so
      * that the level person balances where the scales say, its own inertia so that the standing
-     * person has what the swings say.
+     * person has what the swings say. In rig axes, leant.
      *
      * @throws liftwright.plant.parameters.ImpossibleValueException if a reading gives no inertia
      *     that can be
      */
-    static List<MassItem> posed(double[] p, double massKg, MeasuredBody measured, Arms arms) {
-        Person person = new Person(arms.body(), arms.statureM(p), massKg);
-        person.trunkAndLegs();
-        for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
-            double[] upper = new double[Pose.FRAME];
-            double[] lower = new double[Pose.FRAME];
-            arms.upper(p, side, upper);
-            arms.lower(p, side, lower);
-            person.arm(p, arms, side, upper, lower);
+    static List<MassItem> posed(
+            double[] p, double massKg, MeasuredBody measured, Posture posture) {
+        Person person = new Person(p, massKg, posture.sizes());
+        double[] upper = new double[Pose.FRAME];
+        double[] lower = new double[Pose.FRAME];
+        person.headAndTrunk();
+        for (double side : SIDES) {
+            posture.stance().thigh(p, side, upper);
+            posture.stance().shank(p, side, lower);
+            person.leg(side, upper, lower);
         }
-        return person.measured(p, arms, measured);
+        for (double side : SIDES) {
+            posture.arms().upper(p, side, upper);
+            posture.arms().lower(p, side, lower);
+            person.arm(side, upper, lower);
+        }
+        return leant(p, posture.stance(), person.measured(measured));
+    }
+
+    private static List<MassItem> leant(double[] p, Stance stance, List<MassItem> upright) {
+        if (!stance.leans(p)) {
+            return upright;
+        }
+        double[] frame = UPRIGHT.clone();
+        stance.lean(p, frame);
+        List<MassItem> leant = new ArrayList<>();
+        for (MassItem item : upright) {
+            leant.add(
+                    new MassItem(
+                            item.kind(),
+                            item.name(),
+                            item.massKg(),
+                            Pose.turned(frame, 0, item.at()),
+                            item.own().turnedBy(frame)));
+        }
+        return leant;
     }
 
     /** The person who stands with hanging arms, as measured. */
-    static List<MassItem> standing(double[] p, double massKg, MeasuredBody measured, Arms arms) {
-        return straight(p, massKg, arms, UPRIGHT).measured(p, arms, measured);
+    static List<MassItem> standing(
+            double[] p, double massKg, MeasuredBody measured, Posture posture) {
+        return straight(p, massKg, posture.sizes(), UPRIGHT).measured(measured);
     }
 
-    /** The person with both arms along one direction. */
-    private static Person straight(double[] p, double massKg, Arms arms, double[] arm) {
-        Person person = new Person(arms.body(), arms.statureM(p), massKg);
-        person.trunkAndLegs();
-        for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
-            person.arm(p, arms, side, arm, arm);
+    /** The person on straight legs with both arms along one direction. */
+    private static Person straight(double[] p, double massKg, Sizes sizes, double[] arm) {
+        Person person = new Person(p, massKg, sizes);
+        person.headAndTrunk();
+        for (double side : SIDES) {
+            person.leg(side, UPRIGHT, UPRIGHT);
+        }
+        for (double side : SIDES) {
+            person.arm(side, arm, arm);
         }
         return person;
     }
 
-    private List<MassItem> measured(double[] p, Arms arms, MeasuredBody measured) {
-        double downM =
-                measured.centreBelowShouldersM(p)
-                        .map(
-                                read ->
-                                        read
-                                                - MassProperties.of(
-                                                                straight(p, massKg, arms, LEVEL)
-                                                                        .segments)
-                                                        .centre()
-                                                        .z())
-                        .orElse(0.0);
-        MassProperties hanging =
-                MassProperties.of(
-                        moved(straight(p, massKg, arms, UPRIGHT).segments, downM, Inertia.ZERO));
-        Inertia computed = hanging.inertia();
-        Inertia read = measured.standing(p, massKg, hanging.centre().z(), computed);
-        return moved(segments, downM, read.plus(computed.times(-1)));
+    private Vec3 centre(double[] arm) {
+        return MassProperties.of(straight(p, massKg, sizes, arm).segments).centre();
     }
 
-    /** The trunk moved so that the whole moves down by so much, and its inertia added to. */
-    private List<MassItem> moved(List<MassItem> items, double wholeDownM, Inertia more) {
+    private List<MassItem> measured(MeasuredBody measured) {
+        Vec3 shift =
+                measured.centreBelowShouldersM(p)
+                        .map(read -> new Vec3(0, 0, read - centre(LEVEL).z()))
+                        .or(() -> measured.centre(p).map(read -> read.minus(centre(UPRIGHT))))
+                        .orElse(Vec3.ZERO);
+        MassProperties hanging =
+                MassProperties.of(
+                        moved(straight(p, massKg, sizes, UPRIGHT).segments, shift, Inertia.ZERO));
+        Inertia computed = hanging.inertia();
+        Inertia read = measured.standing(p, massKg, hanging.centre().z(), computed);
+        return moved(segments, shift, read.plus(computed.times(-1)));
+    }
+
+    /** The trunk moved so that the whole moves by so much, m, and its inertia added to. */
+    private List<MassItem> moved(List<MassItem> items, Vec3 whole, Inertia more) {
         List<MassItem> moved = new ArrayList<>();
         for (MassItem item : items) {
             moved.add(
@@ -116,47 +145,68 @@ final class Person {
                                     item.kind(),
                                     item.name(),
                                     item.massKg(),
-                                    item.at()
-                                            .plus(
-                                                    new Vec3(
-                                                            0,
-                                                            0,
-                                                            wholeDownM * massKg / item.massKg())),
+                                    item.at().plus(whole.times(massKg / item.massKg())),
                                     item.own().plus(more))
                             : item);
         }
         return moved;
     }
 
-    private void trunkAndLegs() {
-        double hip = lengthM(BodySegment.TRUNK);
-        double knee = hip + lengthM(BodySegment.THIGH);
-        double ankle = knee + lengthM(BodySegment.SHANK);
-        double floor = ankle + ANKLE_HEIGHT * statureM;
-        add(BodySegment.HEAD, "head", new Vec3(0, 0, floor - statureM), UPRIGHT);
+    private double lengthM(BodySegment segment) {
+        return sizes.lengthM(p, segment);
+    }
+
+    private double ankleM() {
+        return ANKLE_HEIGHT * sizes.statureM(p);
+    }
+
+    private void headAndTrunk() {
+        double floor =
+                lengthM(BodySegment.TRUNK)
+                        + lengthM(BodySegment.THIGH)
+                        + lengthM(BodySegment.SHANK)
+                        + ankleM();
+        add(BodySegment.HEAD, "head", new Vec3(0, 0, floor - sizes.statureM(p)), UPRIGHT);
         add(BodySegment.TRUNK, TRUNK, Vec3.ZERO, UPRIGHT);
-        for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
-            String name = name(side);
-            double y = side * BodySegment.HIP_HALF_SPACING * statureM;
-            add(BodySegment.THIGH, name + "thigh", new Vec3(0, y, hip), UPRIGHT);
-            add(BodySegment.SHANK, name + "shank", new Vec3(0, y, knee), UPRIGHT);
-            double heel = -HEEL_SHARE * lengthM(BodySegment.FOOT);
-            add(BodySegment.FOOT, name + "foot", new Vec3(heel, y, floor), LEVEL);
-        }
+    }
+
+    /**
+     * @param upper turn of the thigh
+     * @param lower turn of the shank, to which the foot stands square
+     */
+    private void leg(double side, double[] upper, double[] lower) {
+        String name = name(side);
+        Vec3 hip = new Vec3(0, side * sizes.hipHalfM(p), lengthM(BodySegment.TRUNK));
+        Vec3 knee = end(hip, upper, lengthM(BodySegment.THIGH));
+        Vec3 ankle = end(knee, lower, lengthM(BodySegment.SHANK));
+        add(BodySegment.THIGH, name + "thigh", hip, upper);
+        add(BodySegment.SHANK, name + "shank", knee, lower);
+        double heel = -HEEL_SHARE * lengthM(BodySegment.FOOT);
+        double[] foot = {
+            -lower[2], lower[1], lower[0],
+            -lower[5], lower[4], lower[3],
+            -lower[8], lower[7], lower[6]
+        };
+        add(
+                BodySegment.FOOT,
+                name + "foot",
+                ankle.plus(Pose.turned(lower, 0, new Vec3(heel, 0, ankleM()))),
+                foot);
+    }
+
+    private static Vec3 end(Vec3 from, double[] frame, double lengthM) {
+        return from.plus(Pose.turned(frame, 0, new Vec3(0, 0, lengthM)));
     }
 
     /**
      * @param upper turn of the upper arm
      * @param lower turn of forearm and hand
      */
-    private void arm(double[] p, Arms arms, double side, double[] upper, double[] lower) {
+    private void arm(double side, double[] upper, double[] lower) {
         String name = name(side);
-        Vec3 shoulder = arms.shoulder(p, side);
-        Vec3 elbow =
-                shoulder.plus(
-                        Pose.turned(upper, 0, new Vec3(0, 0, lengthM(BodySegment.UPPER_ARM))));
-        Vec3 wrist =
-                elbow.plus(Pose.turned(lower, 0, new Vec3(0, 0, lengthM(BodySegment.FOREARM))));
+        Vec3 shoulder = new Vec3(0, side * sizes.shoulderHalfM(p), 0);
+        Vec3 elbow = end(shoulder, upper, lengthM(BodySegment.UPPER_ARM));
+        Vec3 wrist = end(elbow, lower, lengthM(BodySegment.FOREARM));
         add(BodySegment.UPPER_ARM, name + "upper arm", shoulder, upper);
         add(BodySegment.FOREARM, name + "forearm", elbow, lower);
         add(BodySegment.HAND, name + "hand", wrist, lower);
@@ -166,25 +216,13 @@ final class Person {
         return side == LimbAngles.LEFT ? "left " : "right ";
     }
 
-    private double lengthM(BodySegment segment) {
-        return segment.lengthM(body, statureM);
-    }
-
-    /** The table's percentages, rounded one by one, add up to 99.99 or 100. */
-    private double wholeShare() {
-        double pairs = 0;
-        for (BodySegment each : PAIRED) {
-            pairs += each.massShare(body);
-        }
-        return BodySegment.HEAD.massShare(body) + BodySegment.TRUNK.massShare(body) + 2 * pairs;
-    }
-
     /**
      * @param from its proximal end, rig axes, m
      * @param frame its axes: sagittal, transverse, along
      */
     private void add(BodySegment segment, String name, Vec3 from, double[] frame) {
-        double kg = segment.massShare(body) / wholeShare() * massKg;
+        double kg = sizes.massKg(p, segment, massKg);
+        BodySegment.Reference body = sizes.body();
         double length = lengthM(segment);
         Vec3 along = Pose.turned(frame, 0, new Vec3(0, 0, segment.centreShare(body) * length));
         double whole = kg * length * length;

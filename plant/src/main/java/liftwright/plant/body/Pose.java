@@ -22,10 +22,11 @@ import liftwright.rig.Vec3;
 /**
  * Where the mounts are and which way they look, given the wearer's posture.
  *
- * <p>Rig axes: x forward, y right, z down; the rig stands upright. Origin is the point midway
+ * <p>Rig axes: x forward, y right, z down; z is plumb. Origin is the point midway
  * between the shoulder joints, taken at the height of the upper end of the breastbone, where the
  * trunk segment begins; on a rig without a wearer it is the frame's own origin. Frame and trunk
- * share these axes and this origin. An upper arm begins at its shoulder joint, a forearm at its
+ * share this origin, and these axes where the wearer does not lean; where the body leans they lean
+ * with it. An upper arm begins at its shoulder joint, a forearm at its
  * elbow; their axes are those of {@link LimbAngles}, third axis along the limb towards the hand.
  *
  * <p>A mount's tilt turns its "down" forward first, then right. A mount that is made as the twin of
@@ -46,12 +47,12 @@ public final class Pose {
     /** By name: a mount is large, and loops ask for its number. */
     private final Map<String, Integer> number;
 
-    private final Optional<Arms> arms;
+    private final Optional<Posture> posture;
 
-    private Pose(Row[] rows, Map<String, Integer> number, Optional<Arms> arms) {
+    private Pose(Row[] rows, Map<String, Integer> number, Optional<Posture> posture) {
         this.rows = rows;
         this.number = number;
-        this.arms = arms;
+        this.posture = posture;
     }
 
     /**
@@ -72,8 +73,9 @@ public final class Pose {
                 rows.add(row(rig, mount, table));
             }
         }
-        Optional<Arms> arms = rig.wearer().map(wearer -> Arms.declare(rig, wearer, table));
-        return new Pose(rows.toArray(new Row[0]), number, arms);
+        Optional<Posture> posture =
+                rig.wearer().map(wearer -> Posture.declare(rig, wearer, table));
+        return new Pose(rows.toArray(new Row[0]), number, posture);
     }
 
     private static List<Mount> mounts(Rig rig) {
@@ -143,7 +145,7 @@ public final class Pose {
      * @param turnRad left flexion, abduction, rotation, elbow flexion, then right, rad
      */
     public void hold(double[] p, double[] turnRad) {
-        arms.ifPresent(own -> own.hold(p, turnRad));
+        posture.ifPresent(own -> own.arms().hold(p, turnRad));
     }
 
     /** How many mounts there are. */
@@ -160,9 +162,23 @@ public final class Pose {
         return found;
     }
 
-    /** The wearer's arms; there are none without a wearer. */
-    Arms arms() {
-        return arms.orElseThrow(() -> new IllegalStateException("nobody wears this rig"));
+    /** How the wearer is held; there is none without a wearer. */
+    Posture posture() {
+        return posture.orElseThrow(() -> new IllegalStateException("nobody wears this rig"));
+    }
+
+    private Arms arms() {
+        return posture().arms();
+    }
+
+    /**
+     * One of the wearer's arms at the values of {@code p}. Allocates.
+     *
+     * @param side {@link LimbAngles#LEFT} or {@link LimbAngles#RIGHT}
+     * @throws IllegalStateException if nobody wears the rig
+     */
+    public ArmFrame arm(double[] p, double side) {
+        return ArmFrame.of(p, side, posture());
     }
 
     /**
@@ -190,6 +206,9 @@ public final class Pose {
             }
             case LEFT_UPPER_ARM, RIGHT_UPPER_ARM -> arms().upper(p, side(on), frame);
             case LEFT_FOREARM, RIGHT_FOREARM -> arms().lower(p, side(on), frame);
+        }
+        if (posture.isPresent()) {
+            posture.get().stance().lean(p, frame);
         }
     }
 
@@ -277,16 +296,20 @@ public final class Pose {
     private Vec3 start(double[] p, Mount.Carrier on) {
         return switch (on) {
             case FRAME, TRUNK -> Vec3.ZERO;
-            case LEFT_UPPER_ARM, RIGHT_UPPER_ARM -> arms().shoulder(p, side(on));
-            case LEFT_FOREARM, RIGHT_FOREARM -> arms().elbow(p, side(on));
+            case LEFT_UPPER_ARM, RIGHT_UPPER_ARM ->
+                    posture().stance().leant(p, arms().shoulder(p, side(on)));
+            case LEFT_FOREARM, RIGHT_FOREARM ->
+                    posture().stance().leant(p, arms().elbow(p, side(on)));
         };
     }
 
     private double limbLengthM(double[] p, Mount.Carrier on) {
         return switch (on) {
             case FRAME, TRUNK -> 0;
-            case LEFT_UPPER_ARM, RIGHT_UPPER_ARM -> arms().lengthM(p, BodySegment.UPPER_ARM);
-            case LEFT_FOREARM, RIGHT_FOREARM -> arms().lengthM(p, BodySegment.FOREARM);
+            case LEFT_UPPER_ARM, RIGHT_UPPER_ARM ->
+                    posture().sizes().lengthM(p, BodySegment.UPPER_ARM);
+            case LEFT_FOREARM, RIGHT_FOREARM ->
+                    posture().sizes().lengthM(p, BodySegment.FOREARM);
         };
     }
 

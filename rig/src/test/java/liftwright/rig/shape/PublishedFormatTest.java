@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import liftwright.rig.Beam;
+import liftwright.rig.Exertion;
 import liftwright.rig.Fan;
 import liftwright.rig.FanType;
 import liftwright.rig.LimitName;
 import liftwright.rig.Mount;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
+import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
 import liftwright.rig.shape.kind.Either;
 import liftwright.rig.shape.kind.Key;
@@ -42,7 +44,8 @@ class PublishedFormatTest {
         "v1-lots, 12, 4, 16, 3",
         "v1-fast, 12, 4, 16, 3",
         "v1-scales, 24, 12, 36, 5",
-        "v1-beams, 15, 4, 19, 3"
+        "v1-beams, 15, 4, 19, 3",
+        "v1-body, 24, 12, 36, 5"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -98,6 +101,33 @@ class PublishedFormatTest {
     }
 
     @Test
+    void theMeasuredBodyItsStrengthAndStanceAreBound() {
+        Wearer wearer =
+                Texts.rig(Good.resource("/format/v1-body.yaml")).wearer().orElseThrow();
+        Wearer.Centre centre = wearer.measured().centre().orElseThrow();
+        assertThat(centre.down().si()).isEqualTo(0.430);
+        assertThat(centre.forward().si()).isEqualTo(0.012);
+        assertThat(centre.right().si()).isEqualTo(-0.002);
+        Wearer.Sizes sizes = wearer.measured().sizes();
+        assertThat(sizes.betweenShoulders().orElseThrow().si()).isEqualTo(0.364);
+        assertThat(sizes.lengths()).hasSize(6);
+        assertThat(requireNonNull(sizes.lengths().get(Wearer.Segment.THIGH)).si())
+                .isEqualTo(0.381);
+        assertThat(sizes.masses()).hasSize(7);
+        assertThat(requireNonNull(sizes.masses().get(Wearer.Segment.FOREARM)).si())
+                .isEqualTo(0.9);
+        assertThat(wearer.strength().of(Exertion.ELBOW_EXTENSION).orElseThrow().si())
+                .isEqualTo(24);
+        Wearer.Stance stance = wearer.stance();
+        assertThat(stance.leanForward().si()).isCloseTo(Math.toRadians(6), within(1e-12));
+        assertThat(stance.leanRight().si()).isCloseTo(Math.toRadians(-1), within(1e-12));
+        assertThat(stance.right().hipAbduction().si()).isCloseTo(Math.toRadians(6), within(1e-12));
+        assertThat(stance.right().hipFlexion().si()).isCloseTo(Math.toRadians(12), within(1e-12));
+        assertThat(stance.left().hipAbduction().si()).isCloseTo(Math.toRadians(4), within(1e-12));
+        assertThat(stance.left().kneeFlexion().si()).isCloseTo(Math.toRadians(20), within(1e-12));
+    }
+
+    @Test
     void savedFilesUseEveryKeyOfTheFormat() {
         var used = new TreeSet<String>();
         for (String name :
@@ -107,7 +137,8 @@ class PublishedFormatTest {
                         "v1-lots",
                         "v1-fast",
                         "v1-scales",
-                        "v1-beams")) {
+                        "v1-beams",
+                        "v1-body")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

@@ -1,6 +1,8 @@
 package liftwright.rig.shape.bind;
 
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Demands;
@@ -21,6 +23,9 @@ import liftwright.rig.shape.words.WearerKeys;
 final class PeopleBinder {
 
     private static final String STANDARD_AIR = "standard atmosphere (ISO 2533) at the elevation";
+
+    private static final Quantity STRAIGHT = Quantity.exact(0, Measure.ANGLE.dimension());
+    private static final Quantity NOWHERE = Quantity.exact(0, Measure.LENGTH.dimension());
 
     private final Ledger ledger;
 
@@ -82,8 +87,56 @@ final class PeopleBinder {
                             arm(posture, PostureKeys.LEFT_SHOULDER, PostureKeys.LEFT_ELBOW),
                             arm(posture, PostureKeys.RIGHT_SHOULDER, PostureKeys.RIGHT_ELBOW),
                             ledger.value(wearer, WearerKeys.STEADINESS),
-                            measured(Ledger.section(wearer, WearerKeys.MEASURED)));
+                            measured(Ledger.section(wearer, WearerKeys.MEASURED)),
+                            stance(posture),
+                            strength(Ledger.section(wearer, WearerKeys.STRENGTH)));
                 });
+    }
+
+    private Wearer.Stance stance(Fields posture) {
+        Fields lean = Ledger.section(posture, PostureKeys.LEAN);
+        return new Wearer.Stance(
+                leg(posture, PostureKeys.LEFT_HIP, PostureKeys.LEFT_KNEE),
+                leg(posture, PostureKeys.RIGHT_HIP, PostureKeys.RIGHT_KNEE),
+                lean.get(PostureKeys.LEAN_FORWARD).orElse(STRAIGHT),
+                lean.get(PostureKeys.LEAN_RIGHT).orElse(STRAIGHT));
+    }
+
+    private static Wearer.Leg leg(Fields posture, Key<Fields> ownHip, Key<Fields> ownKnee) {
+        return new Wearer.Leg(
+                bend(posture, ownHip, PostureKeys.BOTH_HIPS, PostureKeys.HIP_FLEXION),
+                bend(posture, ownHip, PostureKeys.BOTH_HIPS, PostureKeys.HIP_ABDUCTION),
+                bend(posture, ownKnee, PostureKeys.BOTH_KNEES, PostureKeys.KNEE_FLEXION));
+    }
+
+    /** The side's own angle of a leg, else that of both sides, else straight. */
+    private static Quantity bend(
+            Fields posture, Key<Fields> own, Key<Fields> both, Key<Quantity> angle) {
+        return posture.get(own)
+                .flatMap(joint -> joint.get(angle))
+                .or(() -> posture.get(both).flatMap(joint -> joint.get(angle)))
+                .orElse(STRAIGHT);
+    }
+
+    private static Wearer.Strength strength(Fields fields) {
+        return new Wearer.Strength(
+                stated(fields, WearerKeys.STRENGTHS),
+                fields.get(WearerKeys.SHOULDER_STRENGTH),
+                fields.get(WearerKeys.ELBOW_STRENGTH));
+    }
+
+    private static <E extends Enum<E>> Map<E, Quantity> stated(
+            Fields fields, Map<E, Key<Quantity>> keys) {
+        var found = new HashMap<E, Quantity>();
+        keys.forEach((name, key) -> fields.get(key).ifPresent(value -> found.put(name, value)));
+        return found;
+    }
+
+    private static Wearer.Centre centre(Fields place) {
+        return new Wearer.Centre(
+                place.get(WearerKeys.CENTRE_FORWARD).orElse(NOWHERE),
+                place.get(WearerKeys.CENTRE_RIGHT).orElse(NOWHERE),
+                place.get(WearerKeys.CENTRE_DOWN).orElse(NOWHERE));
     }
 
     private Wearer.Measured measured(Fields fields) {
@@ -110,7 +163,13 @@ final class PeopleBinder {
                                                 ledger.value(own, WearerKeys.SWING_TIME),
                                                 ledger.value(own, WearerKeys.SWINGS),
                                                 ledger.value(own, WearerKeys.HUNG_MASS),
-                                                ledger.value(own, WearerKeys.HUNG_INERTIA))));
+                                                ledger.value(own, WearerKeys.HUNG_INERTIA))),
+                fields.get(WearerKeys.CENTRE).map(PeopleBinder::centre),
+                new Wearer.Sizes(
+                        fields.get(WearerKeys.SHOULDERS),
+                        fields.get(WearerKeys.HIPS),
+                        stated(fields, WearerKeys.LENGTHS),
+                        stated(fields, WearerKeys.MASSES)));
     }
 
     private Wearer.PivotSwing pivot(Fields own) {

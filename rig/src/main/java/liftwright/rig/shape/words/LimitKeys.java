@@ -62,12 +62,6 @@ public final class LimitKeys {
                     Amount.positive(Measure.RATIO),
                     "Least usable lift over weight with the worst fan lost.",
                     "1.05");
-    public static final Key<Quantity> ARM_LOAD =
-            later(
-                    "arm load share",
-                    Amount.share(),
-                    "Share of an arm's strength that holding may take.",
-                    "30 %");
     public static final Key<Quantity> PHASE_MARGIN =
             later(
                     "phase margin",
@@ -154,7 +148,6 @@ public final class LimitKeys {
                         PITCH_RESERVE,
                         YAW_RESERVE,
                         LIFT_ONE_LOST,
-                        ARM_LOAD,
                         PHASE_MARGIN,
                         WIND,
                         GUST,

@@ -1,7 +1,6 @@
 package liftwright.rig.shape.words;
 
 import static liftwright.rig.shape.kind.Key.defaulted;
-import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
 
 import liftwright.quantity.Quantity;
@@ -33,21 +32,21 @@ public final class PostureKeys {
     public static final Section ELBOW = Section.of("elbow", "Angle of an elbow.", BEND);
 
     public static final Key<Quantity> HIP_FLEXION =
-            laterAngle("flexion", "Forward swing of the thigh.", "10°");
+            legAngle("flexion", "Forward swing of the thigh.", "10°");
     public static final Key<Quantity> HIP_ABDUCTION =
-            laterAngle("abduction", "Outward swing of the thigh.", "5°");
+            legAngle("abduction", "Outward swing of the thigh, after flexion.", "5°");
     public static final Section HIP =
             Section.of("hip", "Angles of a hip.", HIP_FLEXION, HIP_ABDUCTION);
 
     public static final Key<Quantity> KNEE_FLEXION =
-            laterAngle("flexion", "Bend of the knee.", "10°");
+            legAngle("flexion", "Bend of the knee, foot to the back.", "10°");
     public static final Section KNEE = Section.of("knee", "Angle of a knee.", KNEE_FLEXION);
 
     public static final Key<Quantity> LEAN_FORWARD =
-            laterAngle("forward", "Lean to the front.", "5°");
-    public static final Key<Quantity> LEAN_RIGHT = laterAngle("right", "Lean to the right.", "0°");
+            legAngle("forward", "Lean to the front: the head goes forward.", "5°");
+    public static final Key<Quantity> LEAN_RIGHT = legAngle("right", "Lean to the right, after forward.", "0°");
     public static final Section LEAN_SECTION =
-            Section.of("lean", "How far the upright body leans.", LEAN_FORWARD, LEAN_RIGHT);
+            Section.of("lean", "How far the body leans, with all that it wears.", LEAN_FORWARD, LEAN_RIGHT);
 
     public static final Key<Fields> BOTH_SHOULDERS =
             joint("both shoulders", SHOULDER, "Angles of both shoulders.");
@@ -68,7 +67,12 @@ public final class PostureKeys {
     public static final Key<Fields> LEFT_KNEE = leg("left knee", KNEE);
     public static final Key<Fields> RIGHT_KNEE = leg("right knee", KNEE);
     public static final Key<Fields> LEAN =
-            later("lean", LEAN_SECTION, "Lean of the whole body.", "{forward: 5°}");
+            open(
+                    "lean",
+                    LEAN_SECTION,
+                    "Lean of the whole body with all that it wears, frame included; hips bend the legs against it.",
+                    "{forward: 5°}",
+                    "the body is upright");
 
     public static final Section SECTION =
             Section.of(
@@ -92,8 +96,8 @@ public final class PostureKeys {
         return defaulted(name, angle(), "0°", "hanging straight down", meaning, example);
     }
 
-    private static Key<Quantity> laterAngle(String name, String meaning, String example) {
-        return later(name, angle(), meaning, example);
+    private static Key<Quantity> legAngle(String name, String meaning, String example) {
+        return open(name, angle(), meaning, example, "0°, standing straight");
     }
 
     private static Amount angle() {
@@ -105,7 +109,13 @@ public final class PostureKeys {
     }
 
     private static Key<Fields> leg(String name, Section section) {
-        return later(name, section, "Angles of " + name + ".", "{flexion: 10°}");
+        return open(
+                        name,
+                        section,
+                        "Angles of " + name + ".",
+                        "{flexion: 10°}",
+                        "the leg is straight")
+                .readBy(Key.Question.BALANCE);
     }
 
     private PostureKeys() {}

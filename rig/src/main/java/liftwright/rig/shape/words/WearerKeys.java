@@ -5,7 +5,12 @@ import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import liftwright.quantity.Quantity;
+import liftwright.rig.Exertion;
 import liftwright.rig.Wearer;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Fields;
@@ -46,12 +51,30 @@ public final class WearerKeys {
                     "{both elbows: {flexion: 5°}}",
                     "the arms hang straight down");
 
+    public static final Key<Quantity> CENTRE_FORWARD = centre("forward", "To the front.");
+    public static final Key<Quantity> CENTRE_RIGHT = centre("right", "To the wearer's right.");
+    public static final Key<Quantity> CENTRE_DOWN =
+            required(
+                            "down",
+                            Amount.of(Measure.LENGTH, Range.between(-1, 2)),
+                            "Below the middle between the shoulders.",
+                            "420 mm ± 10 mm")
+                    .readBy(Key.Question.BALANCE);
+    public static final Section CENTRE_SECTION =
+            Section.of(
+                            "centre of the body",
+                            "Where the standing wearer's centre of mass is, from the middle between the shoulders.",
+                            CENTRE_DOWN,
+                            CENTRE_FORWARD,
+                            CENTRE_RIGHT);
     public static final Key<Fields> CENTRE =
-            later(
-                    "centre of mass",
-                    PlaceKeys.PLACE,
-                    "Measured centre of mass, from the middle between the shoulders.",
-                    "{down: 420 mm}");
+            open(
+                            "centre of mass",
+                            CENTRE_SECTION,
+                            "Measured centre of mass of the standing wearer, arms at the sides, from the middle between the shoulders.",
+                            "{down: 420 mm ± 10 mm}",
+                            "that of the stacked segments")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> ROLL =
             open(
                             "roll inertia",
@@ -77,29 +100,16 @@ public final class WearerKeys {
                             "that of the stacked segments")
                     .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> SHOULDERS =
-            later(
-                    "between shoulders",
-                    Amount.positive(Measure.LENGTH),
-                    "Distance of the shoulder joints.",
-                    "360 mm");
+            size("between shoulders", Amount.positive(Measure.LENGTH), "Distance of the shoulder joints.", "360 mm");
     public static final Key<Quantity> HIPS =
-            later(
-                    "between hips",
-                    Amount.positive(Measure.LENGTH),
-                    "Distance of the hip joints.",
-                    "175 mm");
-    public static final Key<Quantity> UPPER_ARM =
-            later(
-                    "upper arm",
-                    Amount.positive(Measure.LENGTH),
-                    "Length of the upper arm, joint to joint.",
-                    "275 mm");
-    public static final Key<Quantity> FOREARM =
-            later(
-                    "forearm",
-                    Amount.positive(Measure.LENGTH),
-                    "Length of the forearm, elbow to wrist.",
-                    "240 mm");
+            size("between hips", Amount.positive(Measure.LENGTH), "Distance of the hip joints.", "175 mm");
+
+    /** Lengths of segments that a tape can tell. */
+    public static final Map<Wearer.Segment, Key<Quantity>> LENGTHS = lengths();
+
+    /** Masses of segments; the trunk has what they leave. */
+    public static final Map<Wearer.Segment, Key<Quantity>> MASSES = masses();
+
     public static final Key<Quantity> FEET =
             balance(
                     "feet",
@@ -231,19 +241,9 @@ public final class WearerKeys {
             Section.of(
                             "measured body",
                             "What was measured on the wearer; it goes before what is computed.",
-                            CENTRE,
-                            ROLL,
-                            PITCH,
-                            YAW,
-                            SHOULDERS,
-                            HIPS,
-                            UPPER_ARM,
-                            FOREARM,
-                            SCALES,
-                            ROLL_SWING,
-                            PITCH_SWING,
-                            YAW_SWING)
+                            measuredKeys())
                     .with(
+                            Rule.atMostOne(CENTRE, SCALES),
                             Rule.atMostOne(ROLL, ROLL_SWING),
                             Rule.atMostOne(PITCH, PITCH_SWING),
                             Rule.atMostOne(YAW, YAW_SWING));
@@ -257,25 +257,30 @@ public final class WearerKeys {
                     .readBy(Key.Question.BALANCE);
 
     public static final Key<Quantity> SHOULDER_STRENGTH =
-            later(
+            strength(
                     "shoulder",
-                    Amount.positive(Measure.TORQUE),
-                    "Torque that a shoulder can hold briefly.",
+                    "Moment that a shoulder can hold briefly, any way.",
                     "50 N·m ± 20 %");
     public static final Key<Quantity> ELBOW_STRENGTH =
-            later(
-                    "elbow",
-                    Amount.positive(Measure.TORQUE),
-                    "Torque that an elbow can hold briefly.",
-                    "45 N·m ± 20 %");
+            strength(
+                    "elbow", "Moment that an elbow can hold briefly, either way.", "45 N·m ± 20 %");
+
+    /** One key for each way to push. */
+    public static final Map<Exertion, Key<Quantity>> STRENGTHS = strengths();
+
     public static final Section STRENGTH_SECTION =
             Section.of(
                     "strength",
-                    "Measured strength of the arms.",
-                    SHOULDER_STRENGTH,
-                    ELBOW_STRENGTH);
+                    "Measured strength of the arms; a way's own goes before that of its joint.",
+                    strengthKeys());
     public static final Key<Fields> STRENGTH =
-            later("strength", STRENGTH_SECTION, "Strength of the arms.", "{shoulder: 50 N·m}");
+            open(
+                            "strength",
+                            STRENGTH_SECTION,
+                            "Strength of the arms.",
+                            "{shoulder: 50 N·m}",
+                            "published means of men and women, from half to one and a half of them")
+                    .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> REACTION =
             later(
                     "reaction",
@@ -318,6 +323,103 @@ public final class WearerKeys {
                     STEADINESS,
                     HARNESS_RATE,
                     HARNESS_DAMPING);
+
+    private static Key<Quantity> size(
+            String name, Amount amount, String meaning, String example) {
+        return open(name, amount, meaning, example, "that of the table of segments")
+                .readBy(Key.Question.BALANCE);
+    }
+
+    private static Key<Quantity> centre(String name, String meaning) {
+        return open(
+                        name,
+                        Amount.of(Measure.LENGTH, Range.between(-1, 1)),
+                        meaning,
+                        "10 mm ± 5 mm",
+                        "0 mm")
+                .readBy(Key.Question.BALANCE);
+    }
+
+    private static Map<Wearer.Segment, Key<Quantity>> lengths() {
+        var keys = new EnumMap<Wearer.Segment, Key<Quantity>>(Wearer.Segment.class);
+        Amount length = Amount.positive(Measure.LENGTH);
+        keys.put(
+                Wearer.Segment.UPPER_ARM,
+                size("upper arm", length, "Length of the upper arm, joint to joint.", "275 mm"));
+        keys.put(
+                Wearer.Segment.FOREARM,
+                size("forearm", length, "Length of the forearm, elbow to wrist.", "240 mm"));
+        keys.put(
+                Wearer.Segment.HAND,
+                size("hand", length, "Length of the hand, wrist to middle knuckle.", "80 mm"));
+        keys.put(
+                Wearer.Segment.TRUNK,
+                size(
+                        "trunk",
+                        length,
+                        "Length of the trunk, upper end of the breastbone to between the hips.",
+                        "520 mm"));
+        keys.put(
+                Wearer.Segment.THIGH,
+                size("thigh", length, "Length of the thigh, hip to knee.", "390 mm"));
+        keys.put(
+                Wearer.Segment.SHANK,
+                size("shank", length, "Length of the shank, knee to ankle.", "420 mm"));
+        return keys;
+    }
+
+    private static Map<Wearer.Segment, Key<Quantity>> masses() {
+        var keys = new EnumMap<Wearer.Segment, Key<Quantity>>(Wearer.Segment.class);
+        for (Wearer.Segment segment : Wearer.Segment.values()) {
+            if (segment != Wearer.Segment.TRUNK) {
+                keys.put(
+                        segment,
+                        size(
+                                segment.key() + " mass",
+                                Amount.positive(Measure.MASS),
+                                "Mass of one " + segment.key() + "; the trunk has what is left.",
+                                "1.2 kg ± 10 %"));
+            }
+        }
+        return keys;
+    }
+
+    private static Key<?>[] measuredKeys() {
+        var keys = new ArrayList<Key<?>>(List.of(CENTRE, ROLL, PITCH, YAW, SHOULDERS, HIPS));
+        keys.addAll(LENGTHS.values());
+        keys.addAll(MASSES.values());
+        keys.addAll(List.of(SCALES, ROLL_SWING, PITCH_SWING, YAW_SWING));
+        return keys.toArray(Key<?>[]::new);
+    }
+
+    private static Key<Quantity> strength(String name, String meaning, String example) {
+        return open(
+                        name,
+                        Amount.positive(Measure.TORQUE),
+                        meaning,
+                        example,
+                        "a published mean")
+                .readBy(Key.Question.BALANCE);
+    }
+
+    private static Map<Exertion, Key<Quantity>> strengths() {
+        var keys = new EnumMap<Exertion, Key<Quantity>>(Exertion.class);
+        for (Exertion exertion : Exertion.values()) {
+            keys.put(
+                    exertion,
+                    strength(
+                            exertion.key(),
+                            "Moment that can be held briefly in " + exertion.key() + ".",
+                            "40 N·m ± 15 %"));
+        }
+        return keys;
+    }
+
+    private static Key<?>[] strengthKeys() {
+        var keys = new ArrayList<Key<?>>(List.of(SHOULDER_STRENGTH, ELBOW_STRENGTH));
+        keys.addAll(STRENGTHS.values());
+        return keys.toArray(Key<?>[]::new);
+    }
 
     private static Key<Quantity> balance(
             String name, Amount amount, String meaning, String example) {
