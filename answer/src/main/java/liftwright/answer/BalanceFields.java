@@ -14,6 +14,7 @@ final class BalanceFields {
     private static final String INDEX = "ZonotopeTest.readsThePublishedIndexOfASixRotorVehicle";
     private static final String VERDICT = "BalanceExamplesTest.theAnswerAgreesWithItself";
     private static final String TRIM = "BalanceExamplesTest.theTrimOfLeastPowerHoldsTheWeight";
+    private static final String SPINS = "SearchesTest.theBestSpinsAreThoseOfAllTried";
     private static final String STATICS = "statics";
 
     private static Field field(
@@ -318,6 +319,39 @@ final class BalanceFields {
                             "The same with yaw free.",
                             "least of shaft power (thrust to the 1.5) plus winding heat (thrust squared)",
                             TRIM),
+                    words(
+                            "spin-pattern",
+                            "spins",
+                            "Spins as declared, or the best that were found."),
+                    field(
+                            "worst-yaw",
+                            "greatest yaw",
+                            Measure.ANGULAR_ACCELERATION,
+                            "Greatest angular acceleration about the upright axis over throttles from half of lift-off to full and over the doubt of swirl, all fans at one throttle.",
+                            "greatest of the yaw moments over the inertia",
+                            SPINS),
+                    field(
+                            "worst-yaw-gain",
+                            "change in greatest yaw",
+                            Measure.ANGULAR_ACCELERATION,
+                            "Greatest yaw with the other spins less that with those declared.",
+                            "difference of two computed rigs",
+                            SPINS),
+                    field(
+                            "worst-yaw-bound",
+                            "none below",
+                            Measure.ANGULAR_ACCELERATION,
+                            "No spins have a greatest yaw below this; 0 where the best is below 0.001 rad/s², as good as none.",
+                            "branch and bound over all spins",
+                            "SignChoiceTest.isTheBestOfAllThereAre"),
+                    field(
+                            "reversed-fans",
+                            "fans reversed",
+                            Measure.COUNT,
+                            "Fans that must turn the other way.",
+                            "counted; the fewest of all spins with the same greatest yaw",
+                            "SignChoiceTest.isTheBestOfAllThereAre"),
+                    words("search-proof", "proof", "Whether the search went through all there is."),
                     new Field(
                             "authority-index",
                             "authority index",

@@ -92,7 +92,8 @@ final class Asking {
             case LIFT -> LiftQuestion.ask(rig, source.digest(), settings, work);
             case ENDURANCE ->
                     EnduranceQuestion.ask(rig, source.digest(), task(rig), settings, work);
-            case BALANCE -> BalanceQuestion.ask(rig, source.digest(), settings, work);
+            case BALANCE ->
+                    BalanceQuestion.ask(rig, source.digest(), settings, options.searches(), work);
             default -> throw new IllegalStateException("no question " + question);
         };
     }

@@ -3,6 +3,7 @@ package liftwright.app;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import liftwright.review.Search;
 import liftwright.rig.shape.kind.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,6 +27,7 @@ final class Grammar {
     static final String PAUSE = "--pause";
     static final String CHARGE = "--charge";
     static final String CELL_TEMPERATURE = "--cell-temperature";
+    static final String SEARCH = "--search";
     static final String STAND = "--stand";
     static final String FAN = "--fan";
     static final String RIG = "--rig";
@@ -248,6 +250,13 @@ final class Grammar {
                         CELL_TEMPERATURE,
                         "TEMPERATURE",
                         "Start every pack at this temperature, such as 5°C; the file stays."));
+        spec.addOption(
+                value(
+                        SEARCH,
+                        "WHAT",
+                        "Balance also searches for a better arrangement: "
+                                + Search.words()
+                                + "; several with commas."));
         spec.addOption(
                 flag(
                         PROGRESS,

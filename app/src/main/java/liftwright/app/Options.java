@@ -1,12 +1,16 @@
 package liftwright.app;
 
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Look;
+import liftwright.review.Search;
 import picocli.CommandLine.ParseResult;
 
 /** What was asked of one verb, read and judged. */
@@ -70,6 +74,26 @@ final class Options {
 
     OptionalInt keep() {
         return count(Grammar.KEEP, 10_000);
+    }
+
+    /** What to search for beside the question of balance. */
+    Set<Search> searches() {
+        Set<Search> searches = EnumSet.noneOf(Search.class);
+        for (String word : text(Grammar.SEARCH).map(t -> t.split(",", -1)).orElse(new String[0])) {
+            searches.add(
+                    Arrays.stream(Search.values())
+                            .filter(search -> search.word().equals(word.strip()))
+                            .findFirst()
+                            .orElseThrow(
+                                    () ->
+                                            new UsageException(
+                                                    Grammar.SEARCH
+                                                            + " is "
+                                                            + Search.words()
+                                                            + ", several with commas, not "
+                                                            + word)));
+        }
+        return searches;
     }
 
     OptionalInt hops() {

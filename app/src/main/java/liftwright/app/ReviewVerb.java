@@ -57,6 +57,9 @@ final class ReviewVerb {
                             + " leave as it is; use one or the other");
         }
         options.hops(); // a wrong option shall not wait for the answer
+        if (!options.searches().isEmpty() && !questions().contains(Asking.BALANCE)) {
+            throw new UsageException(Grammar.SEARCH + " belongs to the question of balance");
+        }
         var exit = Exit.CLEAR;
         for (String name : rigs) {
             exit = exit.worse(EachRig.run(voice, around, name, this::review));

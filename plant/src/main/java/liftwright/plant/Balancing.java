@@ -185,9 +185,18 @@ public final class Balancing {
          * @return empty where no operating point was found
          */
         public Optional<List<FanAtWork>> fullThrottle(double[] p, Vec3 centre) {
+            return atThrottle(p, centre, 1);
+        }
+
+        /**
+         * The same at any throttle.
+         *
+         * @param throttle 0 to 1, of the duty of each group
+         */
+        public Optional<List<FanAtWork>> atThrottle(double[] p, Vec3 centre, double throttle) {
             System.arraycopy(p, 0, held, 0, held.length);
             parts.pose.hold(held, NO_TURN);
-            fans.order(new Order.Throttle(1));
+            fans.order(new Order.Throttle(throttle));
             boolean converged = fans.settle(0, supply);
             measure();
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
@@ -205,6 +214,11 @@ public final class Balancing {
             boolean converged = fans.settle(0, supply);
             measure();
             return converged && fans.reached();
+        }
+
+        /** Torque at the shaft of a fan at the point that was solved last, N·m. */
+        public double torqueNm(int fan) {
+            return torqueNm[fan];
         }
 
         /** Power at the shaft of a fan at the point that was solved last, W. */

@@ -60,7 +60,9 @@ final class FindingsText {
         if (!finding.cause().isBlank()) {
             paper.text(MARGIN, "Why: " + finding.cause());
         }
-        finding.remedies().forEach(this::write);
+        for (Remedy remedy : finding.remedies()) {
+            write(remedy, finding.severity());
+        }
     }
 
     /** Whether the sentence already gives the number. */
@@ -73,7 +75,7 @@ final class FindingsText {
                                                 && Double.compare(said.si(), judged.si()) == 0);
     }
 
-    private void write(Remedy remedy) {
+    private void write(Remedy remedy, Finding.Severity severity) {
         lastRemedy++;
         String name = figures.sentence(remedy.name());
         String effect =
@@ -87,7 +89,9 @@ final class FindingsText {
                                     + figures.sentence(clears.step())
                                     + " less does not";
                     case Remedy.Effect.Helps helps ->
-                            ": helps and does not suffice, "
+                            (severity == Finding.Severity.NOTES
+                                            ? ": "
+                                            : ": helps and does not suffice, ")
                                     + figures.value(helps.after())
                                     + ", "
                                     + figures.signed(helps.difference());

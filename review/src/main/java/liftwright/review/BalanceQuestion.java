@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -38,6 +39,16 @@ public final class BalanceQuestion {
      */
     public static Optional<BalanceAnswer> ask(
             Rig rig, String rigDigest, Settings settings, Work work) {
+        return ask(rig, rigDigest, settings, Set.of(), work);
+    }
+
+    /**
+     * Answers it, and searches for better arrangements.
+     *
+     * @param searches which; some take seconds
+     */
+    public static Optional<BalanceAnswer> ask(
+            Rig rig, String rigDigest, Settings settings, Set<Search> searches, Work work) {
         Balancing balancing = Balancing.of(rig);
         Steering steering = Steering.of(balancing);
         BalanceJudge judge = new BalanceJudge(steering, settings);
@@ -56,16 +67,30 @@ public final class BalanceQuestion {
                                 || !judgement.point().lifts()
                         ? List.of()
                         : inquiry.remedies(verdict, BalanceMoves.of(rig, judgement));
+        List<Searched> searched = new ArrayList<>();
+        for (Search search : Search.values()) {
+            if (searches.contains(search) && !work.stopped()) {
+                searched.add(searched(search, rig, work));
+            }
+        }
         if (work.stopped()) {
             return Optional.empty();
         }
         List<Finding> findings = new ArrayList<>(BalanceFindings.of(rig, judgement));
+        searched.forEach(each -> findings.addAll(each.findings()));
         if (verdict.outcome() != Outcome.HOLDS) {
             findings.add(0, shortOfSteering(verdict, judgement, remedies));
         }
         findings.sort(Comparator.comparing(Finding::severity));
-        return Optional.of(
-                new BalanceAnswer(verdict, findings, sections(balancing, judgement), evidence));
+        List<Section> sections = new ArrayList<>(sections(balancing, judgement));
+        searched.forEach(each -> sections.addAll(each.sections()));
+        return Optional.of(new BalanceAnswer(verdict, findings, sections, evidence));
+    }
+
+    private static Searched searched(Search search, Rig rig, Work work) {
+        return switch (search) {
+            case SPINS -> SpinSearch.of(rig, work);
+        };
     }
 
     private static List<Section> sections(Balancing balancing, BalanceJudgement judgement) {
