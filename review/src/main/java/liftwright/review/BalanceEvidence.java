@@ -8,7 +8,9 @@ import liftwright.physics.Cantilever;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
+import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
+import liftwright.rig.shape.words.LimitKeys;
 
 /** What a balance answer rests on. */
 final class BalanceEvidence {
@@ -92,20 +94,14 @@ final class BalanceEvidence {
 
     private static List<Evidence.Assumption> assumptions(Rig rig, Steering steering) {
         List<Evidence.Assumption> all = new ArrayList<>(LiftEvidence.assumptions(rig));
-        switch (steering) {
-            case ARMS ->
-                    all.add(
-                            new Evidence.Assumption(
-                                    "reach of the arms",
-                                    "20° at each joint to steer with, half of it left",
-                                    "from memory"));
-            case NOTHING -> all.add(new Evidence.Assumption("drift", "0.1 rad/s²", "from memory"));
-            case COMPUTER ->
-                    all.add(
-                            new Evidence.Assumption(
-                                    "control reserve",
-                                    "roll and pitch 2 rad/s², yaw 0.3 rad/s²",
-                                    "from memory"));
+        for (LimitName limit : steering.limits()) {
+            if (!rig.limits().declared().containsKey(limit)) {
+                all.add(
+                        new Evidence.Assumption(
+                                "limits/" + limit.key(),
+                                LimitKeys.show(limit),
+                                limit.origin() + ": " + LimitKeys.meaning(limit)));
+            }
         }
         return all;
     }

@@ -14,6 +14,8 @@ import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.TurningCause;
 import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
+import liftwright.rig.LimitName;
+import liftwright.rig.Limits;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 
@@ -35,7 +37,7 @@ final class BalanceFindings {
                 findings.add(seldomLifts(judgement));
             }
             for (Turn turn : Turn.values()) {
-                findings.add(turns(turn, judgement));
+                findings.add(turns(turn, judgement, rig.limits()));
             }
             push(point).ifPresent(findings::add);
             findings.add(noPendulum(point));
@@ -79,11 +81,12 @@ final class BalanceFindings {
     }
 
     /** Warns where the whole band turns one way and faster than drift. */
-    private static Finding turns(Turn turn, BalanceJudgement judgement) {
+    private static Finding turns(Turn turn, BalanceJudgement judgement, Limits limits) {
         HoverPoint point = judgement.point();
         double rate = BalanceTables.rateRadps2(turn, point);
         Band band = BalanceTables.rateBand(turn, judgement);
-        boolean oneWay = band.low() > Steering.DRIFT_RADPS2 || band.high() < -Steering.DRIFT_RADPS2;
+        double drift = limits.si(LimitName.DRIFT);
+        boolean oneWay = band.low() > drift || band.high() < -drift;
         double seconds = BalanceTables.timeS(turn, point);
         Sentence sentence;
         if (rate == 0) {
@@ -91,8 +94,8 @@ final class BalanceFindings {
                     Sentence.words(
                                     "hands off nothing "
                                             + turn.verb()
-                                            + " it as declared; the doubt: ")
-                            .then(Measure.ANGULAR_ACCELERATION, rate, band);
+                                            + " it as declared; within the doubt it could with up to ")
+                            .then(Measure.ANGULAR_ACCELERATION, Math.max(band.high(), -band.low()));
         } else {
             sentence =
                     Sentence.words("hands off it " + turn.seen(rate) + " with ")

@@ -14,7 +14,7 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
 
     @Override
     public double demand(Rig rig) {
-        return steering.demand();
+        return steering.demand(rig.limits());
     }
 
     /** Nothing in the file asks for it yet. */
@@ -32,7 +32,12 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
         Balancing.Worker worker = balancing.worker();
         double[] p = balancing.parameters().nominal();
         Steering steering = Steering.of(balancing);
-        return steering.left(worker, p, worker.liftOff(p), steering.reaches(balancing));
+        return steering.left(
+                worker,
+                p,
+                worker.liftOff(p),
+                steering.reaches(balancing),
+                balancing.rig().limits());
     }
 
     @Override
@@ -43,7 +48,7 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
     @Override
     public Optional<BalanceJudgement> judge(Plant plant, Work work) {
         BalanceSample sample = sample(plant, Sample.asDeclared(plant));
-        Optional<Pursuit> pursued = Pursuit.of(sample, steering.demand(), settings, work);
+        Optional<Pursuit> pursued = Pursuit.of(sample, demand(plant.rig()), settings, work);
         if (pursued.isEmpty()) {
             return Optional.empty();
         }

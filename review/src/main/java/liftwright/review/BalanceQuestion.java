@@ -19,6 +19,7 @@ import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
+import liftwright.rig.Limits;
 import liftwright.rig.Rig;
 
 /**
@@ -60,7 +61,7 @@ public final class BalanceQuestion {
         BalanceJudgement judgement = judged.get();
         Evidence evidence = BalanceEvidence.of(rig, rigDigest, plant, settings, judgement);
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
-        Verdict verdict = inquiry.verdict(sentence(judgement), evidence);
+        Verdict verdict = inquiry.verdict(sentence(judgement, rig.limits()), evidence);
         List<Remedy> remedies =
                 verdict.outcome() == Outcome.HOLDS
                                 || !settings.remedies()
@@ -79,7 +80,7 @@ public final class BalanceQuestion {
         List<Finding> findings = new ArrayList<>(BalanceFindings.of(rig, judgement));
         searched.forEach(each -> findings.addAll(each.findings()));
         if (verdict.outcome() != Outcome.HOLDS) {
-            findings.add(0, shortOfSteering(verdict, judgement, remedies));
+            findings.add(0, shortOfSteering(verdict, judgement, rig.limits(), remedies));
         }
         findings.sort(Comparator.comparing(Finding::severity));
         List<Section> sections = new ArrayList<>(sections(balancing, judgement));
@@ -112,7 +113,9 @@ public final class BalanceQuestion {
                 Steering.allocation(worker, p, again)
                         .ifPresent(
                                 can -> {
-                                    sections.add(BalanceTables.reserves(can, again));
+                                    sections.add(
+                                            BalanceTables.reserves(
+                                                    can, again, balancing.rig().limits()));
                                     sections.add(BalanceTables.trims(can, again));
                                 });
                 sections.addAll(TrimTables.of(worker, p, worker.liftOff(p)));
@@ -129,7 +132,7 @@ public final class BalanceQuestion {
         return sections;
     }
 
-    private static Sentence sentence(BalanceJudgement judgement) {
+    private static Sentence sentence(BalanceJudgement judgement, Limits limits) {
         HoverPoint point = judgement.point();
         Sentence start =
                 switch (judgement.steering()) {
@@ -146,7 +149,7 @@ public final class BalanceQuestion {
         Sentence asked =
                 start.then(measure, judgement.nominal(), judgement.band())
                         .then(", asked for ")
-                        .then(measure, judgement.steering().demand());
+                        .then(measure, judgement.steering().demand(limits));
         if (!point.lifts()) {
             return asked.then("; full throttle does not lift it");
         }
@@ -177,7 +180,7 @@ public final class BalanceQuestion {
     }
 
     private static Finding shortOfSteering(
-            Verdict verdict, BalanceJudgement judgement, List<Remedy> remedies) {
+            Verdict verdict, BalanceJudgement judgement, Limits limits, List<Remedy> remedies) {
         boolean missed = verdict.outcome() == Outcome.DOES_NOT_HOLD;
         Steering steering = judgement.steering();
         String field = steering.field();
@@ -198,7 +201,7 @@ public final class BalanceQuestion {
                 Optional.of(Value.of(field, judgement.nominal(), judgement.band())),
                 Optional.of(
                         new Finding.Limit(
-                                Value.of(field, steering.demand()), "default, from memory")),
+                                Value.of(field, steering.demand(limits)), steering.origin(limits))),
                 missed
                         ? "see the ledger for what turns it"
                         : String.join("; ", verdict.downgrades()),

@@ -94,7 +94,7 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
                 share[index(turn, cause)][draw] = turn.of(of);
             }
         }
-        left[draw] = steering.left(scratch.worker, scratch.p, point, reaches);
+        left[draw] = steering.left(scratch.worker, scratch.p, point, reaches, plant.rig().limits());
         return true;
     }
 

@@ -13,6 +13,7 @@ import liftwright.plant.balance.TurningCause;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.MassProperties;
 import liftwright.quantity.Band;
+import liftwright.rig.Limits;
 
 /** What turns a rig, cause by cause and fan by fan, and what holds it. */
 final class BalanceTables {
@@ -240,7 +241,7 @@ final class BalanceTables {
                 rows);
     }
 
-    static Section reserves(Allocation can, HoverPoint point) {
+    static Section reserves(Allocation can, HoverPoint point, Limits limits) {
         List<List<Value>> rows = new ArrayList<>();
         for (Turn turn : Turn.values()) {
             rows.add(
@@ -248,7 +249,7 @@ final class BalanceTables {
                             Value.words("axis", turn.word()),
                             reserve(can, point, turn, 1),
                             reserve(can, point, turn, -1),
-                            Value.of("reserve-asked", Steering.askedRadps2(turn))));
+                            Value.of("reserve-asked", limits.si(Steering.asked(turn)))));
         }
         return new Section.Table(
                 "reserves",

@@ -3,39 +3,31 @@ package liftwright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import liftwright.numerics.Zonotope;
 import liftwright.physics.Gravity;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.Allocation;
 import liftwright.plant.balance.FanAtWork;
+import liftwright.rig.LimitName;
+import liftwright.rig.Limits;
 import liftwright.rig.Vec3;
 
 /**
  * What holds a rig against what turns it, and the one number that tells how much of it is left.
  *
  * <p>With a shared throttle the arms steer where they carry fans: the number is what is left of
- * their reach, 1 − λ, where λ is the least share of {@link #REACH_RAD} at every joint that cancels
- * all three moments, to first order in the angles and with what each joint does as declared. Where
- * no arm carries a fan, nothing steers, and the number is what is left of {@link #DRIFT_RADPS2}
- * about the worst axis. With a flight computer it is the least reserve over what is asked of it.
+ * their reach, 1 − λ, where λ is the least share of {@link LimitName#ARM_REACH} at every joint that
+ * cancels all three moments, to first order in the angles and with what each joint does as
+ * declared. Where no arm carries a fan, nothing steers, and the number is what is left of {@link
+ * LimitName#DRIFT} about the worst axis. With a flight computer it is the least reserve over what
+ * is asked of it.
  */
 enum Steering {
-    ARMS("arm-reach-left", 0.5),
-    NOTHING("drift-left", 0),
-    COMPUTER("reserve-ratio", 1);
-
-    /** How far each joint of an arm is taken to steer; from memory. */
-    static final double REACH_RAD = Math.toRadians(20);
-
-    /** Angular acceleration below which turning is drift, rad/s²; from memory. */
-    static final double DRIFT_RADPS2 = 0.1;
-
-    /** Reserve asked about roll and pitch, rad/s²; from memory. */
-    static final double LEVEL_RESERVE_RADPS2 = 2;
-
-    /** Reserve asked about yaw, rad/s²; from memory. */
-    static final double YAW_RESERVE_RADPS2 = 0.3;
+    ARMS("arm-reach-left"),
+    NOTHING("drift-left"),
+    COMPUTER("reserve-ratio");
 
     /** What is worse than this is told as this. */
     static final double WORST = -99;
@@ -44,11 +36,9 @@ enum Steering {
     private static final int JOINTS = 8;
 
     private final String field;
-    private final double demand;
 
-    Steering(String field, double demand) {
+    Steering(String field) {
         this.field = field;
-        this.demand = demand;
     }
 
     static Steering of(Balancing balancing) {
@@ -64,14 +54,37 @@ enum Steering {
     }
 
     /** Least that is asked. */
-    double demand() {
-        return demand;
+    double demand(Limits limits) {
+        return switch (this) {
+            case ARMS -> limits.si(LimitName.ARM_REACH_LEFT);
+            case NOTHING -> 0;
+            case COMPUTER -> 1;
+        };
     }
 
-    static double askedRadps2(Turn turn) {
+    /** The limits that what is asked comes from. */
+    List<LimitName> limits() {
+        return switch (this) {
+            case ARMS -> List.of(LimitName.ARM_REACH, LimitName.ARM_REACH_LEFT);
+            case NOTHING -> List.of(LimitName.DRIFT);
+            case COMPUTER ->
+                    List.of(LimitName.ROLL_RESERVE, LimitName.PITCH_RESERVE, LimitName.YAW_RESERVE);
+        };
+    }
+
+    /** Where they come from, in words. */
+    String origin(Limits limits) {
+        return limits().stream()
+                .map(name -> name.key() + ": " + limits.origin(name))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** Reserve asked about an axis. */
+    static LimitName asked(Turn turn) {
         return switch (turn) {
-            case ROLL, PITCH -> LEVEL_RESERVE_RADPS2;
-            case YAW -> YAW_RESERVE_RADPS2;
+            case ROLL -> LimitName.ROLL_RESERVE;
+            case PITCH -> LimitName.PITCH_RESERVE;
+            case YAW -> LimitName.YAW_RESERVE;
         };
     }
 
@@ -81,15 +94,21 @@ enum Steering {
      * @param worker that has just found {@code point} at the same vector
      * @param reaches of the arms, from {@link #reaches(Balancing)}
      */
-    double left(Balancing.Worker worker, double[] p, HoverPoint point, double[][] reaches) {
+    double left(
+            Balancing.Worker worker,
+            double[] p,
+            HoverPoint point,
+            double[][] reaches,
+            Limits limits) {
         if (!point.converged() || !point.lifts()) {
             return WORST;
         }
         double left =
                 switch (this) {
                     case ARMS -> 1 - Zonotope.factorToHold(reaches, array(point.ledger().moment()));
-                    case NOTHING -> DRIFT_RADPS2 - worst(point.ledger().acceleration());
-                    case COMPUTER -> reserveRatio(worker, p, point);
+                    case NOTHING ->
+                            limits.si(LimitName.DRIFT) - worst(point.ledger().acceleration());
+                    case COMPUTER -> reserveRatio(worker, p, point, limits);
                 };
         return Math.max(WORST, left);
     }
@@ -113,6 +132,7 @@ enum Steering {
         Balancing.Worker worker = balancing.worker();
         double[] p = balancing.parameters().nominal();
         Vec3 moment = worker.liftOff(p).ledger().moment();
+        double reachRad = balancing.rig().limits().si(LimitName.ARM_REACH);
         double[][] slopes = slopes(worker, p, new double[JOINTS], moment);
         List<double[]> reaches = new ArrayList<>();
         for (double[] slope : slopes) {
@@ -120,7 +140,7 @@ enum Steering {
             if (size > 1e-6) {
                 reaches.add(
                         new double[] {
-                            REACH_RAD * slope[0], REACH_RAD * slope[1], REACH_RAD * slope[2]
+                            reachRad * slope[0], reachRad * slope[1], reachRad * slope[2]
                         });
             }
         }
@@ -150,7 +170,8 @@ enum Steering {
                 fans -> new Allocation(fans, point.mass().massKg() * Gravity.STANDARD_MPS2));
     }
 
-    private static double reserveRatio(Balancing.Worker worker, double[] p, HoverPoint point) {
+    private static double reserveRatio(
+            Balancing.Worker worker, double[] p, HoverPoint point, Limits limits) {
         Optional<Allocation> can = allocation(worker, p, point);
         if (can.isEmpty()) {
             return WORST;
@@ -159,7 +180,7 @@ enum Steering {
         for (Turn turn : Turn.values()) {
             for (int sign = -1; sign <= 1; sign += 2) {
                 double reserve = reserveRadps2(can.get(), point, turn, sign).orElse(WORST);
-                least = Math.min(least, reserve / askedRadps2(turn));
+                least = Math.min(least, reserve / limits.si(asked(turn)));
             }
         }
         return least;

@@ -18,7 +18,16 @@ public enum LimitName {
     FUSE_BREAKING_SHARE("fuse breaking share", 1.2, Dimension.NONE, "common practice"),
     RIPPLE_SHARE("ripple share", 0.05, Dimension.NONE, "common practice"),
     ARM_LOAD_SHARE(
-            "arm load share", 0.30, Dimension.NONE, "ergonomics practice for over 20 s, from memory"),
+            "arm load share",
+            0.30,
+            Dimension.NONE,
+            "ergonomics practice for over 20 s, from memory"),
+    ROLL_RESERVE("roll reserve", 2, new Dimension(0, 0, -2, 0, 0, 1), "from memory"),
+    PITCH_RESERVE("pitch reserve", 2, new Dimension(0, 0, -2, 0, 0, 1), "from memory"),
+    YAW_RESERVE("yaw reserve", 0.3, new Dimension(0, 0, -2, 0, 0, 1), "from memory"),
+    DRIFT("drift", 0.1, new Dimension(0, 0, -2, 0, 0, 1), "from memory"),
+    ARM_REACH("arm reach", Math.toRadians(20), new Dimension(0, 0, 0, 0, 0, 1), "from memory"),
+    ARM_REACH_LEFT("arm reach left", 0.5, Dimension.NONE, "from memory"),
     KILL_TIME("kill time", 0.5, new Dimension(0, 0, 1, 0, 0, 0), "common practice"),
     CELL_UNDER_LOAD(
             "cell under load",

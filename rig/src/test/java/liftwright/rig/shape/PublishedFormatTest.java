@@ -43,6 +43,7 @@ class PublishedFormatTest {
         "v1-measured, 12, 4, 16, 3",
         "v1-lots, 12, 4, 16, 3",
         "v1-fast, 12, 4, 16, 3",
+        "v1-steering, 12, 4, 16, 3",
         "v1-scales, 24, 12, 36, 5",
         "v1-beams, 15, 4, 19, 3",
         "v1-body, 24, 12, 36, 5"
@@ -102,8 +103,7 @@ class PublishedFormatTest {
 
     @Test
     void theMeasuredBodyItsStrengthAndStanceAreBound() {
-        Wearer wearer =
-                Texts.rig(Good.resource("/format/v1-body.yaml")).wearer().orElseThrow();
+        Wearer wearer = Texts.rig(Good.resource("/format/v1-body.yaml")).wearer().orElseThrow();
         Wearer.Centre centre = wearer.measured().centre().orElseThrow();
         assertThat(centre.down().si()).isEqualTo(0.430);
         assertThat(centre.forward().si()).isEqualTo(0.012);
@@ -111,13 +111,10 @@ class PublishedFormatTest {
         Wearer.Sizes sizes = wearer.measured().sizes();
         assertThat(sizes.betweenShoulders().orElseThrow().si()).isEqualTo(0.364);
         assertThat(sizes.lengths()).hasSize(6);
-        assertThat(requireNonNull(sizes.lengths().get(Wearer.Segment.THIGH)).si())
-                .isEqualTo(0.381);
+        assertThat(requireNonNull(sizes.lengths().get(Wearer.Segment.THIGH)).si()).isEqualTo(0.381);
         assertThat(sizes.masses()).hasSize(7);
-        assertThat(requireNonNull(sizes.masses().get(Wearer.Segment.FOREARM)).si())
-                .isEqualTo(0.9);
-        assertThat(wearer.strength().of(Exertion.ELBOW_EXTENSION).orElseThrow().si())
-                .isEqualTo(24);
+        assertThat(requireNonNull(sizes.masses().get(Wearer.Segment.FOREARM)).si()).isEqualTo(0.9);
+        assertThat(wearer.strength().of(Exertion.ELBOW_EXTENSION).orElseThrow().si()).isEqualTo(24);
         Wearer.Stance stance = wearer.stance();
         assertThat(stance.leanForward().si()).isCloseTo(Math.toRadians(6), within(1e-12));
         assertThat(stance.leanRight().si()).isCloseTo(Math.toRadians(-1), within(1e-12));
@@ -125,6 +122,16 @@ class PublishedFormatTest {
         assertThat(stance.right().hipFlexion().si()).isCloseTo(Math.toRadians(12), within(1e-12));
         assertThat(stance.left().hipAbduction().si()).isCloseTo(Math.toRadians(4), within(1e-12));
         assertThat(stance.left().kneeFlexion().si()).isCloseTo(Math.toRadians(20), within(1e-12));
+    }
+
+    @Test
+    void whatSteersIsBound() {
+        Rig rig = Texts.rig(Good.resource("/format/v1-steering.yaml"));
+        assertThat(rig.limits().si(LimitName.DRIFT)).isEqualTo(0.05);
+        assertThat(rig.limits().si(LimitName.ARM_REACH))
+                .isCloseTo(Math.toRadians(25), within(1e-12));
+        assertThat(rig.limits().si(LimitName.ARM_REACH_LEFT)).isCloseTo(0.4, within(1e-12));
+        assertThat(rig.limits().si(LimitName.YAW_RESERVE)).as("left out").isEqualTo(0.3);
     }
 
     @Test
@@ -138,7 +145,8 @@ class PublishedFormatTest {
                         "v1-fast",
                         "v1-scales",
                         "v1-beams",
-                        "v1-body")) {
+                        "v1-body",
+                        "v1-steering")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

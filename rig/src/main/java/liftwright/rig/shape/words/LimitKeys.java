@@ -38,24 +38,6 @@ public final class LimitKeys {
                     Amount.notNegative(Measure.KELVIN),
                     "How far wires stay below the class of their insulation.",
                     "20 K");
-    public static final Key<Quantity> ROLL_RESERVE =
-            later(
-                    "roll reserve",
-                    Amount.notNegative(Measure.TURN_ACCELERATION),
-                    "Least control left about the forward axis.",
-                    "2 rad/s²");
-    public static final Key<Quantity> PITCH_RESERVE =
-            later(
-                    "pitch reserve",
-                    Amount.notNegative(Measure.TURN_ACCELERATION),
-                    "Least control left about the sideways axis.",
-                    "2 rad/s²");
-    public static final Key<Quantity> YAW_RESERVE =
-            later(
-                    "yaw reserve",
-                    Amount.notNegative(Measure.TURN_ACCELERATION),
-                    "Least control left about the upright axis.",
-                    "0.3 rad/s²");
     public static final Key<Quantity> LIFT_ONE_LOST =
             later(
                     "thrust to weight with one fan lost",
@@ -108,23 +90,55 @@ public final class LimitKeys {
     private static Map<LimitName, Key<Quantity>> named() {
         var keys = new java.util.EnumMap<LimitName, Key<Quantity>>(LimitName.class);
         for (LimitName name : LimitName.values()) {
-            Measure measure = measure(name);
-            String value = measure.show(name.defaultSi());
+            String value = show(name);
             keys.put(
                     name,
                     defaulted(
                             name.key(),
-                            Amount.positive(measure),
+                            Amount.positive(measure(name)),
                             value,
                             name.origin(),
-                            "Limit: " + name.key() + ".",
+                            "Limit: " + meaning(name) + ".",
                             value));
         }
         return java.util.Collections.unmodifiableMap(keys);
     }
 
+    /** The default as a file would say it. */
+    public static String show(LimitName name) {
+        return measure(name).show(name.defaultSi());
+    }
+
+    /** What a limit bounds, where its key does not say it by itself. */
+    public static String meaning(LimitName name) {
+        return switch (name) {
+            case ROLL_RESERVE -> "least control left about the forward axis";
+            case PITCH_RESERVE -> "least control left about the sideways axis";
+            case YAW_RESERVE -> "least control left about the upright axis";
+            case DRIFT -> "turning that grows no faster than this is drift";
+            case ARM_REACH -> "how far every joint of an arm is taken to steer";
+            case ARM_REACH_LEFT -> "least share of that reach to be left for steering";
+            case ROTOR_SPEED_SHARE,
+                    TIP_MACH,
+                    ELECTRICAL_SPEED_SHARE,
+                    CONTROLLER_VOLTAGE_SHARE,
+                    CAPACITOR_VOLTAGE_SHARE,
+                    CONTROLLER_CURRENT_SHARE,
+                    JOINT_CURRENT_SHARE,
+                    FUSE_OVER_CURRENT,
+                    FUSE_BREAKING_SHARE,
+                    RIPPLE_SHARE,
+                    ARM_LOAD_SHARE,
+                    KILL_TIME,
+                    CELL_UNDER_LOAD,
+                    HAZARDOUS_VOLTAGE ->
+                    name.key();
+        };
+    }
+
     private static Measure measure(LimitName name) {
-        for (Measure measure : List.of(Measure.VOLTAGE, Measure.TIME)) {
+        for (Measure measure :
+                List.of(Measure.VOLTAGE, Measure.TIME, Measure.TURN_ACCELERATION, Measure.ANGLE)) {
             if (name.dimension().equals(measure.dimension())) {
                 return measure;
             }
@@ -144,9 +158,6 @@ public final class LimitKeys {
                         WINDING,
                         MAGNET,
                         WIRE_BELOW_CLASS,
-                        ROLL_RESERVE,
-                        PITCH_RESERVE,
-                        YAW_RESERVE,
                         LIFT_ONE_LOST,
                         PHASE_MARGIN,
                         WIND,

@@ -44,9 +44,14 @@ public final class PostureKeys {
 
     public static final Key<Quantity> LEAN_FORWARD =
             legAngle("forward", "Lean to the front: the head goes forward.", "5°");
-    public static final Key<Quantity> LEAN_RIGHT = legAngle("right", "Lean to the right, after forward.", "0°");
+    public static final Key<Quantity> LEAN_RIGHT =
+            legAngle("right", "Lean to the right, after forward.", "0°");
     public static final Section LEAN_SECTION =
-            Section.of("lean", "How far the body leans, with all that it wears.", LEAN_FORWARD, LEAN_RIGHT);
+            Section.of(
+                    "lean",
+                    "How far the body leans, with all that it wears.",
+                    LEAN_FORWARD,
+                    LEAN_RIGHT);
 
     public static final Key<Fields> BOTH_SHOULDERS =
             joint("both shoulders", SHOULDER, "Angles of both shoulders.");

@@ -62,11 +62,11 @@ public final class WearerKeys {
                     .readBy(Key.Question.BALANCE);
     public static final Section CENTRE_SECTION =
             Section.of(
-                            "centre of the body",
-                            "Where the standing wearer's centre of mass is, from the middle between the shoulders.",
-                            CENTRE_DOWN,
-                            CENTRE_FORWARD,
-                            CENTRE_RIGHT);
+                    "centre of the body",
+                    "Where the standing wearer's centre of mass is, from the middle between the shoulders.",
+                    CENTRE_DOWN,
+                    CENTRE_FORWARD,
+                    CENTRE_RIGHT);
     public static final Key<Fields> CENTRE =
             open(
                             "centre of mass",
@@ -100,9 +100,17 @@ public final class WearerKeys {
                             "that of the stacked segments")
                     .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> SHOULDERS =
-            size("between shoulders", Amount.positive(Measure.LENGTH), "Distance of the shoulder joints.", "360 mm");
+            size(
+                    "between shoulders",
+                    Amount.positive(Measure.LENGTH),
+                    "Distance of the shoulder joints.",
+                    "360 mm");
     public static final Key<Quantity> HIPS =
-            size("between hips", Amount.positive(Measure.LENGTH), "Distance of the hip joints.", "175 mm");
+            size(
+                    "between hips",
+                    Amount.positive(Measure.LENGTH),
+                    "Distance of the hip joints.",
+                    "175 mm");
 
     /** Lengths of segments that a tape can tell. */
     public static final Map<Wearer.Segment, Key<Quantity>> LENGTHS = lengths();
@@ -324,8 +332,7 @@ public final class WearerKeys {
                     HARNESS_RATE,
                     HARNESS_DAMPING);
 
-    private static Key<Quantity> size(
-            String name, Amount amount, String meaning, String example) {
+    private static Key<Quantity> size(String name, Amount amount, String meaning, String example) {
         return open(name, amount, meaning, example, "that of the table of segments")
                 .readBy(Key.Question.BALANCE);
     }
@@ -393,12 +400,7 @@ public final class WearerKeys {
     }
 
     private static Key<Quantity> strength(String name, String meaning, String example) {
-        return open(
-                        name,
-                        Amount.positive(Measure.TORQUE),
-                        meaning,
-                        example,
-                        "a published mean")
+        return open(name, Amount.positive(Measure.TORQUE), meaning, example, "a published mean")
                 .readBy(Key.Question.BALANCE);
     }
 
