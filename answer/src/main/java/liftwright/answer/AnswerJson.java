@@ -162,17 +162,10 @@ public final class AnswerJson {
                 step("end", waterfall.end());
                 step("against", waterfall.against());
             }
-            case Section.Table table -> {
-                heading("table", table);
-                json.texts("columns", table.columns());
-                json.each(
-                        "rows",
-                        table.rows(),
-                        row ->
-                                json.array(
-                                        () ->
-                                                row.forEach(
-                                                        value -> json.object(() -> value(value)))));
+            case Section.Table table -> table(table);
+            case Section.Drawing drawing -> {
+                heading("drawing", drawing);
+                json.each("layers", drawing.layers(), layer -> json.object(() -> table(layer)));
             }
             case Section.Plot plot -> {
                 heading("plot", plot);
@@ -181,6 +174,15 @@ public final class AnswerJson {
                 json.each("series", plot.series(), s -> json.object(() -> series(s)));
             }
         }
+    }
+
+    private void table(Section.Table table) {
+        heading("table", table);
+        json.texts("columns", table.columns());
+        json.each(
+                "rows",
+                table.rows(),
+                row -> json.array(() -> row.forEach(value -> json.object(() -> value(value)))));
     }
 
     private void axis(String name, String field) {

@@ -38,6 +38,7 @@ public final class Fields {
                         LiftFields.ROWS,
                         EnduranceFields.ROWS,
                         BalanceFields.ROWS,
+                        DrawingFields.ROWS,
                         SupplyFields.ROWS,
                         StandFields.ROWS,
                         BenchFields.ROWS,

@@ -45,6 +45,18 @@ public sealed interface Section {
     }
 
     /**
+     * A thing in space, for a picture: tables of places, directions and sizes in the axes of the
+     * rig file (forward, right, up). What draws nothing leaves it out.
+     *
+     * @param layers one table for each kind of thing that is drawn
+     */
+    record Drawing(String id, String title, List<Table> layers) implements Section {
+        public Drawing {
+            layers = List.copyOf(layers);
+        }
+    }
+
+    /**
      * Points and curves over one axis.
      *
      * @param x field of the horizontal axis

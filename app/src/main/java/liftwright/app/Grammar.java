@@ -42,6 +42,7 @@ final class Grammar {
 
     static final String NO_COLOUR = "--no-color";
     static final String ASCII = "--ascii";
+    static final String HTML = "--html";
     static final String PROGRESS = "--progress";
 
     static final String CHECK = "check";
@@ -223,6 +224,12 @@ final class Grammar {
         spec.addOption(value(SEED, "N", "Seed of the draws; the same seed gives the same answer."));
         spec.addOption(
                 value(THREADS, "N", "Threads to compute with; the answer does not depend on it."));
+        spec.addOption(
+                value(
+                        HTML,
+                        "FILE",
+                        "Also write the answers as one sheet of HTML, to read, print or send. Replaces"
+                                + " a sheet that it wrote itself and nothing else."));
         spec.addOption(
                 value(
                         KEEP,

@@ -25,6 +25,7 @@ final class ReviewVerb {
     private final Options options;
     private final Interrupt interrupt;
     private final Asking asking;
+    private Optional<Sheet> sheet = Optional.empty();
 
     ReviewVerb(Voice voice, Surroundings around, Options options, Interrupt interrupt) {
         this.voice = voice;
@@ -60,6 +61,7 @@ final class ReviewVerb {
         if (!options.searches().isEmpty() && !questions().contains(Asking.BALANCE)) {
             throw new UsageException(Grammar.SEARCH + " belongs to the question of balance");
         }
+        sheet = options.text(Grammar.HTML).map(name -> sheet(name, rigs));
         var exit = Exit.CLEAR;
         for (String name : rigs) {
             exit = exit.worse(EachRig.run(voice, around, name, this::review));
@@ -71,6 +73,17 @@ final class ReviewVerb {
             }
         }
         return exit;
+    }
+
+    private Sheet sheet(String name, List<String> rigs) {
+        if (rigs.size() > 1) {
+            throw new UsageException(Grammar.HTML + " writes about one rig; name only one");
+        }
+        if (options.keep().isPresent()) {
+            throw new UsageException(
+                    Grammar.HTML + " and " + Grammar.KEEP + ": keep first, then ask again");
+        }
+        return Sheet.at(name, around);
     }
 
     /** The question named, or all of them. */
@@ -113,8 +126,14 @@ final class ReviewVerb {
             if (!options.json() && !question.equals(questions().getFirst())) {
                 voice.answer("\n");
             }
+            sheet.ifPresent(to -> to.add(answer.get()));
             exit = exit.worse(show(source, rig, answer.get()));
         }
+        sheet.ifPresent(
+                to -> {
+                    to.write(rig, source.file().named(), options.look().units());
+                    say("wrote " + to.named());
+                });
         return exit;
     }
 

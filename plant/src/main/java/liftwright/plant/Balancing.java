@@ -12,6 +12,7 @@ import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.FanPlace;
+import liftwright.plant.body.Limb;
 import liftwright.plant.body.MassProperties;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.supply.NetworkState;
@@ -89,6 +90,11 @@ public final class Balancing {
     /** The wearer alone, standing with hanging arms; empty without one. Allocates. */
     public Optional<MassProperties> standingWearer(double[] p) {
         return parts.ledger.standingWearer(p);
+    }
+
+    /** The segments of the wearer as posed, to be drawn; none without a wearer. Allocates. */
+    public List<Limb> limbs(double[] p) {
+        return parts.ledger.limbs(p);
     }
 
     /**

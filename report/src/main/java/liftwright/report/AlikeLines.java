@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import liftwright.answer.Evidence;
 
 /** Assumptions that differ in nothing but the number of an item, brought together in one line. */
-final class AlikeLines {
+public final class AlikeLines {
 
     private static final Pattern ITEM = Pattern.compile("/(\\d{1,9})(?=/)");
 
@@ -18,7 +18,7 @@ final class AlikeLines {
     private AlikeLines() {}
 
     /** One line for each kind of assumption, in the order in which it first comes. */
-    static List<String> of(List<Evidence.Assumption> assumptions) {
+    public static List<String> of(List<Evidence.Assumption> assumptions) {
         Map<Likeness, List<Integer>> items = new LinkedHashMap<>();
         for (Evidence.Assumption one : assumptions) {
             Matcher item = ITEM.matcher(one.path());

@@ -8,7 +8,7 @@ import liftwright.answer.Untrusted;
  * the reading direction, hides or is no character at all is written as its code, {@code <U+1B>}.
  * Without UTF-8 so is every letter that ASCII lacks, except signs that have a plain spelling.
  */
-final class Door {
+public final class Door {
 
     /** Longest stretch without a space that is written whole. */
     private static final int LONGEST_WORD = 72;
@@ -21,12 +21,15 @@ final class Door {
 
     private final boolean ascii;
 
-    Door(boolean ascii) {
+    /**
+     * @param ascii whether only ASCII may pass
+     */
+    public Door(boolean ascii) {
         this.ascii = ascii;
     }
 
     /** Escaped, and without stretches that no line could hold. */
-    String plain(String text) {
+    public String plain(String text) {
         return shortened(escaped(text));
     }
 

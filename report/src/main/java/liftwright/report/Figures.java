@@ -9,16 +9,17 @@ import liftwright.quantity.Measure;
 import liftwright.quantity.QuantityFormat;
 
 /** Values and sentences as text in the reader's units. */
-final class Figures {
+public final class Figures {
 
     private final QuantityFormat format;
 
-    Figures(Look look) {
+    /** For a reader. */
+    public Figures(Look look) {
         this.format = new QuantityFormat(look.units(), look.ascii());
     }
 
     /** With its band where it has one. */
-    String value(Value value) {
+    public String value(Value value) {
         return switch (value.figure()) {
             case Value.Figure.Amount amount ->
                     amount.band()
@@ -31,7 +32,7 @@ final class Figures {
     }
 
     /** Without its band. */
-    String bare(Value value) {
+    public String bare(Value value) {
         return value.figure() instanceof Value.Figure.Amount amount
                 ? amount.band()
                         .map(band -> format.amount(measure(value), amount.si(), band))
@@ -40,7 +41,7 @@ final class Figures {
     }
 
     /** A change of something: with its sign, also when it is positive. */
-    String signed(Value value) {
+    public String signed(Value value) {
         return value.figure() instanceof Value.Figure.Amount amount && amount.si() > 0
                 ? "+" + value(value)
                 : value(value);
@@ -50,7 +51,7 @@ final class Figures {
      * Without its band, to the digits that make sense beside a number of {@code sizeSi}: a
      * thousandth of it.
      */
-    String beside(double sizeSi, Value value) {
+    public String beside(double sizeSi, Value value) {
         if (!(value.figure() instanceof Value.Figure.Amount amount)) {
             return value(value);
         }
@@ -67,14 +68,14 @@ final class Figures {
     }
 
     /** The same of a change: with its sign, also when it is positive. */
-    String signedBeside(double sizeSi, Value value) {
+    public String signedBeside(double sizeSi, Value value) {
         return value.figure() instanceof Value.Figure.Amount amount && amount.si() > 0
                 ? "+" + beside(sizeSi, value)
                 : beside(sizeSi, value);
     }
 
     /** The band alone, in brackets; empty where there is none. */
-    String band(Value value) {
+    public String band(Value value) {
         return value.figure() instanceof Value.Figure.Amount amount
                 ? amount.band()
                         .map(band -> "(" + format.band(measure(value), amount.si(), band) + ")")
@@ -82,12 +83,24 @@ final class Figures {
                 : "";
     }
 
-    String sentence(Sentence sentence) {
+    /** With its amounts in the reader's units. */
+    public String sentence(Sentence sentence) {
         return sentence.parts().stream().map(this::part).collect(Collectors.joining());
     }
 
-    static String label(Value value) {
+    /** What the number is called. */
+    public static String label(Value value) {
         return Fields.of(value.field()).label();
+    }
+
+    /** Whether a sentence already gives the number. */
+    public static boolean says(Sentence sentence, Value value) {
+        return value.figure() instanceof Value.Figure.Amount judged
+                && sentence.parts().stream()
+                        .anyMatch(
+                                part ->
+                                        part instanceof Sentence.Part.Amount said
+                                                && Double.compare(said.si(), judged.si()) == 0);
     }
 
     private String part(Sentence.Part part) {

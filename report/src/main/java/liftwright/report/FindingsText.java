@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import liftwright.answer.Finding;
 import liftwright.answer.Remedy;
-import liftwright.answer.Sentence;
-import liftwright.answer.Value;
 
 /** Findings, worst first, each with what would clear it. */
 final class FindingsText {
@@ -42,14 +40,14 @@ final class FindingsText {
                 figures.sentence(finding.sentence()));
         var judged = new ArrayList<String>();
         finding.value()
-                .filter(value -> !says(finding.sentence(), value))
+                .filter(value -> !Figures.says(finding.sentence(), value))
                 .ifPresent(value -> judged.add(Figures.label(value) + " " + figures.value(value)));
         finding.limit()
                 .ifPresent(
                         limit ->
                                 judged.add(
                                         "limit "
-                                                + (says(finding.sentence(), limit.value())
+                                                + (Figures.says(finding.sentence(), limit.value())
                                                         ? ""
                                                         : figures.value(limit.value()) + ", ")
                                                 + limit.origin()));
@@ -63,16 +61,6 @@ final class FindingsText {
         for (Remedy remedy : finding.remedies()) {
             write(remedy, finding.severity());
         }
-    }
-
-    /** Whether the sentence already gives the number. */
-    private static boolean says(Sentence sentence, Value value) {
-        return value.figure() instanceof Value.Figure.Amount judged
-                && sentence.parts().stream()
-                        .anyMatch(
-                                part ->
-                                        part instanceof Sentence.Part.Amount said
-                                                && Double.compare(said.si(), judged.si()) == 0);
     }
 
     private void write(Remedy remedy, Finding.Severity severity) {

@@ -9,14 +9,15 @@ import liftwright.quantity.Measure;
 import liftwright.quantity.QuantityFormat;
 
 /** What a plot spans, in the reader's units. */
-record PlotFrame(Axis x, Axis y) {
+public record PlotFrame(Axis x, Axis y) {
 
     /** Free room beyond the outermost points, as a share of their span. */
     private static final double ROOM = 0.05;
 
     private static final int MOST_TICKS = 7;
 
-    static PlotFrame of(Plot plot, QuantityFormat format) {
+    /** In the units that suit the greatest values. */
+    public static PlotFrame of(Plot plot, QuantityFormat format) {
         List<Double> x = new ArrayList<>();
         List<Double> y = new ArrayList<>();
         for (Plot.Series series : plot.series()) {
@@ -36,7 +37,7 @@ record PlotFrame(Axis x, Axis y) {
      * @param low lower end, SI
      * @param high upper end, SI, above it
      */
-    record Axis(String title, double perSi, double low, double high) {
+    public record Axis(String title, double perSi, double low, double high) {
 
         private static Axis of(String field, List<Double> values, QuantityFormat format) {
             double low = Double.POSITIVE_INFINITY;
@@ -60,23 +61,24 @@ record PlotFrame(Axis x, Axis y) {
         }
 
         /** Where a value lies between the ends, 0 to 1. */
-        double share(double si) {
+        public double share(double si) {
             return (si - low) / (high - low);
         }
 
+        /** The value at a share of the way. */
         double at(double share) {
             return low + share * (high - low);
         }
 
         /** To the digits that a step of the shown unit needs. */
-        String number(double si, double step) {
+        public String number(double si, double step) {
             int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
             String text = String.format(Locale.ROOT, "%." + decimals + "f", si * perSi);
             return text.matches("-0(\\.0*)?") ? text.substring(1) : text.replace('-', '−');
         }
 
         /** Distance of round values in the shown unit: 1, 2 or 5 of some power of ten. */
-        double step() {
+        public double step() {
             double rough = (high - low) * perSi / MOST_TICKS;
             double ten = Math.pow(10, Math.floor(Math.log10(rough)));
             for (double round : new double[] {1, 2, 5}) {
@@ -88,7 +90,7 @@ record PlotFrame(Axis x, Axis y) {
         }
 
         /** Round values between the ends, SI. */
-        List<Double> ticks() {
+        public List<Double> ticks() {
             List<Double> ticks = new ArrayList<>();
             double step = step();
             long first = (long) Math.ceil(low * perSi / step);

@@ -77,6 +77,7 @@ public final class TextReport {
             case Section.Waterfall waterfall -> new WaterfallText(paper, figures).write(waterfall);
             case Section.Table table -> new TableText(paper, figures).write(table);
             case Section.Plot plot -> new PlotText(paper, look).write(plot);
+            case Section.Drawing _ -> {} // a terminal has no room for it; its numbers are in JSON
         }
     }
 
@@ -122,11 +123,6 @@ public final class TextReport {
 
     private void cautions() {
         paper.heading("Before power is applied");
-        paper.text(
-                0,
-                "This is a calculation, not a certificate. Test restrained first, with a remote"
-                        + " throttle and two independent kills; nobody in the plane of the fans;"
-                        + " hearing and eye protection; a fire plan for lithium packs. Local aviation"
-                        + " and electrical rules and licensed practice decide. SAFETY.md says more.");
+        paper.text(0, String.join(" ", Cautions.ALL));
     }
 }

@@ -16,7 +16,8 @@ import liftwright.quantity.Measure;
 import liftwright.quantity.UnitSystem;
 
 /** One of everything that an answer can carry, about a part of any name. */
-record Sample(Verdict verdict, List<Finding> findings, List<Section> sections, Evidence evidence)
+public record Sample(
+        Verdict verdict, List<Finding> findings, List<Section> sections, Evidence evidence)
         implements Answer {
 
     @Override
@@ -28,7 +29,7 @@ record Sample(Verdict verdict, List<Finding> findings, List<Section> sections, E
         return new Look(columns, false, false, UnitSystem.SI);
     }
 
-    static Sample of(Outcome outcome, String part) {
+    public static Sample of(Outcome outcome, String part) {
         return new Sample(
                 new Verdict(
                         outcome,
@@ -88,7 +89,8 @@ record Sample(Verdict verdict, List<Finding> findings, List<Section> sections, E
                         List.of(new Evidence.Check("power closes", 3e-12, 1e-9))));
     }
 
-    static Section.Waterfall waterfall(String start, String step, String end, String against) {
+    public static Section.Waterfall waterfall(
+            String start, String step, String end, String against) {
         return new Section.Waterfall(
                 "lift",
                 "Where the lift goes",

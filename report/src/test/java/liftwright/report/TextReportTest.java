@@ -50,7 +50,7 @@ class TextReportTest {
                         "restrained",
                         "two independent kills",
                         "plane of the fans",
-                        "hearing and eye",
+                        "Hearing and eye",
                         "fire plan",
                         "licensed practice decide");
     }

@@ -129,6 +129,7 @@ public final class BalanceQuestion {
                 .ifPresent(person -> sections.add(BalanceTables.wearer(person, judgement)));
         sections.add(BalanceTables.fans(point));
         BalanceTables.gives(point).ifPresent(sections::add);
+        sections.add(RigDrawing.of(balancing.rig(), point, balancing.limbs(p)));
         return sections;
     }
 

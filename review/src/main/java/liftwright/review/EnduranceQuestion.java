@@ -63,6 +63,7 @@ public final class EnduranceQuestion {
         }
         sections.add(EnduranceTables.sag(run));
         sections.add(EnduranceTables.packs(rig, run));
+        sections.addAll(EndurancePlots.of(rig, run));
         return Optional.of(new EnduranceAnswer(verdict, findings, sections, evidence));
     }
 

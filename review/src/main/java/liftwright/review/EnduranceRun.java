@@ -14,6 +14,7 @@ import liftwright.plant.Plant;
  * @param run where it ended; asked when each pack reaches each limit
  * @param end the first limit
  * @param moments some moments from the start to the first limit (or to the end of the task)
+ * @param curve every step of the run, as far as it can go
  * @param worstClosure greatest power unaccounted for at any step, over all power
  * @param ratioAtMark lift over weight at full throttle at the marks of a hover that are reached
  * @param byHandS the reckoning without sag: charge above the reserve over the first current, s
@@ -22,6 +23,7 @@ record EnduranceRun(
         Discharge run,
         Optional<Discharge.End> end,
         List<Moment> moments,
+        List<Step> curve,
         double worstClosure,
         List<OptionalDouble> ratioAtMark,
         double byHandS) {
@@ -39,22 +41,35 @@ record EnduranceRun(
             int weakestCell,
             double chargeLeft) {}
 
+    /**
+     * What the cells have at one step.
+     *
+     * @param leastCellV of all cells, V
+     * @param leastChargeLeft in the emptiest cell of all, share
+     */
+    record Step(double timeS, double leastCellV, double leastChargeLeft) {}
+
     static EnduranceRun of(Plant plant, Task task) {
         double[] p = plant.parameters().nominal();
         double weightN = plant.weightN(p);
         Discharge run = EnduranceJudge.declared(plant, false);
         double[] worst = {0};
+        List<Step> curve = new ArrayList<>();
         task.run(
                 plant.rig(),
                 run,
                 weightN,
-                at -> worst[0] = Math.max(worst[0], at.network().closure()));
+                at -> {
+                    worst[0] = Math.max(worst[0], at.network().closure());
+                    curve.add(step(plant, at));
+                });
         Optional<Discharge.End> end = run.ended();
         double lastS = end.map(Discharge.End::timeS).orElse(run.timeS());
         return new EnduranceRun(
                 run,
                 end,
                 moments(plant, task, weightN, lastS),
+                curve,
                 worst[0],
                 marks(plant, task, weightN),
                 byHand(plant, weightN));
@@ -82,6 +97,16 @@ record EnduranceRun(
             seen.add(last[0]);
         }
         return seen;
+    }
+
+    private static Step step(Plant plant, Discharge at) {
+        double volt = Double.POSITIVE_INFINITY;
+        double charge = Double.POSITIVE_INFINITY;
+        for (int pack = 0; pack < plant.rig().packs().size(); pack++) {
+            volt = Math.min(volt, at.leastCellV(pack));
+            charge = Math.min(charge, at.leastChargeLeft(pack));
+        }
+        return new Step(at.timeS(), volt, Math.max(0, charge));
     }
 
     private static Moment moment(Plant plant, Discharge at) {

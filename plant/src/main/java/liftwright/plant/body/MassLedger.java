@@ -202,6 +202,11 @@ public final class MassLedger {
                 own -> MassProperties.of(Person.standing(p, massOf(p, 0), own, pose.posture())));
     }
 
+    /** The segments of the wearer as posed, to be drawn; none without a wearer. Allocates. */
+    public List<Limb> limbs(double[] p) {
+        return measured.isPresent() ? Person.limbs(p, massOf(p, 0), pose.posture()) : List.of();
+    }
+
     private double massOf(double[] p, int part) {
         double sum = 0;
         for (int k = startOf[part]; k < startOf[part + 1]; k++) {

@@ -45,6 +45,7 @@ final class Person {
     private final double massKg;
     private final Sizes sizes;
     private final List<MassItem> segments = new ArrayList<>();
+    private final List<Limb> limbs = new ArrayList<>();
 
     private Person(double[] p, double massKg, Sizes sizes) {
         this.p = p;
@@ -62,6 +63,30 @@ final class Person {
      */
     static List<MassItem> posed(
             double[] p, double massKg, MeasuredBody measured, Posture posture) {
+        return leant(p, posture.stance(), held(p, massKg, posture).measured(measured));
+    }
+
+    /** Where the segments of the person as posed begin and end. */
+    static List<Limb> limbs(double[] p, double massKg, Posture posture) {
+        List<Limb> upright = held(p, massKg, posture).limbs;
+        if (!posture.stance().leans(p)) {
+            return List.copyOf(upright);
+        }
+        double[] frame = UPRIGHT.clone();
+        posture.stance().lean(p, frame);
+        List<Limb> leant = new ArrayList<>();
+        for (Limb limb : upright) {
+            leant.add(
+                    new Limb(
+                            limb.name(),
+                            Pose.turned(frame, 0, limb.from()),
+                            Pose.turned(frame, 0, limb.to())));
+        }
+        return leant;
+    }
+
+    /** The person with arms and legs as declared, not leaning. */
+    private static Person held(double[] p, double massKg, Posture posture) {
         Person person = new Person(p, massKg, posture.sizes());
         double[] upper = new double[Pose.FRAME];
         double[] lower = new double[Pose.FRAME];
@@ -76,7 +101,7 @@ final class Person {
             posture.arms().lower(p, side, lower);
             person.arm(side, upper, lower);
         }
-        return leant(p, posture.stance(), person.measured(measured));
+        return person;
     }
 
     private static List<MassItem> leant(double[] p, Stance stance, List<MassItem> upright) {
@@ -225,6 +250,7 @@ final class Person {
         BodySegment.Reference body = sizes.body();
         double length = lengthM(segment);
         Vec3 along = Pose.turned(frame, 0, new Vec3(0, 0, segment.centreShare(body) * length));
+        limbs.add(new Limb(name, from, from.plus(Pose.turned(frame, 0, new Vec3(0, 0, length)))));
         double whole = kg * length * length;
         segments.add(
                 new MassItem(

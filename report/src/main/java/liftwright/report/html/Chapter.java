@@ -1,0 +1,237 @@
+package liftwright.report.html;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import liftwright.answer.Answer;
+import liftwright.answer.Field;
+import liftwright.answer.Fields;
+import liftwright.answer.Finding;
+import liftwright.answer.Outcome;
+import liftwright.answer.Section;
+import liftwright.answer.Value;
+import liftwright.answer.Verdict;
+import liftwright.quantity.QuantityFormat;
+import liftwright.quantity.UnitSystem;
+import liftwright.report.Figures;
+import liftwright.report.PlotFrame;
+
+/** One answer: verdict, findings, pictures, tables, what it rests on, what its numbers mean. */
+final class Chapter {
+
+    private final Markup page;
+    private final Figures figures;
+    private final UnitSystem units;
+    private final TableHtml tables;
+
+    Chapter(Markup page, Figures figures, UnitSystem units) {
+        this.page = page;
+        this.figures = figures;
+        this.units = units;
+        this.tables = new TableHtml(page, figures);
+    }
+
+    /** A question as a builder asks it. */
+    static String question(String question) {
+        return switch (question) {
+            case "lift" -> "Will it lift?";
+            case "endurance" -> "For how long, and what gives out first?";
+            case "balance" -> "Is it balanced, and which way will it turn?";
+            default -> question;
+        };
+    }
+
+    static void outcome(Markup page, Outcome outcome) {
+        page.element("strong", outcome.label(), "class", "outcome " + style(outcome));
+    }
+
+    private static String style(Outcome outcome) {
+        return switch (outcome) {
+            case HOLDS -> "holds";
+            case DOES_NOT_HOLD -> "stops";
+            case CANNOT_BE_TOLD -> "warns";
+        };
+    }
+
+    void write(Answer answer) {
+        String id = answer.question();
+        page.element(
+                "section",
+                () -> {
+                    page.element("h2", question(id), "id", id + "-head");
+                    verdict(answer);
+                    page.element("h3", "Findings");
+                    new FindingsHtml(page, figures).write(answer.findings());
+                    pictures(answer, id);
+                    numbers(answer, id);
+                    new EvidenceHtml(page, figures).write(answer.evidence());
+                    meanings(answer);
+                },
+                "id",
+                id,
+                "aria-labelledby",
+                id + "-head",
+                "class",
+                "chapter");
+    }
+
+    private void verdict(Answer answer) {
+        Verdict verdict = answer.verdict();
+        page.element(
+                "div",
+                () -> {
+                    page.element(
+                            "p",
+                            () -> {
+                                outcome(page, verdict.outcome());
+                                page.text(": " + figures.sentence(verdict.sentence()));
+                            },
+                            "class",
+                            "says");
+                    verdict.wouldTell()
+                            .ifPresent(
+                                    tell ->
+                                            page.element(
+                                                    "p",
+                                                    () -> {
+                                                        page.text(
+                                                                "What would tell: "
+                                                                        + figures.sentence(
+                                                                                tell.sentence())
+                                                                        + " (");
+                                                        page.element("code", tell.path());
+                                                        page.text(")");
+                                                    }));
+                    verdict.downgrades()
+                            .forEach(reason -> page.element("p", "In doubt: " + reason));
+                    long stops =
+                            answer.findings().stream()
+                                    .filter(f -> f.severity() == Finding.Severity.STOPS)
+                                    .count();
+                    if (verdict.outcome() == Outcome.HOLDS && stops > 0) {
+                        page.element(
+                                "p",
+                                "But "
+                                        + (stops == 1
+                                                ? "a finding stops"
+                                                : stops + " findings stop")
+                                        + " this rig: see below.",
+                                "class",
+                                "stops");
+                    }
+                },
+                "class",
+                "verdict " + style(verdict.outcome()));
+    }
+
+    private void pictures(Answer answer, String id) {
+        List<Runnable> pictures = new ArrayList<>();
+        for (Section section : answer.sections()) {
+            String name = id + "-" + section.id() + "-picture";
+            switch (section) {
+                case Section.Waterfall waterfall ->
+                        pictures.add(
+                                () -> new WaterfallPicture(page, figures).draw(waterfall, name));
+                case Section.Table table ->
+                        LedgerPicture.moment(table)
+                                .ifPresent(
+                                        moment ->
+                                                pictures.add(
+                                                        () ->
+                                                                new LedgerPicture(page, figures)
+                                                                        .draw(
+                                                                                table, moment,
+                                                                                name)));
+                case Section.Plot plot ->
+                        pictures.add(() -> new CurvePicture(page).draw(plot, frame(plot), name));
+                case Section.Drawing drawing ->
+                        pictures.add(() -> new RigPicture(page, units).draw(drawing, name));
+            }
+        }
+        if (!pictures.isEmpty()) {
+            page.element("h3", "Pictures");
+            page.element("div", () -> pictures.forEach(Runnable::run), "class", "pictures");
+            if (answer.sections().stream().anyMatch(Section.Drawing.class::isInstance)) {
+                page.element(
+                        "p",
+                        "In the drawings: a circle is a fan at its rotor's size; its rim is hatched"
+                                + " the way it turns, and R is right-hand, L is left-hand, seen along"
+                                + " the thrust. An arrow is its thrust, a dot one that points at you."
+                                + " Grey shapes are the wearer, hatched squares packs, small squares"
+                                + " other parts. The quartered circle is the centre of mass; the dashed"
+                                + " line, or ring where it points at you, is the line along which the"
+                                + " lift acts.",
+                        "class",
+                        "key");
+            }
+        }
+    }
+
+    private PlotFrame frame(Section.Plot plot) {
+        return PlotFrame.of(plot, new QuantityFormat(units, false));
+    }
+
+    private void numbers(Answer answer, String id) {
+        page.element("h3", "Numbers");
+        for (Section section : answer.sections()) {
+            switch (section) {
+                case Section.Waterfall waterfall -> tables.write(waterfall, id);
+                case Section.Table table -> tables.write(table, id);
+                case Section.Plot plot ->
+                        folded(
+                                "Points of the curve: " + plot.title(),
+                                () -> tables.write(plot, frame(plot), id));
+                case Section.Drawing drawing ->
+                        folded(
+                                "Places in the drawing: " + drawing.title(),
+                                () -> drawing.layers().forEach(layer -> tables.write(layer, id)));
+            }
+        }
+    }
+
+    private void folded(String words, Runnable inside) {
+        page.element(
+                "details",
+                () -> {
+                    page.element("summary", words);
+                    inside.run();
+                });
+    }
+
+    /** Label, meaning, formula and source of every kind of number of the answer. */
+    private void meanings(Answer answer) {
+        Set<String> used = new LinkedHashSet<>();
+        for (Section section : answer.sections()) {
+            switch (section) {
+                case Section.Waterfall waterfall -> {
+                    used.add(waterfall.start().value().field());
+                    waterfall.steps().forEach(step -> used.add(step.value().field()));
+                    used.add(waterfall.end().value().field());
+                    used.add(waterfall.against().value().field());
+                }
+                case Section.Table table -> used.addAll(table.columns());
+                case Section.Plot plot -> {
+                    used.add(plot.x());
+                    used.add(plot.y());
+                }
+                case Section.Drawing drawing ->
+                        drawing.layers().forEach(layer -> used.addAll(layer.columns()));
+            }
+        }
+        for (Finding finding : answer.findings()) {
+            finding.value().map(Value::field).ifPresent(used::add);
+        }
+        folded(
+                "What these numbers mean, and how each is computed",
+                () -> page.element("dl", () -> used.forEach(this::meaning), "class", "meanings"));
+    }
+
+    private void meaning(String id) {
+        Field field = Fields.of(id);
+        page.element("dt", field.label());
+        page.element(
+                "dd",
+                field.meaning() + " Computed: " + field.formula() + " (" + field.source() + ").");
+    }
+}

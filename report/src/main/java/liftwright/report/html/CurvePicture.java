@@ -1,0 +1,145 @@
+package liftwright.report.html;
+
+import java.util.List;
+import liftwright.answer.Section.Plot;
+import liftwright.report.PlotFrame;
+
+/** Points and curves over one axis. */
+final class CurvePicture {
+
+    private static final int WIDTH = 420;
+    private static final int PLOT = 220;
+    private static final double LEFT = 52;
+    private static final double RIGHT = 12;
+    private static final double LEGEND = 18;
+
+    private final Markup page;
+    private final Canvas canvas;
+
+    CurvePicture(Markup page) {
+        this.page = page;
+        this.canvas = new Canvas(page);
+    }
+
+    void draw(Plot plot, PlotFrame frame, String id) {
+        List<Plot.Series> named =
+                plot.series().stream().filter(series -> !series.label().isEmpty()).toList();
+        double top = 24 + LEGEND * named.size();
+        page.element(
+                "figure",
+                () -> {
+                    page.element("figcaption", plot.title());
+                    canvas.picture(
+                            id,
+                            WIDTH,
+                            (int) (top + PLOT + 46),
+                            plot.title(),
+                            words(plot, frame),
+                            () -> {
+                                legend(named);
+                                canvas.text(0, top - 12, "start", frame.y().title(), "soft");
+                                axes(frame, top);
+                                plot.series().forEach(series -> series(series, frame, top));
+                            });
+                },
+                "class",
+                "curve");
+    }
+
+    private void legend(List<Plot.Series> named) {
+        double y = 4;
+        for (Plot.Series series : named) {
+            mark(series.mark(), y + 7);
+            canvas.text(36, y + 11, "start", series.label(), "label");
+            y += LEGEND;
+        }
+    }
+
+    private void mark(Plot.Mark mark, double y) {
+        switch (mark) {
+            case DOT -> canvas.disk(14, y, 3.6, "dot");
+            case CROSS -> cross(14, y);
+            case LINE -> canvas.line(0, y, 28, y, "curveline");
+            case DASHES -> canvas.line(0, y, 28, y, "dashes");
+        }
+    }
+
+    private void axes(PlotFrame frame, double top) {
+        double bottom = top + PLOT;
+        for (double tick : frame.x().ticks()) {
+            double x = x(frame, tick);
+            canvas.line(x, top, x, bottom, "hair");
+            canvas.text(x, bottom + 16, "middle", frame.x().number(tick, frame.x().step()), "soft");
+        }
+        for (double tick : frame.y().ticks()) {
+            double y = y(frame, tick, top);
+            canvas.line(LEFT, y, WIDTH - RIGHT, y, "hair");
+            canvas.text(LEFT - 6, y + 4.5, "end", frame.y().number(tick, frame.y().step()), "soft");
+        }
+        canvas.line(LEFT, top, LEFT, bottom, "axis");
+        canvas.line(LEFT, bottom, WIDTH - RIGHT, bottom, "axis");
+        canvas.text(WIDTH - RIGHT, bottom + 36, "end", frame.x().title(), "soft");
+    }
+
+    private void series(Plot.Series series, PlotFrame frame, double top) {
+        switch (series.mark()) {
+            case DOT ->
+                    series.points()
+                            .forEach(
+                                    p ->
+                                            canvas.disk(
+                                                    x(frame, p.x()),
+                                                    y(frame, p.y(), top),
+                                                    3.6,
+                                                    "dot"));
+            case CROSS ->
+                    series.points().forEach(p -> cross(x(frame, p.x()), y(frame, p.y(), top)));
+            case LINE -> canvas.path(path(series, frame, top), "curveline");
+            case DASHES -> canvas.path(path(series, frame, top), "dashes");
+        }
+    }
+
+    private void cross(double x, double y) {
+        canvas.line(x - 5, y - 5, x + 5, y + 5, "cross");
+        canvas.line(x - 5, y + 5, x + 5, y - 5, "cross");
+    }
+
+    private static String path(Plot.Series series, PlotFrame frame, double top) {
+        StringBuilder d = new StringBuilder();
+        for (Plot.Point point : series.points()) {
+            d.append(d.isEmpty() ? "M" : " L")
+                    .append(Canvas.n(x(frame, point.x())))
+                    .append(' ')
+                    .append(Canvas.n(y(frame, point.y(), top)));
+        }
+        return d.toString();
+    }
+
+    private static double x(PlotFrame frame, double si) {
+        return LEFT + frame.x().share(si) * (WIDTH - LEFT - RIGHT);
+    }
+
+    private static double y(PlotFrame frame, double si, double top) {
+        return top + (1 - frame.y().share(si)) * PLOT;
+    }
+
+    private static String words(Plot plot, PlotFrame frame) {
+        StringBuilder words =
+                new StringBuilder(frame.y().title()).append(" over ").append(frame.x().title());
+        for (Plot.Series series : plot.series()) {
+            Plot.Point first = series.points().getFirst();
+            Plot.Point last = series.points().getLast();
+            words.append("; ")
+                    .append(series.label())
+                    .append(" from ")
+                    .append(frame.y().number(first.y(), frame.y().step() / 100))
+                    .append(" at ")
+                    .append(frame.x().number(first.x(), frame.x().step() / 100))
+                    .append(" to ")
+                    .append(frame.y().number(last.y(), frame.y().step() / 100))
+                    .append(" at ")
+                    .append(frame.x().number(last.x(), frame.x().step() / 100));
+        }
+        return words.toString();
+    }
+}
