@@ -27,7 +27,7 @@ import liftwright.rig.Rig;
 final class SpinSearch {
 
     /** Less than this is as good as none: a hundredth of drift, rad/s². */
-    static final double ENOUGH_RADPS2 = Steering.DRIFT_RADPS2 / 100;
+    static final double ENOUGH_RADPS2 = 0.001;
 
     /** Branches after which the proof is given up; some seconds. */
     private static final long MOST_STEPS = 30_000_000L;
