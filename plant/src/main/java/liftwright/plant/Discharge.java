@@ -65,6 +65,10 @@ public final class Discharge {
     private final boolean[] askedCurrent;
 
     private boolean stopsAtFirst;
+
+    /** The order followed last since the start. */
+    private Optional<Order> followed = Optional.empty();
+
     private boolean failed;
 
     Discharge(Plant plant, Workspace own, FansUnderOrder fans, Cells cells) {
@@ -100,6 +104,7 @@ public final class Discharge {
             fans.units().stop(fan, false);
         }
         failed = false;
+        followed = Optional.empty();
     }
 
     /**
@@ -114,7 +119,10 @@ public final class Discharge {
     public boolean follow(Order order, double forS, Watcher watcher) {
         double untilS = state.timeS() + forS;
         fans.order(order);
-        failed |= !stepper.begin(cells, state);
+        if (!followed.equals(Optional.of(order))) {
+            failed |= !stepper.begin(cells, state);
+            followed = Optional.of(order);
+        }
         if (failed) {
             return false;
         }
@@ -401,10 +409,10 @@ public final class Discharge {
     public OptionalDouble fullThrottleLiftN() {
         Order order = fans.order();
         fans.order(new Order.Throttle(1));
-        boolean found = stepper.restart();
+        boolean found = stepper.resume();
         double liftN = fans.liftN();
         fans.order(order);
-        failed |= !stepper.restart();
+        failed |= !stepper.resume();
         return found ? OptionalDouble.of(liftN) : OptionalDouble.empty();
     }
 

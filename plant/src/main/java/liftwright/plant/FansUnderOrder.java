@@ -17,6 +17,9 @@ public final class FansUnderOrder implements Consumer {
 
     private static final int MOST_TRIES = 60;
 
+    /** Throttles found closer together in time tell no rise, s. */
+    private static final double LEAST_APART_S = 1e-3;
+
     private final Network network;
     private final FanUnits units;
     private final boolean flightComputer;
@@ -36,6 +39,11 @@ public final class FansUnderOrder implements Consumer {
     /** Slope of the square root of lift there. */
     private double lastSlope;
 
+    /** When that was, s, and how the throttle rose then, 1/s: packs sag steadily. */
+    private double lastTimeS;
+
+    private double rise;
+
     FansUnderOrder(Network network, FanUnits units, Control.Kind kind) {
         this.network = network;
         this.units = units;
@@ -51,6 +59,7 @@ public final class FansUnderOrder implements Consumer {
     /** Takes the duties that the units were loaded with as those of full throttle. */
     void loaded() {
         lastThrottle = 0;
+        rise = 0;
         for (int fan = 0; fan < groupShare.length; fan++) {
             groupShare[fan] = units.orderedDuty(fan);
             units.stop(fan, false);
@@ -100,21 +109,21 @@ public final class FansUnderOrder implements Consumer {
                 reached = !anyFalls();
                 yield found;
             }
-            case Order.Lift(double upwardN) -> lift(upwardN, supply);
+            case Order.Lift(double upwardN) -> lift(timeS, upwardN, supply);
             case Order.LiftRamp ramp -> {
                 double part = (timeS - ramp.fromS()) / (ramp.toS() - ramp.fromS());
-                yield lift(ramp.fromN() + part * (ramp.toN() - ramp.fromN()), supply);
+                yield lift(timeS, ramp.fromN() + part * (ramp.toN() - ramp.fromN()), supply);
             }
         };
     }
 
-    private boolean lift(double upwardN, NetworkState supply) {
+    private boolean lift(double timeS, double upwardN, NetworkState supply) {
         wantedN = upwardN;
         if (upwardN <= 0) {
             throttle(0);
             return solve(supply, true);
         }
-        return flightComputer ? shareOut(upwardN, supply) : findThrottle(upwardN, supply);
+        return flightComputer ? shareOut(upwardN, supply) : findThrottle(timeS, upwardN, supply);
     }
 
     private void throttles(Order.Ramp ramp, double part) {
@@ -149,9 +158,9 @@ public final class FansUnderOrder implements Consumer {
     /**
      * One throttle that gives the lift; full throttle where none does. The square root of lift is
      * nearly straight in the throttle: chords between brackets, at first with the slope that the
-     * last search ended with.
+     * last search ended with, from the throttle that it found and how it rose.
      */
-    private boolean findThrottle(double wantedN, NetworkState supply) {
+    private boolean findThrottle(double timeS, double wantedN, NetworkState supply) {
         double wanted = Math.sqrt(wantedN);
         if (lastThrottle <= 0) {
             throttle(1);
@@ -169,7 +178,8 @@ public final class FansUnderOrder implements Consumer {
         double lowRoot = 0;
         double high = Double.POSITIVE_INFINITY;
         double highRoot = Double.POSITIVE_INFINITY;
-        double at = Math.min(1, lastThrottle);
+        double guess = lastThrottle + rise * (timeS - lastTimeS);
+        double at = guess > 0 ? Math.min(1, guess) : lastThrottle;
         double before = Double.NaN;
         double rootBefore = Double.NaN;
         for (int tries = 0; tries < MOST_TRIES; tries++) {
@@ -182,7 +192,7 @@ public final class FansUnderOrder implements Consumer {
                 lastSlope = (root - rootBefore) / (at - before);
             }
             if (Math.abs(liftN - wantedN) <= MET * wantedN) {
-                lastThrottle = at;
+                found(timeS, at);
                 return true;
             }
             if (root < wanted) {
@@ -222,6 +232,15 @@ public final class FansUnderOrder implements Consumer {
         boolean found = solve(supply, true);
         reached = liftN >= wantedN * (1 - MET);
         return found;
+    }
+
+    private void found(double timeS, double at) {
+        double sinceS = timeS - lastTimeS;
+        if (sinceS > LEAST_APART_S) {
+            rise = (at - lastThrottle) / sinceS;
+        }
+        lastThrottle = at;
+        lastTimeS = timeS;
     }
 
     /** Thrusts in proportion to what they lift; fans at their end leave theirs to the others. */

@@ -33,6 +33,7 @@ final class PointBodies {
 
     /** Body axes to rig axes. */
     private double[][] lean = identity();
+
     private final Map<Mount.Carrier, Limb> limbs = new HashMap<>();
 
     PointBodies(Rig rig) {
@@ -154,8 +155,7 @@ final class PointBodies {
         }
         segment(w, BodySegment.HEAD, kg, new double[] {0, 0, floor - h}, identity());
         segment(w, BodySegment.TRUNK, body, trunkKg, new double[3], identity());
-        double hipHalf =
-                w.measured().sizes().betweenHips().map(q -> q.si() / 2).orElse(0.0525 * h);
+        double hipHalf = w.measured().sizes().betweenHips().map(q -> q.si() / 2).orElse(0.0525 * h);
         for (int side = -1; side <= 1; side += 2) {
             Wearer.Leg leg = side < 0 ? w.stance().left() : w.stance().right();
             double[][] upper =

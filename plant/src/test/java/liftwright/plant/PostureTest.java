@@ -185,8 +185,7 @@ class PostureTest {
     }
 
     private static Wearer.Leg leg(double hip, double abduction, double knee) {
-        return new Wearer.Leg(
-                RigSketch.si(hip), RigSketch.si(abduction), RigSketch.si(knee));
+        return new Wearer.Leg(RigSketch.si(hip), RigSketch.si(abduction), RigSketch.si(knee));
     }
 
     private static Vec3 segment(RigSketch sketch, String name) {
@@ -272,8 +271,7 @@ class PostureTest {
                 person += item.massKg();
             }
             if (item.name().equals("trunk")) {
-                assertThat(item.massKg())
-                        .isCloseTo(73 * (0.4346 + 2 * 0.1416) - 24, within(1e-9));
+                assertThat(item.massKg()).isCloseTo(73 * (0.4346 + 2 * 0.1416) - 24, within(1e-9));
             }
         }
         assertThat(person).isCloseTo(73, within(1e-9));

@@ -11,8 +11,8 @@ import liftwright.rig.Vec3;
  * @param side {@link LimbAngles#LEFT} or {@link LimbAngles#RIGHT}
  * @param shoulder joint, m
  * @param elbow joint, m
- * @param shoulderAxes of flexion, abduction and rotation: the body's sideways axis, its fore-and-aft
- *     axis turned with the flexion, and the upper arm
+ * @param shoulderAxes of flexion, abduction and rotation: the body's sideways axis, its
+ *     fore-and-aft axis turned with the flexion, and the upper arm
  * @param elbowAxes of flexion (the upper arm's sideways axis), across the forearm, and along it
  */
 public record ArmFrame(

@@ -61,12 +61,7 @@ public record Inertia(double xx, double yy, double zz, double xy, double xz, dou
             }
         }
         return new Inertia(
-                turned[0][0],
-                turned[1][1],
-                turned[2][2],
-                turned[0][1],
-                turned[0][2],
-                turned[1][2]);
+                turned[0][0], turned[1][1], turned[2][2], turned[0][1], turned[0][2], turned[1][2]);
     }
 
     private double[] tensor() {

@@ -22,12 +22,12 @@ import liftwright.rig.Vec3;
 /**
  * Where the mounts are and which way they look, given the wearer's posture.
  *
- * <p>Rig axes: x forward, y right, z down; z is plumb. Origin is the point midway
- * between the shoulder joints, taken at the height of the upper end of the breastbone, where the
- * trunk segment begins; on a rig without a wearer it is the frame's own origin. Frame and trunk
- * share this origin, and these axes where the wearer does not lean; where the body leans they lean
- * with it. An upper arm begins at its shoulder joint, a forearm at its
- * elbow; their axes are those of {@link LimbAngles}, third axis along the limb towards the hand.
+ * <p>Rig axes: x forward, y right, z down; z is plumb. Origin is the point midway between the
+ * shoulder joints, taken at the height of the upper end of the breastbone, where the trunk segment
+ * begins; on a rig without a wearer it is the frame's own origin. Frame and trunk share this
+ * origin, and these axes where the wearer does not lean; where the body leans they lean with it. An
+ * upper arm begins at its shoulder joint, a forearm at its elbow; their axes are those of {@link
+ * LimbAngles}, third axis along the limb towards the hand.
  *
  * <p>A mount's tilt turns its "down" forward first, then right. A mount that is made as the twin of
  * another has the other's errors in the mirror.
@@ -73,8 +73,7 @@ public final class Pose {
                 rows.add(row(rig, mount, table));
             }
         }
-        Optional<Posture> posture =
-                rig.wearer().map(wearer -> Posture.declare(rig, wearer, table));
+        Optional<Posture> posture = rig.wearer().map(wearer -> Posture.declare(rig, wearer, table));
         return new Pose(rows.toArray(new Row[0]), number, posture);
     }
 
@@ -308,8 +307,7 @@ public final class Pose {
             case FRAME, TRUNK -> 0;
             case LEFT_UPPER_ARM, RIGHT_UPPER_ARM ->
                     posture().sizes().lengthM(p, BodySegment.UPPER_ARM);
-            case LEFT_FOREARM, RIGHT_FOREARM ->
-                    posture().sizes().lengthM(p, BodySegment.FOREARM);
+            case LEFT_FOREARM, RIGHT_FOREARM -> posture().sizes().lengthM(p, BodySegment.FOREARM);
         };
     }
 

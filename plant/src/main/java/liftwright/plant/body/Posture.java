@@ -10,8 +10,6 @@ record Posture(Arms arms, Stance stance, Sizes sizes) {
     static Posture declare(Rig rig, Wearer wearer, ParameterRows table) {
         Sizes sizes = Sizes.declare(wearer, table);
         return new Posture(
-                Arms.declare(rig, wearer, sizes, table),
-                Stance.declare(rig, wearer, table),
-                sizes);
+                Arms.declare(rig, wearer, sizes, table), Stance.declare(rig, wearer, table), sizes);
     }
 }

@@ -31,18 +31,15 @@ final class Stance {
         left = leg("left", stance.left(), keys, table);
         right = leg("right", stance.right(), keys, table);
         RigPath lean = POSTURE.child("lean");
-        forward =
-                table.row(lean.child("forward"), "lean forward", stance.leanForward(), Range.ANY);
-        side =
-                table.row(lean.child("right"), "lean to the right", stance.leanRight(), Range.ANY);
+        forward = table.row(lean.child("forward"), "lean forward", stance.leanForward(), Range.ANY);
+        side = table.row(lean.child("right"), "lean to the right", stance.leanRight(), Range.ANY);
     }
 
     static Stance declare(Rig rig, Wearer wearer, ParameterRows table) {
         return new Stance(rig, wearer.stance(), table);
     }
 
-    private static Leg leg(
-            String which, Wearer.Leg leg, DeclaredKeys keys, ParameterRows table) {
+    private static Leg leg(String which, Wearer.Leg leg, DeclaredKeys keys, ParameterRows table) {
         return new Leg(
                 angle(which, "hip", "flexion", leg.hipFlexion(), keys, table),
                 angle(which, "hip", "abduction", leg.hipAbduction(), keys, table),

@@ -87,6 +87,17 @@ public final class SupplyStepper {
     }
 
     /**
+     * Finds the operating point at the present state after something else was asked of the
+     * consumer, or before it is; steps stay as long as they were.
+     *
+     * @return whether there is an operating point
+     */
+    public boolean resume() {
+        failed = !evaluate(state, presentA);
+        return !failed;
+    }
+
+    /**
      * Finds the operating point at the present state anew, after orders have changed at once.
      *
      * @return whether there is one
