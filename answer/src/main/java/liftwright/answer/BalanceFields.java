@@ -15,6 +15,7 @@ final class BalanceFields {
     private static final String VERDICT = "BalanceExamplesTest.theAnswerAgreesWithItself";
     private static final String TRIM = "BalanceExamplesTest.theTrimOfLeastPowerHoldsTheWeight";
     private static final String SPINS = "SearchesTest.theBestSpinsAreThoseOfAllTried";
+    private static final String ARMS = "ArmLoadTest.armsCutFreeHoldWhatTheRefereeFinds";
     private static final String STATICS = "statics";
 
     private static Field field(
@@ -252,6 +253,35 @@ final class BalanceFields {
                             "Reserve that is asked; from memory.",
                             "2 rad/s² for roll and pitch, 0.3 rad/s² for yaw",
                             VERDICT),
+                    words(
+                            "arm-joint",
+                            "joint",
+                            "A joint of an arm and the axis about which it is held."),
+                    field(
+                            "arm-moment",
+                            "moment held",
+                            Measure.MOMENT,
+                            "What the wearer must hold there; positive towards flexion, abduction and outward rotation.",
+                            "less the moments of weight and thrust of all beyond the joint, statics",
+                            ARMS),
+                    words("arm-exertion", "by", "The way in which the wearer pushes."),
+                    new Field(
+                            "arm-strength",
+                            "strength",
+                            Measure.MOMENT,
+                            "What such a joint holds briefly: measured, or a published mean of men or women.",
+                            "a published mean, people from half to one and a half of it",
+                            "see the column of sources",
+                            ARMS),
+                    new Field(
+                            "arm-share",
+                            "of strength",
+                            Measure.PERCENT,
+                            "Share of that strength; its band holds the doubt of both.",
+                            "moment held over strength",
+                            "the limit is ergonomics practice, from memory",
+                            ARMS),
+                    words("arm-strength-origin", "strength from", "Where the strength comes from."),
                     words(
                             "yaw-trim",
                             "trim",

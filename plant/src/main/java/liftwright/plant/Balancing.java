@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import liftwright.physics.FanLaw;
 import liftwright.physics.Gravity;
+import liftwright.physics.LimbAngles;
+import liftwright.plant.balance.ArmLoad;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.body.Beams;
@@ -207,6 +209,26 @@ public final class Balancing {
             measure();
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
             return converged ? Optional.of(work(held, centre, places)) : Optional.empty();
+        }
+
+        /**
+         * What the wearer's arms hold with the fans at work as given; none on a rig that nobody
+         * wears. Allocates.
+         *
+         * @param p the vector of the last {@link #liftOff}
+         * @param mass of the whole as found there
+         */
+        public List<ArmLoad> armLoads(double[] p, MassProperties mass, List<FanAtWork> work) {
+            if (parts.rig.wearer().isEmpty()) {
+                return List.of();
+            }
+            System.arraycopy(p, 0, held, 0, held.length);
+            parts.pose.hold(held, NO_TURN);
+            List<ArmLoad> loads = new ArrayList<>();
+            for (double side : new double[] {LimbAngles.LEFT, LimbAngles.RIGHT}) {
+                loads.add(ArmLoad.of(parts.rig, parts.pose.arm(held, side), mass, work));
+            }
+            return loads;
         }
 
         /**

@@ -24,12 +24,15 @@ import liftwright.rig.Wearer;
 final class PointBodies {
 
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    private record Point(double kg, double[] at) {}
+    private record Point(double kg, double[] at, Mount.Carrier on) {}
 
     @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Limb(double[][] turn, double[] start, double lengthM) {}
 
     private final List<Point> points = new ArrayList<>();
+
+    /** What carries the points of the segment that is being made. */
+    private Mount.Carrier on = Mount.Carrier.TRUNK;
 
     /** Body axes to rig axes. */
     private double[][] lean = identity();
@@ -63,8 +66,8 @@ final class PointBodies {
             double[] third = cross(axis, across);
             double reach = fan.type().tip().si() / 2 / Math.sqrt(2);
             for (double[] direction : new double[][] {across, third}) {
-                points.add(new Point(kg / 4, sum(middle, direction, reach)));
-                points.add(new Point(kg / 4, sum(middle, direction, -reach)));
+                points.add(new Point(kg / 4, sum(middle, direction, reach), fan.mount().on()));
+                points.add(new Point(kg / 4, sum(middle, direction, -reach), fan.mount().on()));
             }
         }
         for (Pack pack : rig.packs()) {
@@ -73,7 +76,7 @@ final class PointBodies {
                     pack.mass()
                             .map(q -> q.si())
                             .orElse(pack.extraMass().si() + cells * pack.cell().mass().si());
-            points.add(new Point(kg, place(pack.mount(), pack.at())));
+            points.add(new Point(kg, place(pack.mount(), pack.at()), pack.mount().on()));
         }
         for (OtherPart part : rig.otherParts()) {
             double[] middle = place(part.mount(), part.at());
@@ -85,7 +88,11 @@ final class PointBodies {
                     ((corner & 2) == 0 ? 1 : -1) * edges.y() / Math.sqrt(12),
                     ((corner & 4) == 0 ? 1 : -1) * edges.z() / Math.sqrt(12)
                 };
-                points.add(new Point(part.mass().si() / 8, sum(middle, times(turn, local), 1)));
+                points.add(
+                        new Point(
+                                part.mass().si() / 8,
+                                sum(middle, times(turn, local), 1),
+                                part.mount().on()));
             }
         }
     }
@@ -221,9 +228,12 @@ final class PointBodies {
         double lowerM = lengthM(w, BodySegment.FOREARM, body);
         double[] elbow = sum(shoulder, times(upper, new double[] {0, 0, 1}), upperM);
         double[] wrist = sum(elbow, times(lower, new double[] {0, 0, 1}), lowerM);
+        on = side < 0 ? Mount.Carrier.LEFT_UPPER_ARM : Mount.Carrier.RIGHT_UPPER_ARM;
         segment(w, BodySegment.UPPER_ARM, kg, shoulder, upper);
+        on = side < 0 ? Mount.Carrier.LEFT_FOREARM : Mount.Carrier.RIGHT_FOREARM;
         segment(w, BodySegment.FOREARM, kg, elbow, lower);
         segment(w, BodySegment.HAND, kg, wrist, lower);
+        on = Mount.Carrier.TRUNK;
         Mount.Carrier onUpper =
                 side < 0 ? Mount.Carrier.LEFT_UPPER_ARM : Mount.Carrier.RIGHT_UPPER_ARM;
         Mount.Carrier onLower = side < 0 ? Mount.Carrier.LEFT_FOREARM : Mount.Carrier.RIGHT_FOREARM;
@@ -238,6 +248,7 @@ final class PointBodies {
             double kg,
             double[] uprightFrom,
             double[][] uprightTurn) {
+        Mount.Carrier on = this.on;
         double[] from = times(lean, uprightFrom);
         double[][] turn = times(lean, uprightTurn);
         double length = lengthM(w, segment, body);
@@ -250,8 +261,8 @@ final class PointBodies {
         for (int k = 0; k < 3; k++) {
             double[] direction = {turn[0][k], turn[1][k], turn[2][k]};
             double reach = length * Math.sqrt(3 * along[k]);
-            points.add(new Point(kg / 6, sum(centre, direction, reach)));
-            points.add(new Point(kg / 6, sum(centre, direction, -reach)));
+            points.add(new Point(kg / 6, sum(centre, direction, reach), on));
+            points.add(new Point(kg / 6, sum(centre, direction, -reach), on));
         }
     }
 
@@ -282,6 +293,58 @@ final class PointBodies {
         }
         double[] turned = normal(times(turn(fan.mount()), jet));
         return new double[] {-turned[0], -turned[1], -turned[2]};
+    }
+
+    /**
+     * What one arm holds about the axes of its joints: cut free at shoulder and elbow, under the
+     * weight of its points and the thrusts of its fans.
+     *
+     * @return shoulder flexion, abduction, outward rotation; elbow flexion, across, along
+     */
+    double[] armHeld(Rig rig, int side, double[] thrustN, double[] swirlNm) {
+        Mount.Carrier onUpper =
+                side < 0 ? Mount.Carrier.LEFT_UPPER_ARM : Mount.Carrier.RIGHT_UPPER_ARM;
+        Mount.Carrier onLower = side < 0 ? Mount.Carrier.LEFT_FOREARM : Mount.Carrier.RIGHT_FOREARM;
+        Limb upper = Objects.requireNonNull(limbs.get(onUpper));
+        Limb lower = Objects.requireNonNull(limbs.get(onLower));
+        double[][] about = {new double[3], new double[3]};
+        double[][] joints = {upper.start, lower.start};
+        for (int joint = 0; joint < 2; joint++) {
+            for (Point point : points) {
+                if (point.on == onLower || (joint == 0 && point.on == onUpper)) {
+                    double[] lever = sum(point.at, joints[joint], -1);
+                    double[] turn = cross(lever, new double[] {0, 0, 9.80665 * point.kg});
+                    about[joint] = sum(about[joint], turn, -1);
+                }
+            }
+            for (int k = 0; k < rig.fans().size(); k++) {
+                Fan fan = rig.fans().get(k);
+                Mount.Carrier carrier = fan.mount().on();
+                if (carrier == onLower || (joint == 0 && carrier == onUpper)) {
+                    double[] push = thrust(fan);
+                    double[] lever = sum(place(fan.mount(), fan.at()), joints[joint], -1);
+                    about[joint] = sum(about[joint], cross(lever, push), -thrustN[k]);
+                    about[joint] = sum(about[joint], push, -swirlNm[k]);
+                }
+            }
+        }
+        Wearer w = rig.wearer().orElseThrow();
+        double flexion = (side < 0 ? w.left() : w.right()).shoulderFlexion().si();
+        double[][] axes = {
+            times(lean, new double[] {0, 1, 0}),
+            times(times(lean, about(1, flexion)), new double[] {-side, 0, 0}),
+            times(upper.turn, new double[] {0, 0, side}),
+            times(upper.turn, new double[] {0, 1, 0}),
+            times(lower.turn, new double[] {-side, 0, 0}),
+            times(lower.turn, new double[] {0, 0, side})
+        };
+        double[] held = new double[6];
+        for (int k = 0; k < 6; k++) {
+            for (int i = 0; i < 3; i++) {
+                held[k] += axes[k][i] * about[k / 3][i];
+            }
+        }
+        return held;
     }
 
     private static double square(double x) {

@@ -74,16 +74,20 @@ public final class BalanceQuestion {
                 searched.add(searched(search, rig, work));
             }
         }
+        List<ArmLoadSample.Row> armLoads =
+                ArmLoadSample.of(balancing, settings, judgement.draws(), work);
         if (work.stopped()) {
             return Optional.empty();
         }
         List<Finding> findings = new ArrayList<>(BalanceFindings.of(rig, judgement));
         searched.forEach(each -> findings.addAll(each.findings()));
+        ArmLoadTables.finding(rig, armLoads).ifPresent(findings::add);
         if (verdict.outcome() != Outcome.HOLDS) {
             findings.add(0, shortOfSteering(verdict, judgement, rig.limits(), remedies));
         }
         findings.sort(Comparator.comparing(Finding::severity));
         List<Section> sections = new ArrayList<>(sections(balancing, judgement));
+        sections.addAll(ArmLoadTables.of(armLoads));
         searched.forEach(each -> sections.addAll(each.sections()));
         return Optional.of(new BalanceAnswer(verdict, findings, sections, evidence));
     }
