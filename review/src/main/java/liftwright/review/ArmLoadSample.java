@@ -98,8 +98,7 @@ final class ArmLoadSample {
             return List.of();
         }
         var sample =
-                new ArmLoadSample(
-                        balancing, wearer.get(), settings, Math.min(drawn, MOST_DRAWS));
+                new ArmLoadSample(balancing, wearer.get(), settings, Math.min(drawn, MOST_DRAWS));
         return sample.rows(work);
     }
 
@@ -126,8 +125,7 @@ final class ArmLoadSample {
         }
         work.stage("arm loads", draws);
         int done =
-                Draws.forEach(
-                        work, settings.threads(), draws, () -> new Scratch(this), this::draw);
+                Draws.forEach(work, settings.threads(), draws, () -> new Scratch(this), this::draw);
         if (done < draws) {
             return List.of();
         }
@@ -142,8 +140,7 @@ final class ArmLoadSample {
         return rows;
     }
 
-    private Row row(
-            State state, int side, ArmJoint joint, double[] nominalNm, double[] strong) {
+    private Row row(State state, int side, ArmJoint joint, double[] nominalNm, double[] strong) {
         int at = index(state, side, joint);
         double held = nominalNm[at];
         Optional<Exertion> exertion = joint.exertion(held);

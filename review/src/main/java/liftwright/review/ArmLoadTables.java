@@ -102,9 +102,7 @@ final class ArmLoadTables {
     private static Finding finding(Rig rig, ArmLoadSample.Row row, double limit) {
         boolean beyond = row.state() == ArmLoadSample.State.LIFT_OFF && row.shares().low() > 1;
         Severity severity =
-                beyond
-                        ? Severity.STOPS
-                        : row.share() > limit ? Severity.WARNS : Severity.NOTES;
+                beyond ? Severity.STOPS : row.share() > limit ? Severity.WARNS : Severity.NOTES;
         return new Finding(
                 severity,
                 "arm-load",

@@ -59,6 +59,9 @@ public final class BalanceQuestion {
             return Optional.empty();
         }
         BalanceJudgement judgement = judged.get();
+        if (!judgement.sample().tell(judgement.draws(), work)) {
+            return Optional.empty();
+        }
         Evidence evidence = BalanceEvidence.of(rig, rigDigest, plant, settings, judgement);
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
         Verdict verdict = inquiry.verdict(sentence(judgement, rig.limits()), evidence);

@@ -1,6 +1,8 @@
 package liftwright.review;
 
 import java.util.Arrays;
+import liftwright.numerics.Draws;
+import liftwright.numerics.Work;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
@@ -8,7 +10,10 @@ import liftwright.plant.balance.TurningCause;
 import liftwright.plant.body.MassProperties;
 import liftwright.plant.parameters.ImpossibleValueException;
 
-/** What turns a rig at lift-off, over the draws of its declared doubt. */
+/**
+ * What steering has left at lift-off, over the draws of its declared doubt; and, once it is {@link
+ * #tell told}, what turns the rig in the same draws. Remedies are judged by the first alone.
+ */
 final class BalanceSample extends Sample<BalanceSample.Scratch> {
 
     private static final TurningCause[] CAUSES = TurningCause.values();
@@ -56,10 +61,20 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         left = Arrays.copyOf(left, target);
         throttle = Arrays.copyOf(throttle, target);
         lifts = Arrays.copyOf(lifts, target);
-        grow(acceleration, target);
-        grow(moment, target);
-        grow(share, target);
-        grow(wearer, target);
+    }
+
+    /**
+     * Computes what turns the rig in the first {@code draws} draws.
+     *
+     * @return whether it was not stopped before that
+     */
+    boolean tell(int draws, Work work) {
+        grow(acceleration, draws);
+        grow(moment, draws);
+        grow(share, draws);
+        grow(wearer, draws);
+        return Draws.forEach(work, settings.threads(), 0, draws, this::scratch, this::turning)
+                == draws;
     }
 
     private static void grow(double[][] arrays, int target) {
@@ -75,7 +90,6 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         try {
             balancing.parameters().draw(settings.seed(), draw, widthScale, scratch.p);
             point = scratch.worker.liftOff(scratch.p);
-            balancing.standingWearer(scratch.p).ifPresent(person -> wearer(person, draw));
         } catch (ImpossibleValueException beyond) {
             return false;
         }
@@ -84,6 +98,23 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         }
         lifts[draw] = point.lifts();
         throttle[draw] = point.throttle();
+        left[draw] = steering.left(scratch.worker, scratch.p, point, reaches, plant.rig().limits());
+        return true;
+    }
+
+    /** A draw that has no operating point leaves its places at nought, and is counted as failed. */
+    private void turning(Scratch scratch, int draw) {
+        HoverPoint point;
+        try {
+            balancing.parameters().draw(settings.seed(), draw, widthScale, scratch.p);
+            point = scratch.worker.liftOff(scratch.p);
+            balancing.standingWearer(scratch.p).ifPresent(person -> wearer(person, draw));
+        } catch (ImpossibleValueException beyond) {
+            return;
+        }
+        if (!point.converged()) {
+            return;
+        }
         for (Turn turn : TURNS) {
             acceleration[turn.index()][draw] = turn.of(point.ledger().acceleration());
             moment[turn.index()][draw] = turn.of(point.ledger().moment());
@@ -94,8 +125,6 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
                 share[index(turn, cause)][draw] = turn.of(of);
             }
         }
-        left[draw] = steering.left(scratch.worker, scratch.p, point, reaches, plant.rig().limits());
-        return true;
     }
 
     private void wearer(MassProperties person, int draw) {
