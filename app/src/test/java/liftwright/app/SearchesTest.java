@@ -24,6 +24,7 @@ import liftwright.review.Settings;
 import liftwright.rig.Change;
 import liftwright.rig.Fan;
 import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
 import liftwright.rig.file.Folder;
 import liftwright.rig.file.RigReading;
 import org.junit.jupiter.api.Test;
@@ -167,5 +168,120 @@ class SearchesTest {
             assertThat(worstYaw(after)).isCloseTo(si(rows.get(1).get(1)), within(1e-9));
         }
         assertThat(si(rows.get(1).get(1))).isLessThanOrEqualTo(si(rows.get(0).get(1)));
+    }
+
+    /** Every row of the table is a rig with the cants written in, and its own programmes. */
+    @Test
+    void cantCostsLiftAndBuysYaw() throws IOException {
+        for (String name : List.of("curlew", "sandpiper")) {
+            RigReading plain = reading(name);
+            BalanceAnswer answer = ask(plain, Search.CANT);
+            List<List<Value>> rows = table(answer, "cant-search").rows();
+            assertThat(rows).hasSize(16);
+            assertThat(si(rows.getFirst().get(3))).isZero();
+            for (int degrees = 1; degrees <= 15; degrees++) {
+                List<Value> row = rows.get(degrees);
+                List<Value> before = rows.get(degrees - 1);
+                assertThat(si(row.get(0))).isCloseTo(Math.toRadians(degrees), within(1e-12));
+                assertThat(si(row.get(2))).isLessThan(si(before.get(2)));
+                assertThat(si(row.get(3)) + si(row.get(2)))
+                        .isCloseTo(si(rows.getFirst().get(2)), within(1e-9));
+            }
+            // A cant of 10° is worth arm times its tangent against a swirl of centimetres.
+            assertThat(si(rows.get(10).get(1))).isGreaterThan(2 * si(rows.getFirst().get(1)));
+            for (Remedy remedy : answer.remedies()) {
+                Rig after = with(plain, remedy.changes()).rig().orElseThrow();
+                BalanceAnswer again =
+                        BalanceQuestion.ask(after, "test", SETTINGS, Work.quiet()).orElseThrow();
+                double least = Double.POSITIVE_INFINITY;
+                for (List<Value> reserve : table(again, "reserves").rows()) {
+                    least =
+                            Math.min(
+                                    least,
+                                    Math.min(si(reserve.get(1)), si(reserve.get(2)))
+                                            / si(reserve.get(3)));
+                }
+                assertThat(remedy.effect()).isInstanceOf(Remedy.Effect.Helps.class);
+                assertThat(si(((Remedy.Effect.Helps) remedy.effect()).after()))
+                        .isCloseTo(least, within(1e-9 * (1 + Math.abs(least))));
+            }
+        }
+    }
+
+    /** Tilt by the ledger when each pack's fans are dead, over all ways to feed eight fans. */
+    @Test
+    void theBestPairingIsThatOfAllTried() throws IOException {
+        RigReading begun =
+                with(
+                        reading("curlew"),
+                        List.of(
+                                feed("p.1", "fan.1, fan.2"),
+                                feed("p.2", "fan.3, fan.4"),
+                                feed("p.3", "fan.5, fan.6"),
+                                feed("p.4", "fan.7, fan.8")));
+        BalanceAnswer answer = ask(begun, Search.PAIRING);
+        List<List<Value>> rows = table(answer, "pairing-search").rows();
+        assertThat(rows).hasSize(4);
+        double[][] tilt = tilts(begun.rig().orElseThrow());
+        double before = rows.stream().mapToDouble(row -> si(row.get(1))).max().orElseThrow();
+        double after = rows.stream().mapToDouble(row -> si(row.get(2))).max().orElseThrow();
+        assertThat(before).isCloseTo(worst(tilt, new int[] {0, 0, 1, 1, 2, 2, 3, 3}), within(1e-6));
+        double least = least(tilt, new int[8], 0);
+        // Moving a fan to another pack moves its thrust by what the packs' leads differ in.
+        assertThat(after).isCloseTo(least, within(1e-3 * before));
+        assertThat(after).isLessThan(0.2 * before);
+        assertThat(answer.remedies()).hasSize(1);
+        Rig rewired = with(begun, answer.remedies().getFirst().changes()).rig().orElseThrow();
+        assertThat(rewired.fans()).hasSize(8);
+        assertThat(ask(with(begun, answer.remedies().getFirst().changes()), Search.PAIRING)
+                        .remedies())
+                .isEmpty();
+    }
+
+    private static Change feed(String pack, String fans) {
+        return new Change.Replace(
+                RigPath.of("wiring", "feeds", "feed", "fans", pack),
+                "[" + fans + "]");
+    }
+
+    private static double[][] tilts(Rig rig) {
+        Balancing balancing = Balancing.of(rig);
+        HoverPoint point = balancing.worker().liftOff(balancing.parameters().nominal());
+        return point.ledger().fans().stream()
+                .map(fan -> point.mass().inertia().acceleration(fan.moment()))
+                .map(rate -> new double[] {rate.x(), rate.y()})
+                .toArray(double[][]::new);
+    }
+
+    private static double worst(double[][] tilt, int[] pack) {
+        double worst = 0;
+        for (int lost = 0; lost < 4; lost++) {
+            double roll = 0;
+            double pitch = 0;
+            for (int k = 0; k < pack.length; k++) {
+                roll += pack[k] == lost ? 0 : tilt[k][0];
+                pitch += pack[k] == lost ? 0 : tilt[k][1];
+            }
+            worst = Math.max(worst, Math.hypot(roll, pitch));
+        }
+        return worst;
+    }
+
+    private static double least(double[][] tilt, int[] pack, int next) {
+        if (next == pack.length) {
+            return worst(tilt, pack);
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (int to = 0; to < 4; to++) {
+            int has = 0;
+            for (int k = 0; k < next; k++) {
+                has += pack[k] == to ? 1 : 0;
+            }
+            if (has < 2) {
+                pack[next] = to;
+                least = Math.min(least, least(tilt, pack, next + 1));
+            }
+        }
+        return least;
     }
 }

@@ -98,6 +98,8 @@ public final class BalanceQuestion {
     private static Searched searched(Search search, Rig rig, Work work) {
         return switch (search) {
             case SPINS -> SpinSearch.of(rig, work);
+            case CANT -> CantSearch.of(rig, work);
+            case PAIRING -> PairingSearch.of(rig, work);
         };
     }
 

@@ -5,7 +5,11 @@ import java.util.Arrays;
 /** A search for a better arrangement, asked for beside the question of balance. */
 public enum Search {
     /** Which way each fan turns. */
-    SPINS("spins");
+    SPINS("spins"),
+    /** How far fans lean along their circle, to yaw by. */
+    CANT("cant"),
+    /** Which pack feeds which fans. */
+    PAIRING("pairing");
 
     private final String word;
 
