@@ -233,15 +233,15 @@ class SearchesTest {
         assertThat(answer.remedies()).hasSize(1);
         Rig rewired = with(begun, answer.remedies().getFirst().changes()).rig().orElseThrow();
         assertThat(rewired.fans()).hasSize(8);
-        assertThat(ask(with(begun, answer.remedies().getFirst().changes()), Search.PAIRING)
-                        .remedies())
+        assertThat(
+                        ask(with(begun, answer.remedies().getFirst().changes()), Search.PAIRING)
+                                .remedies())
                 .isEmpty();
     }
 
     private static Change feed(String pack, String fans) {
         return new Change.Replace(
-                RigPath.of("wiring", "feeds", "feed", "fans", pack),
-                "[" + fans + "]");
+                RigPath.of("wiring", "feeds", "feed", "fans", pack), "[" + fans + "]");
     }
 
     private static double[][] tilts(Rig rig) {

@@ -57,7 +57,8 @@ final class PairingSearch {
         List<Change> changes = new ArrayList<>();
         double bound = 0;
         for (Feed feed : open) {
-            bound = Math.max(bound, better(rig, feed, vector, changes));
+            double least = better(rig, feed, vector, changes);
+            bound = Math.max(bound, Rounding.off(least, Rounding.RADPS2));
             work.done(1);
         }
         Map<String, Double> before = residuals(rig, feeds.get());
@@ -99,8 +100,8 @@ final class PairingSearch {
                 rows.add(
                         List.of(
                                 Value.words("part", id),
-                                Value.of("pack-loss-tilt", Rounding.off(now, Rounding.RADPS2)),
-                                Value.of("paired-loss-tilt", Rounding.off(then, Rounding.RADPS2))));
+                                Value.of("pack-loss-tilt", now),
+                                Value.of("paired-loss-tilt", then)));
             }
         }
         Section table =
@@ -265,7 +266,7 @@ final class PairingSearch {
                                 y += vector[k][1];
                             }
                         }
-                        residuals.put(pack, Math.hypot(x, y));
+                        residuals.put(pack, Rounding.off(Math.hypot(x, y), Rounding.RADPS2));
                     });
         }
         return residuals;

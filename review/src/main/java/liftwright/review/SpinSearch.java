@@ -59,8 +59,8 @@ final class SpinSearch {
                         ENOUGH_RADPS2 * yaw.inertiaKgm2(),
                         MOST_STEPS);
         work.done(1);
-        double before = yaw.worstRadps2(yaw.rightHand());
-        double bound = found.bound() / yaw.inertiaKgm2();
+        double before = told(yaw.worstRadps2(yaw.rightHand()));
+        double bound = told(found.bound() / yaw.inertiaKgm2());
         List<Change> changes = changes(rig, found.plus());
         Optional<Rig> revised = changes.isEmpty() ? Optional.of(rig) : Revised.with(rig, changes);
         if (revised.isEmpty()) {
@@ -76,7 +76,7 @@ final class SpinSearch {
                     List.of());
         }
         YawOverThrottle again = YawOverThrottle.of(revised.get());
-        double after = again.worstRadps2(again.rightHand());
+        double after = told(again.worstRadps2(again.rightHand()));
         List<List<Value>> rows =
                 List.of(
                         row("as declared", before, 0, bound, "–"),
@@ -96,12 +96,16 @@ final class SpinSearch {
                 List.of(finding(rig, yaw, found, before, after, changes)), List.of(table));
     }
 
+    private static double told(double radps2) {
+        return Rounding.off(radps2, Rounding.RADPS2);
+    }
+
     private static List<Value> row(
             String name, double worst, int reversed, double bound, String proof) {
         return List.of(
                 Value.words("spin-pattern", name),
-                Value.of("worst-yaw", Rounding.off(worst, Rounding.RADPS2)),
-                Value.of("worst-yaw-bound", Rounding.off(bound, Rounding.RADPS2)),
+                Value.of("worst-yaw", worst),
+                Value.of("worst-yaw-bound", bound),
                 Value.of("reversed-fans", reversed),
                 Value.words("search-proof", proof));
     }
