@@ -111,7 +111,7 @@ final class CantSearch {
                             Value.of("cant-lift", each.liftN),
                             Value.of("cant-lift-lost", now.liftN - each.liftN),
                             Value.of("reserve-ratio", each.left)));
-            best = isBetter(each, best) ? each : best;
+            best = isBetter(rig, each, best) ? each : best;
         }
         Section table =
                 new Section.Table(
@@ -128,8 +128,8 @@ final class CantSearch {
     }
 
     /** The first that gives what is asked; before that the one that comes nearest. */
-    private static boolean isBetter(Tried each, Tried best) {
-        return best.left < Steering.COMPUTER.demand() && each.left > best.left + 1e-9;
+    private static boolean isBetter(Rig rig, Tried each, Tried best) {
+        return best.left < Steering.COMPUTER.demand(rig.limits()) && each.left > best.left + 1e-9;
     }
 
     private static Finding finding(Rig rig, List<Leaning> leaning, Tried now, Tried best) {
@@ -137,7 +137,7 @@ final class CantSearch {
             return SpinSearch.note(
                     "no-cant-needed",
                     Sentence.words(
-                            now.left >= Steering.COMPUTER.demand()
+                            now.left >= Steering.COMPUTER.demand(rig.limits())
                                     ? "the reserves are there without more cant"
                                     : "no cant up to 15° betters the least reserve"),
                     "the table tells what it would buy and cost",
