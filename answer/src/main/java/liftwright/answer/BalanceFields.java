@@ -270,7 +270,7 @@ final class BalanceFields {
                             Measure.MOMENT,
                             "What such a joint holds briefly: measured, or a published mean of men or women.",
                             "a published mean, people from half to one and a half of it",
-                            "see the column of sources",
+                            "see the table of their sources",
                             ARMS),
                     new Field(
                             "arm-share",
@@ -280,7 +280,7 @@ final class BalanceFields {
                             "moment held over strength",
                             "the limit is ergonomics practice, from memory",
                             ARMS),
-                    words("arm-strength-origin", "strength from", "Where the strength comes from."),
+                    words("arm-strength-origin", "taken from", "Where the strength comes from."),
                     words(
                             "yaw-trim",
                             "trim",

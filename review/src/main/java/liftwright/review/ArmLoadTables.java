@@ -23,51 +23,72 @@ final class ArmLoadTables {
 
     private ArmLoadTables() {}
 
+    /** By muscles at each state, by bones and ligaments, and where the strengths come from. */
     static List<Section> of(List<ArmLoadSample.Row> rows) {
         List<Section> sections = new ArrayList<>();
         for (ArmLoadSample.State state : ArmLoadSample.State.values()) {
-            List<List<Value>> table = new ArrayList<>();
-            for (ArmLoadSample.Row row : rows) {
-                if (row.state() == state) {
-                    table.add(line(row));
-                }
-            }
-            if (!table.isEmpty()) {
-                sections.add(
-                        new Section.Table(
-                                "arm-loads-"
-                                        + state.name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                                "What the arms hold " + state.words(),
-                                List.of(
-                                        "arm-joint",
-                                        "arm-moment",
-                                        "arm-exertion",
-                                        "arm-strength",
-                                        "arm-share",
-                                        "arm-strength-origin"),
-                                table));
-            }
+            String when = state.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            List<ArmLoadSample.Row> then =
+                    rows.stream().filter(row -> row.state() == state).toList();
+            table(
+                            "arm-loads-" + when,
+                            "What the arms hold " + state.words(),
+                            List.of("arm-joint", "arm-moment", "arm-strength", "arm-share"),
+                            then.stream()
+                                    .filter(row -> row.exertion().isPresent())
+                                    .map(ArmLoadTables::byMuscles)
+                                    .toList())
+                    .ifPresent(sections::add);
+            table(
+                            "elbow-loads-" + when,
+                            "What bones and ligaments of the elbows hold " + state.words(),
+                            List.of("arm-joint", "arm-moment"),
+                            then.stream()
+                                    .filter(row -> row.exertion().isEmpty())
+                                    .map(ArmLoadTables::held)
+                                    .toList())
+                    .ifPresent(sections::add);
         }
+        table(
+                        "arm-strengths",
+                        "Where the strength of arms is taken from",
+                        List.of("arm-exertion", "arm-strength-origin"),
+                        rows.stream()
+                                .filter(row -> row.exertion().isPresent())
+                                .map(ArmLoadTables::origin)
+                                .distinct()
+                                .toList())
+                .ifPresent(sections::add);
         return sections;
     }
 
-    private static List<Value> line(ArmLoadSample.Row row) {
-        double held = Rounding.off(row.heldNm(), NONE_NM);
-        return List.of(
-                Value.words("arm-joint", joint(row)),
-                Value.of("arm-moment", held, Rounding.off(row.held(), NONE_NM)),
-                Value.words("arm-exertion", exertion(row)),
-                row.exertion().isPresent()
-                        ? Value.of("arm-strength", row.strengthNm())
-                        : absent("arm-strength"),
-                row.exertion().isPresent()
-                        ? Value.of("arm-share", row.share(), row.shares())
-                        : absent("arm-share"),
-                Value.words("arm-strength-origin", row.origin()));
+    private static Optional<Section> table(
+            String name, String title, List<String> columns, List<List<Value>> rows) {
+        return rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Section.Table(name, title, columns, rows));
     }
 
-    private static Value absent(String field) {
-        return new Value(field, new Value.Figure.NotComputed("no muscle holds it"));
+    private static List<Value> held(ArmLoadSample.Row row) {
+        return List.of(
+                Value.words("arm-joint", joint(row)),
+                Value.of(
+                        "arm-moment",
+                        Rounding.off(row.heldNm(), NONE_NM),
+                        Rounding.off(row.held(), NONE_NM)));
+    }
+
+    private static List<Value> byMuscles(ArmLoadSample.Row row) {
+        List<Value> line = new ArrayList<>(held(row));
+        line.add(Value.of("arm-strength", row.strengthNm()));
+        line.add(Value.of("arm-share", row.share(), row.shares()));
+        return line;
+    }
+
+    private static List<Value> origin(ArmLoadSample.Row row) {
+        return List.of(
+                Value.words("arm-exertion", exertion(row)),
+                Value.words("arm-strength-origin", row.origin()));
     }
 
     private static String exertion(ArmLoadSample.Row row) {
