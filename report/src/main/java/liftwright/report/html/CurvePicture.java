@@ -24,7 +24,7 @@ final class CurvePicture {
     void draw(Plot plot, PlotFrame frame, String id) {
         List<Plot.Series> named =
                 plot.series().stream().filter(series -> !series.label().isEmpty()).toList();
-        double top = 24 + LEGEND * named.size();
+        double top = 34 + LEGEND * named.size();
         page.element(
                 "figure",
                 () -> {

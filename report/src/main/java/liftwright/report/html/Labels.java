@@ -21,6 +21,7 @@ final class Labels {
     private final double width;
     private final double height;
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> avoided = new ArrayList<>();
 
     Labels(Canvas canvas, double width, double height) {
         this.canvas = canvas;
@@ -34,11 +35,22 @@ final class Labels {
      * @return whether they were written
      */
     boolean centred(double x, double y, String words, String style) {
-        return at(x - Canvas.widthOf(words) / 2, y + 0.36 * Canvas.LETTER, words, style);
+        return at(x - Canvas.widthOf(words) / 2, y + 0.36 * Canvas.LETTER, words, style, false);
     }
 
     /** Writes words beside a thing: right, left, above, below, then further off. */
     boolean beside(double x, double y, double halfWidth, double halfHeight, String words) {
+        return beside(x, y, halfWidth, halfHeight, words, true)
+                || beside(x, y, halfWidth, halfHeight, words, false);
+    }
+
+    private boolean beside(
+            double x,
+            double y,
+            double halfWidth,
+            double halfHeight,
+            String words,
+            boolean avoiding) {
         double wide = Canvas.widthOf(words);
         double base = y + 0.36 * Canvas.LETTER;
         for (double off = 4; off < 60; off += 7) {
@@ -53,7 +65,7 @@ final class Labels {
                 {x - halfWidth - off - wide, y + halfHeight + off + Canvas.LETTER}
             };
             for (double[] place : places) {
-                if (at(place[0], place[1], words, "name")) {
+                if (at(place[0], place[1], words, "name", avoiding)) {
                     return true;
                 }
             }
@@ -66,7 +78,12 @@ final class Labels {
         taken.add(new Box(left, top, right, bottom));
     }
 
-    private boolean at(double left, double base, String words, String style) {
+    /** Keeps names off a thing as long as there is room elsewhere. */
+    void avoid(double left, double top, double right, double bottom) {
+        avoided.add(new Box(left, top, right, bottom));
+    }
+
+    private boolean at(double left, double base, String words, String style, boolean avoiding) {
         Box box =
                 new Box(
                         left - GAP,
@@ -75,7 +92,9 @@ final class Labels {
                         base + 0.3 * Canvas.LETTER);
         boolean inside =
                 box.left >= 0 && box.top >= 0 && box.right <= width && box.bottom <= height;
-        if (!inside || taken.stream().anyMatch(box::meets)) {
+        if (!inside
+                || taken.stream().anyMatch(box::meets)
+                || (avoiding && avoided.stream().anyMatch(box::meets))) {
             return false;
         }
         taken.add(box);

@@ -31,6 +31,10 @@ final class LedgerPicture {
             return value.figure() instanceof Value.Figure.Amount amount ? amount.si() : 0;
         }
 
+        boolean isNothing() {
+            return si() == 0 && band().map(band -> band.width() == 0).orElse(true);
+        }
+
         Optional<Band> band() {
             return value.figure() instanceof Value.Figure.Amount amount
                     ? amount.band()
@@ -52,6 +56,9 @@ final class LedgerPicture {
         for (List<Value> row : table.rows()) {
             rows.add(new Row(figures.value(row.get(causes)), row.get(amounts)));
         }
+        int all = rows.size();
+        Row sum = rows.getLast();
+        rows.removeIf(row -> row != sum && row.isNothing());
         double reach = 0;
         for (Row row : rows) {
             reach = Math.max(reach, Math.abs(row.si()));
@@ -72,6 +79,14 @@ final class LedgerPicture {
                             table.title(),
                             words(rows),
                             () -> bars(rows, moment, scale));
+                    page.element(
+                            "p",
+                            "Whisker: 95 % band."
+                                    + (rows.size() < all
+                                            ? " Causes that add nothing are left out here."
+                                            : ""),
+                            "class",
+                            "key");
                 },
                 "class",
                 "ledger");
