@@ -39,13 +39,14 @@ final class Chromium implements AutoCloseable {
     private final String session;
 
     private Chromium(
-            Process process,
-            WebSocket socket,
-            Map<Integer, CompletableFuture<JsonNode>> waiting) {
+            Process process, WebSocket socket, Map<Integer, CompletableFuture<JsonNode>> waiting) {
         this.process = process;
         this.socket = socket;
         this.waiting = waiting;
-        String target = send("", "Target.createTarget", Map.of("url", "about:blank")).get("targetId").stringValue();
+        String target =
+                send("", "Target.createTarget", Map.of("url", "about:blank"))
+                        .get("targetId")
+                        .stringValue();
         session =
                 send("", "Target.attachToTarget", Map.of("targetId", target, "flatten", true))
                         .get("sessionId")

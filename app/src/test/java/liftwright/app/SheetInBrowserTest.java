@@ -43,7 +43,8 @@ class SheetInBrowserTest {
             new Shell(folder).run("review", file, "--html", rig + ".html");
             assertThat(folder.resolve(rig + ".html")).exists();
         }
-        browser = Chromium.start(
+        browser =
+                Chromium.start(
                         installed.get(),
                         // Its profile holds links that a temporary folder would warn about.
                         Files.createDirectories(Path.of("target", "chromium")).toAbsolutePath());
@@ -130,7 +131,10 @@ class SheetInBrowserTest {
     @Test
     void theStyleHoldsUnderItsOwnPolicy() {
         Chromium page = page("curlew");
-        assertThat(page.evaluate("getComputedStyle(document.querySelector('.verdict')).borderTopStyle").stringValue())
+        assertThat(
+                        page.evaluate(
+                                        "getComputedStyle(document.querySelector('.verdict')).borderTopStyle")
+                                .stringValue())
                 .isIn("solid", "dashed");
         assertThat(
                         page.evaluate(

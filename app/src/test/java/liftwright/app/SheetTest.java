@@ -142,8 +142,8 @@ class SheetTest {
                         "For how long, and what gives out first?</h2>",
                         "Is it balanced, and which way will it turn?</h2>",
                         "seen from behind",
-                        "seen from above",
                         "seen from its right side",
+                        "seen from above",
                         "Before power is applied");
     }
 }

@@ -101,6 +101,23 @@ class RigDrawingTest {
                         });
     }
 
+    /** Two rows of four, 150 mm from fan to fan, 170 mm from row to row; every second turns back. */
+    @Test
+    void aRowOfFansIsSpacedAsDeclared() {
+        List<Map<String, Value>> fans = drawn("curlew").rows("drawn-fans");
+        assertThat(fans).hasSize(8);
+        for (int k = 0; k < 4; k++) {
+            Vec3 across = vector(fans.get(k + 4), "place").minus(vector(fans.get(k), "place"));
+            assertThat(across.length()).isCloseTo(0.170, within(1e-9));
+            if (k < 3) {
+                Vec3 next = vector(fans.get(k + 1), "place").minus(vector(fans.get(k), "place"));
+                assertThat(next.length()).isCloseTo(0.150, within(1e-9));
+                assertThat(words(fans.get(k), "spin")).isNotEqualTo(words(fans.get(k + 1), "spin"));
+            }
+            assertThat(si(fans.get(k), "tip-diameter")).isCloseTo(0.140, within(1e-12));
+        }
+    }
+
     @Test
     void limbsJoinAndHoldTheirCentres() {
         Drawn drawn = drawn("mudlark");

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import liftwright.answer.Answer;
 import liftwright.answer.Field;
 import liftwright.answer.Fields;
@@ -19,6 +20,14 @@ import liftwright.report.PlotFrame;
 
 /** One answer: verdict, findings, pictures, tables, what it rests on, what its numbers mean. */
 final class Chapter {
+
+    private static final String DRAWING_KEY =
+            "In the drawings: a circle is a fan at its rotor's size; its rim is hatched the way it"
+                    + " turns, and R is right-hand, L is left-hand, seen along the thrust. An arrow"
+                    + " is its thrust, a dot one that points at you. Grey shapes are the wearer,"
+                    + " hatched squares packs, small squares other parts. The quartered circle is"
+                    + " the centre of mass; the dashed line, or ring where it points at you, is the"
+                    + " line along which the lift acts.";
 
     private final Markup page;
     private final Figures figures;
@@ -125,46 +134,45 @@ final class Chapter {
                 "verdict " + style(verdict.outcome()));
     }
 
+    /** Each kind in a row of its own: sums, ledgers, curves, the rig. */
     private void pictures(Answer answer, String id) {
-        List<Runnable> pictures = new ArrayList<>();
+        List<Runnable> sums = new ArrayList<>();
+        List<Runnable> ledgers = new ArrayList<>();
+        List<Runnable> curves = new ArrayList<>();
+        List<Runnable> drawings = new ArrayList<>();
         for (Section section : answer.sections()) {
             String name = id + "-" + section.id() + "-picture";
             switch (section) {
                 case Section.Waterfall waterfall ->
-                        pictures.add(
-                                () -> new WaterfallPicture(page, figures).draw(waterfall, name));
+                        sums.add(() -> new WaterfallPicture(page, figures).draw(waterfall, name));
                 case Section.Table table ->
                         LedgerPicture.moment(table)
                                 .ifPresent(
                                         moment ->
-                                                pictures.add(
+                                                ledgers.add(
                                                         () ->
                                                                 new LedgerPicture(page, figures)
                                                                         .draw(
                                                                                 table, moment,
                                                                                 name)));
                 case Section.Plot plot ->
-                        pictures.add(() -> new CurvePicture(page).draw(plot, frame(plot), name));
+                        curves.add(() -> new CurvePicture(page).draw(plot, frame(plot), name));
                 case Section.Drawing drawing ->
-                        pictures.add(() -> new RigPicture(page, units).draw(drawing, name));
+                        drawings.add(() -> new RigPicture(page, units).draw(drawing, name));
             }
         }
-        if (!pictures.isEmpty()) {
-            page.element("h3", "Pictures");
-            page.element("div", () -> pictures.forEach(Runnable::run), "class", "pictures");
-            if (answer.sections().stream().anyMatch(Section.Drawing.class::isInstance)) {
-                page.element(
-                        "p",
-                        "In the drawings: a circle is a fan at its rotor's size; its rim is hatched"
-                                + " the way it turns, and R is right-hand, L is left-hand, seen along"
-                                + " the thrust. An arrow is its thrust, a dot one that points at you."
-                                + " Grey shapes are the wearer, hatched squares packs, small squares"
-                                + " other parts. The quartered circle is the centre of mass; the dashed"
-                                + " line, or ring where it points at you, is the line along which the"
-                                + " lift acts.",
-                        "class",
-                        "key");
-            }
+        List<List<Runnable>> kinds =
+                Stream.of(sums, ledgers, curves, drawings).filter(kind -> !kind.isEmpty()).toList();
+        if (kinds.isEmpty()) {
+            return;
+        }
+        page.element("h3", "Pictures");
+        kinds.forEach(
+                kind ->
+                        page.element(
+                                "div", () -> kind.forEach(Runnable::run), "class", "pictures"));
+        if (!drawings.isEmpty()) {
+            page.element("p", DRAWING_KEY, "class", "key");
         }
     }
 

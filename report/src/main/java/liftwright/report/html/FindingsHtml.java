@@ -49,7 +49,11 @@ final class FindingsHtml {
                         page.element("p", "Recomputed, each on the same draws:");
                         page.element(
                                 "ol",
-                                () -> finding.remedies().forEach(remedy -> remedy(remedy, finding.severity())),
+                                () ->
+                                        finding.remedies()
+                                                .forEach(
+                                                        remedy ->
+                                                                remedy(remedy, finding.severity())),
                                 "class",
                                 "remedies",
                                 "start",

@@ -57,8 +57,7 @@ final class LedgerPicture {
             rows.add(new Row(figures.value(row.get(causes)), row.get(amounts)));
         }
         int all = rows.size();
-        Row sum = rows.getLast();
-        rows.removeIf(row -> row != sum && row.isNothing());
+        rows.subList(0, all - 1).removeIf(Row::isNothing); // the sum stays
         double reach = 0;
         for (Row row : rows) {
             reach = Math.max(reach, Math.abs(row.si()));

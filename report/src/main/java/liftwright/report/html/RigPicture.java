@@ -45,7 +45,8 @@ final class RigPicture {
             scale = 1.6 * WIDTH / tall;
         }
         for (RigView view : RigView.values()) {
-            new RigViewPicture(page, units, scene, view, all, scale).draw(drawing.title(), id + "-" + view.name().toLowerCase(Locale.ROOT));
+            new RigViewPicture(page, units, scene, view, all, scale)
+                    .draw(drawing.title(), id + "-" + view.name().toLowerCase(Locale.ROOT));
         }
     }
 

@@ -6,10 +6,10 @@ import liftwright.report.html.RigScene.Point;
 enum RigView {
     /** As someone sees it who stands behind it: right is right. */
     BEHIND("from behind", "left", "right", "up"),
-    /** From above, forward up the page. */
-    ABOVE("from above", "left", "right", "forward"),
     /** From its right side, forward to the right. */
-    SIDE("from its right side", "back", "forward", "up");
+    SIDE("from its right side", "back", "forward", "up"),
+    /** From above, forward up the page. */
+    ABOVE("from above", "left", "right", "forward");
 
     private final String words;
     private final String left;

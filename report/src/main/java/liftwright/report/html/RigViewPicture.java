@@ -144,9 +144,9 @@ final class RigViewPicture {
     private void fan(Fan fan) {
         Point up = fan.push().unit();
         Point any = Math.abs(up.forward()) < 0.9 ? new Point(1, 0, 0) : new Point(0, 1, 0);
-        // e1 × e2 = thrust, so that growing angles turn right-hand about it
+        // Growing angles, from e1 to e2, turn right-hand about the thrust.
         Point e1 = any.cross(up).unit();
-        Point e2 = up.cross(e1);
+        Point e2 = e1.cross(up); // the other way round: these axes are left-handed
         canvas.path(ring(fan.at(), e1, e2, fan.tipM() / 2), "disk");
         canvas.path(ring(fan.at(), e1, e2, 0.36 * fan.tipM()), "rim");
         StringBuilder teeth = new StringBuilder();
@@ -204,9 +204,7 @@ final class RigViewPicture {
                 "tip");
     }
 
-    /**
-     * Across the whole picture, as far as it lies in the page; a ring where it meets the eye.
-     */
+    /** Across the whole picture, as far as it lies in the page; a ring where it meets the eye. */
     private void liftLine(Line lift) {
         double ux = view.across(lift.along());
         double uy = -view.upward(lift.along());
@@ -314,8 +312,7 @@ final class RigViewPicture {
 
     /** Groups of fans and packs by name, beside what they name and off the fans. */
     private void names(Labels labels) {
-        scene.centre()
-                .ifPresent(at -> labels.reserve(x(at) - 9, y(at) - 9, x(at) + 9, y(at) + 9));
+        scene.centre().ifPresent(at -> labels.reserve(x(at) - 9, y(at) - 9, x(at) + 9, y(at) + 9));
         Map<String, List<double[]>> groups = new LinkedHashMap<>();
         for (Fan fan : scene.fans()) {
             double half = fan.tipM() / 2 * scale;

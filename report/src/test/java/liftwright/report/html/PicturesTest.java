@@ -1,0 +1,215 @@
+package liftwright.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import liftwright.answer.Outcome;
+import liftwright.answer.Section;
+import liftwright.answer.Value;
+import liftwright.quantity.Band;
+import liftwright.quantity.UnitSystem;
+import liftwright.report.Sample;
+import liftwright.report.html.RigScene.Point;
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.w3c.dom.Element;
+
+/** Pictures measured on the page: bars as long as their numbers, things where they are. */
+class PicturesTest {
+
+    private static final Pattern POINT = Pattern.compile("(-?[0-9.]+) (-?[0-9.]+)");
+
+    private static Page page(Section... sections) {
+        Sample sample = Sample.of(Outcome.HOLDS, "left.3");
+        Sample drawn =
+                new Sample(
+                        sample.verdict(),
+                        sample.findings(),
+                        List.of(sections),
+                        sample.evidence());
+        return Page.of(
+                HtmlReport.write(List.of(drawn), "Heron", "heron.yaml", UnitSystem.SI, "0.0.0"));
+    }
+
+    private static List<Element> of(Page page, String tag, String... styles) {
+        return page.all(tag).stream()
+                .filter(element -> List.of(styles).contains(element.getAttribute("class")))
+                .toList();
+    }
+
+    private static double number(Element element, String attribute) {
+        return Double.parseDouble(element.getAttribute(attribute));
+    }
+
+    /** Sample: 1000, +100, −600, −1, what is left 499, held against 400. */
+    @Test
+    void barsOfAWaterfallAreAsLongAsTheirNumbersAndHangWhereTheSumStands() {
+        Page page = page(Sample.waterfall("rated", "air", "usable", "weight"));
+        List<Element> bars = of(page, "rect", "sum", "taken", "added", "against");
+        assertThat(bars).hasSize(6);
+        double perN = number(bars.getFirst(), "width") / 1000;
+        double[] lengths = {1000, 100, 600, 1, 499, 400};
+        double[] starts = {0, 1000, 500, 499, 0, 0};
+        double zero = number(bars.getFirst(), "x");
+        for (int k = 0; k < bars.size(); k++) {
+            double least = 1.5; // a bar too small to see is drawn all the same
+            assertThat(number(bars.get(k), "width"))
+                    .isCloseTo(Math.max(least, lengths[k] * perN), within(0.11));
+            assertThat(number(bars.get(k), "x"))
+                    .isCloseTo(zero + starts[k] * perN, within(0.11));
+        }
+        assertThat(bars.stream().map(bar -> bar.getAttribute("class")))
+                .containsExactly("sum", "added", "taken", "taken", "sum", "against");
+    }
+
+    @Test
+    void barsOfALedgerGoToTheirSideOfNothingAndCarryTheirBand() {
+        Band band = new Band(-14, -6, 0.95, "sampled", 1024, 0.1);
+        Page page =
+                page(
+                        ledger(
+                                List.of("swirl", "cant", "place of the fans", "all of them"),
+                                Value.of("yaw-moment", -10, band),
+                                Value.of("yaw-moment", 20),
+                                Value.of("yaw-moment", 0),
+                                Value.of("yaw-moment", 10)));
+        List<Element> bars = of(page, "rect", "sum", "taken", "added");
+        assertThat(bars).hasSize(3); // what adds nothing is left out
+        double zero = 180;
+        double perNm = number(bars.get(1), "width") / 20;
+        assertThat(number(bars.get(0), "x")).isCloseTo(zero - 10 * perNm, within(0.11));
+        assertThat(number(bars.get(1), "x")).isCloseTo(zero, within(0.01));
+        assertThat(number(bars.get(2), "width")).isCloseTo(10 * perNm, within(0.11));
+        Element whisker = of(page, "line", "whisker").getFirst();
+        assertThat(number(whisker, "x1")).isCloseTo(zero - 14 * perNm, within(0.11));
+        assertThat(number(whisker, "x2")).isCloseTo(zero - 6 * perNm, within(0.11));
+        assertThat(page.text()).contains("turns left").contains("turns right");
+    }
+
+    private static Section ledger(List<String> causes, Value... moments) {
+        List<List<Value>> rows = new ArrayList<>();
+        for (int k = 0; k < moments.length; k++) {
+            rows.add(List.of(Value.words("turning-cause", causes.get(k)), moments[k]));
+        }
+        return new Section.Table(
+                "yaw-ledger", "Why it turns", List.of("turning-cause", "yaw-moment"), rows);
+    }
+
+    /** Who stands behind sees right at the right; who stands at the right side, forward there. */
+    @ParameterizedTest
+    @CsvSource({"BEHIND, 2, 3, -1", "SIDE, 1, 3, 2", "ABOVE, 2, 1, 3"})
+    void aViewShowsEachAxisOnItsSide(RigView view, double across, double upward, double near) {
+        Point point = new Point(1, 2, 3);
+        assertThat(view.across(point)).isEqualTo(across);
+        assertThat(view.upward(point)).isEqualTo(upward);
+        assertThat(view.near(point)).isEqualTo(near);
+    }
+
+    /**
+     * A right-hand fan that pushes up turns anticlockwise seen from above, as a right-hand screw
+     * that comes towards the eye; its teeth lean that way.
+     */
+    @ParameterizedTest
+    @CsvSource({"right-hand, 1", "left-hand, -1"})
+    void theRimIsHatchedTheWayTheFanTurns(String spin, int anticlockwise) {
+        Section.Drawing drawing =
+                new Section.Drawing(
+                        "rig-drawn",
+                        "The rig",
+                        List.of(
+                                Scenes.fans(
+                                        List.of(
+                                                Scenes.fan(
+                                                        "a.1", spin, 0, 0, 0, 50, 0, 0, 1)))));
+        Page page = page(drawing);
+        List<Element> rims = of(page, "path", "righthand", "lefthand");
+        assertThat(rims).hasSize(3);
+        Element above = rims.get(RigView.values().length - 1);
+        List<Element> disks = of(page, "path", "disk");
+        double[] middle = middle(points(disks.getLast()));
+        List<double[]> teeth = points(above);
+        assertThat(teeth).hasSize(40);
+        for (int k = 0; k < teeth.size(); k += 2) {
+            double[] in = teeth.get(k);
+            double[] out = teeth.get(k + 1);
+            // Pages count down: the cross product of pages is turned about.
+            double turn =
+                    (in[0] - middle[0]) * (out[1] - middle[1])
+                            - (in[1] - middle[1]) * (out[0] - middle[0]);
+            assertThat(Math.signum(-turn)).isEqualTo(anticlockwise);
+        }
+        String letter = spin.equals("right-hand") ? "1R" : "1L";
+        assertThat(page.text()).contains(letter);
+    }
+
+    private static List<double[]> points(Element path) {
+        List<double[]> points = new ArrayList<>();
+        for (MatchResult found : POINT.matcher(path.getAttribute("d")).results().toList()) {
+            points.add(
+                    new double[] {
+                        Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))
+                    });
+        }
+        return points;
+    }
+
+    private static double[] middle(List<double[]> points) {
+        double x = points.stream().mapToDouble(point -> point[0]).average().orElse(0);
+        double y = points.stream().mapToDouble(point -> point[1]).average().orElse(0);
+        return new double[] {x, y};
+    }
+
+    /** Of any words at any places those that are written lie apart and within the picture. */
+    @Test
+    void noLabelLiesOnAnother() {
+        Seeded.check(
+                200,
+                random -> {
+                    Markup markup = new Markup();
+                    markup.own("<!doctype html>\n");
+                    markup.element(
+                            "body",
+                            () -> {
+                                Labels labels = new Labels(new Canvas(markup), 360, 300);
+                                for (int k = 0; k < 30; k++) {
+                                    String words = "w".repeat(1 + random.nextInt(12));
+                                    double x = 360 * random.nextDouble();
+                                    double y = 300 * random.nextDouble();
+                                    if (random.nextBoolean()) {
+                                        labels.centred(x, y, words, "name");
+                                    } else {
+                                        labels.beside(x, y, 8, 8, words);
+                                    }
+                                }
+                            });
+                    List<double[]> boxes = new ArrayList<>();
+                    for (Element text : Page.of(markup.toString()).all("text")) {
+                        double half = Canvas.widthOf(Page.text(text)) / 2;
+                        double x = number(text, "x");
+                        double y = number(text, "y");
+                        boxes.add(new double[] {x - half, y - 11, x + half, y + 3});
+                    }
+                    assertThat(boxes).isNotEmpty();
+                    for (int i = 0; i < boxes.size(); i++) {
+                        double[] a = boxes.get(i);
+                        assertThat(a[0] >= -0.1 && a[1] >= -0.1 && a[2] <= 360.1 && a[3] <= 300.1)
+                                .isTrue();
+                        for (int j = 0; j < i; j++) {
+                            double[] b = boxes.get(j);
+                            boolean apart =
+                                    a[2] <= b[0] + 0.1
+                                            || b[2] <= a[0] + 0.1
+                                            || a[3] <= b[1] + 0.1
+                                            || b[3] <= a[1] + 0.1;
+                            assertThat(apart).isTrue();
+                        }
+                    }
+                });
+    }
+}
