@@ -74,7 +74,8 @@ public final class LiftQuestion {
                         verdict,
                         findings,
                         List.of(
-                                waterfall,
+                                LiftWaterfall.banded(
+                                        waterfall, judgement.lift(), judgement.weight()),
                                 LiftTables.packs(rig, state),
                                 LiftTables.fans(rig, state)),
                         evidence));

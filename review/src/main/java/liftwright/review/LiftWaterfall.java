@@ -7,6 +7,7 @@ import liftwright.answer.Value;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
+import liftwright.quantity.Band;
 import liftwright.rig.Rig;
 
 /**
@@ -120,6 +121,22 @@ final class LiftWaterfall {
     private static String withLots(String note, Rig rig) {
         List<String> lots = Lots.of(rig);
         return lots.isEmpty() ? note : note.replace("sellers' optimism", String.join("; ", lots));
+    }
+
+    /** The same with the bands of its end and of what that is held against. */
+    static Section.Waterfall banded(Section.Waterfall waterfall, Band lift, Band weight) {
+        return new Section.Waterfall(
+                waterfall.id(),
+                waterfall.title(),
+                waterfall.start(),
+                waterfall.steps(),
+                banded(waterfall.end(), lift),
+                banded(waterfall.against(), weight));
+    }
+
+    private static Section.Waterfall.Step banded(Section.Waterfall.Step step, Band band) {
+        return new Section.Waterfall.Step(
+                step.label(), Value.of(step.value().field(), amount(step), band), step.note());
     }
 
     /** What the sum of start and steps leaves against the end, over the sum of absolute terms. */

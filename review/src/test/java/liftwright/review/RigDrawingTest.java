@@ -101,7 +101,9 @@ class RigDrawingTest {
                         });
     }
 
-    /** Two rows of four, 150 mm from fan to fan, 170 mm from row to row; every second turns back. */
+    /**
+     * Two rows of four, 150 mm from fan to fan, 170 mm from row to row; every second turns back.
+     */
     @Test
     void aRowOfFansIsSpacedAsDeclared() {
         List<Map<String, Value>> fans = drawn("curlew").rows("drawn-fans");

@@ -24,7 +24,9 @@ record RigScene(
         Optional<Point> centre,
         Optional<Line> lift) {
 
-    /** Forward, right, up; m, or a direction. A left-handed set of axes: mind the vector product. */
+    /**
+     * Forward, right, up; m, or a direction. A left-handed set of axes: mind the vector product.
+     */
     record Point(double forward, double right, double up) {
         Point plus(Point other, double times) {
             return new Point(

@@ -29,10 +29,7 @@ class PicturesTest {
         Sample sample = Sample.of(Outcome.HOLDS, "left.3");
         Sample drawn =
                 new Sample(
-                        sample.verdict(),
-                        sample.findings(),
-                        List.of(sections),
-                        sample.evidence());
+                        sample.verdict(), sample.findings(), List.of(sections), sample.evidence());
         return Page.of(
                 HtmlReport.write(List.of(drawn), "Heron", "heron.yaml", UnitSystem.SI, "0.0.0"));
     }
@@ -61,8 +58,7 @@ class PicturesTest {
             double least = 1.5; // a bar too small to see is drawn all the same
             assertThat(number(bars.get(k), "width"))
                     .isCloseTo(Math.max(least, lengths[k] * perN), within(0.11));
-            assertThat(number(bars.get(k), "x"))
-                    .isCloseTo(zero + starts[k] * perN, within(0.11));
+            assertThat(number(bars.get(k), "x")).isCloseTo(zero + starts[k] * perN, within(0.11));
         }
         assertThat(bars.stream().map(bar -> bar.getAttribute("class")))
                 .containsExactly("sum", "added", "taken", "taken", "sum", "against");
@@ -124,9 +120,7 @@ class PicturesTest {
                         "The rig",
                         List.of(
                                 Scenes.fans(
-                                        List.of(
-                                                Scenes.fan(
-                                                        "a.1", spin, 0, 0, 0, 50, 0, 0, 1)))));
+                                        List.of(Scenes.fan("a.1", spin, 0, 0, 0, 50, 0, 0, 1)))));
         Page page = page(drawing);
         List<Element> rims = of(page, "path", "righthand", "lefthand");
         assertThat(rims).hasSize(3);
