@@ -15,6 +15,8 @@ final class BalanceFields {
     private static final String VERDICT = "BalanceExamplesTest.theAnswerAgreesWithItself";
     private static final String TRIM = "BalanceExamplesTest.theTrimOfLeastPowerHoldsTheWeight";
     private static final String ARMS = "ArmLoadTest.armsCutFreeHoldWhatTheRefereeFinds";
+    private static final String JETS =
+            "JetStrikeTest.whatAJetStrikesIsWhatRaysByChanceStrike";
     private static final String STATICS = "statics";
 
     private static Field field(
@@ -252,6 +254,30 @@ final class BalanceFields {
                             "Reserve that is asked; from memory.",
                             "2 rad/s² for roll and pitch, 0.3 rad/s² for yaw",
                             VERDICT),
+                    words("jet-strikes", "strikes", "What of the rig itself the jet meets."),
+                    field(
+                            "jet-distance",
+                            "after",
+                            Measure.LENGTH,
+                            "From the fan to the nearest thing met, mean over the jet.",
+                            "rays of equal momentum, first thing met",
+                            JETS),
+                    new Field(
+                            "jet-speed",
+                            "speed there",
+                            Measure.SPEED,
+                            "Speed on the jet's axis there; neighbours that have merged reach further.",
+                            "exit speed times least of 1 and 6.1 √N D / distance",
+                            "turbulent free jets, from memory",
+                            "FreeJetTest.raysHoldTheirShareOfMomentum"),
+                    new Field(
+                            "jet-loss",
+                            "thrust lost",
+                            Measure.THRUST,
+                            "Thrust that pushes the rig's own limbs and parts down again; its band holds what a body catches, ± 40 %.",
+                            "momentum met times half a drag coefficient (limb 1.2, box 2.0)",
+                            "free jet superposed in momentum; coefficients from memory",
+                            JETS),
                     words(
                             "arm-joint",
                             "joint",

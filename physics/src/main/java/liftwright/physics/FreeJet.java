@@ -16,6 +16,62 @@ public final class FreeJet {
 
     private FreeJet() {}
 
+    /** Length of the core, m. */
+    public static double coreM(double exitAreaM2) {
+        return CORE_DIAMETERS * Math.sqrt(4 * exitAreaM2 / Math.PI);
+    }
+
+    /**
+     * Radius about the axis within which a share of the jet's momentum flows: beyond the core that
+     * of the Gaussian, r½ √(−ln(1 − share)/(2 ln 2)); at the exit that of an even stream, R_e
+     * √share; straight between the two, which is this project's own.
+     *
+     * @param share 0 to below 1
+     * @param distanceM x from the exit, m, ≥ 0
+     * @param exitAreaM2 A_e, m², &gt; 0
+     */
+    public static double radiusM(double share, double distanceM, double exitAreaM2) {
+        if (!(share >= 0 && share < 1) || !(distanceM >= 0) || !(exitAreaM2 > 0)) {
+            throw new IllegalArgumentException("a share is below 1, distance and area are positive");
+        }
+        double core = coreM(exitAreaM2);
+        double spread = HALF_SPEED_SLOPE * Math.sqrt(-Math.log1p(-share) / (2 * Math.log(2)));
+        if (distanceM >= core) {
+            return spread * distanceM;
+        }
+        double exit = Math.sqrt(share * exitAreaM2 / Math.PI);
+        return exit + (spread * core - exit) * distanceM / core;
+    }
+
+    /**
+     * Speed on the axis over that at the exit: min(1, 6.1 D/x) with D = √N D_e for N equal
+     * neighbours that have merged.
+     *
+     * @param merged N, ≥ 1
+     */
+    public static double axisSpeedShare(double distanceM, double exitAreaM2, int merged) {
+        if (!(distanceM >= 0) || !(exitAreaM2 > 0) || merged < 1) {
+            throw new IllegalArgumentException("distance, area and number are positive");
+        }
+        double core = coreM(exitAreaM2) * Math.sqrt(merged);
+        return distanceM <= core ? 1 : core / distanceM;
+    }
+
+    /**
+     * Speed of the wall jet along the ground over that at the exit: (r/D)^−1.1, ± 30 % (from
+     * memory), for r &gt; 2 D.
+     *
+     * @param radiusM r from where the jet meets the ground, m
+     * @param diameterM D of the jet or of the merged jets, m
+     * @throws IllegalArgumentException within 2 D, where the law does not hold
+     */
+    public static double wallSpeedShare(double radiusM, double diameterM) {
+        if (!(diameterM > 0) || !(radiusM >= 2 * diameterM)) {
+            throw new IllegalArgumentException("a wall jet begins two diameters out");
+        }
+        return Math.pow(radiusM / diameterM, -1.1);
+    }
+
     /**
      * Share of the jet's momentum that meets a small body on the axis: beyond the core that within
      * a disc of the body's area, 1 − exp(−2 ln 2 (a/r½)²) with a² = A/π; within the core, where

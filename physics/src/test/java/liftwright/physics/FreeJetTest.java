@@ -9,6 +9,42 @@ import org.junit.jupiter.api.Test;
 
 class FreeJetTest {
 
+    /** Radius and share are each other's inverse beyond the core; at the exit the stream is even. */
+    @Test
+    void raysHoldTheirShareOfMomentum() {
+        double area = 0.0128;
+        double core = 6.1 * Math.sqrt(4 * area / Math.PI);
+        assertThat(FreeJet.coreM(area)).isCloseTo(core, within(1e-12));
+        for (double share = 0; share < 1; share += 0.09) {
+            for (double x : new double[] {core, 1.5 * core, 4 * core}) {
+                double r = FreeJet.radiusM(share, x, area);
+                if (share > 0) {
+                    assertThat(FreeJet.momentumShare(Math.PI * r * r, x, area))
+                            .isCloseTo(share, within(1e-12));
+                }
+            }
+            double exit = FreeJet.radiusM(share, 0, area);
+            assertThat(Math.PI * exit * exit / area).isCloseTo(share, within(1e-12));
+        }
+    }
+
+    /** Sixteen merged jets reach four times as far; the wall jet falls with r^−1.1. */
+    @Test
+    void mergedJetsReachFurther() {
+        double one = FreeJet.axisSpeedShare(2, 0.0128, 1);
+        assertThat(one).isCloseTo(6.1 * Math.sqrt(4 * 0.0128 / Math.PI) / 2, within(1e-12));
+        assertThat(FreeJet.axisSpeedShare(8, 0.0128, 16)).isCloseTo(one, within(1e-12));
+        assertThat(FreeJet.axisSpeedShare(0.1, 0.0128, 1)).isEqualTo(1);
+        assertThat(FreeJet.wallSpeedShare(4, 1) / FreeJet.wallSpeedShare(2, 1))
+                .isCloseTo(Math.pow(2, -1.1), within(1e-12));
+        assertThatThrownBy(() -> FreeJet.wallSpeedShare(1.9, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> FreeJet.radiusM(1, 1, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> FreeJet.axisSpeedShare(1, 1, 0))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
     /** Momentum of the Gaussian over all radii, by Simpson's rule, is that of the exit. */
     @Test
     void theConstantsCarryTheMomentumOfTheExit() {

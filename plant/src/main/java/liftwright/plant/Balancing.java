@@ -11,6 +11,7 @@ import liftwright.physics.Gravity;
 import liftwright.physics.LimbAngles;
 import liftwright.plant.balance.ArmLoad;
 import liftwright.plant.balance.FanAtWork;
+import liftwright.plant.balance.JetStrike;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.FanPlace;
@@ -35,12 +36,14 @@ import liftwright.rig.Vec3;
 public final class Balancing {
 
     private final Assembler parts;
+    private final Jets jets;
 
     /** Fans of a type and group have the number of the first of them: alike as declared. */
     private final int[] alike;
 
     private Balancing(Assembler parts) {
         this.parts = parts;
+        jets = new Jets(parts.rig, parts.ledger);
         Map<PartId, String> group = new HashMap<>();
         for (Control.Group each : parts.rig.control().groups()) {
             each.fans().forEach(fan -> group.put(fan, each.name()));
@@ -124,6 +127,7 @@ public final class Balancing {
         private double drawnW;
         private final double[] swirlNm = new double[parts.rig.fans().size()];
         private List<Beams.Give> gives = List.of();
+        private List<JetStrike> strikes = List.of();
 
         private final Optional<FansUnderOrder> declared;
 
@@ -148,8 +152,10 @@ public final class Balancing {
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
             double densityKgpm3 = parts.air.densityKgpm3(held);
             load(held, densityKgpm3);
+            strikes = jets.strikes(held, mass, places);
             for (int fan = 0; fan < places.size(); fan++) {
-                fans.upShare()[fan] = -places.get(fan).actual().z();
+                fans.upShare()[fan] =
+                        -places.get(fan).actual().z() - strikes.get(fan).force().z();
             }
             fans.order(new Order.Lift(mass.massKg() * Gravity.STANDARD_MPS2));
             boolean converged = fans.settle(0, supply);
@@ -183,6 +189,7 @@ public final class Balancing {
             parts.pose.hold(held, armTurnRad);
             MassProperties mass = parts.ledger.properties(held);
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            strikes = jets.strikes(held, mass, places);
             return MomentLedger.of(work(held, mass.centre(), places), mass.inertia());
         }
 
@@ -208,6 +215,7 @@ public final class Balancing {
             boolean converged = fans.settle(0, supply);
             measure();
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            strikes = jets.strikes(held, parts.ledger.properties(held), places);
             return converged ? Optional.of(work(held, centre, places)) : Optional.empty();
         }
 
@@ -268,7 +276,7 @@ public final class Balancing {
         private boolean bendUpShares(List<FanAtWork> work) {
             boolean changes = false;
             for (int k = 0; k < work.size(); k++) {
-                double up = -work.get(k).actual().z();
+                double up = -work.get(k).actual().z() - work.get(k).strike().force().z();
                 changes |= Math.abs(up - fans.upShare()[k]) > LEAST_UP_SHARE;
                 fans.upShare()[k] = up;
             }
@@ -331,7 +339,8 @@ public final class Balancing {
                                 place.seated(),
                                 new FanAtWork.Line(place.at().minus(centre), place.actual()),
                                 line(loaded.fans().get(k).twisted(), centre),
-                                line(loaded.fans().get(k).bent(), centre)));
+                                line(loaded.fans().get(k).bent(), centre),
+                                strikes.get(k)));
             }
             return work;
         }

@@ -103,7 +103,11 @@ class BalancingTest {
                         for (int i = 0; i < 3; i++) {
                             moment[i] += u * turn[i] + swirl * push[i];
                         }
-                        upN -= u * push[2];
+                        upN -= work.force().z();
+                        double[] struck = array(work.share(TurningCause.JETS));
+                        for (int i = 0; i < 3; i++) {
+                            moment[i] += struck[i]; // judged in JetStrikeTest
+                        }
                         whole += u;
                     }
                     assertThat(array(point.ledger().moment()))

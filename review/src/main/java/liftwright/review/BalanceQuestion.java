@@ -85,12 +85,19 @@ public final class BalanceQuestion {
         List<Finding> findings = new ArrayList<>(BalanceFindings.of(rig, judgement));
         searched.forEach(each -> findings.addAll(each.findings()));
         ArmLoadTables.finding(rig, armLoads).ifPresent(findings::add);
+        var jets =
+                new JetTables(
+                        balancing,
+                        judgement.point(),
+                        plant.siteDensityKgpm3(plant.parameters().nominal()));
+        findings.addAll(jets.findings());
         if (verdict.outcome() != Outcome.HOLDS) {
             findings.add(0, shortOfSteering(verdict, judgement, rig.limits(), remedies));
         }
         findings.sort(Comparator.comparing(Finding::severity));
         List<Section> sections = new ArrayList<>(sections(balancing, judgement));
         sections.addAll(ArmLoadTables.of(armLoads));
+        jets.section(settings, work).ifPresent(sections::add);
         searched.forEach(each -> sections.addAll(each.sections()));
         return Optional.of(new BalanceAnswer(verdict, findings, sections, evidence));
     }

@@ -124,6 +124,7 @@ final class BalanceTables {
             case MOUNT_TWIST -> "twist of mounts";
             case FRAME_SLOPE -> "bending of beams";
             case SWIRL -> "swirl";
+            case JETS -> "jets on limbs and structure";
         };
     }
 

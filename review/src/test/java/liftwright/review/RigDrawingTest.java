@@ -165,8 +165,16 @@ class RigDrawingTest {
             Vec3 place = fan.arm().plus(drawn.point.mass().centre());
             force = force.plus(fan.force());
             moment =
-                    moment.plus(place.minus(at).cross(fan.force()))
-                            .plus(fan.actual().times(fan.swirlNm()));
+                    moment.plus(place.minus(at).cross(fan.push()))
+                            .plus(fan.actual().times(fan.swirlNm()))
+                            .plus(fan.strike().turn().times(fan.thrustN()))
+                            .plus(
+                                    drawn.point
+                                            .mass()
+                                            .centre()
+                                            .minus(at)
+                                            .cross(fan.strike().force())
+                                            .times(fan.thrustN()));
         }
         assertThat(si(line, "lift-at-lift-off")).isCloseTo(force.length(), within(1e-9));
         assertThat(along.cross(force).length()).isCloseTo(0, within(1e-9));

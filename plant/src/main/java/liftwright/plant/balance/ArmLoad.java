@@ -62,7 +62,7 @@ public record ArmLoad(ArmFrame arm, Vec3 shoulderNm, Vec3 elbowNm, Vec3 shoulder
                         arm,
                         parts.get(k),
                         work.arm().plus(mass.centre()),
-                        work.force(),
+                        work.push(),
                         work.actual().times(work.swirlNm()),
                         shoulder,
                         elbow);

@@ -18,6 +18,7 @@ import liftwright.rig.Vec3;
  * @param tilted place and direction with the tilt of its mount
  * @param twisted the same with the twist of its mount's beam
  * @param bent the same with the bending of that beam: where it is and how it pushes
+ * @param strike what its jet strikes of the rig itself
  */
 public record FanAtWork(
         PartId id,
@@ -29,7 +30,8 @@ public record FanAtWork(
         Vec3 seated,
         Line tilted,
         Line twisted,
-        Line bent) {
+        Line bent,
+        JetStrike strike) {
 
     /** Straight up, in rig axes. */
     public static final Vec3 UP = new Vec3(0, 0, -1);
@@ -46,6 +48,23 @@ public record FanAtWork(
         Vec3 turn() {
             return arm.cross(direction);
         }
+    }
+
+    /** A fan whose jet meets nothing. */
+    public FanAtWork(
+            PartId id,
+            double thrustN,
+            double alikeN,
+            double swirlNm,
+            Vec3 held,
+            Vec3 canted,
+            Vec3 seated,
+            Line tilted,
+            Line twisted,
+            Line bent) {
+        this(
+                id, thrustN, alikeN, swirlNm, held, canted, seated, tilted, twisted, bent,
+                JetStrike.NONE);
     }
 
     /** A fan in a true seat on a mount that does not give. */
@@ -81,14 +100,21 @@ public record FanAtWork(
         return bent.direction();
     }
 
-    /** Force on the rig, N. */
+    /** Force on the rig, N, what its jet strikes included. */
     public Vec3 force() {
+        return actual().plus(strike.force()).times(thrustN);
+    }
+
+    /** The same without what its jet strikes: the fan alone. */
+    public Vec3 push() {
         return actual().times(thrustN);
     }
 
     /** Moment on the rig about the centre of mass, N·m. */
     public Vec3 moment() {
-        return arm().cross(force()).plus(actual().times(swirlNm));
+        return arm().cross(push())
+                .plus(actual().times(swirlNm))
+                .plus(strike.turn().times(thrustN));
     }
 
     /** What a cause adds to {@link #moment}, N·m: the causes of a fan sum to its moment. */
@@ -104,6 +130,7 @@ public record FanAtWork(
             case MOUNT_TWIST -> twisted.turn().minus(tilted.turn()).times(thrustN);
             case FRAME_SLOPE -> bent.turn().minus(twisted.turn()).times(thrustN);
             case SWIRL -> actual().times(swirlNm);
+            case JETS -> strike.turn().times(thrustN);
         };
     }
 }

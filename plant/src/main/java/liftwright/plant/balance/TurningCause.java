@@ -22,5 +22,7 @@ public enum TurningCause {
     /** Beams that bend under thrust. */
     FRAME_SLOPE,
     /** What the jets carry away as swirl turns the rig against the spins. */
-    SWIRL
+    SWIRL,
+    /** Jets that strike limbs and parts of the rig. */
+    JETS
 }

@@ -207,6 +207,40 @@ public final class MassLedger {
         return measured.isPresent() ? Person.limbs(p, massOf(p, 0), pose.posture()) : List.of();
     }
 
+    /** Parts with a box where they are. Allocates. */
+    public List<PlacedBox> boxes(double[] p) {
+        if (rig.otherParts().stream().allMatch(other -> other.box().isEmpty())) {
+            return List.of();
+        }
+        Pose.Placed placed = pose.placed(p);
+        List<PlacedBox> boxes = new ArrayList<>();
+        for (OtherPart other : rig.otherParts()) {
+            if (other.box().isPresent()) {
+                boxes.add(
+                        new PlacedBox(
+                                other,
+                                placed.at(other.mount(), other.at()),
+                                placed.turned(other.mount(), new Vec3(1, 0, 0)),
+                                placed.turned(other.mount(), new Vec3(0, 1, 0)),
+                                placed.turned(other.mount(), new Vec3(0, 0, 1)),
+                                other.box().get()));
+            }
+        }
+        return boxes;
+    }
+
+    /**
+     * A part with a box, rig axes.
+     *
+     * @param middle m
+     * @param forward direction of its first edge
+     * @param right of its second
+     * @param down of its third
+     * @param edgesM their lengths
+     */
+    public record PlacedBox(
+            OtherPart part, Vec3 middle, Vec3 forward, Vec3 right, Vec3 down, Vec3 edgesM) {}
+
     private double massOf(double[] p, int part) {
         double sum = 0;
         for (int k = startOf[part]; k < startOf[part + 1]; k++) {
