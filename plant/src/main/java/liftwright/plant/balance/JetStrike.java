@@ -23,8 +23,8 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
     /** How far jets are followed, m: beyond, nothing of the rig is near. */
     public static final double REACH_M = 2.5;
 
-    private static final int RINGS = 8;
-    private static final int AROUND = 16;
+    private static final int RINGS = 6;
+    private static final int AROUND = 14;
 
     /**
      * One thing met.
@@ -64,6 +64,10 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
                 unit(along.cross(Math.abs(along.x()) < 0.7 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0)));
         Vec3 third = along.cross(across);
         double core = FreeJet.coreM(exitAreaM2);
+        double[][] ends = new double[near.size()][];
+        for (int i = 0; i < ends.length; i++) {
+            ends[i] = local(near.get(i), exit, along, across, third);
+        }
         double[] share = new double[near.size()];
         double[] way = new double[near.size()];
         int[] rays = new int[near.size()];
@@ -71,22 +75,18 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
         double total = 0;
         for (int ring = 0; ring < RINGS; ring++) {
             double inside = (ring + 0.5) / RINGS;
+            double r0 = FreeJet.radiusM(inside, 0, exitAreaM2);
+            double r1 = FreeJet.radiusM(inside, core, exitAreaM2);
+            double r2 = FreeJet.radiusM(inside, REACH_M, exitAreaM2);
             for (int k = 0; k < AROUND; k++) {
                 double angle = 2 * Math.PI * (k + 0.5 * (ring % 2)) / AROUND;
-                Vec3 out = across.times(Math.cos(angle)).plus(third.times(Math.sin(angle)));
-                Vec3 a = at(exit, along, out, inside, 0, exitAreaM2);
-                Vec3 b = at(exit, along, out, inside, core, exitAreaM2);
-                Vec3 c = at(exit, along, out, inside, REACH_M, exitAreaM2);
+                double c = Math.cos(angle);
+                double s = Math.sin(angle);
                 int met = -1;
                 double first = Double.POSITIVE_INFINITY;
-                for (int i = 0; i < near.size(); i++) {
-                    double t = near.get(i).meets(a, b);
-                    double x = t * core;
-                    if (t > 1) {
-                        t = near.get(i).meets(b, c);
-                        x = core + t * (REACH_M - core);
-                    }
-                    if (t <= 1 && x < first) {
+                for (int i = 0; i < ends.length; i++) {
+                    double x = meets(near.get(i), ends[i], core, r0, r1, r2, c, s);
+                    if (x < first) {
                         first = x;
                         met = i;
                     }
@@ -97,7 +97,11 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
                     way[met] += first;
                     rays[met]++;
                     total += push;
-                    Vec3 where = at(exit, along, out, inside, first, exitAreaM2);
+                    double r = FreeJet.radiusM(inside, first, exitAreaM2);
+                    Vec3 where =
+                            exit.plus(along.times(first))
+                                    .plus(across.times(r * c))
+                                    .plus(third.times(r * s));
                     turn = turn.plus(where.minus(centre).cross(along).times(push));
                 }
             }
@@ -114,10 +118,77 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
         return new JetStrike(along.times(total), turn, hits);
     }
 
-    private static Vec3 at(
-            Vec3 exit, Vec3 along, Vec3 out, double inside, double x, double exitAreaM2) {
-        return exit.plus(along.times(x))
-                .plus(out.times(FreeJet.radiusM(inside, x, exitAreaM2)));
+    /** Ends of a limb along the jet and across it; a box stands as it is in such axes. */
+    private static double[] local(
+            Obstacle obstacle, Vec3 exit, Vec3 along, Vec3 across, Vec3 third) {
+        return switch (obstacle) {
+            case Obstacle.Limb limb -> {
+                Vec3 a = limb.from().minus(exit);
+                Vec3 b = limb.to().minus(exit);
+                yield new double[] {
+                    dot(a, along), dot(a, across), dot(a, third),
+                    dot(b, along), dot(b, across), dot(b, third)
+                };
+            }
+            case Obstacle.Box box -> {
+                Vec3 m = box.middle().minus(exit);
+                double[] of = new double[12];
+                of[0] = dot(m, along);
+                of[1] = dot(m, across);
+                of[2] = dot(m, third);
+                for (int k = 0; k < 3; k++) {
+                    of[3 + 3 * k] = dot(box.axes().get(k), along);
+                    of[4 + 3 * k] = dot(box.axes().get(k), across);
+                    of[5 + 3 * k] = dot(box.axes().get(k), third);
+                }
+                yield of;
+            }
+        };
+    }
+
+    private static double dot(Vec3 a, Vec3 b) {
+        return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
+    }
+
+    /** Distance along the jet at which a ray meets an obstacle; infinite where it does not. */
+    private static double meets(
+            Obstacle obstacle,
+            double[] of,
+            double core,
+            double r0,
+            double r1,
+            double r2,
+            double c,
+            double s) {
+        double t =
+                switch (obstacle) {
+                    case Obstacle.Limb limb ->
+                            Math.min(of[0], of[3]) - limb.radiusM() > core
+                                    ? Obstacle.MISSED
+                                    : Obstacle.Limb.meets(
+                                            0, r0 * c, r0 * s, core, r1 * c, r1 * s, of[0], of[1],
+                                            of[2], of[3], of[4], of[5], limb.radiusM());
+                    case Obstacle.Box box ->
+                            Obstacle.Box.meets(
+                                    0, r0 * c, r0 * s, core, r1 * c, r1 * s, of, box.halfM());
+                };
+        if (t <= 1) {
+            return t * core;
+        }
+        t =
+                switch (obstacle) {
+                    case Obstacle.Limb limb ->
+                            Math.max(of[0], of[3]) + limb.radiusM() < core
+                                    ? Obstacle.MISSED
+                                    : Obstacle.Limb.meets(
+                                            core, r1 * c, r1 * s, REACH_M, r2 * c, r2 * s, of[0],
+                                            of[1], of[2], of[3], of[4], of[5], limb.radiusM());
+                    case Obstacle.Box box ->
+                            Obstacle.Box.meets(
+                                    core, r1 * c, r1 * s, REACH_M, r2 * c, r2 * s, of,
+                                    box.halfM());
+                };
+        return t <= 1 ? core + t * (REACH_M - core) : Double.POSITIVE_INFINITY;
     }
 
     private static Vec3 unit(Vec3 v) {
@@ -136,13 +207,31 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
             if (x < -reach || x > REACH_M + reach) {
                 continue;
             }
-            double off = to.minus(along.times(x)).length();
-            double wide = FreeJet.radiusM(outermost, Math.max(0, x + reach), exitAreaM2);
-            boolean holdsTheExit = obstacle.meets(exit, exit.plus(along.times(1e-6))) <= 1;
-            if (off <= reach + wide && !holdsTheExit) {
+            double wide =
+                    FreeJet.radiusM(
+                            outermost, Math.clamp(x + reach, 0, REACH_M), exitAreaM2);
+            if (mayMeet(obstacle, exit, along, to.minus(along.times(x)).length(), wide)) {
                 near.add(obstacle);
             }
         }
         return near;
+    }
+
+    /** Whether it comes within a width of the axis and does not hold the exit. */
+    private static boolean mayMeet(
+            Obstacle obstacle, Vec3 exit, Vec3 along, double off, double wide) {
+        boolean comesNear =
+                switch (obstacle) {
+                    case Obstacle.Limb limb ->
+                            new Obstacle.Limb(
+                                                    limb.name(),
+                                                    limb.from(),
+                                                    limb.to(),
+                                                    limb.radiusM() + wide)
+                                            .meets(exit, exit.plus(along.times(REACH_M)))
+                                    <= 1;
+                    case Obstacle.Box box -> off <= box.reachM() + wide;
+                };
+        return comesNear && obstacle.meets(exit, exit.plus(along.times(1e-6))) > 1;
     }
 }

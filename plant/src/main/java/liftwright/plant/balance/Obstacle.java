@@ -54,29 +54,60 @@ public sealed interface Obstacle {
         /** Where ray and limb are nearest to each other, if that is within the radius. */
         @Override
         public double meets(Vec3 start, Vec3 end) {
-            Vec3 d1 = end.minus(start);
-            Vec3 d2 = to.minus(from);
-            Vec3 r = start.minus(from);
-            double a = dot(d1, d1);
-            double e = dot(d2, d2);
-            double f = dot(d2, r);
-            double c = dot(d1, r);
-            double b = dot(d1, d2);
-            double denominator = a * e - b * b;
+            return meets(
+                    start.x(), start.y(), start.z(), end.x(), end.y(), end.z(), from.x(), from.y(),
+                    from.z(), to.x(), to.y(), to.z(), radiusM);
+        }
+
+        /**
+         * The same on primitives: along a − b to where it is nearest to c − d. Closest points of
+         * two segments after Ericson, Real-Time Collision Detection, 2005, 5.1.9 (from memory).
+         */
+        static double meets(
+                double ax,
+                double ay,
+                double az,
+                double bx,
+                double by,
+                double bz,
+                double cx,
+                double cy,
+                double cz,
+                double dx,
+                double dy,
+                double dz,
+                double radiusM) {
+            double ux = bx - ax;
+            double uy = by - ay;
+            double uz = bz - az;
+            double vx = dx - cx;
+            double vy = dy - cy;
+            double vz = dz - cz;
+            double wx = ax - cx;
+            double wy = ay - cy;
+            double wz = az - cz;
+            double uu = ux * ux + uy * uy + uz * uz;
+            double vv = vx * vx + vy * vy + vz * vz;
+            double uv = ux * vx + uy * vy + uz * vz;
+            double uw = ux * wx + uy * wy + uz * wz;
+            double vw = vx * wx + vy * wy + vz * wz;
+            double denominator = uu * vv - uv * uv;
             double s =
-                    denominator > 1e-12 * a * e
-                            ? Math.clamp((b * f - c * e) / denominator, 0, 1)
+                    denominator > 1e-12 * uu * vv
+                            ? Math.clamp((uv * vw - uw * vv) / denominator, 0, 1)
                             : 0;
-            double t = e > 0 ? (b * s + f) / e : 0;
+            double t = vv > 0 ? (uv * s + vw) / vv : 0;
             if (t < 0) {
                 t = 0;
-                s = Math.clamp(-c / a, 0, 1);
+                s = Math.clamp(-uw / uu, 0, 1);
             } else if (t > 1) {
                 t = 1;
-                s = Math.clamp((b - c) / a, 0, 1);
+                s = Math.clamp((uv - uw) / uu, 0, 1);
             }
-            Vec3 apart = start.plus(d1.times(s)).minus(from.plus(d2.times(t)));
-            return dot(apart, apart) <= radiusM * radiusM ? s : MISSED;
+            double px = wx + s * ux - t * vx;
+            double py = wy + s * uy - t * vy;
+            double pz = wz + s * uz - t * vz;
+            return px * px + py * py + pz * pz <= radiusM * radiusM ? s : MISSED;
         }
     }
 
@@ -104,30 +135,54 @@ public sealed interface Obstacle {
 
         @Override
         public double meets(Vec3 start, Vec3 end) {
-            Vec3 at = start.minus(middle);
-            Vec3 way = end.minus(start);
-            double[] half = {halfM.x(), halfM.y(), halfM.z()};
+            double[] of = new double[12];
+            double[][] rows = {array(middle), array(axes.get(0)), array(axes.get(1)), array(axes.get(2))};
+            for (int k = 0; k < 4; k++) {
+                System.arraycopy(rows[k], 0, of, 3 * k, 3);
+            }
+            return meets(
+                    start.x(), start.y(), start.z(), end.x(), end.y(), end.z(), of, halfM);
+        }
+
+        private static double[] array(Vec3 v) {
+            return new double[] {v.x(), v.y(), v.z()};
+        }
+
+        /**
+         * The same on primitives, by slabs.
+         *
+         * @param of in: middle, then the three axes
+         */
+        static double meets(
+                double ax,
+                double ay,
+                double az,
+                double bx,
+                double by,
+                double bz,
+                double[] of,
+                Vec3 halfM) {
             double in = 0;
             double out = 1;
             for (int k = 0; k < 3; k++) {
-                double p = dot(at, axes.get(k));
-                double v = dot(way, axes.get(k));
+                double nx = of[3 + 3 * k];
+                double ny = of[4 + 3 * k];
+                double nz = of[5 + 3 * k];
+                double half = k == 0 ? halfM.x() : k == 1 ? halfM.y() : halfM.z();
+                double p = (ax - of[0]) * nx + (ay - of[1]) * ny + (az - of[2]) * nz;
+                double v = (bx - ax) * nx + (by - ay) * ny + (bz - az) * nz;
                 if (v == 0) {
-                    if (Math.abs(p) > half[k]) {
+                    if (Math.abs(p) > half) {
                         return MISSED;
                     }
                 } else {
-                    double one = (-half[k] - p) / v;
-                    double other = (half[k] - p) / v;
+                    double one = (-half - p) / v;
+                    double other = (half - p) / v;
                     in = Math.max(in, Math.min(one, other));
                     out = Math.min(out, Math.max(one, other));
                 }
             }
             return in <= out ? in : MISSED;
         }
-    }
-
-    private static double dot(Vec3 a, Vec3 b) {
-        return a.x() * b.x() + a.y() * b.y() + a.z() * b.z();
     }
 }
