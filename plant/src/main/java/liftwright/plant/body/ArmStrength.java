@@ -135,7 +135,7 @@ public final class ArmStrength {
                     "40 fit adults, moving: Clin. Biomech. 1989, 10.1016/0268-0033(89)90046-6, abstract";
             case SHOULDER_ABDUCTION -> "half of adduction: " + ratios + ", abstract";
             case SHOULDER_INWARD ->
-                    "from memory, below abduction as in " + ratios + ", abstract";
+                    "memory only, below abduction as in " + ratios + ", abstract";
             case SHOULDER_OUTWARD -> "2/3 of inward: " + ratios + ", abstract";
             case ELBOW_FLEXION, ELBOW_EXTENSION ->
                     "199 young men, moving, per body mass: Lategan and Krüger 2003, abstract; women 0.6 of it, from memory";
