@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import liftwright.physics.FanLaw;
 import liftwright.physics.Gravity;
@@ -146,6 +147,20 @@ public final class Balancing {
          * @param armTurnRad left flexion, abduction, rotation, elbow flexion, then right, rad
          */
         public HoverPoint liftOff(double[] p, double[] armTurnRad) {
+            return point(p, armTurnRad, OptionalDouble.empty());
+        }
+
+        /**
+         * The same at a given throttle, in place of that at which lift is weight: a rig held by a
+         * stand that lets it turn about its centre of mass.
+         *
+         * @param throttle 0 to 1
+         */
+        public HoverPoint atThrottle(double[] p, double throttle) {
+            return point(p, NO_TURN, OptionalDouble.of(throttle));
+        }
+
+        private HoverPoint point(double[] p, double[] armTurnRad, OptionalDouble throttle) {
             System.arraycopy(p, 0, held, 0, held.length);
             parts.pose.hold(held, armTurnRad);
             MassProperties mass = parts.ledger.properties(held);
@@ -157,7 +172,10 @@ public final class Balancing {
                 fans.upShare()[fan] =
                         -places.get(fan).actual().z() - strikes.get(fan).force().z();
             }
-            fans.order(new Order.Lift(mass.massKg() * Gravity.STANDARD_MPS2));
+            fans.order(
+                    throttle.isPresent()
+                            ? new Order.Throttle(throttle.getAsDouble())
+                            : new Order.Lift(mass.massKg() * Gravity.STANDARD_MPS2));
             boolean converged = fans.settle(0, supply);
             measure();
             List<FanAtWork> work = work(held, mass.centre(), places);

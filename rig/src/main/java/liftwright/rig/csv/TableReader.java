@@ -5,6 +5,7 @@ import java.util.Optional;
 import liftwright.rig.table.BenchTable;
 import liftwright.rig.table.CellTest;
 import liftwright.rig.table.ThrottleTrace;
+import liftwright.rig.table.TurningTable;
 
 /**
  * Reads the tables that may stand beside a rig file. Never throws, whatever stands in one; every
@@ -48,6 +49,17 @@ public final class TableReader {
     public static TableReading<ThrottleTrace> trace(
             String file, byte[] bytes, List<String> groups) {
         return read(file, bytes, (table, faults) -> TraceRows.read(file, table, groups, faults));
+    }
+
+    /**
+     * How a rig turned when it was let go.
+     *
+     * @param file as problems shall call it
+     * @param bytes the file
+     * @param fans ids of the rig's fans, which swaps may name
+     */
+    public static TableReading<TurningTable> turning(String file, byte[] bytes, List<String> fans) {
+        return read(file, bytes, (table, faults) -> TurningRows.read(file, table, fans, faults));
     }
 
     private interface Rows<T> {

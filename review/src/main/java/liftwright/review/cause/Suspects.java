@@ -1,0 +1,303 @@
+package liftwright.review.cause;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import liftwright.quantity.Quantity;
+import liftwright.quantity.Tolerance;
+import liftwright.rig.Fan;
+import liftwright.rig.Rig;
+
+/**
+ * Everything on a rig that may be at fault. A fault is wider than the tolerance that was declared:
+ * its size is normal, with a standard deviation of so many times that tolerance or the value below,
+ * whichever is more. The values are from memory of what builders find.
+ */
+final class Suspects {
+
+    /** A fault is so many times wider than what was declared. */
+    private static final double BEYOND = 3;
+
+    static final double WEAK_SHARE = 0.15;
+    static final double WEAK_DOUBT = 0.10;
+    static final double SEAT_RAD = Math.toRadians(3);
+    static final double CROOKED_RAD = Math.toRadians(0.7);
+    static final double TWIST_RAD = Math.toRadians(2);
+    static final double ARM_RAD = Math.toRadians(10);
+    static final double CENTRE_M = 0.03;
+    static final double SWIRL_DOUBT = 0.25;
+
+    private static final String[] JOINTS = {
+        "left shoulder, flexion",
+        "left shoulder, abduction",
+        "left shoulder, rotation",
+        "left elbow, flexion",
+        "right shoulder, flexion",
+        "right shoulder, abduction",
+        "right shoulder, rotation",
+        "right elbow, flexion"
+    };
+
+    private final Rig rig;
+    private final List<Suspect> all = new ArrayList<>();
+
+    private Suspects(Rig rig) {
+        this.rig = rig;
+    }
+
+    /**
+     * @param armsCarryFans whether joints of the arms count
+     * @param unknownM standard deviation of a moment of unknown cause over thrust, m
+     */
+    static List<Suspect> of(Rig rig, boolean armsCarryFans, double unknownM) {
+        Suspects suspects = new Suspects(rig);
+        suspects.fans();
+        suspects.mounts();
+        if (armsCarryFans) {
+            suspects.joints();
+        }
+        suspects.add(
+                Blame.CENTRE,
+                "",
+                List.of(),
+                1,
+                List.of(0.0, 0.0),
+                List.of(CENTRE_M, CENTRE_M),
+                size -> new Fault.Centre(size[0], size[1]),
+                (size, doubt) ->
+                        way(size, 1000, "%.0f mm", "forward", "back")
+                                + String.format(
+                                        Locale.ROOT,
+                                        ", each ± %.0f mm",
+                                        2000 * Math.max(doubt[0], doubt[1])));
+        suspects.spins();
+        suspects.add(
+                Blame.AS_DECLARED,
+                "",
+                List.of(),
+                1,
+                List.of(),
+                List.of(),
+                _ -> new Fault.None(),
+                (_, _) -> "");
+        suspects.add(
+                Blame.UNKNOWN,
+                "",
+                List.of(),
+                1,
+                List.of(0.0, 0.0, 0.0),
+                List.of(unknownM, unknownM, unknownM),
+                size -> new Fault.Moments(size[0], size[1], size[2]),
+                (_, _) -> "");
+        return List.copyOf(suspects.all);
+    }
+
+    private void add(
+            Blame blame,
+            String place,
+            List<Integer> fans,
+            double weight,
+            List<Double> expected,
+            List<Double> doubt,
+            java.util.function.Function<double[], Fault> fault,
+            Suspect.Sizing words) {
+        all.add(new Suspect(blame, place, fans, weight, expected, doubt, fault, words));
+    }
+
+    private void fans() {
+        int count = rig.fans().size();
+        for (int k = 0; k < count; k++) {
+            int fan = k;
+            String name = rig.fans().get(k).id().text();
+            Quantity scatter = rig.fans().get(k).type().scatter();
+            double beyond = BEYOND * sigma(scatter.tolerance());
+            add(
+                    Blame.WEAK_FAN,
+                    name,
+                    List.of(k),
+                    1.0 / count,
+                    List.of(Math.max(WEAK_SHARE, beyond)),
+                    List.of(Math.max(WEAK_DOUBT, beyond)),
+                    size -> new Fault.Weak(fan, size[0]),
+                    (size, doubt) ->
+                            String.format(
+                                    Locale.ROOT,
+                                    "%.0f %% ± %.0f %% less thrust",
+                                    100 * size[0],
+                                    200 * doubt[0]));
+            double seat = Math.max(SEAT_RAD, BEYOND * sigma(rig.fans().get(k).seat()));
+            add(
+                    Blame.TURNED_SEAT,
+                    name,
+                    List.of(k),
+                    1.0 / count,
+                    List.of(0.0, 0.0),
+                    List.of(seat, seat),
+                    size -> new Fault.Seat(fan, size[0], size[1]),
+                    Suspects::lean);
+            add(
+                    Blame.CROOKED_FAN,
+                    name,
+                    List.of(k),
+                    1.0 / count,
+                    List.of(0.0, 0.0),
+                    List.of(CROOKED_RAD, CROOKED_RAD),
+                    size -> new Fault.Crooked(fan, size[0], size[1]),
+                    Suspects::lean);
+        }
+    }
+
+    private void mounts() {
+        Map<String, Set<Integer>> byMount = new LinkedHashMap<>();
+        for (int k = 0; k < rig.fans().size(); k++) {
+            byMount.computeIfAbsent(rig.fans().get(k).mount().name(), _ -> new LinkedHashSet<>())
+                    .add(k);
+        }
+        byMount.forEach(
+                (name, fans) ->
+                        add(
+                                Blame.MOUNT_TWIST,
+                                name,
+                                List.copyOf(fans),
+                                1.0 / byMount.size(),
+                                List.of(0.0, 0.0),
+                                List.of(TWIST_RAD, TWIST_RAD),
+                                size -> new Fault.Twist(Set.copyOf(fans), size[0], size[1]),
+                                (size, doubt) ->
+                                        String.format(
+                                                Locale.ROOT,
+                                                "%.1f° ± %.1f° at lift-off",
+                                                degrees(Math.hypot(size[0], size[1])),
+                                                2 * degrees(Math.max(doubt[0], doubt[1])))));
+    }
+
+    private void joints() {
+        for (int k = 0; k < JOINTS.length; k++) {
+            int joint = k;
+            add(
+                    Blame.ARM_ANGLE,
+                    JOINTS[k],
+                    List.of(),
+                    1.0 / JOINTS.length,
+                    List.of(0.0),
+                    List.of(ARM_RAD),
+                    size -> new Fault.Arm(joint, size[0]),
+                    (size, doubt) ->
+                            String.format(
+                                    Locale.ROOT,
+                                    "%.1f° ± %.1f° %s",
+                                    degrees(Math.abs(size[0])),
+                                    2 * degrees(doubt[0]),
+                                    size[0] < 0 ? "less" : "more"));
+        }
+    }
+
+    /** Single fans, then groups of fans, then all: as a whole reversed, or all alike. */
+    private void spins() {
+        Map<String, Set<Integer>> groups = new LinkedHashMap<>();
+        Map<String, Set<Integer>> patterns = new LinkedHashMap<>();
+        Set<Integer> every = new LinkedHashSet<>();
+        for (int k = 0; k < rig.fans().size(); k++) {
+            String id = rig.fans().get(k).id().text();
+            int dot = id.lastIndexOf('.');
+            groups.computeIfAbsent(dot < 0 ? id : id.substring(0, dot), _ -> new LinkedHashSet<>())
+                    .add(k);
+            patterns.put(id + " reversed", Set.of(k));
+            every.add(k);
+        }
+        int singles = patterns.size();
+        groups.forEach((name, fans) -> patterns(name, fans, patterns));
+        patterns("all fans", every, patterns);
+        int others = patterns.size() - singles;
+        int number = 0;
+        for (Map.Entry<String, Set<Integer>> pattern : patterns.entrySet()) {
+            boolean single = number++ < singles;
+            double share = others == 0 ? 1 : 0.5;
+            Set<Integer> fans = pattern.getValue();
+            double swirl = Math.max(SWIRL_DOUBT, swirlDoubt(fans));
+            add(
+                    Blame.SPIN,
+                    pattern.getKey(),
+                    List.copyOf(fans),
+                    share / (single ? singles : others),
+                    List.of(1.0),
+                    List.of(swirl),
+                    size -> new Fault.Spins(fans, size[0]),
+                    (size, doubt) ->
+                            String.format(
+                                    Locale.ROOT,
+                                    "swirl %.0f %% ± %.0f %% of that declared",
+                                    100 * size[0],
+                                    200 * doubt[0]));
+        }
+    }
+
+    private void patterns(String name, Set<Integer> fans, Map<String, Set<Integer>> patterns) {
+        put(name + " reversed", fans, patterns);
+        for (Fan.Spin alike : Fan.Spin.values()) {
+            Set<Integer> other = new LinkedHashSet<>();
+            for (int k : fans) {
+                if (rig.fans().get(k).spin() != alike) {
+                    other.add(k);
+                }
+            }
+            String sense =
+                    switch (alike) {
+                        case LEFT_HAND -> " all left-hand";
+                        case RIGHT_HAND -> " all right-hand";
+                    };
+            put(name + sense, other, patterns);
+        }
+    }
+
+    private static void put(String name, Set<Integer> fans, Map<String, Set<Integer>> patterns) {
+        if (!fans.isEmpty() && !patterns.containsValue(fans)) {
+            patterns.put(name, fans);
+        }
+    }
+
+    private double swirlDoubt(Set<Integer> fans) {
+        double most = 0;
+        for (int k : fans) {
+            Quantity swirl = rig.fans().get(k).type().swirl();
+            if (swirl.si() != 0) {
+                most = Math.max(most, sigma(swirl.tolerance()) / Math.abs(swirl.si()));
+            }
+        }
+        return Math.min(1, most);
+    }
+
+    private static double sigma(List<Fan.Lean> leans) {
+        return leans.stream().mapToDouble(lean -> sigma(lean.angle().tolerance())).max().orElse(0);
+    }
+
+    private static double sigma(Tolerance tolerance) {
+        return Math.max(tolerance.plus(), tolerance.minus()) / 2;
+    }
+
+    private static String lean(double[] size, double[] doubt) {
+        double[] inDegrees = {degrees(size[0]), degrees(size[1])};
+        return "thrust leans "
+                + way(inDegrees, 1, "%.1f°", "forward", "back")
+                + String.format(
+                        Locale.ROOT, ", each ± %.1f°", 2 * degrees(Math.max(doubt[0], doubt[1])));
+    }
+
+    private static String way(
+            double[] size, double factor, String format, String front, String back) {
+        return String.format(Locale.ROOT, format, Math.abs(factor * size[0]))
+                + " "
+                + (size[0] < 0 ? back : front)
+                + " and "
+                + String.format(Locale.ROOT, format, Math.abs(factor * size[1]))
+                + (size[1] < 0 ? " left" : " right");
+    }
+
+    private static double degrees(double rad) {
+        return Math.toDegrees(rad);
+    }
+}
