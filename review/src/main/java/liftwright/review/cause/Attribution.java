@@ -17,8 +17,9 @@ import liftwright.rig.table.TurningTable.Swap;
  * Which causes explain how a rig turned, most likely first; which of them the measurement does not
  * tell apart, and what would.
  *
- * <p>Every kind of cause is as likely as another before anything is measured, and within a kind
- * every place. What was measured weighs them by its density under each, the size of the fault
+ * <p>Before anything is measured every kind of cause is as likely as another, but jets askew in
+ * their fans and things without a name are rarer ({@link Blame#prior}), and within a kind every
+ * place is as likely. What was measured weighs them by its density under each, the size of the fault
  * integrated out (Bayes factors; Kass and Raftery, J. Am. Stat. Assoc. 90, 1995, whose "strong"
  * evidence of 20 to 1 is what tells two causes apart here). One cause at a time is held against the
  * rows; two at once are among "none of these".
@@ -199,10 +200,10 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
             double[] y,
             Map<Blame, List<Weighed>> byBlame) {
         Map<Blame, Double> logs = new EnumMap<>(Blame.class);
-        byBlame.forEach((blame, weighed) -> logs.put(blame, logSum(weighed)));
+        byBlame.forEach((blame, weighed) -> logs.put(blame, logSum(weighed) + Math.log(blame.prior())));
         double most = logs.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         double sum = logs.values().stream().mapToDouble(log -> Math.exp(log - most)).sum();
-        double declared = logs.getOrDefault(Blame.AS_DECLARED, most);
+        double declared = logSum(weighed(byBlame, Blame.AS_DECLARED));
         List<Ranked> ranked = new ArrayList<>();
         logs.forEach(
                 (blame, log) -> {
@@ -211,10 +212,10 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
                             new Ranked(
                                     blame,
                                     best.suspect().place(),
-                                    Math.exp(best.logWeight() - log),
+                                    Math.exp(best.logWeight() - logSum(weighed(byBlame, blame))),
                                     size(throttles, entries, y, best.suspect()),
                                     Math.exp(log - most) / sum,
-                                    log - declared));
+                                    logSum(weighed(byBlame, blame)) - declared));
                 });
         ranked.sort(Comparator.comparingDouble(Ranked::probability).reversed());
         return ranked;

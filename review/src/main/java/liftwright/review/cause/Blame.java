@@ -32,6 +32,15 @@ public enum Blame {
         return words;
     }
 
+    /** How likely it is before anything is measured, against others; from memory. */
+    public double prior() {
+        return switch (this) {
+            case WEAK_FAN, TURNED_SEAT, MOUNT_TWIST, ARM_ANGLE, CENTRE, SPIN, AS_DECLARED -> 1;
+            case CROOKED_FAN -> 0.3;
+            case UNKNOWN -> 0.1;
+        };
+    }
+
     /** Whether it names a thing on the rig. */
     public boolean isNamed() {
         return switch (this) {

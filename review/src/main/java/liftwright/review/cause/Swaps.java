@@ -127,16 +127,18 @@ final class Swaps {
     private double apart(Try swap, List<Weighed> ones, List<Weighed> others) {
         double sum = 0;
         double weight = 0;
+        List<NormalVector> afters = others.stream().map(other -> after(swap, other)).toList();
         for (Weighed one : ones) {
             NormalVector after = after(swap, one);
-            for (Weighed other : others) {
+            for (int k = 0; k < afters.size(); k++) {
+                Weighed other = others.get(k);
                 double share =
                         Math.exp(
                                 one.logWeight()
                                         - ones.getFirst().logWeight()
                                         + other.logWeight()
                                         - others.getFirst().logWeight());
-                sum += share * Math.min(MOST_SQUARED, squared(after, after(swap, other)));
+                sum += share * Math.min(MOST_SQUARED, squared(after, afters.get(k)));
                 weight += share;
             }
         }

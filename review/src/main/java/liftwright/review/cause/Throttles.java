@@ -33,6 +33,9 @@ final class Throttles {
     /** The same, anew in each row. */
     static final double LEFT_OUT_ANEW = 0.0004;
 
+    /** Places of parts are declared without doubt; the centre is taken to be right to this, m. */
+    static final double CENTRE_M = 0.0015;
+
     /** What a fault's own effect is in doubt by: inertia, and that it is not quite linear. */
     static final double OF_EFFECT = 0.05;
 
@@ -226,6 +229,10 @@ final class Throttles {
         return entry.of(benches.get(entry.setting()).acceleration(entry.swap(), fault));
     }
 
+    private double effect(Entry entry, Fault fault) {
+        return rate(entry, fault) - rate(entry, new Fault.None());
+    }
+
     /** Change of a measurement with one number of a fault, over a standard deviation either way. */
     private double slope(Entry entry, Suspect suspect, double[] at, int k) {
         double step = 0.5 * suspect.doubt().get(k);
@@ -244,6 +251,9 @@ final class Throttles {
             double both = leftOut(a) * leftOut(b);
             sum += LEFT_OUT * LEFT_OUT * both;
             sum += a.row() == b.row() ? LEFT_OUT_ANEW * LEFT_OUT_ANEW * both : 0;
+        }
+        for (Fault off : List.of(new Fault.Centre(CENTRE_M, 0), new Fault.Centre(0, CENTRE_M))) {
+            sum += effect(a, off) * effect(b, off);
         }
         if (a.row() == b.row()) {
             for (Vec3 joint : benches.get(a.setting()).armSlopes()) {

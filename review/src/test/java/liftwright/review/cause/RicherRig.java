@@ -1,0 +1,569 @@
+package liftwright.review.cause;
+
+import static liftwright.review.cause.Solid.cross;
+import static liftwright.review.cause.Solid.dot;
+import static liftwright.review.cause.Solid.minus;
+import static liftwright.review.cause.Solid.plus;
+import static liftwright.review.cause.Solid.times;
+import static liftwright.review.cause.Solid.turn;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.random.RandomGenerator;
+import liftwright.plant.Balancing;
+import liftwright.plant.body.MassProperties;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.file.RigReading;
+import liftwright.rig.table.TurningTable;
+import liftwright.rig.table.TurningTable.Axis;
+import liftwright.rig.table.TurningTable.Swap;
+
+/**
+ * A worn rig as it was declared, and as it truly is, with one thing at fault: a model of its own
+ * with effects that the fit lacks. Every boom and pod twists a little in proportion to thrust, a jet
+ * strikes a leg, arms wander, swirl, inertia and centre of mass are not quite those computed,
+ * thrusts scatter, and instruments err.
+ *
+ * <p>Statics, arms, motors and pack are those of this class. Mass, centre and inertia at rest are
+ * the product's, which its own tests hold, and are falsified here by a few per cent.
+ */
+final class RicherRig {
+
+    /** What may be at fault. */
+    enum Fault {
+        WEAK_FAN,
+        TURNED_SEAT,
+        MOUNT_TWIST,
+        ARM_ANGLE,
+        CENTRE,
+        SPIN
+    }
+
+    private static final double FELT_RADPS2 = 0.3;
+
+    private static final double G = 9.80665;
+
+    /** Upper arm and forearm over stature, and mass of arm parts over that of the body (de Leva). */
+    private static final double UPPER = 0.2817 / 1.741;
+
+    private static final double FORE = 0.2689 / 1.741;
+    private static final double[] ARM_MASS = {0.0271, 0.0162 + 0.0061};
+    private static final double SHOULDER = 0.1085;
+
+    private static final double SPEED_CONSTANT = 520 * Math.PI / 30;
+    private static final double WINDING_OHM = 0.012;
+    private static final double NO_LOAD_A = 2.5;
+    private static final double SPEED = 26000 * Math.PI / 30;
+    private static final double PACK_V = 14 * 4.17;
+    private static final double PACK_OHM = 14 * 0.9e-3 / 8;
+
+    /** A fan in truth; fields that a swap moves belong to the fan, the others to its seat. */
+    private static final class Place {
+        String id = "";
+        int mount;
+        double[] offset = {0, 0, 0};
+        double sense = 1;
+        double gives = 1;
+        double lean;
+        double leanRight;
+        boolean reversed;
+        double struck;
+    }
+
+    /** A mount: on the trunk (arm 0), the left (−1) or the right (+1) forearm. */
+    private record Mount(String name, int arm, double[] at, double along) {}
+
+    final Rig rig;
+    Fault fault = Fault.CENTRE;
+    final String told;
+    private final List<Place> places = new ArrayList<>();
+    private final List<Mount> mounts = new ArrayList<>();
+    private final double[][] twist;
+    private final double[] joints;
+    private final double stature;
+    private final double massKg;
+    private final double coefficient;
+    private final double torqueM;
+    private double swirl;
+    private double[] centre;
+    private double[][] inertia;
+    private double[] weigh;
+    private final RandomGenerator random;
+    private double weightN;
+
+    RicherRig(RandomGenerator random) {
+        this.random = random;
+        stature = random.nextDouble(1.58, 1.90);
+        massKg = random.nextDouble(52, 88);
+        double thrustN = random.nextDouble(105, 150);
+        double powerW = thrustN * random.nextDouble(48, 56);
+        coefficient = thrustN / (SPEED * SPEED);
+        torqueM = powerW / SPEED / thrustN;
+        double declaredSwirl = random.nextDouble(0.25, 0.6);
+        joints = new double[8];
+        for (int side = 0; side < 2; side++) {
+            joints[4 * side] = Math.toRadians(10);
+            joints[4 * side + 1] = Math.toRadians(18);
+            joints[4 * side + 3] = Math.toRadians(15);
+        }
+        lay();
+        rig = read(text(thrustN, powerW, declaredSwirl));
+        twist = new double[mounts.size()][3];
+        falsify(declaredSwirl);
+        double[] before = rates(OptionalDouble.empty(), new Swap.None(), joints);
+        String spoilt;
+        do {
+            reset();
+            fault = Fault.values()[random.nextInt(Fault.values().length)];
+            spoilt = spoil();
+        } while (!isFelt(minus(rates(OptionalDouble.empty(), new Swap.None(), joints), before)));
+        told = spoilt;
+    }
+
+    /** A fault is hunted for once it turns the rig by so much about some axis. */
+    private static boolean isFelt(double[] change) {
+        return Math.max(Math.abs(change[0]), Math.max(Math.abs(change[1]), Math.abs(change[2])))
+                > FELT_RADPS2;
+    }
+
+    private double[][] keptTwist = new double[0][];
+    private double[] keptJoints = new double[0];
+    private double[] keptCentre = new double[0];
+    private double[] keptGives = new double[0];
+
+    private void keep() {
+        keptTwist = java.util.Arrays.stream(twist).map(double[]::clone).toArray(double[][]::new);
+        keptJoints = joints.clone();
+        keptCentre = centre.clone();
+        keptGives = places.stream().mapToDouble(place -> place.gives).toArray();
+    }
+
+    private void reset() {
+        if (keptTwist.length == 0) {
+            keep();
+        }
+        for (int k = 0; k < twist.length; k++) {
+            twist[k] = keptTwist[k].clone();
+        }
+        System.arraycopy(keptJoints, 0, joints, 0, joints.length);
+        centre = keptCentre.clone();
+        for (int k = 0; k < places.size(); k++) {
+            places.get(k).gives = keptGives[k];
+            places.get(k).reversed = false;
+        }
+        seatOf = -1;
+    }
+
+    private void lay() {
+        mounts.add(new Mount("back", 0, new double[] {-0.18, 0, -0.06}, 0));
+        double out = random.nextDouble(0.34, 0.5);
+        double ahead = random.nextDouble(0.02, 0.12);
+        mounts.add(new Mount("left boom", 0, new double[] {ahead, -out, -0.05}, 0));
+        mounts.add(new Mount("right boom", 0, new double[] {ahead, out, -0.05}, 0));
+        mounts.add(new Mount("left pod", -1, new double[] {0, 0, 0}, 0.6));
+        mounts.add(new Mount("right pod", 1, new double[] {0, 0, 0}, 0.6));
+        int row = random.nextBoolean() ? 4 : 2;
+        for (int k = 0; k < row; k++) {
+            double y = row == 4 ? -0.24 + 0.16 * k : -0.12 + 0.24 * k;
+            place("back." + (k + 1), 0, new double[] {0, y, -0.15}, k);
+        }
+        for (int side = 0; side < 2; side++) {
+            String name = side == 0 ? "left" : "right";
+            for (int k = 0; k < 2; k++) {
+                double x = k == 0 ? 0.08 : -0.08;
+                // A twin spins the other way; rows run from front to back.
+                place(name + "-boom." + (k + 1), 1 + side, new double[] {x, 0, 0}, k + side);
+            }
+            for (int k = 0; k < 2; k++) {
+                double x = k == 0 ? 0.075 : -0.075;
+                place(name + "-pod." + (k + 1), 3 + side, new double[] {x, 0, 0}, k + side);
+            }
+        }
+    }
+
+    private void place(String id, int mount, double[] offset, int number) {
+        Place place = new Place();
+        place.id = id;
+        place.mount = mount;
+        place.offset = offset;
+        place.sense = number % 2 == 0 ? 1 : -1;
+        places.add(place);
+    }
+
+    private static Rig read(String text) {
+        RigReading reading = RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8));
+        return reading.rig().orElseThrow(() -> new IllegalStateException(reading.problems() + text));
+    }
+
+    private static String n(double value) {
+        return String.format(Locale.ROOT, "%.6f", value);
+    }
+
+    private String text(double thrustN, double powerW, double declaredSwirl) {
+        StringBuilder all = new StringBuilder("p.1: [");
+        for (int k = 0; k < places.size(); k++) {
+            all.append(k == 0 ? "" : ", ").append(places.get(k).id);
+        }
+        int row = (int) places.stream().filter(p -> p.mount == 0).count();
+        double half = row == 4 ? 240 : 120;
+        Mount boom = mounts.get(1);
+        String seat = "seat: {forward: 0° ± 0.2° each, right: 0° ± 0.2° each}";
+        String turn = "turn: {forward: 0° ± 0.2°, right: 0° ± 0.2°}";
+        return """
+        liftwright: 1
+        rig: Drawn   # invented by a test
+        site: {elevation: 10 m, temperature: 15 °C}
+        wearer:
+          mass: MASS kg ± 0.4 kg
+          stature: STATURE m
+          body: male
+          posture:
+            both shoulders: {flexion: 10°, abduction: 18°}
+            both elbows: {flexion: 15°}
+        mounts:
+          back: {on: trunk, at: {back: 180 mm, up: 60 mm}, TURN}
+          left boom: {on: trunk, at: {forward: AHEAD mm, left: OUT mm, up: 50 mm}, TURN, twin: right boom}
+          left pod: {on: left forearm, at: {along: 60 %}, twin: right pod, TURN}
+        fan types:
+          fan:
+            tip: 140 mm
+            hub: 52 mm
+            exit area: 128 cm²
+            mass: 0.8 kg
+            data: measured
+            at speed: {speed: 26000 rpm, thrust: THRUST N ± 2 %, shaft power: POWER W}
+            swirl: SWIRL ± 0.10
+            scatter: ± 2 % each
+            motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2.5 A}
+            controller: {current limit: 400 A, mass: 0.12 kg}
+        fans:
+          - {id: back, type: fan, mount: back, row: ROW, from: {right: -HALF mm, up: 150 mm}, to: {right: HALF mm, up: 150 mm}, SEAT}
+          - {id: left-boom, type: fan, mount: left boom, row: 2, spacing: 160 mm, SEAT, twin: right-boom}
+          - {id: left-pod, type: fan, mount: left pod, row: 2, spacing: 150 mm, SEAT, twin: right-pod}
+        cells:
+          cell: {chemistry: LiPo, capacity: 8 Ah, resistance: 0.9 mΩ, mass: 165 g, open circuit: LiPo}
+        packs:
+          - {id: p, cell: cell, series: 14, parallel: 8, at: {mount: back, back: 60 mm}}
+        wiring:
+          feeds:
+            - id: feed
+              from: p
+              branch: [{run: 4 AWG, length: 100 mm}]
+              fans: {ALL]}
+        other parts:
+          - {id: frame, mass: 8 kg ± 2 %, box: [300 mm, 900 mm, 400 mm], at: {mount: back}}
+        control: {kind: shared throttle}
+        """
+                .replace("MASS", n(massKg))
+                .replace("STATURE", n(stature))
+                .replace("TURN", turn)
+                .replace("SEAT", seat)
+                .replace("AHEAD", n(1000 * boom.at[0]))
+                .replace("OUT", n(-1000 * boom.at[1]))
+                .replace("THRUST", n(thrustN))
+                .replace("POWER", n(powerW))
+                .replace("SWIRL", n(declaredSwirl))
+                .replace("ROW", "" + row)
+                .replace("HALF", n(half))
+                .replace("ALL", all);
+    }
+
+    private double normal(double sigma) {
+        return sigma * random.nextGaussian();
+    }
+
+    /** The truth is never quite what was declared. */
+    private void falsify(double declaredSwirl) {
+        Balancing balancing = Balancing.of(rig);
+        MassProperties mass =
+                balancing.worker().liftOff(balancing.parameters().nominal()).mass();
+        weightN = mass.massKg() * G;
+        centre =
+                new double[] {
+                    mass.centre().x() + normal(0.001),
+                    mass.centre().y() + normal(0.001),
+                    mass.centre().z() + normal(0.005)
+                };
+        var i = mass.inertia();
+        double f = 1 + normal(0.03);
+        inertia =
+                new double[][] {
+                    {f * i.xx(), f * i.xy(), f * i.xz()},
+                    {f * i.xy(), f * i.yy(), f * i.yz()},
+                    {f * i.xz(), f * i.yz(), f * i.zz() * (1 + normal(0.03))}
+                };
+        swirl = declaredSwirl + normal(0.04);
+        weigh = new double[] {0, 0};
+        for (int k = 0; k < 2; k++) {
+            weigh[k] = ARM_MASS[k] * massKg;
+        }
+        for (Place place : places) {
+            place.gives = 1 + normal(0.01);
+            place.lean = Math.toRadians(normal(0.12));
+            place.leanRight = Math.toRadians(normal(0.12));
+        }
+        for (double[] each : twist) {
+            each[0] = Math.toRadians(normal(0.12));
+            each[1] = Math.toRadians(normal(0.12));
+        }
+        places.get(random.nextInt(places.size())).struck = random.nextDouble(0, 0.02);
+    }
+
+    /** Puts one thing at fault, and says which. */
+    private String spoil() {
+        return switch (fault) {
+            case WEAK_FAN -> {
+                Place place = any();
+                place.gives *= 1 - random.nextDouble(0.15, 0.40);
+                yield place.id;
+            }
+            case TURNED_SEAT -> {
+                Place place = any();
+                seatOf = places.indexOf(place);
+                double size = Math.toRadians(random.nextDouble(2.5, 8));
+                double way = random.nextDouble(0, 2 * Math.PI);
+                seat = new double[] {size * Math.cos(way), size * Math.sin(way)};
+                yield place.id;
+            }
+            case MOUNT_TWIST -> {
+                int mount = random.nextInt(mounts.size());
+                double size = Math.toRadians(random.nextDouble(1.5, 5));
+                double way = random.nextDouble(0, 2 * Math.PI);
+                twist[mount][0] += size * Math.cos(way);
+                twist[mount][1] += size * Math.sin(way);
+                yield mounts.get(mount).name;
+            }
+            case ARM_ANGLE -> {
+                int joint = random.nextInt(8);
+                double size = Math.toRadians(random.nextDouble(6, 18));
+                joints[joint] += random.nextBoolean() ? size : -size;
+                yield "joint " + joint;
+            }
+            case CENTRE -> {
+                double size = random.nextDouble(0.015, 0.06);
+                double way = random.nextDouble(0, 2 * Math.PI);
+                centre[0] += size * Math.cos(way);
+                centre[1] += size * Math.sin(way);
+                yield "";
+            }
+            case SPIN -> {
+                if (random.nextBoolean()) {
+                    Place place = any();
+                    place.reversed = true;
+                    yield place.id;
+                }
+                double alike = random.nextBoolean() ? 1 : -1;
+                String group = List.of("back", "left-boom", "right-pod").get(random.nextInt(3));
+                for (Place place : places) {
+                    place.reversed = place.id.startsWith(group) && place.sense != alike;
+                }
+                yield group;
+            }
+        };
+    }
+
+    private int seatOf = -1;
+    private double[] seat = {0, 0};
+
+    private Place any() {
+        return places.get(random.nextInt(places.size()));
+    }
+
+    double[] debug(int fan, double share) {
+        double was = places.get(fan).gives;
+        places.get(fan).gives = was * (1 - share);
+        double[] r = rates(OptionalDouble.empty(), new Swap.None(), joints);
+        places.get(fan).gives = was;
+        return r;
+    }
+
+    /** A row as it would be measured, with noise. */
+    TurningTable.Row measure(int line, OptionalDouble throttle, Swap swap) {
+        double[] held = joints.clone();
+        for (int k = 0; k < held.length; k++) {
+            held[k] += Math.toRadians(normal(0.3));
+        }
+        double[] rate = rates(throttle, swap, held);
+        List<TurningTable.Rate> rates = new ArrayList<>();
+        for (int k = 0; k < 3; k++) {
+            double doubt = 0.03 + 0.03 * Math.abs(rate[k]);
+            rates.add(
+                    new TurningTable.Rate(Axis.values()[k], rate[k] + normal(doubt / 2), doubt));
+        }
+        return new TurningTable.Row(
+                line, throttle, OptionalDouble.of(Math.toRadians(0.6)), swap, rates);
+    }
+
+    /** I⁻¹ Σ (r − c) × F, place by place. */
+    private double[] rates(OptionalDouble throttle, Swap swap, double[] held) {
+        double[] each = new double[places.size()];
+        if (throttle.isPresent()) {
+            double[] speeds = speeds(throttle.getAsDouble());
+            for (int k = 0; k < each.length; k++) {
+                each[k] = coefficient * speeds[k] * speeds[k];
+            }
+        } else {
+            java.util.Arrays.fill(each, weightN / places.size());
+        }
+        double scale = 1;
+        double[] moment = {0, 0, 0};
+        for (int pass = 0; pass < 3; pass++) {
+            moment = new double[3];
+            double up = 0;
+            double[] mass = centre(held);
+            for (int k = 0; k < each.length; k++) {
+                Place unit = unitAt(k, swap);
+                double thrust = scale * each[k] * unit.gives;
+                double load = thrust * places.size() / weightN;
+                double[] push = push(k, unit, swap, held, load);
+                double[] arm = minus(at(k, held, load), mass);
+                double[] force = times(thrust * (1 - unit.struck), push);
+                // What strikes a leg pushes it back and down besides.
+                force = plus(force, times(thrust * unit.struck, new double[] {-0.3, 0, 0.2}));
+                double[] turns = times(thrust * torqueM * swirl * -sense(k, unit, swap), push);
+                moment = plus(moment, plus(cross(arm, force), turns));
+                up -= force[2];
+            }
+            if (throttle.isEmpty()) {
+                scale *= weightN / up;
+            }
+        }
+        return Solid.solve(inertia, moment);
+    }
+
+    /** Rotor speeds at one throttle on one pack: back voltage, winding and pack in series. */
+    private double[] speeds(double duty) {
+        double[] speed = new double[places.size()];
+        double busV = PACK_V;
+        for (int round = 0; round < 200; round++) {
+            double drawn = 0;
+            for (int k = 0; k < speed.length; k++) {
+                double low = 0;
+                double high = duty * busV * SPEED_CONSTANT;
+                for (int half = 0; half < 40; half++) {
+                    double w = (low + high) / 2;
+                    double amps = (duty * busV - w / SPEED_CONSTANT) / WINDING_OHM;
+                    boolean faster =
+                            (amps - NO_LOAD_A) / SPEED_CONSTANT > torqueM * coefficient * w * w;
+                    low = faster ? w : low;
+                    high = faster ? high : w;
+                }
+                speed[k] = low;
+                drawn += duty * (duty * busV - low / SPEED_CONSTANT) / WINDING_OHM;
+            }
+            busV += 0.3 * (PACK_V - PACK_OHM * drawn - busV);
+        }
+        return speed;
+    }
+
+    private Place unitAt(int seatNumber, Swap swap) {
+        Place own = places.get(seatNumber);
+        if (swap instanceof Swap.Exchange(PartId one, PartId other)) {
+            if (own.id.equals(one.text())) {
+                return byId(other.text());
+            }
+            if (own.id.equals(other.text())) {
+                return byId(one.text());
+            }
+        }
+        return own;
+    }
+
+    private Place byId(String id) {
+        return places.stream().filter(p -> p.id.equals(id)).findFirst().orElseThrow();
+    }
+
+    private double sense(int seatNumber, Place unit, Swap swap) {
+        double sense = unit.reversed ? -unit.sense : unit.sense;
+        boolean turned =
+                swap instanceof Swap.Reversal(PartId fan)
+                        && fan.text().equals(places.get(seatNumber).id);
+        return turned ? -sense : sense;
+    }
+
+    /** Direction of thrust: along the limb, leaning with seat, fan and mount. */
+    private double[] push(int k, Place unit, Swap swap, double[] held, double load) {
+        boolean half =
+                swap instanceof Swap.HalfTurn(PartId fan) && fan.text().equals(places.get(k).id);
+        double forward = unit.lean * (half ? -1 : 1);
+        double right = unit.leanRight * (half ? -1 : 1);
+        if (k == seatOf) {
+            forward += seat[0];
+            right += seat[1];
+        }
+        double[] push = limb(k, held, times(-1, Solid.DOWN));
+        // A thrust that points up leans forward when it turns about right, and right about back.
+        push = turn(Solid.RIGHT, -forward, push);
+        push = turn(Solid.FORWARD, right, push);
+        return given(k, push, load);
+    }
+
+    private double[] given(int k, double[] v, double load) {
+        double[] by = twist[places.get(k).mount];
+        return turn(by, load * Math.sqrt(dot(by, by)), v);
+    }
+
+    private double[] limb(int k, double[] held, double[] v) {
+        int side = mounts.get(places.get(k).mount).arm;
+        return side == 0 ? v.clone() : fore(side, held, v);
+    }
+
+    private double[] at(int k, double[] held, double load) {
+        Place place = places.get(k);
+        Mount mount = mounts.get(place.mount);
+        double[] offset = given(k, limb(k, held, place.offset), load);
+        if (mount.arm == 0) {
+            return plus(mount.at, offset);
+        }
+        double[] along = fore(mount.arm, held, times(mount.along * FORE * stature, Solid.DOWN));
+        return plus(plus(elbow(mount.arm, held), along), offset);
+    }
+
+    private double[] elbow(int side, double[] held) {
+        double[] shoulder = {0, side * SHOULDER * stature, 0};
+        return plus(shoulder, upper(side, held, times(UPPER * stature, Solid.DOWN)));
+    }
+
+    /** Flexion, then abduction, then rotation about axes that go along: written innermost first. */
+    private static double[] upper(int side, double[] held, double[] v) {
+        int at = side < 0 ? 0 : 4;
+        double[] turned = turn(Solid.DOWN, side * held[at + 2], v);
+        turned = turn(Solid.FORWARD, -side * held[at + 1], turned);
+        return turn(Solid.RIGHT, held[at], turned);
+    }
+
+    private static double[] fore(int side, double[] held, double[] v) {
+        return upper(side, held, turn(Solid.RIGHT, held[side < 0 ? 3 : 7], v));
+    }
+
+    /** Centre of mass with the arms where they are: arms and pods move it. */
+    private double[] centre(double[] held) {
+        double[] moved = centre.clone();
+        double[] meant = new double[8];
+        for (int k = 0; k < 2; k++) {
+            meant[4 * k] = Math.toRadians(10);
+            meant[4 * k + 1] = Math.toRadians(18);
+            meant[4 * k + 3] = Math.toRadians(15);
+        }
+        for (int side = -1; side <= 1; side += 2) {
+            double[] upperBy =
+                    minus(
+                            upper(side, held, times(0.58 * UPPER * stature, Solid.DOWN)),
+                            upper(side, meant, times(0.58 * UPPER * stature, Solid.DOWN)));
+            double[] foreBy =
+                    plus(
+                            minus(elbow(side, held), elbow(side, meant)),
+                            minus(
+                                    fore(side, held, times(0.6 * FORE * stature, Solid.DOWN)),
+                                    fore(side, meant, times(0.6 * FORE * stature, Solid.DOWN))));
+            double podKg = 2 * 0.92;
+            moved = plus(moved, times(weigh[0] * G / weightN, upperBy));
+            moved = plus(moved, times((weigh[1] + podKg) * G / weightN, foreBy));
+        }
+        return moved;
+    }
+}

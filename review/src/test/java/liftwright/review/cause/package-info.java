@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.review.cause;
+
+import org.jspecify.annotations.NullMarked;
