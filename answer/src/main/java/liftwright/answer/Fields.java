@@ -38,6 +38,7 @@ public final class Fields {
                         LiftFields.ROWS,
                         EnduranceFields.ROWS,
                         BalanceFields.ROWS,
+                        AttributionFields.ROWS,
                         SearchFields.ROWS,
                         DrawingFields.ROWS,
                         SupplyFields.ROWS,

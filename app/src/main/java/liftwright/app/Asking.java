@@ -26,6 +26,7 @@ import liftwright.rig.csv.TableReader;
 import liftwright.rig.csv.TableReading;
 import liftwright.rig.file.RigReading;
 import liftwright.rig.table.ThrottleTrace;
+import liftwright.rig.table.TurningTable;
 
 /** Asks one question, under the conditions that the options set. */
 final class Asking {
@@ -93,7 +94,13 @@ final class Asking {
             case ENDURANCE ->
                     EnduranceQuestion.ask(rig, source.digest(), task(rig), settings, work);
             case BALANCE ->
-                    BalanceQuestion.ask(rig, source.digest(), settings, options.searches(), work);
+                    BalanceQuestion.ask(
+                            rig,
+                            source.digest(),
+                            settings,
+                            options.searches(),
+                            options.text(Grammar.MEASURED).map(named -> turning(named, rig)),
+                            work);
             default -> throw new IllegalStateException("no question " + question);
         };
     }
@@ -121,6 +128,19 @@ final class Asking {
                             Grammar.PAUSE
                                     + " is a time with its unit, such as \"90 s\", not "
                                     + text);
+        };
+    }
+
+    private TurningTable turning(String named, Rig rig) {
+        var file = new UserFile(named, UserFile.path(named, around.folder()));
+        List<String> fans = rig.fans().stream().map(fan -> fan.id().text()).toList();
+        return switch (TableReader.turning(named, file.read(), fans)) {
+            case TableReading.Whole<TurningTable>(var table) -> table;
+            case TableReading.Broken<TurningTable>(var problems) ->
+                    throw new UsageException(
+                            "the measured turning cannot be used.\n"
+                                    + ProblemReport.write(named, "", problems, options.look())
+                                            .strip());
         };
     }
 

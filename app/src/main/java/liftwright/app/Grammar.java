@@ -22,6 +22,7 @@ final class Grammar {
     static final String SEED = "--seed";
     static final String THREADS = "--threads";
     static final String KEEP = "--keep";
+    static final String MEASURED = "--measured";
     static final String TRACE = "--trace";
     static final String HOPS = "--hops";
     static final String PAUSE = "--pause";
@@ -236,6 +237,11 @@ final class Grammar {
                         "N",
                         "Write remedy N of the answer into the rig file, comments kept, and ask"
                                 + " again."));
+        spec.addOption(
+                value(
+                        MEASURED,
+                        "FILE",
+                        "Balance held against a table of measured turning: which cause explains it."));
         spec.addOption(
                 value(
                         TRACE,

@@ -2,6 +2,7 @@ package liftwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import liftwright.answer.Evidence;
 import liftwright.answer.Sentence;
 import liftwright.physics.Cantilever;
@@ -24,7 +25,12 @@ final class BalanceEvidence {
     private BalanceEvidence() {}
 
     static Evidence of(
-            Rig rig, String rigDigest, Plant plant, Settings settings, BalanceJudgement judgement) {
+            Rig rig,
+            String rigDigest,
+            Plant plant,
+            Settings settings,
+            BalanceJudgement judgement,
+            List<Evidence.Assumption> besides) {
         HoverPoint point = judgement.point();
         List<Evidence.Check> checks = new ArrayList<>();
         checks.add(new Evidence.Check("the ledger adds up", point.ledger().closure(), LEDGER));
@@ -72,7 +78,9 @@ final class BalanceEvidence {
                                 "see there",
                                 "the range named there",
                                 true)),
-                assumptions(rig, judgement.steering()),
+                Stream.concat(
+                                assumptions(rig, judgement.steering()).stream(), besides.stream())
+                        .toList(),
                 checks,
                 MeasuredEvidence.of(rig));
     }

@@ -20,7 +20,9 @@ import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
 import liftwright.rig.Limits;
+import liftwright.review.cause.Attribution;
 import liftwright.rig.Rig;
+import liftwright.rig.table.TurningTable;
 
 /**
  * "Is it balanced, and which way will it turn?": the moments of all fans about the centre of mass
@@ -50,6 +52,21 @@ public final class BalanceQuestion {
      */
     public static Optional<BalanceAnswer> ask(
             Rig rig, String rigDigest, Settings settings, Set<Search> searches, Work work) {
+        return ask(rig, rigDigest, settings, searches, Optional.empty(), work);
+    }
+
+    /**
+     * Answers it, and tells which causes explain how the rig was measured to turn.
+     *
+     * @param measured how it turned; empty where nobody measured
+     */
+    public static Optional<BalanceAnswer> ask(
+            Rig rig,
+            String rigDigest,
+            Settings settings,
+            Set<Search> searches,
+            Optional<TurningTable> measured,
+            Work work) {
         Balancing balancing = Balancing.of(rig);
         Steering steering = Steering.of(balancing);
         BalanceJudge judge = new BalanceJudge(steering, settings);
@@ -62,7 +79,9 @@ public final class BalanceQuestion {
         if (!judgement.sample().tell(judgement.draws(), work)) {
             return Optional.empty();
         }
-        Evidence evidence = BalanceEvidence.of(rig, rigDigest, plant, settings, judgement);
+        List<Evidence.Assumption> assumed =
+                measured.isPresent() ? MeasuredTurning.assumptions() : List.of();
+        Evidence evidence = BalanceEvidence.of(rig, rigDigest, plant, settings, judgement, assumed);
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
         Verdict verdict = inquiry.verdict(sentence(judgement, rig.limits()), evidence);
         List<Remedy> remedies =
@@ -76,6 +95,11 @@ public final class BalanceQuestion {
             if (searches.contains(search) && !work.stopped()) {
                 searched.add(searched(search, rig, work));
             }
+        }
+        if (measured.isPresent() && !work.stopped()) {
+            Attribution told = Attribution.of(rig, measured.get(), settings.seed());
+            searched.add(
+                    new Searched(MeasuredTurning.findings(told), MeasuredTurning.sections(told)));
         }
         List<ArmLoadSample.Row> armLoads =
                 ArmLoadSample.of(balancing, settings, judgement.draws(), work);

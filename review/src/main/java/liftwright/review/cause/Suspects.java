@@ -29,7 +29,7 @@ final class Suspects {
     static final double TWIST_RAD = Math.toRadians(2);
     static final double ARM_RAD = Math.toRadians(10);
     static final double CENTRE_M = 0.03;
-    static final double SWIRL_DOUBT = 0.25;
+    static final double SWIRL_DOUBT = 0.10;
 
     private static final String[] JOINTS = {
         "left shoulder, flexion",

@@ -43,7 +43,7 @@ final class RicherRig {
         SPIN
     }
 
-    private static final double FELT_RADPS2 = 0.3;
+    private static final double FELT_RADPS2 = 0.4;
 
     private static final double G = 9.80665;
 
@@ -78,8 +78,8 @@ final class RicherRig {
     private record Mount(String name, int arm, double[] at, double along) {}
 
     final Rig rig;
-    Fault fault = Fault.CENTRE;
-    final String told;
+    private Fault fault = Fault.CENTRE;
+    private final String told;
     private final List<Place> places = new ArrayList<>();
     private final List<Mount> mounts = new ArrayList<>();
     private final double[][] twist;
@@ -373,12 +373,13 @@ final class RicherRig {
         return places.get(random.nextInt(places.size()));
     }
 
-    double[] debug(int fan, double share) {
-        double was = places.get(fan).gives;
-        places.get(fan).gives = was * (1 - share);
-        double[] r = rates(OptionalDouble.empty(), new Swap.None(), joints);
-        places.get(fan).gives = was;
-        return r;
+    Fault fault() {
+        return fault;
+    }
+
+    /** What is at fault, for a failure's message. */
+    String told() {
+        return fault + " " + told;
     }
 
     /** A row as it would be measured, with noise. */

@@ -23,7 +23,7 @@ class TablesPageTest {
     private static final Pattern BLOCK = Pattern.compile("```csv (\\w+)\n(.*?)```", Pattern.DOTALL);
 
     @ParameterizedTest
-    @ValueSource(strings = {"reference/tables.md, 3", "how-to/measure-a-fan.md, 1"})
+    @ValueSource(strings = {"reference/tables.md, 4", "how-to/measure-a-fan.md, 1"})
     void theExamplesRead(String pageAndBlocks) throws IOException {
         String[] parts = pageAndBlocks.split(", ", -1);
         var blocks = BLOCK.matcher(Files.readString(DOCS.resolve(parts[0]))).results().toList();
@@ -35,6 +35,8 @@ class TablesPageTest {
                         case "bench" -> TableReader.bench("t.csv", bytes);
                         case "cell" -> TableReader.cellTest("t.csv", bytes);
                         case "trace" -> TableReader.trace("t.csv", bytes, List.of("back", "pods"));
+                        case "turning" ->
+                                TableReader.turning("t.csv", bytes, List.of("left.1", "right.2"));
                         default -> throw new AssertionError("who reads " + block.group(1));
                     };
             assertThat(reading).as(block.group(2)).isInstanceOf(TableReading.Whole.class);
@@ -45,7 +47,8 @@ class TablesPageTest {
         return Stream.of(
                 Arguments.of("Bench table", BenchRows.WORDS),
                 Arguments.of("Cell test", CellRows.WORDS),
-                Arguments.of("Throttle trace", TraceRows.WORDS));
+                Arguments.of("Throttle trace", TraceRows.WORDS),
+                Arguments.of("Measured turning", TurningRows.WORDS));
     }
 
     @ParameterizedTest(name = "{0}")
