@@ -78,8 +78,7 @@ final class BalanceEvidence {
                                 "see there",
                                 "the range named there",
                                 true)),
-                Stream.concat(
-                                assumptions(rig, judgement.steering()).stream(), besides.stream())
+                Stream.concat(assumptions(rig, judgement.steering()).stream(), besides.stream())
                         .toList(),
                 checks,
                 MeasuredEvidence.of(rig));

@@ -19,8 +19,8 @@ import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
-import liftwright.rig.Limits;
 import liftwright.review.cause.Attribution;
+import liftwright.rig.Limits;
 import liftwright.rig.Rig;
 import liftwright.rig.table.TurningTable;
 

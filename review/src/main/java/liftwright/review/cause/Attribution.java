@@ -19,10 +19,10 @@ import liftwright.rig.table.TurningTable.Swap;
  *
  * <p>Before anything is measured every kind of cause is as likely as another, but jets askew in
  * their fans and things without a name are rarer ({@link Blame#prior}), and within a kind every
- * place is as likely. What was measured weighs them by its density under each, the size of the fault
- * integrated out (Bayes factors; Kass and Raftery, J. Am. Stat. Assoc. 90, 1995, whose "strong"
- * evidence of 20 to 1 is what tells two causes apart here). One cause at a time is held against the
- * rows; two at once are among "none of these".
+ * place is as likely. What was measured weighs them by its density under each, the size of the
+ * fault integrated out (Bayes factors; Kass and Raftery, J. Am. Stat. Assoc. 90, 1995, whose
+ * "strong" evidence of 20 to 1 is what tells two causes apart here). One cause at a time is held
+ * against the rows; two at once are among "none of these".
  *
  * @param ranked all kinds, most likely first
  * @param unlike pairs of the first and a later one that the rows do not tell apart
@@ -200,7 +200,8 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
             double[] y,
             Map<Blame, List<Weighed>> byBlame) {
         Map<Blame, Double> logs = new EnumMap<>(Blame.class);
-        byBlame.forEach((blame, weighed) -> logs.put(blame, logSum(weighed) + Math.log(blame.prior())));
+        byBlame.forEach(
+                (blame, weighed) -> logs.put(blame, logSum(weighed) + Math.log(blame.prior())));
         double most = logs.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         double sum = logs.values().stream().mapToDouble(log -> Math.exp(log - most)).sum();
         double declared = logSum(weighed(byBlame, Blame.AS_DECLARED));

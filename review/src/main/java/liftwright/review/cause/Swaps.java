@@ -195,7 +195,7 @@ final class Swaps {
                 swap.words,
                 throttles.throttle(swap.setting),
                 swap.swap,
-                Axis.values()[best],
+                List.of(Axis.values()).get(best),
                 one.mean()[best],
                 two.mean()[best],
                 2 * Math.sqrt(Math.max(one.covariance()[best][best], two.covariance()[best][best])),

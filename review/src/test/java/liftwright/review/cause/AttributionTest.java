@@ -18,9 +18,9 @@ import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
 /**
- * The ranking of causes against rigs of a richer model with one of six causes, drawn here: the right
- * one comes first, and where the answer does not tell it from another, the swap that it names does.
- * Measured as the pages advise: three hops, and once at a throttle of 45 %.
+ * The ranking of causes against rigs of a richer model with one of six causes, drawn here: the
+ * right one comes first, and where the answer does not tell it from another, the swap that it names
+ * does. Measured as the pages advise: three hops, and once at a throttle of 45 %.
  */
 class AttributionTest {
 
@@ -67,7 +67,9 @@ class AttributionTest {
                             .parallel()
                             .forEach(
                                     k -> {
-                                        RicherRig rig = new RicherRig(new SplittableRandom(base + k * 7919L));
+                                        RicherRig rig =
+                                                new RicherRig(
+                                                        new SplittableRandom(base + k * 7919L));
                                         List<TurningTable.Row> rows = measured(rig);
                                         Attribution told = told(rig, rows);
                                         rigs.incrementAndGet();
@@ -103,8 +105,7 @@ class AttributionTest {
     }
 
     /** Makes the swap on the true rig, measures, and asks again. */
-    private static boolean separates(
-            RicherRig rig, List<TurningTable.Row> rows, Inseparable pair) {
+    private static boolean separates(RicherRig rig, List<TurningTable.Row> rows, Inseparable pair) {
         Attribution.Told swap = pair.swap().orElseThrow();
         List<TurningTable.Row> more = new ArrayList<>(rows);
         more.add(rig.measure(6, swap.throttle(), swap.swap()));

@@ -24,8 +24,8 @@ import liftwright.rig.table.TurningTable.Swap;
 
 /**
  * A worn rig as it was declared, and as it truly is, with one thing at fault: a model of its own
- * with effects that the fit lacks. Every boom and pod twists a little in proportion to thrust, a jet
- * strikes a leg, arms wander, swirl, inertia and centre of mass are not quite those computed,
+ * with effects that the fit lacks. Every boom and pod twists a little in proportion to thrust, a
+ * jet strikes a leg, arms wander, swirl, inertia and centre of mass are not quite those computed,
  * thrusts scatter, and instruments err.
  *
  * <p>Statics, arms, motors and pack are those of this class. Mass, centre and inertia at rest are
@@ -47,7 +47,9 @@ final class RicherRig {
 
     private static final double G = 9.80665;
 
-    /** Upper arm and forearm over stature, and mass of arm parts over that of the body (de Leva). */
+    /**
+     * Upper arm and forearm over stature, and mass of arm parts over that of the body (de Leva).
+     */
     private static final double UPPER = 0.2817 / 1.741;
 
     private static final double FORE = 0.2689 / 1.741;
@@ -196,7 +198,8 @@ final class RicherRig {
 
     private static Rig read(String text) {
         RigReading reading = RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8));
-        return reading.rig().orElseThrow(() -> new IllegalStateException(reading.problems() + text));
+        return reading.rig()
+                .orElseThrow(() -> new IllegalStateException(reading.problems() + text));
     }
 
     private static String n(double value) {
@@ -279,8 +282,7 @@ final class RicherRig {
     /** The truth is never quite what was declared. */
     private void falsify(double declaredSwirl) {
         Balancing balancing = Balancing.of(rig);
-        MassProperties mass =
-                balancing.worker().liftOff(balancing.parameters().nominal()).mass();
+        MassProperties mass = balancing.worker().liftOff(balancing.parameters().nominal()).mass();
         weightN = mass.massKg() * G;
         centre =
                 new double[] {
@@ -392,8 +394,7 @@ final class RicherRig {
         List<TurningTable.Rate> rates = new ArrayList<>();
         for (int k = 0; k < 3; k++) {
             double doubt = 0.03 + 0.03 * Math.abs(rate[k]);
-            rates.add(
-                    new TurningTable.Rate(Axis.values()[k], rate[k] + normal(doubt / 2), doubt));
+            rates.add(new TurningTable.Rate(Axis.values()[k], rate[k] + normal(doubt / 2), doubt));
         }
         return new TurningTable.Row(
                 line, throttle, OptionalDouble.of(Math.toRadians(0.6)), swap, rates);
