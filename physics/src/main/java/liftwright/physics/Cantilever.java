@@ -6,8 +6,7 @@ package liftwright.physics;
  * <p>Bending after Euler and Bernoulli, twist after Saint-Venant; the same section all along,
  * linear material. Range: length at least ten diameters (below that shear adds: at ten, under 2 %
  * for tubes, from memory) and slopes up to 10°, where the linear theory is off by less than 2 %. A
- * clamp that gives is not in it: measured rigidities hold it. Source: Timoshenko, Strength of
- * Materials, part I, chapters 4 and 11 (from memory).
+ * clamp that gives is not in it: measured rigidities hold it. Source: [TIMOSHENKO].
  */
 public final class Cantilever {
 

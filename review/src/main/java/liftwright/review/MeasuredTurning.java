@@ -197,7 +197,7 @@ final class MeasuredTurning {
                 new Evidence.Assumption(
                         "what the model leaves out",
                         "moments of 0.2 % of thrust × arm in all rows, 0.08 % anew in each; 10 % of an"
-                                + " effect; centre of mass ± 3 mm",
+                                + " effect; centre of mass ± 2 mm",
                         "from memory"));
     }
 }

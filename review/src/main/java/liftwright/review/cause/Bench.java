@@ -27,7 +27,7 @@ final class Bench {
     private final boolean hop;
     private final List<FanAtWork> fans;
     private final double[] liftOffN;
-    private final Vec3[] armSlopes;
+    private final List<Vec3> armSlopes;
 
     private Bench(Rig rig, HoverPoint point, boolean hop, double[] liftOffN, Vec3[] armSlopes) {
         this.rig = rig;
@@ -35,7 +35,7 @@ final class Bench {
         this.hop = hop;
         this.fans = point.ledger().fans();
         this.liftOffN = liftOffN;
-        this.armSlopes = armSlopes;
+        this.armSlopes = List.of(armSlopes);
     }
 
     /**
@@ -75,8 +75,8 @@ final class Bench {
     }
 
     /** Change of the angular acceleration with each joint of the arms; none without a wearer. */
-    Vec3[] armSlopes() {
-        return armSlopes.clone();
+    List<Vec3> armSlopes() {
+        return armSlopes;
     }
 
     /** Angular acceleration from rest, rad/s². */
@@ -105,7 +105,7 @@ final class Bench {
         double scale = hop && liftN > 0 ? point.mass().weightN() / liftN : 1;
         Vec3 rate = point.mass().inertia().acceleration(moment.times(scale));
         return fault instanceof Fault.Arm(int joint, double rad)
-                ? rate.plus(armSlopes[joint].times(rad))
+                ? rate.plus(armSlopes.get(joint).times(rad))
                 : rate;
     }
 

@@ -34,12 +34,12 @@ final class Throttles {
     static final double LEFT_OUT_ANEW = 0.0004;
 
     /** Places of parts are declared without doubt; the centre is taken to be right to this, m. */
-    static final double CENTRE_M = 0.0015;
+    static final double CENTRE_M = 0.0010;
 
     /** What a fault's own effect is in doubt by: inertia, and that it is not quite linear. */
     static final double OF_EFFECT = 0.05;
 
-    private static final int DRAWS = 96;
+    private static final int DRAWS = 64;
     private static final Axis[] AXES = Axis.values();
 
     private final Rig rig;
@@ -67,6 +67,8 @@ final class Throttles {
             benches.add(Bench.of(worker, rig, p, throttle, liftOffN, true));
         }
         spread = spread(balancing, worker, liftOffN, seed);
+        addCentre(new Fault.Centre(CENTRE_M, 0));
+        addCentre(new Fault.Centre(0, CENTRE_M));
     }
 
     /**
@@ -130,6 +132,25 @@ final class Throttles {
             draws.add(rates);
         }
         return covariance(draws, size);
+    }
+
+    /** The centre of mass may be off by so much besides, the same at all throttles. */
+    private void addCentre(Fault off) {
+        double[] effect = new double[spread.length];
+        for (int s = 0; s < throttles.size(); s++) {
+            Bench bench = benches.get(s);
+            Vec3 change =
+                    bench.acceleration(new Swap.None(), off)
+                            .minus(bench.acceleration(new Swap.None(), new Fault.None()));
+            for (Axis axis : AXES) {
+                effect[index(s, axis)] = Entry.of(axis, change);
+            }
+        }
+        for (int i = 0; i < effect.length; i++) {
+            for (int j = 0; j < effect.length; j++) {
+                spread[i][j] += effect[i] * effect[j];
+            }
+        }
     }
 
     private static double[][] covariance(List<double[]> draws, int size) {
@@ -229,10 +250,6 @@ final class Throttles {
         return entry.of(benches.get(entry.setting()).acceleration(entry.swap(), fault));
     }
 
-    private double effect(Entry entry, Fault fault) {
-        return rate(entry, fault) - rate(entry, new Fault.None());
-    }
-
     /** Change of a measurement with one number of a fault, over a standard deviation either way. */
     private double slope(Entry entry, Suspect suspect, double[] at, int k) {
         double step = 0.5 * suspect.doubt().get(k);
@@ -251,9 +268,6 @@ final class Throttles {
             double both = leftOut(a) * leftOut(b);
             sum += LEFT_OUT * LEFT_OUT * both;
             sum += a.row() == b.row() ? LEFT_OUT_ANEW * LEFT_OUT_ANEW * both : 0;
-        }
-        for (Fault off : List.of(new Fault.Centre(CENTRE_M, 0), new Fault.Centre(0, CENTRE_M))) {
-            sum += effect(a, off) * effect(b, off);
         }
         if (a.row() == b.row()) {
             for (Vec3 joint : benches.get(a.setting()).armSlopes()) {

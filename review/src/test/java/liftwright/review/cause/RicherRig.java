@@ -77,6 +77,7 @@ final class RicherRig {
     }
 
     /** A mount: on the trunk (arm 0), the left (−1) or the right (+1) forearm. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Mount(String name, int arm, double[] at, double along) {}
 
     final Rig rig;
@@ -120,7 +121,7 @@ final class RicherRig {
         String spoilt;
         do {
             reset();
-            fault = Fault.values()[random.nextInt(Fault.values().length)];
+            fault = List.of(Fault.values()).get(random.nextInt(Fault.values().length));
             spoilt = spoil();
         } while (!isFelt(minus(rates(OptionalDouble.empty(), new Swap.None(), joints), before)));
         told = spoilt;
@@ -326,7 +327,7 @@ final class RicherRig {
             case TURNED_SEAT -> {
                 Place place = any();
                 seatOf = places.indexOf(place);
-                double size = Math.toRadians(random.nextDouble(2.5, 8));
+                double size = Math.toRadians(random.nextDouble(3, 9));
                 double way = random.nextDouble(0, 2 * Math.PI);
                 seat = new double[] {size * Math.cos(way), size * Math.sin(way)};
                 yield place.id;
@@ -394,7 +395,7 @@ final class RicherRig {
         List<TurningTable.Rate> rates = new ArrayList<>();
         for (int k = 0; k < 3; k++) {
             double doubt = 0.03 + 0.03 * Math.abs(rate[k]);
-            rates.add(new TurningTable.Rate(Axis.values()[k], rate[k] + normal(doubt / 2), doubt));
+            rates.add(new TurningTable.Rate(List.of(Axis.values()).get(k), rate[k] + normal(doubt / 2), doubt));
         }
         return new TurningTable.Row(
                 line, throttle, OptionalDouble.of(Math.toRadians(0.6)), swap, rates);
