@@ -191,7 +191,7 @@ final class MeasuredTurning {
         return List.of(
                 new Evidence.Assumption(
                         "sizes of faults",
-                        "fan 15 % ± 20 % weak; seat ± 6°, jet in its fan ± 1.4°, mount ± 4°, joint ± 20°,"
+                        "fan 15 % ± 20 % weak; seat ± 6°, jet in its fan ± 1.4°, mount ± 4°, joint 10° ± 10° either way,"
                                 + " centre ± 60 mm; or three times what is declared",
                         "from memory"),
                 new Evidence.Assumption(

@@ -20,7 +20,7 @@ final class Bench {
     private static final int JOINTS = 8;
 
     /** Arms are turned so far either way to see what a joint does. */
-    private static final double STEP_RAD = Math.toRadians(6);
+    private static final double STEP_RAD = Math.toRadians(10);
 
     private final Rig rig;
     private final HoverPoint point;
@@ -28,14 +28,16 @@ final class Bench {
     private final List<FanAtWork> fans;
     private final double[] liftOffN;
     private final List<Vec3> armSlopes;
+    private final List<Vec3> armCurves;
 
-    private Bench(Rig rig, HoverPoint point, boolean hop, double[] liftOffN, Vec3[] armSlopes) {
+    private Bench(Rig rig, HoverPoint point, boolean hop, double[] liftOffN, Vec3[] armSlopes, Vec3[] armCurves) {
         this.rig = rig;
         this.point = point;
         this.hop = hop;
         this.fans = point.ledger().fans();
         this.liftOffN = liftOffN;
         this.armSlopes = List.of(armSlopes);
+        this.armCurves = List.of(armCurves);
     }
 
     /**
@@ -55,14 +57,19 @@ final class Bench {
                         ? worker.atThrottle(p, throttle.getAsDouble())
                         : worker.liftOff(p);
         Vec3[] slopes = new Vec3[withArms && rig.wearer().isPresent() ? JOINTS : 0];
+        Vec3[] curves = new Vec3[slopes.length];
+        Vec3 still = point.ledger().acceleration();
         for (int joint = 0; joint < slopes.length; joint++) {
             double[] turn = new double[JOINTS];
             turn[joint] = STEP_RAD;
             Vec3 more = worker.turned(p, turn).acceleration();
             turn[joint] = -STEP_RAD;
-            slopes[joint] = more.minus(worker.turned(p, turn).acceleration()).times(0.5 / STEP_RAD);
+            Vec3 less = worker.turned(p, turn).acceleration();
+            slopes[joint] = more.minus(less).times(0.5 / STEP_RAD);
+            curves[joint] =
+                    more.plus(less).minus(still.times(2)).times(0.5 / (STEP_RAD * STEP_RAD));
         }
-        return new Bench(rig, point, throttle.isEmpty(), liftOffN.clone(), slopes);
+        return new Bench(rig, point, throttle.isEmpty(), liftOffN.clone(), slopes, curves);
     }
 
     HoverPoint point() {
@@ -106,6 +113,7 @@ final class Bench {
         Vec3 rate = point.mass().inertia().acceleration(moment.times(scale));
         return fault instanceof Fault.Arm(int joint, double rad)
                 ? rate.plus(armSlopes.get(joint).times(rad))
+                        .plus(armCurves.get(joint).times(rad * rad))
                 : rate;
     }
 

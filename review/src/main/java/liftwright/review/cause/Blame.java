@@ -36,7 +36,7 @@ public enum Blame {
     public double prior() {
         return switch (this) {
             case WEAK_FAN, TURNED_SEAT, MOUNT_TWIST, ARM_ANGLE, CENTRE, AS_DECLARED -> 1;
-            case SPIN -> 0.4; // who builds looks which way rotors turn
+            case SPIN -> 0.7; // who builds looks which way rotors turn
             case CROOKED_FAN -> 0.3;
             case UNKNOWN -> 0.1;
         };

@@ -28,6 +28,7 @@ final class Suspects {
     static final double CROOKED_RAD = Math.toRadians(0.7);
     static final double TWIST_RAD = Math.toRadians(2);
     static final double ARM_RAD = Math.toRadians(10);
+    static final double ARM_DOUBT_RAD = Math.toRadians(5);
     static final double CENTRE_M = 0.03;
     static final double SWIRL_DOUBT = 0.10;
 
@@ -177,14 +178,20 @@ final class Suspects {
 
     private void joints() {
         for (int k = 0; k < JOINTS.length; k++) {
-            int joint = k;
+            joint(k, ARM_RAD);
+            joint(k, -ARM_RAD);
+        }
+    }
+
+    /** More and less are unlike, since what a joint does is not quite linear. */
+    private void joint(int joint, double expectedRad) {
             add(
                     Blame.ARM_ANGLE,
-                    JOINTS[k],
+                    JOINTS[joint],
                     List.of(),
-                    1.0 / JOINTS.length,
-                    List.of(0.0),
-                    List.of(ARM_RAD),
+                    0.5 / JOINTS.length,
+                    List.of(expectedRad),
+                    List.of(ARM_DOUBT_RAD),
                     size -> new Fault.Arm(joint, size[0]),
                     (size, doubt) ->
                             String.format(
@@ -193,7 +200,6 @@ final class Suspects {
                                     degrees(Math.abs(size[0])),
                                     2 * degrees(doubt[0]),
                                     size[0] < 0 ? "less" : "more"));
-        }
     }
 
     /** Single fans, then groups of fans, then all: as a whole reversed, or all alike. */

@@ -23,12 +23,12 @@ final class Swaps {
     static final double APART = 2.5;
 
     /** Further apart than this nothing is gained. */
-    private static final double MOST_SQUARED = 36;
+    private static final double MOST_SQUARED = 16;
 
     /** Places of a cause that are less likely than this, over all its places, do not count. */
     private static final double LEAST_SHARE = 0.05;
 
-    private static final int MOST_PLACES = 6;
+    private static final int MOST_PLACES = 12;
 
     private final Rig rig;
     private final Throttles throttles;

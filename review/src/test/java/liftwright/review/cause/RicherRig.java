@@ -43,7 +43,7 @@ final class RicherRig {
         SPIN
     }
 
-    private static final double FELT_RADPS2 = 0.4;
+    private static final double FELT_RADPS2 = 0.5;
 
     private static final double G = 9.80665;
 
@@ -215,8 +215,8 @@ final class RicherRig {
         int row = (int) places.stream().filter(p -> p.mount == 0).count();
         double half = row == 4 ? 240 : 120;
         Mount boom = mounts.get(1);
-        String seat = "seat: {forward: 0° ± 0.2° each, right: 0° ± 0.2° each}";
-        String turn = "turn: {forward: 0° ± 0.2°, right: 0° ± 0.2°}";
+        String seat = "seat: {forward: 0° ± 0.15° each, right: 0° ± 0.15° each}";
+        String turn = "turn: {forward: 0° ± 0.15°, right: 0° ± 0.15°}";
         return """
         liftwright: 1
         rig: Drawn   # invented by a test
@@ -306,12 +306,12 @@ final class RicherRig {
         }
         for (Place place : places) {
             place.gives = 1 + normal(0.01);
-            place.lean = Math.toRadians(normal(0.12));
-            place.leanRight = Math.toRadians(normal(0.12));
+            place.lean = Math.toRadians(normal(0.08));
+            place.leanRight = Math.toRadians(normal(0.08));
         }
         for (double[] each : twist) {
-            each[0] = Math.toRadians(normal(0.12));
-            each[1] = Math.toRadians(normal(0.12));
+            each[0] = Math.toRadians(normal(0.08));
+            each[1] = Math.toRadians(normal(0.08));
         }
         places.get(random.nextInt(places.size())).struck = random.nextDouble(0, 0.02);
     }
@@ -389,7 +389,7 @@ final class RicherRig {
     TurningTable.Row measure(int line, OptionalDouble throttle, Swap swap) {
         double[] held = joints.clone();
         for (int k = 0; k < held.length; k++) {
-            held[k] += Math.toRadians(normal(0.3));
+            held[k] += Math.toRadians(normal(0.2));
         }
         double[] rate = rates(throttle, swap, held);
         List<TurningTable.Rate> rates = new ArrayList<>();
@@ -398,7 +398,7 @@ final class RicherRig {
             rates.add(new TurningTable.Rate(List.of(Axis.values()).get(k), rate[k] + normal(doubt / 2), doubt));
         }
         return new TurningTable.Row(
-                line, throttle, OptionalDouble.of(Math.toRadians(0.6)), swap, rates);
+                line, throttle, OptionalDouble.of(Math.toRadians(0.4)), swap, rates);
     }
 
     /** I⁻¹ Σ (r − c) × F, place by place. */
