@@ -25,7 +25,7 @@ public final class NormalVector {
 
     /**
      * @param mean in: of each number
-     * @param covariance in: symmetric, positive definite where densities and conditions are asked
+     * @param covariance in: symmetric but for rounding, positive definite where densities and conditions are asked
      */
     public static NormalVector of(double[] mean, double[][] covariance) {
         if (covariance.length != mean.length) {
@@ -33,7 +33,7 @@ public final class NormalVector {
                     mean.length + " numbers and a covariance of " + covariance.length);
         }
         return new NormalVector(
-                new ArrayRealVector(mean, true), new Array2DRowRealMatrix(covariance, true));
+                new ArrayRealVector(mean, true), even(new Array2DRowRealMatrix(covariance, true)));
     }
 
     public double[] mean() {

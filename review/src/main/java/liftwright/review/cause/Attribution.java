@@ -20,9 +20,9 @@ import liftwright.rig.table.TurningTable.Swap;
  * <p>Before anything is measured every kind of cause is as likely as another, but jets askew in
  * their fans and things without a name are rarer ({@link Blame#prior}), and within a kind every
  * place is as likely. What was measured weighs them by its density under each, the size of the
- * fault integrated out (Bayes factors; Kass and Raftery [KASS95], whose
- * "strong" evidence of 20 to 1 is what tells two causes apart here). One cause at a time is held
- * against the rows; two at once are among "none of these".
+ * fault integrated out (Bayes factors; Kass and Raftery [KASS95], whose "strong" evidence of 20 to
+ * 1 is what tells two causes apart here). One cause at a time is held against the rows; two at once
+ * are among "none of these".
  *
  * @param ranked all kinds, most likely first
  * @param unlike pairs of the first and a later one that the rows do not tell apart

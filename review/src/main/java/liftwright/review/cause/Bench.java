@@ -30,7 +30,13 @@ final class Bench {
     private final List<Vec3> armSlopes;
     private final List<Vec3> armCurves;
 
-    private Bench(Rig rig, HoverPoint point, boolean hop, double[] liftOffN, Vec3[] armSlopes, Vec3[] armCurves) {
+    private Bench(
+            Rig rig,
+            HoverPoint point,
+            boolean hop,
+            double[] liftOffN,
+            Vec3[] armSlopes,
+            Vec3[] armCurves) {
         this.rig = rig;
         this.point = point;
         this.hop = hop;
@@ -130,11 +136,11 @@ final class Bench {
         };
     }
 
-    private liftwright.rig.PartId id(int fan) {
-        return rig.fans().get(fan).id();
+    private String id(int fan) {
+        return rig.fans().get(fan).id().text();
     }
 
-    private int number(liftwright.rig.PartId id) {
+    private int number(String id) {
         for (int k = 0; k < rig.fans().size(); k++) {
             if (id(k).equals(id)) {
                 return k;

@@ -185,21 +185,21 @@ final class Suspects {
 
     /** More and less are unlike, since what a joint does is not quite linear. */
     private void joint(int joint, double expectedRad) {
-            add(
-                    Blame.ARM_ANGLE,
-                    JOINTS[joint],
-                    List.of(),
-                    0.5 / JOINTS.length,
-                    List.of(expectedRad),
-                    List.of(ARM_DOUBT_RAD),
-                    size -> new Fault.Arm(joint, size[0]),
-                    (size, doubt) ->
-                            String.format(
-                                    Locale.ROOT,
-                                    "%.1f° ± %.1f° %s",
-                                    degrees(Math.abs(size[0])),
-                                    2 * degrees(doubt[0]),
-                                    size[0] < 0 ? "less" : "more"));
+        add(
+                Blame.ARM_ANGLE,
+                JOINTS[joint],
+                List.of(),
+                0.5 / JOINTS.length,
+                List.of(expectedRad),
+                List.of(ARM_DOUBT_RAD),
+                size -> new Fault.Arm(joint, size[0]),
+                (size, doubt) ->
+                        String.format(
+                                Locale.ROOT,
+                                "%.1f° ± %.1f° %s",
+                                degrees(Math.abs(size[0])),
+                                2 * degrees(doubt[0]),
+                                size[0] < 0 ? "less" : "more"));
     }
 
     /** Single fans, then groups of fans, then all: as a whole reversed, or all alike. */

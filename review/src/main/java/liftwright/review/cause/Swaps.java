@@ -11,7 +11,6 @@ import liftwright.numerics.NormalVector;
 import liftwright.review.cause.Attribution.Told;
 import liftwright.review.cause.Attribution.Weighed;
 import liftwright.rig.Fan;
-import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.table.TurningTable.Axis;
 import liftwright.rig.table.TurningTable.Swap;
@@ -87,7 +86,7 @@ final class Swaps {
             }
         }
         for (int fan : fans) {
-            PartId id = rig.fans().get(fan).id();
+            String id = rig.fans().get(fan).id().text();
             tries.add(
                     new Try(
                             "turn " + id + " by half a turn in its seat",
@@ -100,14 +99,14 @@ final class Swaps {
                             new Swap.Reversal(id)));
             for (Fan mate : rig.fans()) {
                 Fan own = rig.fans().get(fan);
-                if (!mate.id().equals(id)
+                if (!mate.id().text().equals(id)
                         && mate.type().equals(own.type())
                         && mate.spin() == own.spin()) {
                     tries.add(
                             new Try(
                                     "exchange " + id + " and " + mate.id(),
                                     setting,
-                                    new Swap.Exchange(id, mate.id())));
+                                    new Swap.Exchange(id, mate.id().text())));
                 }
             }
         }

@@ -10,7 +10,6 @@ import java.util.SplittableRandom;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import liftwright.review.cause.Attribution.Inseparable;
-import liftwright.rig.PartId;
 import liftwright.rig.Vec3;
 import liftwright.rig.table.TurningTable;
 import liftwright.rig.table.TurningTable.Swap;
@@ -121,14 +120,14 @@ class AttributionTest {
         Throttles throttles = Throttles.of(rig.rig, List.of(OptionalDouble.empty()), 7);
         Bench bench = throttles.bench(0);
         Swap none = new Swap.None();
-        PartId one = rig.rig.fans().get(0).id();
+        String one = rig.rig.fans().get(0).id().text();
         int mate = 0;
         for (int k = 1; k < rig.rig.fans().size(); k++) {
             mate = rig.rig.fans().get(k).spin() == rig.rig.fans().get(0).spin() ? k : mate;
         }
         assertThat(mate).isPositive();
         Swap half = new Swap.HalfTurn(one);
-        Swap exchange = new Swap.Exchange(one, rig.rig.fans().get(mate).id());
+        Swap exchange = new Swap.Exchange(one, rig.rig.fans().get(mate).id().text());
         Swap reversal = new Swap.Reversal(one);
         alike(bench, half, new Fault.Seat(0, 0.05, -0.03), none, new Fault.Seat(0, 0.05, -0.03));
         alike(

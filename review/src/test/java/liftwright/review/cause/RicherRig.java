@@ -15,7 +15,6 @@ import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
 import liftwright.plant.Balancing;
 import liftwright.plant.body.MassProperties;
-import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
 import liftwright.rig.table.TurningTable;
@@ -395,7 +394,9 @@ final class RicherRig {
         List<TurningTable.Rate> rates = new ArrayList<>();
         for (int k = 0; k < 3; k++) {
             double doubt = 0.03 + 0.03 * Math.abs(rate[k]);
-            rates.add(new TurningTable.Rate(List.of(Axis.values()).get(k), rate[k] + normal(doubt / 2), doubt));
+            rates.add(
+                    new TurningTable.Rate(
+                            List.of(Axis.values()).get(k), rate[k] + normal(doubt / 2), doubt));
         }
         return new TurningTable.Row(
                 line, throttle, OptionalDouble.of(Math.toRadians(0.4)), swap, rates);
@@ -465,12 +466,12 @@ final class RicherRig {
 
     private Place unitAt(int seatNumber, Swap swap) {
         Place own = places.get(seatNumber);
-        if (swap instanceof Swap.Exchange(PartId one, PartId other)) {
-            if (own.id.equals(one.text())) {
-                return byId(other.text());
+        if (swap instanceof Swap.Exchange(String one, String other)) {
+            if (own.id.equals(one)) {
+                return byId(other);
             }
-            if (own.id.equals(other.text())) {
-                return byId(one.text());
+            if (own.id.equals(other)) {
+                return byId(one);
             }
         }
         return own;
@@ -483,15 +484,15 @@ final class RicherRig {
     private double sense(int seatNumber, Place unit, Swap swap) {
         double sense = unit.reversed ? -unit.sense : unit.sense;
         boolean turned =
-                swap instanceof Swap.Reversal(PartId fan)
-                        && fan.text().equals(places.get(seatNumber).id);
+                swap instanceof Swap.Reversal(String fan)
+                        && fan.equals(places.get(seatNumber).id);
         return turned ? -sense : sense;
     }
 
     /** Direction of thrust: along the limb, leaning with seat, fan and mount. */
     private double[] push(int k, Place unit, Swap swap, double[] held, double load) {
         boolean half =
-                swap instanceof Swap.HalfTurn(PartId fan) && fan.text().equals(places.get(k).id);
+                swap instanceof Swap.HalfTurn(String fan) && fan.equals(places.get(k).id);
         double forward = unit.lean * (half ? -1 : 1);
         double right = unit.leanRight * (half ? -1 : 1);
         if (k == seatOf) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import liftwright.rig.PartId;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.shape.kind.Measure;
 import liftwright.rig.shape.kind.Nearest;
@@ -171,7 +170,7 @@ final class TurningRows {
                 String one = two.substring(0, k);
                 String other = two.substring(k + 1);
                 if (fans.contains(one) && fans.contains(other) && !one.equals(other)) {
-                    return new Swap.Exchange(new PartId(one), new PartId(other));
+                    return new Swap.Exchange(one, other);
                 }
             }
         }
@@ -179,7 +178,7 @@ final class TurningRows {
         return new Swap.None();
     }
 
-    private PartId fan(String name, Cell cell) {
+    private String fan(String name, Cell cell) {
         if (!fans.contains(name)) {
             faults.add(
                     Code.NO_SUCH_PART,
@@ -190,8 +189,8 @@ final class TurningRows {
                     Nearest.to(name, fans)
                             .map(near -> "Perhaps “" + near + "” is meant.")
                             .orElse(""));
-            return new PartId("none");
+            return name;
         }
-        return new PartId(name);
+        return name;
     }
 }

@@ -2,7 +2,6 @@ package liftwright.rig.table;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import liftwright.rig.PartId;
 
 /**
  * How a rig turned when it was let go: angular accelerations from rest, row by row.
@@ -56,19 +55,19 @@ public record TurningTable(String file, List<Row> rows) {
      */
     public record Rate(Axis axis, double radps2, double doubtRadps2) {}
 
-    /** What was changed on the rig before a row was measured. */
+    /** What was changed on the rig before a row was measured; fans by their ids. */
     public sealed interface Swap {
 
         /** The rig as declared. */
         record None() implements Swap {}
 
         /** A fan turned by half a turn in its seat; the seat stays. */
-        record HalfTurn(PartId fan) implements Swap {}
+        record HalfTurn(String fan) implements Swap {}
 
         /** Two fans exchanged, each with its rotor; the seats stay. */
-        record Exchange(PartId one, PartId other) implements Swap {}
+        record Exchange(String one, String other) implements Swap {}
 
         /** A fan that turns the other way now, with a mirrored rotor. */
-        record Reversal(PartId fan) implements Swap {}
+        record Reversal(String fan) implements Swap {}
     }
 }

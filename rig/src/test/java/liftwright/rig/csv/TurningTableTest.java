@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import liftwright.rig.PartId;
 import liftwright.rig.Problem;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.table.TurningTable;
@@ -55,10 +54,10 @@ class TurningTableTest {
         assertThat(stand.throttle().orElseThrow()).isCloseTo(0.45, within(1e-12));
         assertThat(stand.rates().getFirst()).isEqualTo(new TurningTable.Rate(Axis.ROLL, 0.2, 0.1));
         assertThat(stand.swap())
-                .isEqualTo(new Swap.Exchange(new PartId("left.2"), new PartId("right pod.1")));
+                .isEqualTo(new Swap.Exchange("left.2", "right pod.1"));
         assertThat(table.rows().get(2).swap())
-                .isEqualTo(new Swap.HalfTurn(new PartId("right pod.1")));
-        assertThat(table.rows().get(3).swap()).isEqualTo(new Swap.Reversal(new PartId("left.1")));
+                .isEqualTo(new Swap.HalfTurn("right pod.1"));
+        assertThat(table.rows().get(3).swap()).isEqualTo(new Swap.Reversal("left.1"));
     }
 
     @ParameterizedTest
