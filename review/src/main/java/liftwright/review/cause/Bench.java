@@ -108,8 +108,9 @@ final class Bench {
             Vec3 push = direction(k, unit, swap, fault);
             Vec3 arm = arm(k, fault);
             moment = moment.plus(arm.cross(push.times(thrustN)));
+            moment = moment.plus(fan.strike().turn().times(thrustN));
             moment = moment.plus(push.times(fan.swirlNm() * factor * spin(k, unit, swap, fault)));
-            liftN -= thrustN * push.z();
+            liftN -= thrustN * (push.z() + fan.strike().force().z());
             wholeN += thrustN;
         }
         if (fault instanceof Fault.Moments(double roll, double pitch, double yaw)) {
