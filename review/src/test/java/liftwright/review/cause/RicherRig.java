@@ -9,13 +9,18 @@ import static liftwright.review.cause.Solid.turn;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
 import liftwright.plant.Balancing;
+import liftwright.plant.balance.JetStrike;
 import liftwright.plant.body.MassProperties;
 import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
 import liftwright.rig.file.RigReading;
 import liftwright.rig.table.TurningTable;
 import liftwright.rig.table.TurningTable.Axis;
@@ -27,8 +32,9 @@ import liftwright.rig.table.TurningTable.Swap;
  * jet strikes a leg, arms wander, swirl, inertia and centre of mass are not quite those computed,
  * thrusts scatter, and instruments err.
  *
- * <p>Statics, arms, motors and pack are those of this class. Mass, centre and inertia at rest are
- * the product's, which its own tests hold, and are falsified here by a few per cent.
+ * <p>Statics, arms, motors and pack are those of this class. Mass, centre and inertia at rest, and
+ * what jets strike, are the product's, which its own tests hold, and are falsified here by some per
+ * cent.
  */
 final class RicherRig {
 
@@ -40,6 +46,18 @@ final class RicherRig {
         ARM_ANGLE,
         CENTRE,
         SPIN
+    }
+
+    private static final double[] MEANT = meant();
+
+    private static double[] meant() {
+        double[] meant = new double[8];
+        for (int side = 0; side < 2; side++) {
+            meant[4 * side] = Math.toRadians(10);
+            meant[4 * side + 1] = Math.toRadians(18);
+            meant[4 * side + 3] = Math.toRadians(15);
+        }
+        return meant;
     }
 
     private static final double FELT_RADPS2 = 0.5;
@@ -96,6 +114,8 @@ final class RicherRig {
     private double[] weigh;
     private final RandomGenerator random;
     private double weightN;
+    private double[] nominal = new double[0];
+    private Balancing.Worker worker;
 
     RicherRig(RandomGenerator random) {
         this.random = random;
@@ -282,7 +302,9 @@ final class RicherRig {
     /** The truth is never quite what was declared. */
     private void falsify(double declaredSwirl) {
         Balancing balancing = Balancing.of(rig);
-        MassProperties mass = balancing.worker().liftOff(balancing.parameters().nominal()).mass();
+        nominal = balancing.parameters().nominal();
+        worker = balancing.worker();
+        MassProperties mass = worker.liftOff(nominal).mass();
         weightN = mass.massKg() * G;
         centre =
                 new double[] {
@@ -413,6 +435,14 @@ final class RicherRig {
         } else {
             java.util.Arrays.fill(each, weightN / places.size());
         }
+        double[] turned = new double[8];
+        for (int k = 0; k < turned.length; k++) {
+            turned[k] = held[k] - MEANT[k];
+        }
+        Map<String, JetStrike> strikes = new HashMap<>();
+        worker.turned(nominal, turned)
+                .fans()
+                .forEach(fan -> strikes.put(fan.id().text(), fan.strike()));
         double scale = 1;
         double[] moment = {0, 0, 0};
         for (int pass = 0; pass < 3; pass++) {
@@ -430,13 +460,19 @@ final class RicherRig {
                 force = plus(force, times(thrust * unit.struck, new double[] {-0.3, 0, 0.2}));
                 double[] turns = times(thrust * torqueM * swirl * -sense(k, unit, swap), push);
                 moment = plus(moment, plus(cross(arm, force), turns));
-                up -= force[2];
+                JetStrike strike = Objects.requireNonNull(strikes.get(places.get(k).id));
+                moment = plus(moment, times(0.9 * thrust, array(strike.turn())));
+                up -= force[2] + 0.9 * thrust * strike.force().z();
             }
             if (throttle.isEmpty()) {
                 scale *= weightN / up;
             }
         }
         return Solid.solve(inertia, moment);
+    }
+
+    private static double[] array(Vec3 v) {
+        return new double[] {v.x(), v.y(), v.z()};
     }
 
     /** Rotor speeds at one throttle on one pack: back voltage, winding and pack in series. */
