@@ -15,8 +15,7 @@ final class BalanceFields {
     private static final String VERDICT = "BalanceExamplesTest.theAnswerAgreesWithItself";
     private static final String TRIM = "BalanceExamplesTest.theTrimOfLeastPowerHoldsTheWeight";
     private static final String ARMS = "ArmLoadTest.armsCutFreeHoldWhatTheRefereeFinds";
-    private static final String JETS =
-            "JetStrikeTest.whatAJetStrikesIsWhatRaysByChanceStrike";
+    private static final String JETS = "JetStrikeTest.whatAJetStrikesIsWhatRaysByChanceStrike";
     private static final String STATICS = "statics";
 
     private static Field field(

@@ -25,7 +25,8 @@ public final class NormalVector {
 
     /**
      * @param mean in: of each number
-     * @param covariance in: symmetric but for rounding, positive definite where densities and conditions are asked
+     * @param covariance in: symmetric but for rounding, positive definite where densities and
+     *     conditions are asked
      */
     public static NormalVector of(double[] mean, double[][] covariance) {
         if (covariance.length != mean.length) {

@@ -109,7 +109,8 @@ final class JetTables {
 
     /** Losses fan by fan; empty where no jet strikes anything. */
     Optional<Section> section(Settings settings, Work work) {
-        boolean any = point.ledger().fans().stream().anyMatch(f -> f.strike().share() > LEAST_SHARE);
+        boolean any =
+                point.ledger().fans().stream().anyMatch(f -> f.strike().share() > LEAST_SHARE);
         if (!any) {
             return Optional.empty();
         }
@@ -137,8 +138,7 @@ final class JetTables {
     }
 
     private static String names(JetStrike strike) {
-        return String.join(
-                ", ", strike.hits().stream().map(hit -> hit.obstacle().name()).toList());
+        return String.join(", ", strike.hits().stream().map(hit -> hit.obstacle().name()).toList());
     }
 
     private static double nearest(JetStrike strike) {
@@ -164,8 +164,7 @@ final class JetTables {
                     try {
                         balancing.parameters().draw(settings.seed(), draw, scratch.p);
                         HoverPoint drawn = scratch.worker.liftOff(scratch.p);
-                        double wide =
-                                2 * CounterStream.uniform(settings.seed(), channel, draw) - 1;
+                        double wide = 2 * CounterStream.uniform(settings.seed(), channel, draw) - 1;
                         for (int k = 0; k < lost.length; k++) {
                             FanAtWork fan = drawn.ledger().fans().get(k);
                             lost[k][draw] =
@@ -236,7 +235,12 @@ final class JetTables {
                         Severity.WARNS,
                         "jet-on-limb",
                         Optional.of(fan(worst).id().text()),
-                        Sentence.words("the jet of " + fan(worst).id() + " blows on the " + name + " ")
+                        Sentence.words(
+                                        "the jet of "
+                                                + fan(worst).id()
+                                                + " blows on the "
+                                                + name
+                                                + " ")
                                 .then(Measure.LENGTH, distance)
                                 .then(" away with ")
                                 .then(Measure.SPEED, fastest),

@@ -520,15 +520,13 @@ final class RicherRig {
     private double sense(int seatNumber, Place unit, Swap swap) {
         double sense = unit.reversed ? -unit.sense : unit.sense;
         boolean turned =
-                swap instanceof Swap.Reversal(String fan)
-                        && fan.equals(places.get(seatNumber).id);
+                swap instanceof Swap.Reversal(String fan) && fan.equals(places.get(seatNumber).id);
         return turned ? -sense : sense;
     }
 
     /** Direction of thrust: along the limb, leaning with seat, fan and mount. */
     private double[] push(int k, Place unit, Swap swap, double[] held, double load) {
-        boolean half =
-                swap instanceof Swap.HalfTurn(String fan) && fan.equals(places.get(k).id);
+        boolean half = swap instanceof Swap.HalfTurn(String fan) && fan.equals(places.get(k).id);
         double forward = unit.lean * (half ? -1 : 1);
         double right = unit.leanRight * (half ? -1 : 1);
         if (k == seatOf) {

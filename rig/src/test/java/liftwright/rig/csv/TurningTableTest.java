@@ -53,10 +53,8 @@ class TurningTableTest {
         TurningTable.Row stand = table.rows().get(1);
         assertThat(stand.throttle().orElseThrow()).isCloseTo(0.45, within(1e-12));
         assertThat(stand.rates().getFirst()).isEqualTo(new TurningTable.Rate(Axis.ROLL, 0.2, 0.1));
-        assertThat(stand.swap())
-                .isEqualTo(new Swap.Exchange("left.2", "right pod.1"));
-        assertThat(table.rows().get(2).swap())
-                .isEqualTo(new Swap.HalfTurn("right pod.1"));
+        assertThat(stand.swap()).isEqualTo(new Swap.Exchange("left.2", "right pod.1"));
+        assertThat(table.rows().get(2).swap()).isEqualTo(new Swap.HalfTurn("right pod.1"));
         assertThat(table.rows().get(3).swap()).isEqualTo(new Swap.Reversal("left.1"));
     }
 
