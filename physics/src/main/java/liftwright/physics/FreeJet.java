@@ -32,7 +32,8 @@ public final class FreeJet {
      */
     public static double radiusM(double share, double distanceM, double exitAreaM2) {
         if (!(share >= 0 && share < 1) || !(distanceM >= 0) || !(exitAreaM2 > 0)) {
-            throw new IllegalArgumentException("a share is below 1, distance and area are positive");
+            throw new IllegalArgumentException(
+                    "a share is below 1, distance and area are positive");
         }
         double core = coreM(exitAreaM2);
         double spread = HALF_SPEED_SLOPE * Math.sqrt(-Math.log1p(-share) / (2 * Math.log(2)));

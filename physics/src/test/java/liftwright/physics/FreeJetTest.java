@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 
 class FreeJetTest {
 
-    /** Radius and share are each other's inverse beyond the core; at the exit the stream is even. */
+    /**
+     * Radius and share are each other's inverse beyond the core; at the exit the stream is even.
+     */
     @Test
     void raysHoldTheirShareOfMomentum() {
         double area = 0.0128;

@@ -169,8 +169,7 @@ public final class Balancing {
             load(held, densityKgpm3);
             strikes = jets.strikes(held, mass, places);
             for (int fan = 0; fan < places.size(); fan++) {
-                fans.upShare()[fan] =
-                        -places.get(fan).actual().z() - strikes.get(fan).force().z();
+                fans.upShare()[fan] = -places.get(fan).actual().z() - strikes.get(fan).force().z();
             }
             fans.order(
                     throttle.isPresent()

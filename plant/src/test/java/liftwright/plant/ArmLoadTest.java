@@ -60,12 +60,9 @@ class ArmLoadTest {
                     PointBodies points = new PointBodies(rig);
                     double whole = 1 + point.mass().weightN();
                     for (int side = -1; side <= 1; side += 2) {
-                        ArmLoad load =
-                                worker.armLoads(p, point.mass(), work).get(side < 0 ? 0 : 1);
-                        double[] thrustN =
-                                work.stream().mapToDouble(FanAtWork::thrustN).toArray();
-                        double[] swirlNm =
-                                work.stream().mapToDouble(FanAtWork::swirlNm).toArray();
+                        ArmLoad load = worker.armLoads(p, point.mass(), work).get(side < 0 ? 0 : 1);
+                        double[] thrustN = work.stream().mapToDouble(FanAtWork::thrustN).toArray();
+                        double[] swirlNm = work.stream().mapToDouble(FanAtWork::swirlNm).toArray();
                         double[] held = points.armHeld(rig, side, thrustN, swirlNm);
                         int at = 0;
                         for (ArmJoint joint : ArmJoint.values()) {
@@ -102,10 +99,7 @@ class ArmLoadTest {
     private static RigSketch stretched(double flexion) {
         Wearer.Arm arm =
                 new Wearer.Arm(
-                        RigSketch.si(flexion),
-                        RigSketch.si(0),
-                        RigSketch.si(0),
-                        RigSketch.si(0));
+                        RigSketch.si(flexion), RigSketch.si(0), RigSketch.si(0), RigSketch.si(0));
         RigSketch sketch = new RigSketch();
         sketch.wearer =
                 Optional.of(
@@ -190,8 +184,8 @@ class ArmLoadTest {
     }
 
     /**
-     * By de Leva's numbers: forearm and hand 1.62 % and 0.61 % of the mass, a weight of 2 kg at half
-     * the forearm; the elbow holds them, flexing.
+     * By de Leva's numbers: forearm and hand 1.62 % and 0.61 % of the mass, a weight of 2 kg at
+     * half the forearm; the elbow holds them, flexing.
      */
     @Test
     void aWeightOnALevelForearmIsHeldByFlexion() {
@@ -216,8 +210,7 @@ class ArmLoadTest {
         double scale = 1.75 / 1.741;
         double fore = 0.2689 * scale;
         double hand = 0.0862 * scale;
-        double own =
-                75 * G * (0.0162 * 0.4574 * fore + 0.0061 * (fore + 0.79 * hand));
+        double own = 75 * G * (0.0162 * 0.4574 * fore + 0.0061 * (fore + 0.79 * hand));
         assertThat(loads.get(1).heldNm(ArmJoint.ELBOW_FLEXION))
                 .isCloseTo(own + 2 * G * fore / 2, within(1e-9));
         assertThat(loads.get(0).heldNm(ArmJoint.ELBOW_FLEXION)).isCloseTo(own, within(1e-9));
@@ -233,7 +226,10 @@ class ArmLoadTest {
     void anArmToTheSideIsHeldByAbduction() {
         Wearer.Arm arm =
                 new Wearer.Arm(
-                        RigSketch.si(0), RigSketch.si(Math.PI / 2), RigSketch.si(0), RigSketch.si(0));
+                        RigSketch.si(0),
+                        RigSketch.si(Math.PI / 2),
+                        RigSketch.si(0),
+                        RigSketch.si(0));
         RigSketch sketch = stretched(0);
         sketch.wearer =
                 Optional.of(

@@ -16,8 +16,7 @@ import org.junit.jupiter.api.Test;
 class EndurancePlotsTest {
 
     private static final Rig RIG = ExampleRigs.edited("mudlark");
-    private static final EnduranceRun RUN =
-            EnduranceRun.of(Plant.assemble(RIG), new Task.Hover());
+    private static final EnduranceRun RUN = EnduranceRun.of(Plant.assemble(RIG), new Task.Hover());
 
     private static Plot plot(String id) {
         for (Section section : EndurancePlots.of(RIG, RUN)) {
@@ -53,8 +52,7 @@ class EndurancePlotsTest {
         assertThat(cross.x()).isEqualTo(end.timeS());
         double reserve = RIG.demands().reserve().si();
         assertThat(cross.y()).isCloseTo(reserve, within(0.002)); // a straight line between steps
-        assertThat(series(plot, Plot.Mark.DASHES).points())
-                .allMatch(point -> point.y() == reserve);
+        assertThat(series(plot, Plot.Mark.DASHES).points()).allMatch(point -> point.y() == reserve);
     }
 
     /** The table was noted in a second run that stops at the first end. */

@@ -46,8 +46,7 @@ public record ArmLoad(ArmFrame arm, Vec3 shoulderNm, Vec3 elbowNm, Vec3 shoulder
      *     order
      * @param fans every fan at work, arms from that mass's centre
      */
-    public static ArmLoad of(
-            Rig rig, ArmFrame arm, MassProperties mass, List<FanAtWork> fans) {
+    public static ArmLoad of(Rig rig, ArmFrame arm, MassProperties mass, List<FanAtWork> fans) {
         Sum shoulder = new Sum();
         Sum elbow = new Sum();
         List<Part> parts = parts(rig, arm.side(), mass.items());
@@ -68,8 +67,7 @@ public record ArmLoad(ArmFrame arm, Vec3 shoulderNm, Vec3 elbowNm, Vec3 shoulder
                         elbow);
             }
         }
-        return new ArmLoad(
-                arm, shoulder.moment.times(-1), elbow.moment.times(-1), shoulder.force);
+        return new ArmLoad(arm, shoulder.moment.times(-1), elbow.moment.times(-1), shoulder.force);
     }
 
     private static void add(

@@ -63,7 +63,16 @@ public record FanAtWork(
             Line twisted,
             Line bent) {
         this(
-                id, thrustN, alikeN, swirlNm, held, canted, seated, tilted, twisted, bent,
+                id,
+                thrustN,
+                alikeN,
+                swirlNm,
+                held,
+                canted,
+                seated,
+                tilted,
+                twisted,
+                bent,
                 JetStrike.NONE);
     }
 
@@ -112,9 +121,7 @@ public record FanAtWork(
 
     /** Moment on the rig about the centre of mass, N·m. */
     public Vec3 moment() {
-        return arm().cross(push())
-                .plus(actual().times(swirlNm))
-                .plus(strike.turn().times(thrustN));
+        return arm().cross(push()).plus(actual().times(swirlNm)).plus(strike.turn().times(thrustN));
     }
 
     /** What a cause adds to {@link #moment}, N·m: the causes of a fan sum to its moment. */

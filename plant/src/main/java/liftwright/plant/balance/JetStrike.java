@@ -61,7 +61,9 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
             return NONE;
         }
         Vec3 across =
-                unit(along.cross(Math.abs(along.x()) < 0.7 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0)));
+                unit(
+                        along.cross(
+                                Math.abs(along.x()) < 0.7 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0)));
         Vec3 third = along.cross(across);
         double core = FreeJet.coreM(exitAreaM2);
         double[][] ends = new double[near.size()][];
@@ -166,8 +168,19 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
                             Math.min(of[0], of[3]) - limb.radiusM() > core
                                     ? Obstacle.MISSED
                                     : Obstacle.Limb.meets(
-                                            0, r0 * c, r0 * s, core, r1 * c, r1 * s, of[0], of[1],
-                                            of[2], of[3], of[4], of[5], limb.radiusM());
+                                            0,
+                                            r0 * c,
+                                            r0 * s,
+                                            core,
+                                            r1 * c,
+                                            r1 * s,
+                                            of[0],
+                                            of[1],
+                                            of[2],
+                                            of[3],
+                                            of[4],
+                                            of[5],
+                                            limb.radiusM());
                     case Obstacle.Box box ->
                             Obstacle.Box.meets(
                                     0, r0 * c, r0 * s, core, r1 * c, r1 * s, of, box.halfM());
@@ -181,12 +194,22 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
                             Math.max(of[0], of[3]) + limb.radiusM() < core
                                     ? Obstacle.MISSED
                                     : Obstacle.Limb.meets(
-                                            core, r1 * c, r1 * s, REACH_M, r2 * c, r2 * s, of[0],
-                                            of[1], of[2], of[3], of[4], of[5], limb.radiusM());
+                                            core,
+                                            r1 * c,
+                                            r1 * s,
+                                            REACH_M,
+                                            r2 * c,
+                                            r2 * s,
+                                            of[0],
+                                            of[1],
+                                            of[2],
+                                            of[3],
+                                            of[4],
+                                            of[5],
+                                            limb.radiusM());
                     case Obstacle.Box box ->
                             Obstacle.Box.meets(
-                                    core, r1 * c, r1 * s, REACH_M, r2 * c, r2 * s, of,
-                                    box.halfM());
+                                    core, r1 * c, r1 * s, REACH_M, r2 * c, r2 * s, of, box.halfM());
                 };
         return t <= 1 ? core + t * (REACH_M - core) : Double.POSITIVE_INFINITY;
     }
@@ -207,9 +230,7 @@ public record JetStrike(Vec3 force, Vec3 turn, List<Hit> hits) {
             if (x < -reach || x > REACH_M + reach) {
                 continue;
             }
-            double wide =
-                    FreeJet.radiusM(
-                            outermost, Math.clamp(x + reach, 0, REACH_M), exitAreaM2);
+            double wide = FreeJet.radiusM(outermost, Math.clamp(x + reach, 0, REACH_M), exitAreaM2);
             if (mayMeet(obstacle, exit, along, to.minus(along.times(x)).length(), wide)) {
                 near.add(obstacle);
             }

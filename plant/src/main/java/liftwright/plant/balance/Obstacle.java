@@ -6,8 +6,8 @@ import liftwright.rig.Vec3;
 /**
  * Something that a jet can strike, in rig axes.
  *
- * <p>How much of the momentum that meets it pushes it: half a drag coefficient. A limb is a cylinder
- * across a stream (drag coefficient 1.2), a box is blunt (2.0); both from memory, ± 40 %.
+ * <p>How much of the momentum that meets it pushes it: half a drag coefficient. A limb is a
+ * cylinder across a stream (drag coefficient 1.2), a box is blunt (2.0); both from memory, ± 40 %.
  */
 public sealed interface Obstacle {
 
@@ -136,12 +136,13 @@ public sealed interface Obstacle {
         @Override
         public double meets(Vec3 start, Vec3 end) {
             double[] of = new double[12];
-            double[][] rows = {array(middle), array(axes.get(0)), array(axes.get(1)), array(axes.get(2))};
+            double[][] rows = {
+                array(middle), array(axes.get(0)), array(axes.get(1)), array(axes.get(2))
+            };
             for (int k = 0; k < 4; k++) {
                 System.arraycopy(rows[k], 0, of, 3 * k, 3);
             }
-            return meets(
-                    start.x(), start.y(), start.z(), end.x(), end.y(), end.z(), of, halfM);
+            return meets(start.x(), start.y(), start.z(), end.x(), end.y(), end.z(), of, halfM);
         }
 
         private static double[] array(Vec3 v) {

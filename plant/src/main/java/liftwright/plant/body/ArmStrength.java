@@ -21,8 +21,8 @@ import liftwright.rig.Wearer;
 public final class ArmStrength {
 
     /**
-     * Half-width between bounds, over the mean: a standard deviation of 26 %; people vary by 20 % to
-     * 30 % (Benfica et al., Braz. J. Phys. Ther. 22, 2018, 355–369, abstract).
+     * Half-width between bounds, over the mean: a standard deviation of 26 %; people vary by 20 %
+     * to 30 % (Benfica et al., Braz. J. Phys. Ther. 22, 2018, 355–369, abstract).
      */
     private static final double BETWEEN_PEOPLE = 0.45;
 
@@ -134,8 +134,7 @@ public final class ArmStrength {
             case SHOULDER_ADDUCTION ->
                     "40 fit adults, moving: Clin. Biomech. 1989, 10.1016/0268-0033(89)90046-6, abstract";
             case SHOULDER_ABDUCTION -> "half of adduction: " + ratios + ", abstract";
-            case SHOULDER_INWARD ->
-                    "memory only, below abduction as in " + ratios + ", abstract";
+            case SHOULDER_INWARD -> "memory only, below abduction as in " + ratios + ", abstract";
             case SHOULDER_OUTWARD -> "2/3 of inward: " + ratios + ", abstract";
             case ELBOW_FLEXION, ELBOW_EXTENSION ->
                     "199 young men, moving, per body mass: Lategan and Krüger 2003, abstract; women 0.6 of it, from memory";

@@ -8,8 +8,8 @@ import liftwright.physics.LimbAngles;
 import liftwright.rig.Vec3;
 
 /**
- * The wearer as rigid segments after de Leva 1996 [DELEVA96], posed as declared. Origin and axes are
- * those of {@link Pose}.
+ * The wearer as rigid segments after de Leva 1996 [DELEVA96], posed as declared. Origin and axes
+ * are those of {@link Pose}.
  *
  * <p>Yaw inertia stacked from segments reads 20 % to 28 % below that of measured people; see {@link
  * BodySegment}.
@@ -61,8 +61,7 @@ final class Person {
      * @throws liftwright.plant.parameters.ImpossibleValueException if a reading gives no inertia
      *     that can be
      */
-    static List<MassItem> posed(
-            double[] p, double massKg, MeasuredBody measured, Posture posture) {
+    static List<MassItem> posed(double[] p, double massKg, MeasuredBody measured, Posture posture) {
         return leant(p, posture.stance(), held(p, massKg, posture).measured(measured));
     }
 

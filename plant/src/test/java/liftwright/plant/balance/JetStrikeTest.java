@@ -18,8 +18,7 @@ class JetStrikeTest {
     private static final Vec3 DOWN = new Vec3(0, 0, 1);
 
     private static Vec3 anywhere(RandomGenerator random, double x) {
-        return new Vec3(
-                random.nextDouble(-0.25, 0.25), random.nextDouble(-0.25, 0.25), x);
+        return new Vec3(random.nextDouble(-0.25, 0.25), random.nextDouble(-0.25, 0.25), x);
     }
 
     private static List<Obstacle> scene(RandomGenerator random) {
@@ -85,7 +84,8 @@ class JetStrikeTest {
     /**
      * Share of the momentum, and its lever about the origin, by rays drawn from the momentum's
      * distribution: even over the exit, 6.1 diameters out and beyond a Gaussian with half the speed
-     * at 0.096 x, so half squared of speed holds 1 − 2^(−2 η²) within η half-radii; straight between.
+     * at 0.096 x, so half squared of speed holds 1 − 2^(−2 η²) within η half-radii; straight
+     * between.
      */
     private static double[] byChance(List<Obstacle> scene, RandomGenerator random, int rays) {
         double core = 6.1 * DIAMETER;
@@ -171,8 +171,7 @@ class JetStrikeTest {
         var behind = new Obstacle.Box("behind", new Vec3(0, 0, -0.5), axes, new Vec3(1, 1, 0.1));
         var about = new Obstacle.Box("about", Vec3.ZERO, axes, new Vec3(1, 1, 0.3));
         JetStrike strike =
-                JetStrike.of(
-                        Vec3.ZERO, DOWN, AREA, List.of(far, about, near, behind), Vec3.ZERO);
+                JetStrike.of(Vec3.ZERO, DOWN, AREA, List.of(far, about, near, behind), Vec3.ZERO);
         assertThat(strike.hits()).hasSize(1);
         assertThat(strike.hits().getFirst().obstacle().name()).isEqualTo("near");
     }
