@@ -4,8 +4,9 @@ import java.util.Arrays;
 
 /**
  * A small linear programme with bounds: greatest c·x under A x = b and 0 ≤ x ≤ h, for few rows (up
- * to some ten) and up to some hundred columns. Simplex method for bounded variables; the basis is
- * factored anew at every step, which costs little at this size and keeps rounding from piling up.
+ * to some ten) and up to some hundred columns. Simplex method for bounded variables; the inverse of
+ * the basis follows each step, and is made anew now and then and before an end is believed, so that
+ * rounding does not pile up.
  *
  * <p>Source: Chvátal, Linear Programming, 1983, chapter 8 (from memory). What it finds carries its
  * own proof: {@link Found#gap} is the distance of the primal from the dual value.
@@ -21,11 +22,14 @@ public final class BoundedProgram {
 
     private static final int MOST_STEPS = 5000;
 
+    /** Steps that an inverse follows before it is made anew. */
+    private static final int FOLLOWED = 16;
+
     private final int rows;
     private final int columns;
 
-    /** Row by row, with one artificial column a row at the end. */
-    private final double[][] a;
+    /** Column by column, with one artificial column a row at the end. */
+    private final double[] a;
 
     private final double[] b;
     private final double[] upper;
@@ -33,8 +37,16 @@ public final class BoundedProgram {
     private final boolean[] atUpper;
     private final boolean[] basic;
     private final double[] x;
-    private final double[][] inverse;
+
+    /** Of the basis, row by row. */
+    private final double[] inverse;
+
     private final double scale;
+
+    // Scratch.
+    private final double[] price;
+    private final double[] along;
+    private final double[] work;
 
     /** What came of it. */
     public sealed interface Result {}
@@ -61,17 +73,17 @@ public final class BoundedProgram {
     private BoundedProgram(double[][] rowsOfA, double[] b, double[] upper) {
         rows = b.length;
         columns = upper.length;
-        a = new double[rows][columns + rows];
+        a = new double[(columns + rows) * rows];
         this.b = b.clone();
         this.upper = Arrays.copyOf(upper, columns + rows);
         double largest = 0;
         for (int i = 0; i < rows; i++) {
-            System.arraycopy(rowsOfA[i], 0, a[i], 0, columns);
-            a[i][columns + i] = b[i] < 0 ? -1 : 1;
+            a[(columns + i) * rows + i] = b[i] < 0 ? -1 : 1;
             this.upper[columns + i] = Double.POSITIVE_INFINITY;
             largest = Math.max(largest, Math.abs(b[i]));
             for (int j = 0; j < columns; j++) {
-                largest = Math.max(largest, Math.abs(a[i][j] * upper[j]));
+                a[j * rows + i] = rowsOfA[i][j];
+                largest = Math.max(largest, Math.abs(rowsOfA[i][j] * upper[j]));
             }
         }
         scale = Math.max(largest, Double.MIN_NORMAL);
@@ -79,7 +91,10 @@ public final class BoundedProgram {
         basic = new boolean[columns + rows];
         atUpper = new boolean[columns + rows];
         x = new double[columns + rows];
-        inverse = new double[rows][rows];
+        inverse = new double[rows * rows];
+        price = new double[rows];
+        along = new double[rows];
+        work = new double[2 * rows * rows];
         for (int i = 0; i < rows; i++) {
             basis[i] = columns + i;
             basic[columns + i] = true;
@@ -121,10 +136,11 @@ public final class BoundedProgram {
         if (!climb(cost)) {
             return new Undecided();
         }
-        return found(c, prices(cost));
+        prices(cost);
+        return found(c);
     }
 
-    private Found found(double[] c, double[] price) {
+    private Found found(double[] c) {
         double value = 0;
         double dual = 0;
         for (int i = 0; i < rows; i++) {
@@ -134,7 +150,7 @@ public final class BoundedProgram {
             value += c[j] * x[j];
             double reduced = c[j];
             for (int i = 0; i < rows; i++) {
-                reduced -= price[i] * a[i][j];
+                reduced -= price[i] * a[j * rows + i];
             }
             dual += Math.max(0, reduced) * upper[j];
         }
@@ -142,44 +158,52 @@ public final class BoundedProgram {
         for (int i = 0; i < rows; i++) {
             double sum = -b[i];
             for (int j = 0; j < columns; j++) {
-                sum += a[i][j] * x[j];
+                sum += a[j * rows + i] * x[j];
             }
             miss = Math.max(miss, Math.abs(sum));
         }
         return new Found(
                 Arrays.copyOf(x, columns),
                 value,
-                price,
+                price.clone(),
                 Math.abs(dual - value) / (1 + Math.abs(value)),
                 miss / scale);
     }
 
     /** Simplex steps until no column improves; false when they run out. */
     private boolean climb(double[] cost) {
+        refactor();
+        int followed = 0;
         for (int step = 0; step < MOST_STEPS; step++) {
-            refactor();
-            double[] price = prices(cost);
-            int in = entering(cost, price, step > GREEDY_STEPS);
-            if (in < 0) {
+            prices(cost);
+            int in = entering(cost, step > GREEDY_STEPS);
+            if (in < 0 && followed == 0) {
                 return true;
             }
-            move(in);
+            if (in >= 0) {
+                move(in);
+                followed++;
+            }
+            if (in < 0 || followed == FOLLOWED) {
+                refactor();
+                followed = 0;
+            }
         }
         return false;
     }
 
-    private double[] prices(double[] cost) {
-        double[] price = new double[rows];
+    private void prices(double[] cost) {
         for (int i = 0; i < rows; i++) {
+            double sum = 0;
             for (int k = 0; k < rows; k++) {
-                price[i] += cost[basis[k]] * inverse[k][i];
+                sum += cost[basis[k]] * inverse[k * rows + i];
             }
+            price[i] = sum;
         }
-        return price;
     }
 
     /** An artificial column never comes back. */
-    private int entering(double[] cost, double[] price, boolean leastIndex) {
+    private int entering(double[] cost, boolean leastIndex) {
         int best = -1;
         double most = 0;
         for (int j = 0; j < columns; j++) {
@@ -189,8 +213,9 @@ public final class BoundedProgram {
             double reduced = cost[j];
             double size = Math.abs(cost[j]);
             for (int i = 0; i < rows; i++) {
-                reduced -= price[i] * a[i][j];
-                size += Math.abs(price[i] * a[i][j]);
+                double part = price[i] * a[j * rows + i];
+                reduced -= part;
+                size += Math.abs(part);
             }
             double gain = atUpper[j] ? -reduced : reduced;
             if (gain > REDUCED * size) {
@@ -208,16 +233,17 @@ public final class BoundedProgram {
 
     private void move(int in) {
         double direction = atUpper[in] ? -1 : 1;
-        double[] w = new double[rows];
         for (int k = 0; k < rows; k++) {
+            double sum = 0;
             for (int i = 0; i < rows; i++) {
-                w[k] += inverse[k][i] * a[i][in];
+                sum += inverse[k * rows + i] * a[in * rows + i];
             }
+            along[k] = sum;
         }
         double way = upper[in];
         int out = -1;
         for (int k = 0; k < rows; k++) {
-            double rate = -direction * w[k];
+            double rate = -direction * along[k];
             if (Math.abs(rate) <= PIVOT) {
                 continue;
             }
@@ -225,10 +251,13 @@ public final class BoundedProgram {
             room = Math.max(0, room);
             boolean sooner = room < way - 1e-12 * (1 + way);
             boolean alike = !sooner && room <= way;
-            if (sooner || (alike && out >= 0 && Math.abs(w[k]) > Math.abs(w[out]))) {
+            if (sooner || (alike && out >= 0 && Math.abs(along[k]) > Math.abs(along[out]))) {
                 way = Math.min(way, room);
                 out = k;
             }
+        }
+        for (int k = 0; k < rows; k++) {
+            x[basis[k]] -= direction * way * along[k];
         }
         if (out < 0) {
             atUpper[in] = !atUpper[in];
@@ -236,63 +265,88 @@ public final class BoundedProgram {
             return;
         }
         int leaves = basis[out];
-        boolean toUpper = -direction * w[out] > 0;
+        boolean toUpper = -direction * along[out] > 0;
         basic[leaves] = false;
         atUpper[leaves] = toUpper;
         x[leaves] = toUpper ? upper[leaves] : 0;
+        x[in] += direction * way;
         basic[in] = true;
         basis[out] = in;
+        pivot(out);
+    }
+
+    /** Lets the inverse follow a column that took a place in the basis. */
+    private void pivot(int out) {
+        int row = out * rows;
+        for (int i = 0; i < rows; i++) {
+            inverse[row + i] /= along[out];
+        }
+        for (int k = 0; k < rows; k++) {
+            if (k != out && along[k] != 0) {
+                for (int i = 0; i < rows; i++) {
+                    inverse[k * rows + i] -= along[k] * inverse[row + i];
+                }
+            }
+        }
     }
 
     /** Inverse of the basis, and the values of its variables from those of all others. */
     private void refactor() {
-        double[][] work = new double[rows][2 * rows];
+        int wide = 2 * rows;
+        Arrays.fill(work, 0);
         for (int i = 0; i < rows; i++) {
             for (int k = 0; k < rows; k++) {
-                work[i][k] = a[i][basis[k]];
+                work[i * wide + k] = a[basis[k] * rows + i];
             }
-            work[i][rows + i] = 1;
+            work[i * wide + rows + i] = 1;
         }
         for (int k = 0; k < rows; k++) {
-            int pivot = k;
-            for (int i = k + 1; i < rows; i++) {
-                if (Math.abs(work[i][k]) > Math.abs(work[pivot][k])) {
-                    pivot = i;
-                }
-            }
-            double[] swap = work[k];
-            work[k] = work[pivot];
-            work[pivot] = swap;
-            double by = work[k][k];
-            for (int j = 0; j < 2 * rows; j++) {
-                work[k][j] /= by;
+            exchange(k, wide);
+            double by = work[k * wide + k];
+            for (int j = 0; j < wide; j++) {
+                work[k * wide + j] /= by;
             }
             for (int i = 0; i < rows; i++) {
-                double factor = work[i][k];
+                double factor = work[i * wide + k];
                 if (i != k && factor != 0) {
-                    for (int j = 0; j < 2 * rows; j++) {
-                        work[i][j] -= factor * work[k][j];
+                    for (int j = 0; j < wide; j++) {
+                        work[i * wide + j] -= factor * work[k * wide + j];
                     }
                 }
             }
         }
         for (int k = 0; k < rows; k++) {
-            System.arraycopy(work[k], rows, inverse[k], 0, rows);
+            System.arraycopy(work, k * wide + rows, inverse, k * rows, rows);
         }
-        double[] right = b.clone();
+        System.arraycopy(b, 0, along, 0, rows);
         for (int j = 0; j < columns + rows; j++) {
             if (!basic[j] && x[j] != 0) {
                 for (int i = 0; i < rows; i++) {
-                    right[i] -= a[i][j] * x[j];
+                    along[i] -= a[j * rows + i] * x[j];
                 }
             }
         }
         for (int k = 0; k < rows; k++) {
             double value = 0;
             for (int i = 0; i < rows; i++) {
-                value += inverse[k][i] * right[i];
+                value += inverse[k * rows + i] * along[i];
             }
             x[basis[k]] = value;
+        }
+    }
+
+    /** Brings the largest of a column to its place. */
+    private void exchange(int k, int wide) {
+        int pivot = k;
+        for (int i = k + 1; i < rows; i++) {
+            if (Math.abs(work[i * wide + k]) > Math.abs(work[pivot * wide + k])) {
+                pivot = i;
+            }
+        }
+        for (int j = 0; pivot != k && j < wide; j++) {
+            double swap = work[k * wide + j];
+            work[k * wide + j] = work[pivot * wide + j];
+            work[pivot * wide + j] = swap;
         }
     }
 }
