@@ -58,8 +58,16 @@ final class ReviewVerb {
                             + " leave as it is; use one or the other");
         }
         options.hops(); // a wrong option shall not wait for the answer
-        if (!options.searches().isEmpty() && !questions().contains(Asking.BALANCE)) {
-            throw new UsageException(Grammar.SEARCH + " belongs to the question of balance");
+        if (!options.searches().isEmpty()) {
+            belongs(Grammar.SEARCH, Asking.BALANCE);
+        }
+        if (options.text(Grammar.MEASURED).isPresent()) {
+            belongs(Grammar.MEASURED, Asking.BALANCE);
+        }
+        for (String option : List.of(Grammar.HOPS, Grammar.PAUSE, Grammar.TRACE)) {
+            if (options.text(option).isPresent()) {
+                belongs(option, Asking.ENDURANCE);
+            }
         }
         sheet = options.text(Grammar.HTML).map(name -> sheet(name, rigs));
         var exit = Exit.CLEAR;
@@ -73,6 +81,12 @@ final class ReviewVerb {
             }
         }
         return exit;
+    }
+
+    private void belongs(String option, String question) {
+        if (!questions().contains(question)) {
+            throw new UsageException(option + " belongs to the question of " + question);
+        }
     }
 
     private Sheet sheet(String name, List<String> rigs) {

@@ -55,6 +55,10 @@ class CommandLineTest {
                 "review|See: liftwright review --help",
                 "check|See: liftwright check --help",
                 "review --keep 1 x y|name only one",
+                "review lift --measured t.csv x|--measured belongs to the question of balance",
+                "review lift --search spins x|--search belongs to the question of balance",
+                "review balance --hops 3 x|--hops belongs to the question of endurance",
+                "review lift --trace t.csv x|--trace belongs to the question of endurance",
                 "check nowhere.yaml|no file or folder nowhere.yaml",
                 "review lift nowhere|no file or folder nowhere",
             })
