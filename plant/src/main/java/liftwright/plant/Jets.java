@@ -39,6 +39,15 @@ final class Jets {
     List<JetStrike> strikes(double[] p, MassProperties mass, List<FanPlace> places) {
         List<Obstacle> limbs = limbs(p, mass);
         List<MassLedger.PlacedBox> boxes = ledger.boxes(p);
+        List<Obstacle> blocks = new ArrayList<>();
+        for (MassLedger.PlacedBox box : boxes) {
+            blocks.add(
+                    new Obstacle.Box(
+                            box.part().id().text(),
+                            box.middle(),
+                            List.of(box.forward(), box.right(), box.down()),
+                            box.edgesM().times(0.5)));
+        }
         List<JetStrike> strikes = new ArrayList<>();
         for (int k = 0; k < places.size(); k++) {
             Fan fan = rig.fans().get(k);
@@ -49,14 +58,9 @@ final class Jets {
                     before.add(limb);
                 }
             }
-            for (MassLedger.PlacedBox box : boxes) {
-                if (!box.part().mount().name().equals(fan.mount().name())) {
-                    before.add(
-                            new Obstacle.Box(
-                                    box.part().id().text(),
-                                    box.middle(),
-                                    List.of(box.forward(), box.right(), box.down()),
-                                    box.edgesM().times(0.5)));
+            for (int box = 0; box < blocks.size(); box++) {
+                if (!boxes.get(box).part().mount().name().equals(fan.mount().name())) {
+                    before.add(blocks.get(box));
                 }
             }
             FanPlace place = places.get(k);

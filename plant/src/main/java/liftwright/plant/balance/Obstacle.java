@@ -51,7 +51,7 @@ public sealed interface Obstacle {
             return to.minus(from).length() / 2 + radiusM;
         }
 
-        /** Where ray and limb are nearest to each other, if that is within the radius. */
+        /** Where the ray enters it; 0 where it starts inside. */
         @Override
         public double meets(Vec3 start, Vec3 end) {
             return meets(
@@ -60,8 +60,8 @@ public sealed interface Obstacle {
         }
 
         /**
-         * The same on primitives: along a − b to where it is nearest to c − d. Closest points of
-         * two segments after Ericson, Real-Time Collision Detection, 2005, 5.1.9 (from memory).
+         * The same on primitives, along a − b to a limb from c to d: the first of the two balls at
+         * its ends and the cylinder between them.
          */
         static double meets(
                 double ax,
@@ -91,23 +91,36 @@ public sealed interface Obstacle {
             double uv = ux * vx + uy * vy + uz * vz;
             double uw = ux * wx + uy * wy + uz * wz;
             double vw = vx * wx + vy * wy + vz * wz;
-            double denominator = uu * vv - uv * uv;
-            double s =
-                    denominator > 1e-12 * uu * vv
-                            ? Math.clamp((uv * vw - uw * vv) / denominator, 0, 1)
-                            : 0;
-            double t = vv > 0 ? (uv * s + vw) / vv : 0;
-            if (t < 0) {
-                t = 0;
-                s = Math.clamp(-uw / uu, 0, 1);
-            } else if (t > 1) {
-                t = 1;
-                s = Math.clamp((uv - uw) / uu, 0, 1);
+            double ww = wx * wx + wy * wy + wz * wz;
+            double square = radiusM * radiusM;
+            double first =
+                    Math.min(
+                            enters(uu, uw, ww - square),
+                            enters(uu, uw - uv, ww - 2 * vw + vv - square));
+            if (vv > 0) {
+                double across = uu - uv * uv / vv;
+                if (across > 1e-12 * uu) {
+                    double side = enters(across, uw - uv * vw / vv, ww - vw * vw / vv - square);
+                    double along = vw + side * uv;
+                    if (along >= 0 && along <= vv) {
+                        first = Math.min(first, side);
+                    }
+                }
             }
-            double px = wx + s * ux - t * vx;
-            double py = wy + s * uy - t * vy;
-            double pz = wz + s * uz - t * vz;
-            return px * px + py * py + pz * pz <= radiusM * radiusM ? s : MISSED;
+            return first;
+        }
+
+        /** Least s in 0 to 1 with a s² + 2 b s + c ≤ 0. */
+        private static double enters(double a, double b, double c) {
+            if (c <= 0) {
+                return 0;
+            }
+            double discriminant = b * b - a * c;
+            if (b >= 0 || discriminant < 0) {
+                return MISSED;
+            }
+            double s = c / (Math.sqrt(discriminant) - b);
+            return s <= 1 ? s : MISSED;
         }
     }
 

@@ -130,21 +130,6 @@ class JetStrikeTest {
         return false;
     }
 
-    /**
-     * Of things that are in one another none is met first: a limb counts where a ray is nearest.
-     */
-    private static boolean overlaps(List<Obstacle> scene, RandomGenerator random) {
-        for (int k = 0; k < 20_000; k++) {
-            double x = random.nextDouble(-0.5, 0.5);
-            double y = random.nextDouble(-0.5, 0.5);
-            double z = random.nextDouble(0, 2.5);
-            if (scene.stream().filter(o -> inside(o, x, y, z)).count() > 1) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     /** Few rays in a jet miss edges now and then, by chance: all stay near, nearly all are near. */
     @Test
     void whatAJetStrikesIsWhatRaysByChanceStrike() {
@@ -152,11 +137,10 @@ class JetStrikeTest {
         int[] wide = new int[1];
         int[] cases = new int[1];
         Seeded.check(
-                150,
+                60,
                 random -> {
                     List<Obstacle> scene = scene(random);
-                    if (scene.stream().anyMatch(JetStrikeTest::blocksTheExit)
-                            || overlaps(scene, random)) {
+                    if (scene.stream().anyMatch(JetStrikeTest::blocksTheExit)) {
                         return;
                     }
                     JetStrike strike = JetStrike.of(Vec3.ZERO, DOWN, AREA, scene, Vec3.ZERO);
