@@ -31,6 +31,11 @@ public final class Discharge {
     private static final int MOST_SECANTS = 40;
     private static final double TIME_ERROR_S = 1e-4;
 
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+    /** Share of a step to which the place of a crest is found. */
+    private static final double CREST_SHARE = 0.005;
+
     /** Told of the start, of every step and of every event. */
     @FunctionalInterface
     public interface Watcher {
@@ -208,7 +213,58 @@ public final class Discharge {
             if (!failed) {
                 noteAll();
             }
+        } else {
+            locateCrests(fromS, h);
         }
+    }
+
+    /** Finds the peak current that was passed and left again within the step. */
+    private void locateCrests(double fromS, double h) {
+        double[] when = times.of(Cause.CELL_CURRENT);
+        for (int pack = 0; pack < when.length && !failed; pack++) {
+            if (when[pack] == Double.POSITIVE_INFINITY && limits.isNearPeak(pack, stepper)) {
+                double crest = crest(pack);
+                if (!failed && distance(Cause.CELL_CURRENT, pack) < 0) {
+                    when[pack] = fromS + h * root(Cause.CELL_CURRENT, pack, h, 0, crest, true);
+                }
+                back(1, true);
+            }
+        }
+    }
+
+    /**
+     * Share of the step at which the current of a pack is greatest (golden section); stays there.
+     */
+    private double crest(int pack) {
+        double low = 0;
+        double high = 1;
+        double left = high - GOLDEN * (high - low);
+        double right = low + GOLDEN * (high - low);
+        double atLeft = distanceAt(left, pack);
+        double atRight = distanceAt(right, pack);
+        while (high - low > CREST_SHARE) {
+            if (atLeft < atRight) {
+                high = right;
+                right = left;
+                atRight = atLeft;
+                left = high - GOLDEN * (high - low);
+                atLeft = distanceAt(left, pack);
+            } else {
+                low = left;
+                left = right;
+                atLeft = atRight;
+                right = low + GOLDEN * (high - low);
+                atRight = distanceAt(right, pack);
+            }
+        }
+        double crest = atLeft < atRight ? left : right;
+        back(crest, true);
+        return crest;
+    }
+
+    private double distanceAt(double share, int pack) {
+        back(share, true);
+        return distance(Cause.CELL_CURRENT, pack);
     }
 
     /**

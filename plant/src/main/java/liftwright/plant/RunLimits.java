@@ -8,6 +8,12 @@ import liftwright.rig.Rig;
 /** How far the limits of a run are at the moment it stands at. */
 final class RunLimits {
 
+    /**
+     * A step errs by 1e-5 of a pack's charge, so its current leaves the straight line by less than
+     * this; the knees of a cell's rest voltage make it crest.
+     */
+    private static final double BEND = 0.003;
+
     private final double reserve;
     private final double leastCellV;
     private final double[] peakA;
@@ -35,6 +41,11 @@ final class RunLimits {
                                                 .map(volt -> volt.si())
                                                 .orElse(Double.NEGATIVE_INFINITY))
                         .toArray();
+    }
+
+    /** Whether the current of a pack is within what a step may bend above both its ends. */
+    boolean isNearPeak(int pack, SupplyStepper stepper) {
+        return stepper.packA(pack) > (1 - BEND) * peakA[pack];
     }
 
     /** In the units of the limit; 0 or less where it is reached. */

@@ -191,6 +191,53 @@ class DischargeEventsTest {
         }
     }
 
+    /** A pack that feeds two fans; another, which stays fuller, feeds one. */
+    private static Rig unlikeLoads(double peakA) {
+        RigSketch sketch = new RigSketch();
+        sketch.limits = new Limits(Map.of(LimitName.CELL_UNDER_LOAD, 2.5));
+        for (int k = 1; k <= 2; k++) {
+            sketch.packs.add(RigSketch.pack("p", k, cell(peakA, 0.001), 14, 1));
+        }
+        for (int k = 1; k <= 3; k++) {
+            sketch.fans.add(RigSketch.fan("fan", k, type(20)));
+            sketch.wire(k < 3 ? "p.1" : "p.2", "fan." + k, RigSketch.joint("joint " + k, 0.002));
+        }
+        return sketch.rig();
+    }
+
+    /**
+     * Where the voltage of a pack begins to fall faster, at a knee of its cells, the fans of others
+     * take over some of the lift and its current crests, between the ends of a step as may be.
+     */
+    @Test
+    void aCurrentThatCrestsWithinAStepIsFound() {
+        Discharge probe = started(unlikeLoads(1e6));
+        probe.follow(new Order.Throttle(1), 0, at -> {});
+        Order hover = new Order.Lift(0.5 * probe.fans().liftN());
+        probe.start();
+        double highest = 0;
+        double crestS = 0;
+        double last = 0;
+        for (double time = 0.25; probe.follow(hover, 0.25, at -> {}); time += 0.25) {
+            last = probe.packA(0);
+            if (time > 20 && last > highest) {
+                highest = last;
+                crestS = time;
+            }
+        }
+        assertThat(last).as("it falls again").isLessThan(highest * 0.999);
+        for (double share : new double[] {0.99999, 0.9999, 0.9995, 0.999}) {
+            double limit = share * highest;
+            Discharge run = started(unlikeLoads(limit));
+            run.follow(hover, 1e5, at -> {});
+            double when = run.reached(Cause.CELL_CURRENT, 0).orElseThrow();
+            assertThat(when).as("%s of the highest", share).isLessThan(crestS + 0.25);
+            probe.start();
+            probe.follow(hover, when, at -> {});
+            assertThat(probe.packA(0)).isCloseTo(limit, within(2e-4 * limit));
+        }
+    }
+
     /** What packs side by side give each other is lost to none: the charges passed add up. */
     @Test
     void packsOnOneBusShareAsTheirVoltagesSayAndChargeIsKept() {
