@@ -23,6 +23,11 @@ public record Value(String field, Figure figure) {
         return new Value(field, new Figure.Words(text));
     }
 
+    /** Its interval, where it is a number that has one. */
+    public Optional<Band> band() {
+        return figure instanceof Figure.Amount amount ? amount.band() : Optional.empty();
+    }
+
     /** What a value can be; absence has its own words and is never a number. */
     public sealed interface Figure {
         /**

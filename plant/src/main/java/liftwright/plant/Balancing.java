@@ -202,11 +202,25 @@ public final class Balancing {
          * #liftOff}. Allocates.
          */
         public MomentLedger turned(double[] p, double[] armTurnRad) {
+            return turned(p, armTurnRad, true);
+        }
+
+        /**
+         * The same with jets striking as they did when last followed: for slopes, since a jet is a
+         * bundle of rays and each strikes or does not.
+         */
+        public MomentLedger nudged(double[] p, double[] armTurnRad) {
+            return turned(p, armTurnRad, false);
+        }
+
+        private MomentLedger turned(double[] p, double[] armTurnRad, boolean follow) {
             System.arraycopy(p, 0, held, 0, held.length);
             parts.pose.hold(held, armTurnRad);
             MassProperties mass = parts.ledger.properties(held);
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
-            strikes = jets.strikes(held, mass, places);
+            if (follow) {
+                strikes = jets.strikes(held, mass, places);
+            }
             return MomentLedger.of(work(held, mass.centre(), places), mass.inertia());
         }
 

@@ -35,7 +35,7 @@ final class FindingsText {
         paper.beside(
                 0,
                 ink(finding.severity()),
-                word(finding.severity()),
+                FindingWords.word(finding.severity()),
                 MARGIN,
                 figures.sentence(finding.sentence()));
         var judged = new ArrayList<String>();
@@ -66,35 +66,8 @@ final class FindingsText {
     private void write(Remedy remedy, Finding.Severity severity) {
         lastRemedy++;
         String name = figures.sentence(remedy.name());
-        String effect =
-                switch (remedy.effect()) {
-                    case Remedy.Effect.Clears clears ->
-                            ": clears it with "
-                                    + figures.value(clears.after())
-                                    + ", "
-                                    + figures.signed(clears.difference())
-                                    + "; "
-                                    + figures.sentence(clears.step())
-                                    + " less does not";
-                    case Remedy.Effect.Helps helps ->
-                            (severity == Finding.Severity.NOTES
-                                            ? ": "
-                                            : ": helps and does not suffice, ")
-                                    + figures.value(helps.after())
-                                    + ", "
-                                    + figures.signed(helps.difference());
-                    case Remedy.Effect.Refused refused ->
-                            ": refused, " + figures.sentence(refused.reason());
-                };
+        String effect = FindingWords.effect(remedy, severity, figures);
         paper.beside(MARGIN, "[" + lastRemedy + "]", REMEDY, name + effect);
-    }
-
-    private static String word(Finding.Severity severity) {
-        return switch (severity) {
-            case STOPS -> "STOPS";
-            case WARNS -> "WARNS";
-            case NOTES -> "NOTE";
-        };
     }
 
     private static Paper.Ink ink(Finding.Severity severity) {

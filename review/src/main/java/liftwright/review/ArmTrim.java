@@ -21,6 +21,12 @@ record ArmTrim(List<Double> turnRad, double leftNm) {
     /** Beyond this a posture is another posture. */
     private static final double MOST_RAD = Math.toRadians(60);
 
+    /**
+     * Share of the moment that may be left where a ray of a jet just strikes or just does not, so
+     * that nothing between can be had.
+     */
+    private static final double ENOUGH = 0.02;
+
     /** Moment that counts as none, over the weight, m. */
     private static final double NONE_M = 1e-6;
 
@@ -32,10 +38,15 @@ record ArmTrim(List<Double> turnRad, double leftNm) {
         double none = NONE_M * point.mass().weightN();
         double[] turn = new double[8];
         Vec3 moment = point.ledger().moment();
+        double enough = ENOUGH * moment.length();
+        Optional<ArmTrim> best = Optional.empty();
         for (int step = 0; step < MOST_STEPS; step++) {
-            if (moment.length() <= none) {
-                return Optional.of(
-                        new ArmTrim(Arrays.stream(turn).boxed().toList(), moment.length()));
+            double left = moment.length();
+            if (best.isEmpty() || left < best.get().leftNm()) {
+                best = Optional.of(new ArmTrim(Arrays.stream(turn).boxed().toList(), left));
+            }
+            if (left <= none) {
+                return best;
             }
             double[][] slopes = Steering.slopes(worker, p, turn, moment);
             Optional<Vec3> prices = leastNorm(slopes, moment);
@@ -54,7 +65,7 @@ record ArmTrim(List<Double> turnRad, double leftNm) {
             }
             moment = worker.turned(p, turn).moment();
         }
-        return Optional.empty();
+        return best.filter(trim -> trim.leftNm() <= enough);
     }
 
     /** y with (J Jᵀ) y = moment; empty where the joints do not turn the rig about every axis. */

@@ -121,7 +121,7 @@ public final class BalanceQuestion {
         findings.sort(Comparator.comparing(Finding::severity));
         List<Section> sections = new ArrayList<>(sections(balancing, judgement));
         sections.addAll(ArmLoadTables.of(armLoads));
-        jets.section(settings, work).ifPresent(sections::add);
+        jets.section(judgement).ifPresent(sections::add);
         searched.forEach(each -> sections.addAll(each.sections()));
         return Optional.of(new BalanceAnswer(verdict, findings, sections, evidence));
     }

@@ -6,6 +6,7 @@ import liftwright.numerics.Work;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
+import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.TurningCause;
 import liftwright.plant.body.MassProperties;
 import liftwright.plant.parameters.ImpossibleValueException;
@@ -33,11 +34,15 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
     private double[][] wearer = new double[WEARER_VALUES][0];
     private boolean[] lifts = new boolean[0];
 
+    /** Thrust that each fan's jet loses to what it strikes, N. */
+    private final double[][] jetLossN;
+
     BalanceSample(Plant plant, double[] widthScale, Settings settings) {
         super(plant, widthScale, settings);
         balancing = Balancing.of(plant.rig());
         steering = Steering.of(balancing);
         reaches = steering.reaches(balancing);
+        jetLossN = new double[plant.rig().fans().size()][0];
     }
 
     /** Lift-off to be found. */
@@ -73,6 +78,7 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         grow(moment, draws);
         grow(share, draws);
         grow(wearer, draws);
+        grow(jetLossN, draws);
         return Draws.forEach(work, settings.threads(), 0, draws, this::scratch, this::turning)
                 == draws;
     }
@@ -125,6 +131,15 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
                 share[index(turn, cause)][draw] = turn.of(of);
             }
         }
+        for (int fan = 0; fan < jetLossN.length; fan++) {
+            FanAtWork own = point.ledger().fans().get(fan);
+            jetLossN[fan][draw] = own.strike().share() * own.thrustN();
+        }
+    }
+
+    /** Thrust that a fan's jet loses in one draw to what it strikes, N. */
+    double jetLossN(int fan, int draw) {
+        return jetLossN[fan][draw];
     }
 
     private void wearer(MassProperties person, int draw) {

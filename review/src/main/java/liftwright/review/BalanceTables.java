@@ -78,39 +78,34 @@ final class BalanceTables {
                 : new Value("turn-time", new Value.Figure.Never());
     }
 
-    /** One axis: the causes in their order, and their sum. */
+    /** One axis: the causes that add something, in their order, and the sum of all. */
     static Section ledger(Turn turn, BalanceJudgement judgement) {
         List<List<Value>> rows = new ArrayList<>();
         BalanceSample sample = judgement.sample();
         int draws = judgement.draws();
         double none = Rounding.momentNm(judgement.point().mass().weightN());
         for (TurningCause cause : TurningCause.values()) {
-            rows.add(
-                    List.of(
-                            Value.words("turning-cause", words(cause)),
-                            moment(
-                                    turn,
-                                    turn.of(judgement.point().ledger().of(cause)),
-                                    Bands.of(sample.shares(turn, cause, draws)),
-                                    none)));
+            double nm = Rounding.off(turn.of(judgement.point().ledger().of(cause)), none);
+            Band band = Rounding.off(Bands.of(sample.shares(turn, cause, draws)), none);
+            if (nm != 0 || band.width() > 0) {
+                rows.add(
+                        List.of(
+                                Value.words("turning-cause", words(cause)),
+                                Value.of(turn.momentField(), nm, band)));
+            }
         }
         rows.add(
                 List.of(
                         Value.words("turning-cause", "all of them"),
-                        moment(
-                                turn,
-                                turn.of(judgement.point().ledger().moment()),
-                                Bands.of(sample.moments(turn, draws)),
-                                none)));
+                        Value.of(
+                                turn.momentField(),
+                                Rounding.off(turn.of(judgement.point().ledger().moment()), none),
+                                Rounding.off(Bands.of(sample.moments(turn, draws)), none))));
         return new Section.Table(
                 turn.word() + "-ledger",
                 "Why it " + turn.verb() + " (positive " + turn.seen(1) + ")",
                 List.of("turning-cause", turn.momentField()),
                 rows);
-    }
-
-    private static Value moment(Turn turn, double nm, Band band, double none) {
-        return Value.of(turn.momentField(), Rounding.off(nm, none), Rounding.off(band, none));
     }
 
     static String words(TurningCause cause) {

@@ -1,18 +1,16 @@
 package liftwright.review;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.numerics.CounterStream;
-import liftwright.numerics.Draws;
-import liftwright.numerics.Work;
 import liftwright.physics.FanLaw;
 import liftwright.physics.FreeJet;
 import liftwright.plant.Balancing;
@@ -21,7 +19,6 @@ import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.JetStrike;
 import liftwright.plant.balance.Obstacle;
 import liftwright.plant.body.Limb;
-import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
 import liftwright.rig.FanType;
@@ -33,8 +30,6 @@ import liftwright.rig.Vec3;
  * the ground under a wearer. What breathing another's jet costs is not computed, and said.
  */
 final class JetTables {
-
-    private static final int MOST_DRAWS = 256;
 
     /** What a body catches is known to this share, between bounds; from memory. */
     private static final double CATCH = 0.4;
@@ -108,18 +103,18 @@ final class JetTables {
     }
 
     /** Losses fan by fan; empty where no jet strikes anything. */
-    Optional<Section> section(Settings settings, Work work) {
+    Optional<Section> section(BalanceJudgement judgement) {
         boolean any =
                 point.ledger().fans().stream().anyMatch(f -> f.strike().share() > LEAST_SHARE);
         if (!any) {
             return Optional.empty();
         }
-        double[][] lost = lost(settings, work);
         List<List<Value>> rows = new ArrayList<>();
         for (int k = 0; k < fans(); k++) {
             JetStrike strike = fan(k).strike();
-            if (strike.share() > LEAST_SHARE && lost[k].length > 1) {
-                Band band = Bands.of(lost[k]);
+            double[] lost = lostN(k, judgement);
+            if (strike.share() > LEAST_SHARE && lost.length > 1) {
+                Band band = Bands.of(lost);
                 rows.add(
                         List.of(
                                 Value.words("part", fan(k).id().text()),
@@ -148,54 +143,19 @@ final class JetTables {
                 .orElse(JetStrike.REACH_M);
     }
 
-    /** Lost thrust of every fan over draws of the rig and of what bodies catch, N. */
-    private double[][] lost(Settings settings, Work work) {
-        int draws = Math.min(settings.firstDraws(), MOST_DRAWS);
-        double[][] lost = new double[fans()][draws];
-        boolean[] solved = new boolean[draws];
+    /** Lost thrust of a fan over the draws of the rig and of what bodies catch, N. */
+    private static double[] lostN(int fan, BalanceJudgement judgement) {
+        BalanceSample sample = judgement.sample();
         long channel = CounterStream.channel("what a body catches of a jet");
-        work.stage("jets", draws);
-        Draws.forEach(
-                work,
-                settings.threads(),
-                draws,
-                () -> new Scratch(balancing),
-                (scratch, draw) -> {
-                    try {
-                        balancing.parameters().draw(settings.seed(), draw, scratch.p);
-                        HoverPoint drawn = scratch.worker.liftOff(scratch.p);
-                        double wide = 2 * CounterStream.uniform(settings.seed(), channel, draw) - 1;
-                        for (int k = 0; k < lost.length; k++) {
-                            FanAtWork fan = drawn.ledger().fans().get(k);
-                            lost[k][draw] =
-                                    (1 + CATCH * wide) * fan.strike().share() * fan.thrustN();
-                        }
-                        solved[draw] = drawn.converged();
-                    } catch (ImpossibleValueException beyond) {
-                        solved[draw] = false; // the verdict counts it
-                    }
-                });
-        for (int k = 0; k < lost.length; k++) {
-            double[] kept = new double[draws];
-            int count = 0;
-            for (int i = 0; i < draws; i++) {
-                if (solved[i]) {
-                    kept[count++] = lost[k][i];
-                }
-            }
-            lost[k] = Arrays.copyOf(kept, count);
-        }
-        return lost;
-    }
-
-    private static final class Scratch {
-        private final Balancing.Worker worker;
-        private final double[] p;
-
-        private Scratch(Balancing balancing) {
-            worker = balancing.worker();
-            p = new double[balancing.parameters().size()];
-        }
+        return IntStream.range(0, judgement.draws())
+                .filter(sample::isSolved)
+                .mapToDouble(
+                        draw -> {
+                            double uniform =
+                                    CounterStream.uniform(sample.settings.seed(), channel, draw);
+                            return (1 + CATCH * (2 * uniform - 1)) * sample.jetLossN(fan, draw);
+                        })
+                .toArray();
     }
 
     /** Hazards. */

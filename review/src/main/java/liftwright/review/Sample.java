@@ -77,6 +77,11 @@ abstract class Sample<S> {
         return count >= target;
     }
 
+    /** Whether a draw has an operating point. */
+    final boolean isSolved(int draw) {
+        return solved[draw];
+    }
+
     /** How many of the first {@code draws} draws have no operating point. */
     final int failed(int draws) {
         int failed = 0;

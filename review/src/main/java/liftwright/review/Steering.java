@@ -147,13 +147,18 @@ enum Steering {
         return reaches.toArray(new double[0][]);
     }
 
-    /** Change of the moment with each joint angle, N·m/rad. */
+    /**
+     * Change of the moment with each joint angle, N·m/rad, jets striking as at the angles it starts
+     * from.
+     *
+     * @param at moment there, which the worker has just found
+     */
     static double[][] slopes(Balancing.Worker worker, double[] p, double[] turned, Vec3 at) {
         double[][] slopes = new double[JOINTS][];
         for (int joint = 0; joint < JOINTS; joint++) {
             double[] more = turned.clone();
             more[joint] += STEP_RAD;
-            Vec3 change = worker.turned(p, more).moment().minus(at);
+            Vec3 change = worker.nudged(p, more).moment().minus(at);
             slopes[joint] = array(change.times(1 / STEP_RAD));
         }
         return slopes;

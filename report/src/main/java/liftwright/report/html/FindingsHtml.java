@@ -7,6 +7,7 @@ import liftwright.answer.Finding;
 import liftwright.answer.Remedy;
 import liftwright.answer.Value;
 import liftwright.report.Figures;
+import liftwright.report.FindingWords;
 
 /** Findings, worst first, each with where it is in the file and what would clear it. */
 final class FindingsHtml {
@@ -36,7 +37,10 @@ final class FindingsHtml {
                             "p",
                             () -> {
                                 page.element(
-                                        "strong", word(finding.severity()), "class", "severity");
+                                        "strong",
+                                        FindingWords.word(finding.severity()),
+                                        "class",
+                                        "severity");
                                 page.text(" " + figures.sentence(finding.sentence()));
                             },
                             "class",
@@ -108,35 +112,8 @@ final class FindingsHtml {
                 "li",
                 () -> {
                     page.element("strong", figures.sentence(remedy.name()));
-                    page.text(
-                            switch (remedy.effect()) {
-                                case Remedy.Effect.Clears clears ->
-                                        ": clears it with "
-                                                + figures.value(clears.after())
-                                                + ", "
-                                                + figures.signed(clears.difference())
-                                                + "; "
-                                                + figures.sentence(clears.step())
-                                                + " less does not";
-                                case Remedy.Effect.Helps helps ->
-                                        (severity == Finding.Severity.NOTES
-                                                        ? ": "
-                                                        : ": helps and does not suffice, ")
-                                                + figures.value(helps.after())
-                                                + ", "
-                                                + figures.signed(helps.difference());
-                                case Remedy.Effect.Refused refused ->
-                                        ": refused, " + figures.sentence(refused.reason());
-                            });
+                    page.text(FindingWords.effect(remedy, severity, figures));
                 });
-    }
-
-    private static String word(Finding.Severity severity) {
-        return switch (severity) {
-            case STOPS -> "STOPS";
-            case WARNS -> "WARNS";
-            case NOTES -> "NOTE";
-        };
     }
 
     private static String style(Finding.Severity severity) {

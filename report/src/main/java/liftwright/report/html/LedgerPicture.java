@@ -36,9 +36,7 @@ final class LedgerPicture {
         }
 
         Optional<Band> band() {
-            return value.figure() instanceof Value.Figure.Amount amount
-                    ? amount.band()
-                    : Optional.empty();
+            return value.band();
         }
     }
 

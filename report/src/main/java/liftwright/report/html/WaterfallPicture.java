@@ -36,9 +36,7 @@ final class WaterfallPicture {
     private record Row(
             String label, String amount, double from, double to, Value value, String style) {
         Optional<Band> band() {
-            return value.figure() instanceof Value.Figure.Amount amount
-                    ? amount.band()
-                    : Optional.empty();
+            return value.band();
         }
     }
 
