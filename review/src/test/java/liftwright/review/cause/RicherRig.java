@@ -11,11 +11,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
+import java.util.stream.Collectors;
 import liftwright.plant.Balancing;
 import liftwright.plant.balance.JetStrike;
 import liftwright.plant.body.MassProperties;
@@ -64,14 +64,8 @@ final class RicherRig {
 
     private static final double G = 9.80665;
 
-    /**
-     * Upper arm and forearm over stature, and mass of arm parts over that of the body (de Leva).
-     */
-    private static final double UPPER = 0.2817 / 1.741;
-
-    private static final double FORE = 0.2689 / 1.741;
+    /** Mass of upper arm, and of forearm and hand, over that of the body (de Leva). */
     private static final double[] ARM_MASS = {0.0271, 0.0162 + 0.0061};
-    private static final double SHOULDER = 0.1085;
 
     private static final double SPEED_CONSTANT = 520 * Math.PI / 30;
     private static final double WINDING_OHM = 0.012;
@@ -105,6 +99,7 @@ final class RicherRig {
     private final double[][] twist;
     private final double[] joints;
     private final double stature;
+    private final RicherArms arms;
     private final double massKg;
     private final double coefficient;
     private final double torqueM;
@@ -120,6 +115,7 @@ final class RicherRig {
     RicherRig(RandomGenerator random) {
         this.random = random;
         stature = random.nextDouble(1.58, 1.90);
+        arms = new RicherArms(stature);
         massKg = random.nextDouble(52, 88);
         double thrustN = random.nextDouble(105, 150);
         double powerW = thrustN * random.nextDouble(48, 56);
@@ -222,77 +218,19 @@ final class RicherRig {
                 .orElseThrow(() -> new IllegalStateException(reading.problems() + text));
     }
 
-    private static String n(double value) {
-        return String.format(Locale.ROOT, "%.6f", value);
-    }
-
     private String text(double thrustN, double powerW, double declaredSwirl) {
-        StringBuilder all = new StringBuilder("p.1: [");
-        for (int k = 0; k < places.size(); k++) {
-            all.append(k == 0 ? "" : ", ").append(places.get(k).id);
-        }
-        int row = (int) places.stream().filter(p -> p.mount == 0).count();
-        double half = row == 4 ? 240 : 120;
         Mount boom = mounts.get(1);
-        String seat = "seat: {forward: 0° ± 0.15° each, right: 0° ± 0.15° each}";
-        String turn = "turn: {forward: 0° ± 0.15°, right: 0° ± 0.15°}";
-        return """
-        liftwright: 1
-        rig: Drawn   # invented by a test
-        site: {elevation: 10 m, temperature: 15 °C}
-        wearer:
-          mass: MASS kg ± 0.4 kg
-          stature: STATURE m
-          body: male
-          posture:
-            both shoulders: {flexion: 10°, abduction: 18°}
-            both elbows: {flexion: 15°}
-        mounts:
-          back: {on: trunk, at: {back: 180 mm, up: 60 mm}, TURN}
-          left boom: {on: trunk, at: {forward: AHEAD mm, left: OUT mm, up: 50 mm}, TURN, twin: right boom}
-          left pod: {on: left forearm, at: {along: 60 %}, twin: right pod, TURN}
-        fan types:
-          fan:
-            tip: 140 mm
-            hub: 52 mm
-            exit area: 128 cm²
-            mass: 0.8 kg
-            data: measured
-            at speed: {speed: 26000 rpm, thrust: THRUST N ± 2 %, shaft power: POWER W}
-            swirl: SWIRL ± 0.10
-            scatter: ± 2 % each
-            motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2.5 A}
-            controller: {current limit: 400 A, mass: 0.12 kg}
-        fans:
-          - {id: back, type: fan, mount: back, row: ROW, from: {right: -HALF mm, up: 150 mm}, to: {right: HALF mm, up: 150 mm}, SEAT}
-          - {id: left-boom, type: fan, mount: left boom, row: 2, spacing: 160 mm, SEAT, twin: right-boom}
-          - {id: left-pod, type: fan, mount: left pod, row: 2, spacing: 150 mm, SEAT, twin: right-pod}
-        cells:
-          cell: {chemistry: LiPo, capacity: 8 Ah, resistance: 0.9 mΩ, mass: 165 g, open circuit: LiPo}
-        packs:
-          - {id: p, cell: cell, series: 14, parallel: 8, at: {mount: back, back: 60 mm}}
-        wiring:
-          feeds:
-            - id: feed
-              from: p
-              branch: [{run: 4 AWG, length: 100 mm}]
-              fans: {ALL]}
-        other parts:
-          - {id: frame, mass: 8 kg ± 2 %, box: [300 mm, 900 mm, 400 mm], at: {mount: back}}
-        control: {kind: shared throttle}
-        """
-                .replace("MASS", n(massKg))
-                .replace("STATURE", n(stature))
-                .replace("TURN", turn)
-                .replace("SEAT", seat)
-                .replace("AHEAD", n(1000 * boom.at[0]))
-                .replace("OUT", n(-1000 * boom.at[1]))
-                .replace("THRUST", n(thrustN))
-                .replace("POWER", n(powerW))
-                .replace("SWIRL", n(declaredSwirl))
-                .replace("ROW", "" + row)
-                .replace("HALF", n(half))
-                .replace("ALL", all);
+        return new RicherText(
+                        massKg,
+                        stature,
+                        boom.at[0],
+                        -boom.at[1],
+                        thrustN,
+                        powerW,
+                        declaredSwirl,
+                        (int) places.stream().filter(p -> p.mount == 0).count(),
+                        places.stream().map(p -> p.id).collect(Collectors.joining(", ")))
+                .yaml();
     }
 
     private double normal(double sigma) {
@@ -547,7 +485,7 @@ final class RicherRig {
 
     private double[] limb(int k, double[] held, double[] v) {
         int side = mounts.get(places.get(k).mount).arm;
-        return side == 0 ? v.clone() : fore(side, held, v);
+        return side == 0 ? v.clone() : RicherArms.fore(side, held, v);
     }
 
     private double[] at(int k, double[] held, double load) {
@@ -557,47 +495,22 @@ final class RicherRig {
         if (mount.arm == 0) {
             return plus(mount.at, offset);
         }
-        double[] along = fore(mount.arm, held, times(mount.along * FORE * stature, Solid.DOWN));
-        return plus(plus(elbow(mount.arm, held), along), offset);
-    }
-
-    private double[] elbow(int side, double[] held) {
-        double[] shoulder = {0, side * SHOULDER * stature, 0};
-        return plus(shoulder, upper(side, held, times(UPPER * stature, Solid.DOWN)));
-    }
-
-    /** Flexion, then abduction, then rotation about axes that go along: written innermost first. */
-    private static double[] upper(int side, double[] held, double[] v) {
-        int at = side < 0 ? 0 : 4;
-        double[] turned = turn(Solid.DOWN, side * held[at + 2], v);
-        turned = turn(Solid.FORWARD, -side * held[at + 1], turned);
-        return turn(Solid.RIGHT, held[at], turned);
-    }
-
-    private static double[] fore(int side, double[] held, double[] v) {
-        return upper(side, held, turn(Solid.RIGHT, held[side < 0 ? 3 : 7], v));
+        double[] along = arms.alongFore(mount.arm, held, mount.along);
+        return plus(plus(arms.elbow(mount.arm, held), along), offset);
     }
 
     /** Centre of mass with the arms where they are: arms and pods move it. */
     private double[] centre(double[] held) {
         double[] moved = centre.clone();
-        double[] meant = new double[8];
-        for (int k = 0; k < 2; k++) {
-            meant[4 * k] = Math.toRadians(10);
-            meant[4 * k + 1] = Math.toRadians(18);
-            meant[4 * k + 3] = Math.toRadians(15);
-        }
         for (int side = -1; side <= 1; side += 2) {
             double[] upperBy =
-                    minus(
-                            upper(side, held, times(0.58 * UPPER * stature, Solid.DOWN)),
-                            upper(side, meant, times(0.58 * UPPER * stature, Solid.DOWN)));
+                    minus(arms.alongUpper(side, held, 0.58), arms.alongUpper(side, MEANT, 0.58));
             double[] foreBy =
                     plus(
-                            minus(elbow(side, held), elbow(side, meant)),
+                            minus(arms.elbow(side, held), arms.elbow(side, MEANT)),
                             minus(
-                                    fore(side, held, times(0.6 * FORE * stature, Solid.DOWN)),
-                                    fore(side, meant, times(0.6 * FORE * stature, Solid.DOWN))));
+                                    arms.alongFore(side, held, 0.6),
+                                    arms.alongFore(side, MEANT, 0.6)));
             double podKg = 2 * 0.92;
             moved = plus(moved, times(weigh[0] * G / weightN, upperBy));
             moved = plus(moved, times((weigh[1] + podKg) * G / weightN, foreBy));
