@@ -1,0 +1,291 @@
+// What page and server say to each other. Everything under /api is POST with a JSON body and JSON back,
+// except the three streams (/api/ask, /api/try, /api/watch), which answer with one JSON object a line.
+// Every request but /api/enter carries the header `Liftwright-Key`. Errors: status 4xx and a Fault.
+// Positions in text: `line` and `column` from 1, `from` and `to` offsets in UTF-16 units of `text`.
+
+// ---- session -------------------------------------------------------------------------------------
+
+/** POST /api/enter {token}: the token of the printed link, good once. */
+export interface Entered {
+    key: string;
+}
+/** POST /api/link {}: another link with a fresh token, to open a second tab. */
+export interface Link {
+    url: string;
+}
+/** POST /api/folder {}: what can be opened. */
+export interface Folder {
+    name: string;
+    version: string;
+    /** The rig to open first, where one was named or only one is there. */
+    open?: string;
+    rigs: { path: string; name: string }[];
+}
+
+export interface Fault {
+    /** 'key' | 'host' | 'origin' | 'stale' | 'refused' | 'conflict' | 'missing' | 'too large' | 'too many' | 'bad request' | 'internal' */
+    fault: string;
+    /** A sentence for the reader. */
+    sentence: string;
+    /** With 'stale', 'refused' and 'conflict': the document as it stands. */
+    document?: RigDocument;
+}
+
+// ---- the document --------------------------------------------------------------------------------
+
+/** POST /api/document {rig}. Every call that edits gives it back whole. */
+export interface RigDocument {
+    rig: string;
+    /** Digest of text and tables: names this state; an edit says which it was made on (`base`). */
+    revision: string;
+    text: string;
+    /** Whether the file on disk holds exactly this text. */
+    saved: boolean;
+    /** Whether a rig could be read: no problem is an error. */
+    readable: boolean;
+    problems: Problem[];
+    parts: Part[];
+    outline: OutlineNode[];
+    /** What undo and redo would take back or do again, in words; absent when nothing. */
+    undo?: string;
+    redo?: string;
+    /** Another program wrote the file and it could not be merged: both texts are kept. */
+    conflict?: { diskText: string; sentence: string };
+    /** What was recovered or merged on the way here, to be told once. */
+    told?: string;
+}
+export interface Problem {
+    code: string;
+    severity: 'error' | 'warning' | 'note';
+    line: number;
+    column: number;
+    from: number;
+    to: number;
+    path: string;
+    found: string;
+    expected: string;
+    suggestion: string;
+}
+/** Something on the rig that can be shown, dragged or named. */
+export interface Part {
+    id: string;
+    kind: 'fan' | 'pack' | 'mount' | 'part';
+    /** Path of what declares it; several generated parts share one. */
+    path: string;
+    line: number;
+    from: number;
+    to: number;
+    /** Whether /api/move can move it, and if not, why. */
+    movable: boolean;
+    why?: string;
+    /** The id of its twin on the other side, if any. */
+    twin?: string;
+}
+/** The file as a tree: what the facing page shows as outline. */
+export interface OutlineNode {
+    path: string;
+    key: string;
+    /** The text of a scalar; absent for maps and lists. */
+    value?: string;
+    line: number;
+    from: number;
+    to: number;
+    children: OutlineNode[];
+}
+
+/** As in the remedies of an answer. */
+export type Change =
+    | { kind: 'set'; at: string; value: string }
+    | { kind: 'add'; at: string; key: string; value: string }
+    | { kind: 'remove'; at: string }
+    | { kind: 'replace'; at: string; value: string }
+    | { kind: 'move'; at: string; index: number };
+
+// POST /api/change {rig, base, changes: Change[], label: string} -> RigDocument.
+//   On an older base the changes are made on the text as it stands if every path still leads somewhere
+//   (merged, `told`), else 409 'refused'.
+// POST /api/text {rig, base, text} -> RigDocument. Any text, broken or not. On an older base 409 'stale'.
+// POST /api/undo, /api/redo {rig, base} -> RigDocument. Restores stored bytes.
+// POST /api/save {rig, base} -> RigDocument; 409 'conflict' when the disk holds something else.
+// POST /api/resolve {rig, base, take: 'mine' | 'disk'} -> RigDocument. 'mine' makes the disk's text the one
+//   saved over next; 'disk' takes it and leaves mine one undo away.
+// POST /api/complete {text, from} -> Completion.
+// POST /api/watch {rig} -> stream of Watched: a line when the document changed elsewhere (disk, tab).
+export interface Watched {
+    /** Absent in a heartbeat. */
+    revision?: string;
+    saved?: boolean;
+}
+export interface Completion {
+    from: number;
+    to: number;
+    options: { label: string; insert: string; detail: string }[];
+}
+
+/**
+ * POST /api/move {rig, base, part, to: Place, snap: boolean, twin: boolean} -> Moved. Nothing is changed:
+ * the changes are to be tried or made. `to` is where its middle shall be, on the drawn rig.
+ */
+export interface Place {
+    forwardM: number;
+    rightM: number;
+    upM: number;
+}
+export interface Moved {
+    changes: Change[];
+    /** Where it comes to stand after snapping. */
+    place: Place;
+    /** "sets fans/2/at", "adds an except entry to the ring left": what the file will say. */
+    sentence: string;
+}
+
+/** POST /api/begin: a rig from nothing -> RigDocument of the new file (saved). 409 'refused' if it exists. */
+export interface Beginning {
+    /** New file or folder in the opened folder. */
+    name: string;
+    /** Answers of the guide by key, as text with units: see GuideStep. */
+    answers: Record<string, string>;
+}
+/** POST /api/guide {answers} -> Guide: the steps, with what is wrong in the answers so far. */
+export interface Guide {
+    steps: GuideStep[];
+    /** The file these answers make; absent while a problem stands. */
+    text?: string;
+}
+export interface GuideStep {
+    id: string;
+    title: string;
+    why: string;
+    fields: GuideField[];
+}
+export interface GuideField {
+    key: string;
+    label: string;
+    /** How to find the value, in a sentence. */
+    help: string;
+    kind: 'text' | 'quantity' | 'count' | 'choice';
+    choices?: { value: string; label: string }[];
+    /** What stands there until it is answered. */
+    value: string;
+    problem?: string;
+}
+
+// ---- answers -------------------------------------------------------------------------------------
+
+export type Question = 'lift' | 'endurance' | 'balance';
+export type Units = 'si' | 'us';
+
+// POST /api/ask {rig, base, questions: Question[], units, to: Stage} -> stream of Told, every question nominal
+//   first, then banded, then whole, as far as `to`. Closing the stream stops the work.
+// POST /api/try {rig, base, changes: Change[], questions, units} -> the same stream, nominal only, of the rig
+//   with these changes in memory; nothing is kept.
+// POST /api/report {rig, base, units} -> the HTML report, as a file.
+export type Stage = 'nominal' | 'banded' | 'whole';
+export type Told =
+    | { stage: Stage; question: Question; document: AnswerDocument }
+    | { progress: { question: Question; stage: string; done: number; total: number } }
+    /** The rig cannot be asked: its file has errors, or what was declared makes no rig. */
+    | { refused: string; question?: Question }
+    | { end: 'done' | 'stopped' };
+
+/** What `review --json` writes (docs/reference/answers.md), with texts for the reader added. */
+export interface AnswerDocument {
+    schema: string;
+    tool: { name: string; version: string };
+    rig: { name?: string; digest: string };
+    corrections: string;
+    seed: number;
+    answer: Answer;
+    /** How each field that occurs is called and drawn on an axis: shown = si * per + plus. */
+    fields: Record<string, { label: string; unit: string; per: number; plus: number }>;
+}
+export interface Answer {
+    question: Question;
+    /** In a nominal answer the outcome is 'not judged': no doubt was computed. */
+    verdict: Verdict;
+    findings: Finding[];
+    sections: Section[];
+    evidence: Record<string, unknown>;
+}
+export interface Verdict {
+    outcome: 'met' | 'not met' | 'cannot be told' | 'not judged';
+    /** The sentence in the reader's units. */
+    shown: string;
+    wouldTell?: { path: string; shown: string };
+    downgrades: string[];
+}
+export interface Finding {
+    severity: 'stops' | 'warns' | 'notes';
+    code: string;
+    part?: string;
+    path?: string;
+    shown: string;
+    value?: Value;
+    limit?: { value: Value; origin: string };
+    cause: string;
+    remedies: Remedy[];
+}
+export interface Remedy {
+    number: number;
+    /** What it does, in words. */
+    shownName: string;
+    /** What came of it, in words. */
+    shownEffect: string;
+    /** Whether it may be tried: refused ones may not. */
+    effect: { kind: 'clears' | 'helps' | 'refused' };
+    changes: Change[];
+}
+export interface Value {
+    field: string;
+    kind: 'amount' | 'words' | 'never' | 'not computed';
+    /** With kind 'amount'. */
+    si?: number;
+    unit?: string;
+    band?: { low: number; high: number; coverage: number; method: string; draws: number };
+    /** With kind 'words'. */
+    text?: string;
+    /** In the reader's units, without band; and the band alone, empty if none. */
+    shown: string;
+    shownBand: string;
+}
+export type Section = Waterfall | Table | Plot | Drawing;
+export interface WaterfallStep {
+    label: string;
+    value: Value;
+    note: string;
+}
+export interface Waterfall {
+    kind: 'waterfall';
+    id: string;
+    title: string;
+    start: WaterfallStep;
+    steps: WaterfallStep[];
+    end: WaterfallStep;
+    against: WaterfallStep;
+}
+export interface Table {
+    kind: 'table';
+    id: string;
+    title: string;
+    columns: string[];
+    rows: Value[][];
+}
+export interface Plot {
+    kind: 'plot';
+    id: string;
+    title: string;
+    x: { field: string; unit: string };
+    y: { field: string; unit: string };
+    series: {
+        label: string;
+        mark: 'dot' | 'cross' | 'line' | 'dashes';
+        points: [number, number][];
+    }[];
+}
+/** Layers are tables of places (place-forward, place-right, place-up in m), sizes and directions. */
+export interface Drawing {
+    kind: 'drawing';
+    id: string;
+    title: string;
+    layers: Table[];
+}

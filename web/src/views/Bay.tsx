@@ -1,0 +1,4 @@
+/** The whole page. */
+export function Bay() {
+    return <main>Liftwright</main>;
+}

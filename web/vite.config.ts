@@ -1,0 +1,14 @@
+import preact from '@preact/preset-vite';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+    plugins: [preact()],
+    base: './',
+    build: {
+        outDir: 'target/classes/liftwright/page',
+        emptyOutDir: true,
+        target: 'es2023',
+        assetsInlineLimit: 0, // the page's policy allows no data: URLs
+        modulePreload: { polyfill: false },
+    },
+});
