@@ -1,3 +1,4 @@
+import './look/tokens.css';
 import { render } from 'preact';
 import { Bay } from './views/Bay';
 
