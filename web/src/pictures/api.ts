@@ -1,4 +1,4 @@
-import type { AnswerDocument, Drawing, Part, Place, Section, Units } from '../core/wire';
+import type { AnswerDocument, Drawing, Moved, Part, Place, Section, Units } from '../core/wire';
 
 // What the views ask of the pictures, and nothing more. Pictures keep no state of the rig.
 
@@ -14,6 +14,10 @@ export interface PictureProps {
     /** The part that is selected, to be marked wherever it occurs. */
     selected?: string | undefined;
     onShow: Show;
+    /** Parts that a finding names: marked with a second rim. */
+    marked?: readonly string[] | undefined;
+    /** The rig has changed since: drawn pale, and said in words. */
+    stale?: boolean | undefined;
 }
 
 /** A drag of one part, from its first move to its end. */
@@ -35,5 +39,19 @@ export interface RigProps {
     parts: Part[];
     selected?: string | undefined;
     onShow: Show;
-    onDrag: (drag: Drag) => void;
+    /**
+     * 'moving' comes at pointer rate, the latest place only: the next one waits until what this one
+     * returned is settled. Return the promise of the nominal answer, and moves never queue up.
+     */
+    onDrag: (drag: Drag) => void | Promise<void>;
+    /** What the server answered to the last move: the ghost comes to stand there. */
+    moved?: Moved | undefined;
+    /** Lines of the last nominal answer ("leans back with 15 °/s²"), shown while dragging. */
+    told?: readonly string[] | undefined;
+    /** Length of a snap step and of a step by arrow key, m; 10 mm if absent. */
+    stepM?: number | undefined;
+    /** Sections of any answers: what their tables say of a part is told with it. */
+    about?: readonly Section[] | undefined;
+    marked?: readonly string[] | undefined;
+    stale?: boolean | undefined;
 }
