@@ -1,0 +1,113 @@
+import type { Page } from 'playwright-core';
+import { bringChecks } from '../harness/inpage';
+import type { Ink } from '../inpage/ink';
+import { browser } from '../harness/visit';
+
+/** What WCAG 2.2 asks of text of any size here; large text may do with less, ours does not. */
+export const leastContrast = 4.5;
+
+/**
+ * Texts whose colour is too near to what lies under them. The page is photographed with and without its
+ * glyphs: where the two differ there is a glyph, and the photograph without shows the ground it stands
+ * on, whatever paints it: a box, a bar of a picture, a halo. No style sheet is asked for a background.
+ */
+export async function faintTexts(page: Page): Promise<string[]> {
+    await bringChecks(page);
+    const inks = await page.evaluate(() => inPage.inks());
+    const scale = await page.evaluate(() => devicePixelRatio);
+    const withGlyphs = await photograph(page);
+    await page.evaluate(() => {
+        inPage.hideGlyphs(true);
+    });
+    const without = await photograph(page);
+    await page.evaluate(() => {
+        inPage.hideGlyphs(false);
+    });
+    const judged = await judge(withGlyphs, without, inks, scale);
+    return judged
+        .filter(({ contrast }) => contrast < leastContrast)
+        .map(({ text, contrast }) => `“${text}” ${contrast.toFixed(2)} : 1`);
+}
+
+async function photograph(page: Page): Promise<string> {
+    return (await page.screenshot({ animations: 'disabled', caret: 'hide' })).toString('base64');
+}
+
+let room: Promise<Page> | undefined;
+
+/** An empty page without a policy, where photographs are taken apart. */
+function darkroom(): Promise<Page> {
+    room ??= browser().then(async one => (await one.newContext()).newPage());
+    return room;
+}
+
+async function judge(
+    withGlyphs: string,
+    without: string,
+    inks: Ink[],
+    scale: number,
+): Promise<{ text: string; contrast: number }[]> {
+    return (await darkroom()).evaluate(
+        async given => {
+            async function pixels(base64: string): Promise<ImageData> {
+                const answer = await fetch(`data:image/png;base64,${base64}`);
+                const bitmap = await createImageBitmap(await answer.blob());
+                const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
+                const brush = canvas.getContext('2d');
+                if (brush === null) {
+                    throw new Error('no canvas');
+                }
+                brush.drawImage(bitmap, 0, 0);
+                return brush.getImageData(0, 0, bitmap.width, bitmap.height);
+            }
+            // WCAG 2.2, relative luminance.
+            function luminance(r: number, g: number, b: number): number {
+                const [x = 0, y = 0, z = 0] = [r, g, b].map(value => {
+                    const share = value / 255;
+                    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+                });
+                return 0.2126 * x + 0.7152 * y + 0.0722 * z;
+            }
+            const seen = await pixels(given.withGlyphs);
+            const ground = await pixels(given.without);
+            const at = (of: ImageData, i: number): [number, number, number] => [
+                of.data[i] ?? 0,
+                of.data[i + 1] ?? 0,
+                of.data[i + 2] ?? 0,
+            ];
+            return given.inks.map(ink => {
+                const [r, g, b, alpha] = ink.colour;
+                const contrasts: number[] = [];
+                for (const box of ink.boxes) {
+                    const left = Math.max(0, Math.floor(box.left * given.scale));
+                    const right = Math.min(seen.width, Math.ceil(box.right * given.scale));
+                    const top = Math.max(0, Math.floor(box.top * given.scale));
+                    const bottom = Math.min(seen.height, Math.ceil(box.bottom * given.scale));
+                    for (let y = top; y < bottom; y++) {
+                        for (let x = left; x < right; x++) {
+                            const i = 4 * (y * seen.width + x);
+                            const under = at(ground, i);
+                            const over = at(seen, i);
+                            if (over.every((value, k) => Math.abs(value - (under[k] ?? 0)) <= 2)) {
+                                continue;
+                            }
+                            const text = luminance(
+                                r * alpha + under[0] * (1 - alpha),
+                                g * alpha + under[1] * (1 - alpha),
+                                b * alpha + under[2] * (1 - alpha),
+                            );
+                            const paper = luminance(...under);
+                            contrasts.push(
+                                (Math.max(text, paper) + 0.05) / (Math.min(text, paper) + 0.05),
+                            );
+                        }
+                    }
+                }
+                contrasts.sort((one, other) => one - other);
+                // A tenth may lie on a line that crosses; a text of which nothing is seen is as faint as can be.
+                return { text: ink.text, contrast: contrasts[Math.floor(contrasts.length / 10)] ?? 1 };
+            });
+        },
+        { withGlyphs, without, inks, scale },
+    );
+}
