@@ -105,7 +105,10 @@ async function judge(
                 }
                 contrasts.sort((one, other) => one - other);
                 // A tenth may lie on a line that crosses; a text of which nothing is seen is as faint as can be.
-                return { text: ink.text, contrast: contrasts[Math.floor(contrasts.length / 10)] ?? 1 };
+                return {
+                    text: ink.text,
+                    contrast: contrasts[Math.floor(contrasts.length / 10)] ?? 1,
+                };
             });
         },
         { withGlyphs, without, inks, scale },

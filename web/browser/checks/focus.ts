@@ -61,7 +61,11 @@ function looks(page: Page): Promise<{ same: boolean }> {
             return { same: false };
         }
         const near: Element[] = [...element.querySelectorAll('*')].slice(0, 40);
-        for (let at: Element | null = element, i = 0; at !== null && i < 4; at = at.parentElement, i++) {
+        for (
+            let at: Element | null = element, i = 0;
+            at !== null && i < 4;
+            at = at.parentElement, i++
+        ) {
             near.push(at);
         }
         const look = () =>

@@ -167,7 +167,10 @@ export function pieces(): Piece[] {
     }
     for (const text of pictures) {
         const piece = pieceOfPicture(text);
-        if (piece !== null && area(piece.whole[0] ?? { left: 0, top: 0, right: 0, bottom: 0 }) > 0) {
+        if (
+            piece !== null &&
+            area(piece.whole[0] ?? { left: 0, top: 0, right: 0, bottom: 0 }) > 0
+        ) {
             found.push(piece);
         }
     }
