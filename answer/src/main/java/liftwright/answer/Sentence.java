@@ -50,6 +50,11 @@ public record Sentence(List<Part> parts) {
         return with(new Part.Amount(measure, si, Optional.of(band)));
     }
 
+    /** The same, where there may be none. */
+    public Sentence then(Measure measure, double si, Optional<Band> band) {
+        return with(new Part.Amount(measure, si, band));
+    }
+
     public Sentence then(Sentence other) {
         List<Part> longer = new ArrayList<>(parts);
         longer.addAll(other.parts);

@@ -19,6 +19,11 @@ public record Value(String field, Figure figure) {
         return new Value(field, new Figure.Amount(si, Optional.of(band)));
     }
 
+    /** The same, where there may be none. */
+    public static Value of(String field, double si, Optional<Band> band) {
+        return new Value(field, new Figure.Amount(si, band));
+    }
+
     public static Value words(String field, String text) {
         return new Value(field, new Figure.Words(text));
     }

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * The first line of an answer.
  *
- * @param outcome one of three
+ * @param outcome one of three, or that it was not judged
  * @param sentence one sentence with value, band, limit and state
  * @param wouldTell when it cannot be told: the measurement that would settle it, in words
  * @param downgrades every reason that made the outcome lesser than the numbers alone would

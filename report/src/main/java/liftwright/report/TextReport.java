@@ -117,7 +117,7 @@ public final class TextReport {
         return switch (outcome) {
             case HOLDS -> Paper.Ink.STRONG;
             case DOES_NOT_HOLD -> Paper.Ink.STOPS;
-            case CANNOT_BE_TOLD -> Paper.Ink.WARNS;
+            case CANNOT_BE_TOLD, NOT_JUDGED -> Paper.Ink.WARNS;
         };
     }
 

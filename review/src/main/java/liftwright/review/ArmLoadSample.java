@@ -145,17 +145,18 @@ final class ArmLoadSample {
         double held = nominalNm[at];
         Optional<Exertion> exertion = joint.exertion(held);
         double can = exertion.map(own -> strength.nm(strong, own)).orElse(0.0);
+        double share = exertion.isPresent() ? Math.abs(held) / can : 0;
         return new Row(
                 state,
                 side,
                 joint,
                 held,
-                Bands.of(kept(heldNm[at])),
+                Bands.about(held, kept(heldNm[at])),
                 exertion,
                 can,
                 exertion.map(strength::origin).orElse("no muscle holds it"),
-                exertion.isPresent() ? Math.abs(held) / can : 0,
-                Bands.of(kept(shares[at])));
+                share,
+                Bands.about(share, kept(shares[at])));
     }
 
     private double[] kept(double[] values) {

@@ -75,13 +75,13 @@ final class ArmLoadTables {
                 Value.of(
                         "arm-moment",
                         Rounding.off(row.heldNm(), NONE_NM),
-                        Rounding.off(row.held(), NONE_NM)));
+                        Bands.shown(Rounding.off(row.held(), NONE_NM))));
     }
 
     private static List<Value> byMuscles(ArmLoadSample.Row row) {
         List<Value> line = new ArrayList<>(held(row));
         line.add(Value.of("arm-strength", row.strengthNm()));
-        line.add(Value.of("arm-share", row.share(), row.shares()));
+        line.add(Value.of("arm-share", row.share(), Bands.shown(row.shares())));
         return line;
     }
 
@@ -132,9 +132,9 @@ final class ArmLoadTables {
                 Sentence.words("the " + joint(row) + " holds ")
                         .then(Measure.MOMENT, Math.abs(row.heldNm()))
                         .then(" " + row.state().words() + ", ")
-                        .then(Measure.PERCENT, row.share(), row.shares())
+                        .then(Measure.PERCENT, row.share(), Bands.shown(row.shares()))
                         .then(" of the strength in " + exertion(row)),
-                Optional.of(Value.of("arm-share", row.share(), row.shares())),
+                Optional.of(Value.of("arm-share", row.share(), Bands.shown(row.shares()))),
                 Optional.of(
                         new Finding.Limit(
                                 Value.of("arm-share", limit),

@@ -90,19 +90,21 @@ final class BalanceFindings {
         double seconds = BalanceTables.timeS(turn, point);
         Sentence sentence;
         if (rate == 0) {
+            String nothing = "hands off nothing " + turn.verb() + " it as declared";
             sentence =
-                    Sentence.words(
-                                    "hands off nothing "
-                                            + turn.verb()
-                                            + " it as declared; within the doubt it could with up to ")
-                            .then(Measure.ANGULAR_ACCELERATION, Math.max(band.high(), -band.low()));
+                    judgement.draws() == 0
+                            ? Sentence.words(nothing)
+                            : Sentence.words(nothing + "; within the doubt it could with up to ")
+                                    .then(
+                                            Measure.ANGULAR_ACCELERATION,
+                                            Math.max(band.high(), -band.low()));
         } else {
             sentence =
                     Sentence.words("hands off it " + turn.seen(rate) + " with ")
                             .then(
                                     Measure.ANGULAR_ACCELERATION,
                                     Math.abs(rate),
-                                    rate < 0 ? Rounding.turned(band) : band)
+                                    Bands.shown(rate < 0 ? Rounding.turned(band) : band))
                             .then(": " + turn.angleWords() + " in ")
                             .then(Measure.TIME, seconds);
         }
@@ -112,7 +114,7 @@ final class BalanceFindings {
                 Optional.empty(),
                 Optional.empty(),
                 sentence,
-                Optional.of(Value.of("turning-acceleration", rate, band)),
+                Optional.of(Value.of("turning-acceleration", rate, Bands.shown(band))),
                 Optional.empty(),
                 causes(turn, judgement),
                 List.of());
@@ -123,7 +125,10 @@ final class BalanceFindings {
         record Reach(TurningCause cause, double nm) {}
         List<Reach> reaches = new ArrayList<>();
         for (TurningCause cause : TurningCause.values()) {
-            Band band = Bands.of(judgement.sample().shares(turn, cause, judgement.draws()));
+            Band band =
+                    Bands.about(
+                            turn.of(judgement.point().ledger().of(cause)),
+                            judgement.sample().shares(turn, cause, judgement.draws()));
             reaches.add(new Reach(cause, Math.max(Math.abs(band.low()), Math.abs(band.high()))));
         }
         reaches.sort(Comparator.comparingDouble(Reach::nm).reversed());

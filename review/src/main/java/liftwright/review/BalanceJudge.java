@@ -47,8 +47,13 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
 
     @Override
     public Optional<BalanceJudgement> judge(Plant plant, Work work) {
-        BalanceSample sample = sample(plant, Sample.asDeclared(plant));
-        Optional<Pursuit> pursued = Pursuit.of(sample, demand(plant.rig()), settings, work);
+        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
+    }
+
+    /** As far as a stage goes, on draws that may be there already. */
+    Optional<BalanceJudgement> judge(BalanceSample sample, Stage stage, Work work) {
+        Plant plant = sample.plant;
+        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
         if (pursued.isEmpty()) {
             return Optional.empty();
         }
@@ -57,14 +62,15 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
         Balancing balancing = Balancing.of(plant.rig());
         HoverPoint point = balancing.worker().liftOff(balancing.parameters().nominal());
         int failed = sample.failed(draws);
+        double nominal = nominal(balancing);
         List<String> downgrades = Downgrades.of(plant.rig(), point.converged(), failed, draws);
         downgrades.addAll(BalanceEvidence.beyondBeams(point));
         return Optional.of(
                 new BalanceJudgement(
                         byNumbers,
                         Downgrades.applied(byNumbers, !point.converged() || failed > 0, downgrades),
-                        nominal(balancing),
-                        Bands.of(sample.values(draws)),
+                        nominal,
+                        Bands.about(nominal, sample.values(draws)),
                         point,
                         steering,
                         draws,

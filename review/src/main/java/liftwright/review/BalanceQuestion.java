@@ -29,9 +29,43 @@ import liftwright.rig.table.TurningTable;
  * when lift is weight, why they are there, and what the wearer's arms or the flight computer have
  * left against them.
  */
-public final class BalanceQuestion {
+public final class BalanceQuestion implements Staged {
 
-    private BalanceQuestion() {}
+    private final Rig rig;
+    private final String rigDigest;
+    private final Settings settings;
+    private final Set<Search> searches;
+    private final Optional<TurningTable> measured;
+    private final Balancing balancing;
+    private final Plant plant;
+    private final BalanceJudge judge;
+    private final BalanceSample sample;
+
+    private BalanceQuestion(
+            Rig rig,
+            String rigDigest,
+            Settings settings,
+            Set<Search> searches,
+            Optional<TurningTable> measured) {
+        this.rig = rig;
+        this.rigDigest = rigDigest;
+        this.settings = settings;
+        this.searches = Set.copyOf(searches);
+        this.measured = measured;
+        balancing = Balancing.of(rig);
+        plant = Plant.assemble(rig);
+        judge = new BalanceJudge(Steering.of(balancing), settings);
+        sample = judge.sample(plant, Sample.asDeclared(plant));
+    }
+
+    /**
+     * To be answered in stages, without searches.
+     *
+     * @param rigDigest digest of what the rig was read from, passed through into the evidence
+     */
+    public static Staged staged(Rig rig, String rigDigest, Settings settings) {
+        return new BalanceQuestion(rig, rigDigest, settings, Set.of(), Optional.empty());
+    }
 
     /**
      * Answers it.
@@ -67,11 +101,13 @@ public final class BalanceQuestion {
             Set<Search> searches,
             Optional<TurningTable> measured,
             Work work) {
-        Balancing balancing = Balancing.of(rig);
-        Steering steering = Steering.of(balancing);
-        BalanceJudge judge = new BalanceJudge(steering, settings);
-        Plant plant = Plant.assemble(rig);
-        Optional<BalanceJudgement> judged = judge.judge(plant, work);
+        return new BalanceQuestion(rig, rigDigest, settings, searches, measured)
+                .answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<BalanceAnswer> answer(Stage stage, Work work) {
+        Optional<BalanceJudgement> judged = judge.judge(sample, stage, work);
         if (judged.isEmpty()) {
             return Optional.empty();
         }
@@ -85,22 +121,13 @@ public final class BalanceQuestion {
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
         Verdict verdict = inquiry.verdict(sentence(judgement, rig.limits()), evidence);
         List<Remedy> remedies =
-                verdict.outcome() == Outcome.HOLDS
+                stage != Stage.WHOLE
+                                || verdict.outcome() == Outcome.HOLDS
                                 || !settings.remedies()
                                 || !judgement.point().lifts()
                         ? List.of()
-                        : inquiry.remedies(verdict, BalanceMoves.of(rig, judgement));
-        List<Searched> searched = new ArrayList<>();
-        for (Search search : Search.values()) {
-            if (searches.contains(search) && !work.stopped()) {
-                searched.add(searched(search, rig, work));
-            }
-        }
-        if (measured.isPresent() && !work.stopped()) {
-            Attribution told = Attribution.of(rig, measured.get(), settings.seed());
-            searched.add(
-                    new Searched(MeasuredTurning.findings(told), MeasuredTurning.sections(told)));
-        }
+                        : inquiry.remedies(stage, verdict, BalanceMoves.of(rig, judgement));
+        List<Searched> searched = stage == Stage.WHOLE ? searched(work) : List.of();
         List<ArmLoadSample.Row> armLoads =
                 ArmLoadSample.of(balancing, settings, judgement.draws(), work);
         if (work.stopped()) {
@@ -115,8 +142,10 @@ public final class BalanceQuestion {
                         judgement.point(),
                         plant.siteDensityKgpm3(plant.parameters().nominal()));
         findings.addAll(jets.findings());
-        if (verdict.outcome() != Outcome.HOLDS) {
-            findings.add(0, shortOfSteering(verdict, judgement, rig.limits(), remedies));
+        switch (verdict.outcome()) {
+            case HOLDS, NOT_JUDGED -> {}
+            case DOES_NOT_HOLD, CANNOT_BE_TOLD ->
+                    findings.add(0, shortOfSteering(verdict, judgement, rig.limits(), remedies));
         }
         findings.sort(Comparator.comparing(Finding::severity));
         List<Section> sections = new ArrayList<>(sections(balancing, judgement));
@@ -124,6 +153,21 @@ public final class BalanceQuestion {
         jets.section(judgement).ifPresent(sections::add);
         searched.forEach(each -> sections.addAll(each.sections()));
         return Optional.of(new BalanceAnswer(verdict, findings, sections, evidence));
+    }
+
+    private List<Searched> searched(Work work) {
+        List<Searched> searched = new ArrayList<>();
+        for (Search search : Search.values()) {
+            if (searches.contains(search) && !work.stopped()) {
+                searched.add(searched(search, rig, work));
+            }
+        }
+        if (measured.isPresent() && !work.stopped()) {
+            Attribution told = Attribution.of(rig, measured.get(), settings.seed());
+            searched.add(
+                    new Searched(MeasuredTurning.findings(told), MeasuredTurning.sections(told)));
+        }
+        return searched;
     }
 
     private static Searched searched(Search search, Rig rig, Work work) {
@@ -188,7 +232,7 @@ public final class BalanceQuestion {
                     case COMPUTER -> Measure.RATIO;
                 };
         Sentence asked =
-                start.then(measure, judgement.nominal(), judgement.band())
+                start.then(measure, judgement.nominal(), Bands.shown(judgement.band()))
                         .then(", asked for ")
                         .then(measure, judgement.steering().demand(limits));
         if (!point.lifts()) {
@@ -205,7 +249,10 @@ public final class BalanceQuestion {
                 .then(
                         Measure.PERCENT,
                         point.throttle(),
-                        Bands.of(judgement.sample().throttles(judgement.draws())))
+                        Bands.shown(
+                                Bands.about(
+                                        point.throttle(),
+                                        judgement.sample().throttles(judgement.draws()))))
                 .then(" throttle");
     }
 
@@ -239,7 +286,7 @@ public final class BalanceQuestion {
                                     case COMPUTER -> "the flight computer has too little reserve";
                                 }
                                 : "what was declared does not decide whether it can be held"),
-                Optional.of(Value.of(field, judgement.nominal(), judgement.band())),
+                Optional.of(Value.of(field, judgement.nominal(), Bands.shown(judgement.band()))),
                 Optional.of(
                         new Finding.Limit(
                                 Value.of(field, steering.demand(limits)), steering.origin(limits))),

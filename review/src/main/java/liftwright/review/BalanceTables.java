@@ -38,7 +38,10 @@ final class BalanceTables {
             rows.add(
                     List.of(
                             Value.words("axis", turn.word()),
-                            Value.of("turning-acceleration", rate, rateBand(turn, judgement)),
+                            Value.of(
+                                    "turning-acceleration",
+                                    rate,
+                                    Bands.shown(rateBand(turn, judgement))),
                             Value.words("turns-towards", rate == 0 ? "does not" : turn.seen(rate)),
                             Value.words("turn-angle", turn.angleWords()),
                             time(turn, judgement.point())));
@@ -57,7 +60,9 @@ final class BalanceTables {
 
     static Band rateBand(Turn turn, BalanceJudgement judgement) {
         return Rounding.off(
-                Bands.of(judgement.sample().accelerations(turn, judgement.draws())),
+                Bands.about(
+                        turn.of(judgement.point().ledger().acceleration()),
+                        judgement.sample().accelerations(turn, judgement.draws())),
                 Rounding.RADPS2);
     }
 
@@ -86,21 +91,25 @@ final class BalanceTables {
         double none = Rounding.momentNm(judgement.point().mass().weightN());
         for (TurningCause cause : TurningCause.values()) {
             double nm = Rounding.off(turn.of(judgement.point().ledger().of(cause)), none);
-            Band band = Rounding.off(Bands.of(sample.shares(turn, cause, draws)), none);
+            Band band = Rounding.off(Bands.about(nm, sample.shares(turn, cause, draws)), none);
             if (nm != 0 || band.width() > 0) {
                 rows.add(
                         List.of(
                                 Value.words("turning-cause", words(cause)),
-                                Value.of(turn.momentField(), nm, band)));
+                                Value.of(turn.momentField(), nm, Bands.shown(band))));
             }
         }
+        double all = Rounding.off(turn.of(judgement.point().ledger().moment()), none);
         rows.add(
                 List.of(
                         Value.words("turning-cause", "all of them"),
                         Value.of(
                                 turn.momentField(),
-                                Rounding.off(turn.of(judgement.point().ledger().moment()), none),
-                                Rounding.off(Bands.of(sample.moments(turn, draws)), none))));
+                                all,
+                                Bands.shown(
+                                        Rounding.off(
+                                                Bands.about(all, sample.moments(turn, draws)),
+                                                none)))));
         return new Section.Table(
                 turn.word() + "-ledger",
                 "Why it " + turn.verb() + " (positive " + turn.seen(1) + ")",
@@ -208,7 +217,7 @@ final class BalanceTables {
         };
         List<Value> row = new ArrayList<>();
         for (int k = 0; k < values.length; k++) {
-            Band band = Bands.of(judgement.sample().wearers(k, judgement.draws()));
+            Band band = Bands.about(values[k], judgement.sample().wearers(k, judgement.draws()));
             row.add(
                     band.width() > Rounding.M // nothing in doubt reaches it
                             ? Value.of(fields[k], values[k], band)

@@ -1,6 +1,7 @@
 package liftwright.review;
 
 import java.util.Arrays;
+import java.util.Optional;
 import liftwright.numerics.Quantiles;
 import liftwright.quantity.Band;
 
@@ -12,6 +13,22 @@ final class Bands {
     private static final String METHOD = "sampled from the declared tolerances";
 
     private Bands() {}
+
+    /**
+     * Band of a sample in any order about what is declared; without draws, that alone.
+     *
+     * @param nominal at the declared values
+     */
+    static Band about(double nominal, double[] sample) {
+        return sample.length == 0
+                ? new Band(nominal, nominal, COVERAGE, "the declared values alone", 0, 0)
+                : of(sample);
+    }
+
+    /** To be shown: a band that rests on no draws is none. */
+    static Optional<Band> shown(Band band) {
+        return band.draws() == 0 ? Optional.empty() : Optional.of(band);
+    }
 
     /** Band of a sample in any order; its Monte-Carlo error is that of the worse end. */
     static Band of(double[] sample) {

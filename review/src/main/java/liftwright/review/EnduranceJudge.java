@@ -48,8 +48,13 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
 
     @Override
     public Optional<EnduranceJudgement> judge(Plant plant, Work work) {
-        EnduranceSample sample = sample(plant, Sample.asDeclared(plant));
-        Optional<Pursuit> pursued = Pursuit.of(sample, demand(plant.rig()), settings, work);
+        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
+    }
+
+    /** As far as a stage goes, on draws that may be there already. */
+    Optional<EnduranceJudgement> judge(EnduranceSample sample, Stage stage, Work work) {
+        Plant plant = sample.plant;
+        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
         if (pursued.isEmpty()) {
             return Optional.empty();
         }
@@ -64,7 +69,7 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
                         byNumbers,
                         Downgrades.applied(byNumbers, run.failed() || failed > 0, downgrades),
                         nominal,
-                        Bands.of(sample.values(draws)),
+                        Bands.about(nominal, sample.values(draws)),
                         draws,
                         failed,
                         downgrades,

@@ -19,9 +19,35 @@ import liftwright.rig.Rig;
  * "How long does it fly, and what ends it?": time in the air on the packs as declared, throttle
  * rising as they sag, until the first limit of any cell, controller or of the throttle itself.
  */
-public final class EnduranceQuestion {
+public final class EnduranceQuestion implements Staged {
 
-    private EnduranceQuestion() {}
+    private final Rig rig;
+    private final String rigDigest;
+    private final Task task;
+    private final Settings settings;
+    private final Plant plant;
+    private final EnduranceJudge judge;
+    private final EnduranceSample sample;
+
+    private EnduranceQuestion(Rig rig, String rigDigest, Task task, Settings settings) {
+        this.rig = rig;
+        this.rigDigest = rigDigest;
+        this.task = task;
+        this.settings = settings;
+        plant = Plant.assemble(rig);
+        judge = new EnduranceJudge(task, settings);
+        sample = judge.sample(plant, Sample.asDeclared(plant));
+    }
+
+    /**
+     * To be answered in stages.
+     *
+     * @param rigDigest digest of what the rig was read from, passed through into the evidence
+     * @param task hover, hops or a trace
+     */
+    public static Staged staged(Rig rig, String rigDigest, Task task, Settings settings) {
+        return new EnduranceQuestion(rig, rigDigest, task, settings);
+    }
 
     /**
      * Answers it.
@@ -34,9 +60,12 @@ public final class EnduranceQuestion {
      */
     public static Optional<EnduranceAnswer> ask(
             Rig rig, String rigDigest, Task task, Settings settings, Work work) {
-        Plant plant = Plant.assemble(rig);
-        EnduranceJudge judge = new EnduranceJudge(task, settings);
-        Optional<EnduranceJudgement> judged = judge.judge(plant, work);
+        return new EnduranceQuestion(rig, rigDigest, task, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<EnduranceAnswer> answer(Stage stage, Work work) {
+        Optional<EnduranceJudgement> judged = judge.judge(sample, stage, work);
         if (judged.isEmpty()) {
             return Optional.empty();
         }
@@ -46,7 +75,7 @@ public final class EnduranceQuestion {
                 EnduranceEvidence.of(rig, rigDigest, plant, task, settings, judgement, run);
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
         Verdict verdict = inquiry.verdict(sentence(rig, task, judgement, run), evidence);
-        List<Remedy> remedies = inquiry.remedies(verdict, Candidates.forEndurance(rig));
+        List<Remedy> remedies = inquiry.remedies(stage, verdict, Candidates.forEndurance(rig));
         if (work.stopped()) {
             return Optional.empty();
         }
@@ -71,7 +100,7 @@ public final class EnduranceQuestion {
             Rig rig, Task task, EnduranceJudgement judgement, EnduranceRun run) {
         Sentence start =
                 Sentence.start()
-                        .then(Measure.TIME, judgement.nominal(), judgement.band())
+                        .then(Measure.TIME, judgement.nominal(), Bands.shown(judgement.band()))
                         .then(" of " + task.words() + ", asked for ")
                         .then(Measure.TIME, task.demandS(rig));
         return run.end()

@@ -22,15 +22,19 @@ final class EnduranceTables {
                             Value.words("cause", CauseWords.first(cause)),
                             time(time),
                             Value.words("part", time.isPresent() ? first(rig, run, cause) : "none"),
-                            Value.of(
-                                    "ends-share",
-                                    judgement.sample().shareEndedBy(cause, judgement.draws()))));
+                            share(cause, judgement)));
         }
         return new Section.Table(
                 "ends",
                 "What would end it, if nothing before did",
                 List.of("cause", "time-reached", "part", "ends-share"),
                 rows);
+    }
+
+    private static Value share(Cause cause, EnduranceJudgement judgement) {
+        return judgement.draws() == 0
+                ? new Value("ends-share", new Value.Figure.NotComputed("no draws were made"))
+                : Value.of("ends-share", judgement.sample().shareEndedBy(cause, judgement.draws()));
     }
 
     private static String first(Rig rig, EnduranceRun run, Cause cause) {
@@ -66,16 +70,22 @@ final class EnduranceTables {
             OptionalDouble nominal = run.ratioAtMark().get(mark);
             Value ratio;
             if (nominal.isPresent() && draws.length == judgement.draws()) {
-                ratio = Value.of("thrust-to-weight-then", nominal.getAsDouble(), Bands.of(draws));
+                ratio =
+                        Value.of(
+                                "thrust-to-weight-then",
+                                nominal.getAsDouble(),
+                                Bands.shown(Bands.about(nominal.getAsDouble(), draws)));
             } else {
                 ratio =
                         new Value(
                                 "thrust-to-weight-then",
                                 new Value.Figure.NotComputed(
-                                        draws.length
-                                                + " of "
-                                                + judgement.draws()
-                                                + " draws fly so long"));
+                                        judgement.draws() == 0
+                                                ? "it does not fly so long"
+                                                : draws.length
+                                                        + " of "
+                                                        + judgement.draws()
+                                                        + " draws fly so long"));
             }
             rows.add(List.of(Value.of("time", EnduranceSample.MARKS_S[mark]), ratio));
         }

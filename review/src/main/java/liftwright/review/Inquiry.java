@@ -65,8 +65,10 @@ record Inquiry<J extends Judgement>(
                                         ranked.bandShare()));
     }
 
-    List<Remedy> remedies(Verdict verdict, List<Candidate> candidates) {
-        return verdict.outcome() == Outcome.HOLDS || !judging.settings().remedies()
+    List<Remedy> remedies(Stage stage, Verdict verdict, List<Candidate> candidates) {
+        return stage != Stage.WHOLE
+                        || verdict.outcome() == Outcome.HOLDS
+                        || !judging.settings().remedies()
                 ? List.of()
                 : new Remedies<>(rig, plant, judgement, judging, work).find(candidates);
     }
@@ -75,8 +77,10 @@ record Inquiry<J extends Judgement>(
     List<Finding> findings(
             Verdict verdict, Shortfall shortfall, List<Remedy> remedies, List<Finding> others) {
         List<Finding> findings = new ArrayList<>(others);
-        if (verdict.outcome() != Outcome.HOLDS) {
-            findings.add(0, finding(verdict, shortfall, remedies));
+        switch (verdict.outcome()) {
+            case HOLDS, NOT_JUDGED -> {}
+            case DOES_NOT_HOLD, CANNOT_BE_TOLD ->
+                    findings.add(0, finding(verdict, shortfall, remedies));
         }
         findings.sort(Comparator.comparing(Finding::severity));
         return findings;
@@ -90,7 +94,11 @@ record Inquiry<J extends Judgement>(
                 Optional.empty(),
                 judging.demandAt(),
                 missed ? shortfall.missed : Sentence.words(shortfall.undecided),
-                Optional.of(Value.of(judging.field(), judgement.nominal(), judgement.band())),
+                Optional.of(
+                        Value.of(
+                                judging.field(),
+                                judgement.nominal(),
+                                Bands.shown(judgement.band()))),
                 Optional.of(
                         new Finding.Limit(
                                 Value.of(judging.field() + "-demand", judging.demand(rig)),

@@ -19,7 +19,6 @@ import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.JetStrike;
 import liftwright.plant.balance.Obstacle;
 import liftwright.plant.body.Limb;
-import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
 import liftwright.rig.FanType;
 import liftwright.rig.Rig;
@@ -113,15 +112,16 @@ final class JetTables {
         for (int k = 0; k < fans(); k++) {
             JetStrike strike = fan(k).strike();
             double[] lost = lostN(k, judgement);
-            if (strike.share() > LEAST_SHARE && lost.length > 1) {
-                Band band = Bands.of(lost);
+            if (strike.share() > LEAST_SHARE && (lost.length > 1 || judgement.draws() == 0)) {
+                double lossN = strike.share() * fan(k).thrustN();
                 rows.add(
                         List.of(
                                 Value.words("part", fan(k).id().text()),
                                 Value.words("jet-strikes", names(strike)),
                                 Value.of("jet-distance", nearest(strike)),
                                 Value.of("jet-speed", speedMps(k, nearest(strike))),
-                                Value.of("jet-loss", strike.share() * fan(k).thrustN(), band)));
+                                Value.of(
+                                        "jet-loss", lossN, Bands.shown(Bands.about(lossN, lost)))));
             }
         }
         return Optional.of(

@@ -44,13 +44,18 @@ record LiftJudge(Settings settings) implements Judging<LiftJudgement> {
 
     @Override
     public Optional<LiftJudgement> judge(Plant plant, Work work) {
+        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
+    }
+
+    /** As far as a stage goes, on draws that may be there already. */
+    Optional<LiftJudgement> judge(LiftSample sample, Stage stage, Work work) {
+        Plant plant = sample.plant;
         SteadyState nominal = atDeclared(plant);
         double[] p = plant.parameters().nominal();
         double weightN = plant.weightN(p);
         double liftN = new CutOffs(plant.rig()).usableLiftN(nominal);
 
-        LiftSample sample = sample(plant, Sample.asDeclared(plant));
-        Optional<Pursuit> pursued = Pursuit.of(sample, demand(plant.rig()), settings, work);
+        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
         if (pursued.isEmpty()) {
             return Optional.empty();
         }
@@ -66,9 +71,9 @@ record LiftJudge(Settings settings) implements Judging<LiftJudgement> {
                         liftN / weightN,
                         liftN,
                         weightN,
-                        Bands.of(sample.values(draws)),
-                        Bands.of(sample.lifts(draws)),
-                        Bands.of(sample.weights(draws)),
+                        Bands.about(liftN / weightN, sample.values(draws)),
+                        Bands.about(liftN, sample.lifts(draws)),
+                        Bands.about(weightN, sample.weights(draws)),
                         draws,
                         failed,
                         downgrades,

@@ -20,9 +20,32 @@ import liftwright.rig.Rig;
  * "Will it lift?": usable lift at full throttle against weight, with what takes the rest and what
  * would mend it.
  */
-public final class LiftQuestion {
+public final class LiftQuestion implements Staged {
 
-    private LiftQuestion() {}
+    private final Rig rig;
+    private final String rigDigest;
+    private final Settings settings;
+    private final Plant plant;
+    private final LiftJudge judge;
+    private final LiftSample sample;
+
+    private LiftQuestion(Rig rig, String rigDigest, Settings settings) {
+        this.rig = rig;
+        this.rigDigest = rigDigest;
+        this.settings = settings;
+        plant = Plant.assemble(rig);
+        judge = new LiftJudge(settings);
+        sample = judge.sample(plant, Sample.asDeclared(plant));
+    }
+
+    /**
+     * To be answered in stages.
+     *
+     * @param rigDigest digest of the file the rig was read from, passed through into the evidence
+     */
+    public static Staged staged(Rig rig, String rigDigest, Settings settings) {
+        return new LiftQuestion(rig, rigDigest, settings);
+    }
 
     /** The nominal lines alone, for a screen that waits for the bands. */
     public static Section.Waterfall nominal(Rig rig) {
@@ -38,9 +61,12 @@ public final class LiftQuestion {
      */
     public static Optional<LiftAnswer> ask(
             Rig rig, String rigDigest, Settings settings, Work work) {
-        Plant plant = Plant.assemble(rig);
-        LiftJudge judge = new LiftJudge(settings);
-        Optional<LiftJudgement> judged = judge.judge(plant, work);
+        return new LiftQuestion(rig, rigDigest, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<LiftAnswer> answer(Stage stage, Work work) {
+        Optional<LiftJudgement> judged = judge.judge(sample, stage, work);
         if (judged.isEmpty()) {
             return Optional.empty();
         }
@@ -59,7 +85,7 @@ public final class LiftQuestion {
 
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
         Verdict verdict = inquiry.verdict(sentence(rig, judgement, judge.demand(rig)), evidence);
-        List<Remedy> remedies = inquiry.remedies(verdict, Candidates.forLift(rig));
+        List<Remedy> remedies = inquiry.remedies(stage, verdict, Candidates.forLift(rig));
         if (work.stopped()) {
             return Optional.empty();
         }
@@ -83,13 +109,13 @@ public final class LiftQuestion {
 
     private static Sentence sentence(Rig rig, LiftJudgement judgement, double demand) {
         return Sentence.words("lift over weight ")
-                .then(Measure.RATIO, judgement.nominal(), judgement.ratio())
+                .then(Measure.RATIO, judgement.nominal(), Bands.shown(judgement.ratio()))
                 .then(", asked for ")
                 .then(Measure.RATIO, demand)
                 .then("; usable lift ")
-                .then(Measure.THRUST, judgement.nominalLiftN(), judgement.lift())
+                .then(Measure.THRUST, judgement.nominalLiftN(), Bands.shown(judgement.lift()))
                 .then(", weight ")
-                .then(Measure.THRUST, judgement.nominalWeightN(), judgement.weight())
+                .then(Measure.THRUST, judgement.nominalWeightN(), Bands.shown(judgement.weight()))
                 .then("; at ")
                 .then(Measure.PERCENT, rig.demands().judgedAtCharge().si())
                 .then(" charge, full throttle, cold motors");

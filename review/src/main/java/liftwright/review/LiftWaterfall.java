@@ -136,7 +136,9 @@ final class LiftWaterfall {
 
     private static Section.Waterfall.Step banded(Section.Waterfall.Step step, Band band) {
         return new Section.Waterfall.Step(
-                step.label(), Value.of(step.value().field(), amount(step), band), step.note());
+                step.label(),
+                Value.of(step.value().field(), amount(step), Bands.shown(band)),
+                step.note());
     }
 
     /** What the sum of start and steps leaves against the end, over the sum of absolute terms. */

@@ -19,8 +19,34 @@ record Pursuit(Outcome outcome, int draws) {
 
     private static final double CLOSE = 2.0;
 
-    /** Empty when the work was stopped. */
-    static Optional<Pursuit> of(Sample<?> sample, double demand, Settings settings, Work work) {
+    /** As far as a stage goes; empty when the work was stopped. */
+    static Optional<Pursuit> of(
+            Stage stage, Sample<?> sample, double demand, Settings settings, Work work) {
+        return switch (stage) {
+            case NOMINAL -> Optional.of(new Pursuit(Outcome.NOT_JUDGED, 0));
+            case BANDED -> first(sample, demand, settings, work);
+            case WHOLE -> whole(sample, demand, settings, work);
+        };
+    }
+
+    /** Only what the first draws tell for certain. */
+    private static Optional<Pursuit> first(
+            Sample<?> sample, double demand, Settings settings, Work work) {
+        int draws = Math.min(Stage.FIRST_DRAWS, settings.firstDraws());
+        if (!sample.extendTo(draws, work)) {
+            return Optional.empty();
+        }
+        Band band = Bands.of(sample.values(draws));
+        double doubt = CLOSE * band.monteCarloError();
+        Outcome outcome =
+                band.low() - doubt >= demand
+                        ? Outcome.HOLDS
+                        : band.high() + doubt < demand ? Outcome.DOES_NOT_HOLD : Outcome.NOT_JUDGED;
+        return Optional.of(new Pursuit(outcome, draws));
+    }
+
+    private static Optional<Pursuit> whole(
+            Sample<?> sample, double demand, Settings settings, Work work) {
         int draws = settings.firstDraws();
         while (true) {
             if (!sample.extendTo(draws, work)) {

@@ -59,7 +59,7 @@ final class Chapter {
         return switch (outcome) {
             case HOLDS -> "holds";
             case DOES_NOT_HOLD -> "stops";
-            case CANNOT_BE_TOLD -> "warns";
+            case CANNOT_BE_TOLD, NOT_JUDGED -> "warns";
         };
     }
 
