@@ -1,6 +1,40 @@
+import { useMemo } from 'preact/hooks';
+import { numbersOf } from '../core/numbers';
+import { ledgerOf } from '../core/rows';
+import type { Table } from '../core/wire';
 import type { PictureProps } from './api';
+import { CurvePicture } from './CurvePicture';
+import { LedgerPicture } from './LedgerPicture';
+import { RigViews } from './RigViews';
+import { TablePicture } from './TablePicture';
+import { WaterfallPicture } from './WaterfallPicture';
 
-/** A section of an answer as picture, with its numbers as a table beside it. */
-export function Picture({ section }: PictureProps) {
-    return <p>{section.title}</p>;
+/** A section of an answer as picture, with its numbers as a table one key away. */
+export function Picture(props: PictureProps) {
+    const { section } = props;
+    switch (section.kind) {
+        case 'waterfall':
+            return <WaterfallPicture {...props} section={section} />;
+        case 'plot':
+            return <CurvePicture {...props} section={section} />;
+        case 'drawing':
+            return <RigViews {...props} drawing={section} parts={[]} onDrag={noDrag} />;
+        case 'table':
+            return <LedgerOrTable {...props} section={section} />;
+    }
+}
+
+function LedgerOrTable(props: PictureProps & { section: Table }) {
+    const { section, fields } = props;
+    const ledger = useMemo(() => ledgerOf(section), [section]);
+    const tables = useMemo(() => numbersOf(section, fields), [section, fields]);
+    return ledger ? (
+        <LedgerPicture {...props} section={section} ledger={ledger} />
+    ) : (
+        <TablePicture {...props} tables={tables} />
+    );
+}
+
+function noDrag(): void {
+    // a drawing that is only looked at
 }

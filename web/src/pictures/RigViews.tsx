@@ -1,6 +1,191 @@
+import { useId, useMemo, useRef, useState } from 'preact/hooks';
+import { numbersOf } from '../core/numbers';
+import { factsOf, nameOf, namedParts, whyNot } from '../core/partWords';
+import { FOOT } from '../core/rigLabels';
+import { corners, sceneOf } from '../core/scene';
+import { lay, VIEWS, type Laid } from '../core/view';
 import type { RigProps } from './api';
+import { useHand } from './dragging';
+import { Frame } from './Frame';
+import { RigView } from './RigView';
 
-/** The rig from above, from behind and from its side. */
-export function RigViews({ drawing }: RigProps) {
-    return <p>{drawing.title}</p>;
+const STEP_M = 0.01;
+const SHEET = { width: 360, margin: 26, foot: FOOT, leastHeight: 190, mostHeight: 620 };
+const NONE: readonly string[] = [];
+
+/** The rig from behind (or in front), from its right side and from above, all to one scale. */
+export function RigViews(props: RigProps) {
+    const { drawing, fields, fileName, parts, selected, stale, marked = NONE } = props;
+    const hint = useId();
+    const scene = useMemo(() => sceneOf(drawing), [drawing]);
+    const tables = useMemo(() => numbersOf(drawing, fields), [drawing, fields]);
+    const names = useMemo(() => namedParts(scene), [scene]);
+    const [facing, setFacing] = useState(false);
+    const [snap, setSnap] = useState(true);
+    const [twin, setTwin] = useState(true);
+    const [current, setCurrent] = useState<string>();
+    const stepM = props.stepM ?? STEP_M;
+    const hand = useHand(scene, parts, { stepM, snap, twin }, props.onDrag);
+
+    const views = useMemo(
+        () => [facing ? VIEWS.front : VIEWS.behind, VIEWS.side, VIEWS.above],
+        [facing],
+    );
+    // While a part is dragged the page under it stays where it is.
+    const kept = useRef<Laid[]>(undefined);
+    const fitted = useMemo(() => lay(views, corners(scene), SHEET), [views, scene]);
+    const last = kept.current;
+    const laid = hand.ghost && last && last[0]?.view === views[0] ? last : fitted;
+    kept.current = laid;
+
+    const movable = useMemo(() => {
+        const all = new Set(parts.filter(part => part.movable).map(part => part.id));
+        return (part: string) => all.has(part);
+    }, [parts]);
+    const told = current ?? selected;
+    const someMovable = names.some(named => movable(named.id));
+    return (
+        <Frame
+            title={drawing.title}
+            fileName={`${fileName}-${drawing.id}`}
+            kind="rig"
+            tables={tables}
+            stale={stale}
+            selected={selected}
+            onShow={props.onShow}
+        >
+            <div class="rig-tools">
+                <button
+                    type="button"
+                    aria-pressed={facing}
+                    onClick={() => {
+                        setFacing(!facing);
+                    }}
+                >
+                    face the wearer
+                </button>
+                {someMovable && (
+                    <>
+                        <label>
+                            <input
+                                type="checkbox"
+                                checked={snap}
+                                onChange={event => {
+                                    setSnap(event.currentTarget.checked);
+                                }}
+                            />
+                            snap
+                        </label>
+                        <label>
+                            <input
+                                type="checkbox"
+                                checked={twin}
+                                onChange={event => {
+                                    setTwin(event.currentTarget.checked);
+                                }}
+                            />
+                            twin goes along
+                        </label>
+                    </>
+                )}
+                <label>
+                    part
+                    <select
+                        value={told ?? ''}
+                        onChange={event => {
+                            const part = event.currentTarget.value;
+                            setCurrent(part);
+                            props.onShow(part);
+                        }}
+                    >
+                        <option value="">none</option>
+                        {names.map(named => (
+                            <option key={named.id} value={named.id}>
+                                {named.id}, {named.what}
+                            </option>
+                        ))}
+                    </select>
+                </label>
+            </div>
+            <div class="views">
+                {laid.map(each => (
+                    <div key={each.view.name} class="one-view">
+                        <p class="view-words">seen {each.view.words}</p>
+                        <RigView
+                            title={drawing.title}
+                            scene={scene}
+                            laid={each}
+                            fields={fields}
+                            current={told}
+                            selected={selected}
+                            marked={marked}
+                            hand={hand}
+                            hint={hint}
+                            movable={movable}
+                            onCurrent={setCurrent}
+                            onShow={props.onShow}
+                        />
+                    </div>
+                ))}
+            </div>
+            <p id={hint} class="hint">
+                {someMovable
+                    ? 'Drag a part, or move it with the arrow keys (Shift: ten steps; Alt: a tenth, without snapping). Enter keeps it, Escape puts it back. '
+                    : ''}
+                Page Up and Page Down go from part to part; Enter shows it in the file.
+            </p>
+            <Telling {...props} current={told} scene={scene} dragged={hand.ghost?.part} />
+        </Frame>
+    );
 }
+
+interface TellingProps extends RigProps {
+    scene: ReturnType<typeof sceneOf>;
+    current: string | undefined;
+    dragged: string | undefined;
+}
+
+/** What is known of the part that is looked at; while one is dragged, what the answer says. */
+function Telling({ scene, current, dragged, ...props }: TellingProps) {
+    const { drawing, about, fields, parts } = props;
+    const facts = useMemo(
+        () => (current === undefined ? [] : factsOf(current, [drawing, ...(about ?? [])], fields)),
+        [current, drawing, about, fields],
+    );
+    const named = namedParts(scene).find(each => each.id === current);
+    const fixed = named && parts.length > 0 ? whyNot(parts, named.id) : undefined;
+    return (
+        <div class="telling">
+            <div aria-live="polite" class="told">
+                {dragged !== undefined && (
+                    <>
+                        <p>{props.moved ? `${dragged}: ${props.moved.sentence}` : dragged}</p>
+                        {props.told?.map((line, k) => (
+                            <p key={k}>{line}</p>
+                        ))}
+                    </>
+                )}
+            </div>
+            {named && dragged === undefined && (
+                <>
+                    <p class="part-words">{nameOf(scene, named)}</p>
+                    {fixed && <p class="key">{fixed}</p>}
+                    <dl class="facts">
+                        {facts.map(fact => (
+                            <div key={fact.label}>
+                                <dt>{fact.label}</dt>
+                                <dd>{fact.words}</dd>
+                            </div>
+                        ))}
+                    </dl>
+                </>
+            )}
+            <p class="key">{KEY}</p>
+        </div>
+    );
+}
+
+const KEY =
+    'A circle is a fan at its rotor’s size, its rim hatched the way it turns: R right-hand, L left-hand, ' +
+    'as seen along its thrust. Arrows: thrust. Hatched squares: packs; small ones: other parts. ' +
+    'Quartered circle: centre of mass. Dash-dotted: the line along which the lift acts.';

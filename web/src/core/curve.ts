@@ -1,0 +1,58 @@
+import { axisOf, type Axis } from './axis';
+import type { AnswerDocument, Plot } from './wire';
+
+/** A plot with its axes, x ascending, ready to be drawn. */
+export interface Curves {
+    readonly title: string;
+    readonly x: Axis;
+    readonly y: Axis;
+    readonly series: readonly Curve[];
+    /** Points of the longest line: what a cursor steps through. */
+    readonly steps: readonly (readonly [number, number])[];
+}
+export interface Curve {
+    readonly label: string;
+    readonly mark: Plot['series'][number]['mark'];
+    /** SI. */
+    readonly points: readonly (readonly [number, number])[];
+}
+
+export function curvesOf(plot: Plot, fields: AnswerDocument['fields']): Curves {
+    const series = plot.series.map(({ label, mark, points }) => ({
+        label,
+        mark,
+        points: [...points].sort((a, b) => a[0] - b[0]),
+    }));
+    const all = series.flatMap(each => each.points);
+    const lines = series.filter(each => each.mark === 'line');
+    const longest = [...(lines.length > 0 ? lines : series)].sort(
+        (a, b) => b.points.length - a.points.length,
+    )[0];
+    return {
+        title: plot.title,
+        x: axisOf(
+            fields[plot.x.field],
+            plot.x.field,
+            all.map(p => p[0]),
+        ),
+        y: axisOf(
+            fields[plot.y.field],
+            plot.y.field,
+            all.map(p => p[1]),
+        ),
+        series,
+        steps: longest?.points ?? [],
+    };
+}
+
+/** Columns over one x, as a plotter wants them: no value where a series has no point. */
+export function columns(curves: Curves): [number[], ...(number | null)[][]] {
+    const xs = [...new Set(curves.series.flatMap(each => each.points.map(p => p[0])))].sort(
+        (a, b) => a - b,
+    );
+    const ys = curves.series.map(each => {
+        const at = new Map(each.points.map(p => [p[0], p[1]]));
+        return xs.map(x => at.get(x) ?? null);
+    });
+    return [xs, ...ys];
+}

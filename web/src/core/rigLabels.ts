@@ -1,0 +1,110 @@
+import { fanMatrix, halves } from './fanShape';
+import { Labels, LETTER, widthOf, type Box, type Label } from './labels';
+import type { Scene } from './scene';
+import { dot } from './space';
+import { x, y, type Laid } from './view';
+
+export const FOOT = 24;
+/** Half the side of a pack's square, and of any other part's. */
+export const PACK_HALF = 6;
+export const PART_HALF = 3.5;
+export const CENTRE_HALF = 8;
+
+export interface RigLabels {
+    /** Numbers in the circles of fans. */
+    readonly numbers: readonly Label[];
+    /** Names of groups beside what they name. */
+    readonly names: readonly Label[];
+    /** Names that found no room: they show when one of the group is chosen. */
+    readonly crowded: readonly string[];
+}
+
+/** The name of a group: what stands before the last dot. */
+export function groupOf(part: string): string {
+    const at = part.lastIndexOf('.');
+    return at > 0 ? part.slice(0, at) : part;
+}
+
+/** The last word of a fan's name and the letter of its spin. */
+export function numberOf(part: string, rightHand: boolean): string {
+    const at = part.lastIndexOf('.');
+    return (at > 0 ? part.slice(at + 1) : '') + (rightHand ? 'R' : 'L');
+}
+
+/** Words on one view of the rig, none over another. */
+export function rigLabels(scene: Scene, laid: Laid): RigLabels {
+    const labels = new Labels(laid.width, laid.height - FOOT);
+    labels.reserve({ left: 0, top: 0, right: 20 + widthOf(laid.view.top), bottom: 18 });
+    const numbers: Label[] = [];
+    const groups = new Map<string, Box>();
+    const take = (id: string, box: Box): void => {
+        labels.avoid(box);
+        const name = groupOf(id);
+        const other = groups.get(name);
+        groups.set(name, other ? union(other, box) : box);
+    };
+    const nearest = [...scene.fans].sort(
+        (a, b) => dot(b.at, laid.view.near) - dot(a.at, laid.view.near),
+    );
+    for (const fan of nearest) {
+        const words = numberOf(fan.id, fan.rightHand);
+        const open = Math.abs(dot(fan.push, laid.view.near)) > 0.5;
+        if (open && fan.tipM * laid.scale > widthOf(words) + 2) {
+            const found = labels.centred(x(laid, fan.at), y(laid, fan.at), words);
+            if (found) {
+                numbers.push(found);
+            }
+        }
+    }
+    if (scene.centre) {
+        labels.reserve(square(x(laid, scene.centre), y(laid, scene.centre), CENTRE_HALF + 1));
+    }
+    for (const fan of scene.fans) {
+        const [wide, high] = halves(fanMatrix(laid, fan.at, fan.push, fan.tipM));
+        const [cx, cy] = [x(laid, fan.at), y(laid, fan.at)];
+        take(fan.id, { left: cx - wide, top: cy - high, right: cx + wide, bottom: cy + high });
+    }
+    for (const part of scene.parts) {
+        const box = square(
+            x(laid, part.at),
+            y(laid, part.at),
+            part.kind === 'pack' ? PACK_HALF : PART_HALF,
+        );
+        if (part.kind === 'pack') {
+            take(part.id, box);
+        } else {
+            labels.avoid(box);
+        }
+    }
+    const names: Label[] = [];
+    const crowded: string[] = [];
+    for (const [name, box] of groups) {
+        const found = labels.beside(box, name);
+        if (found) {
+            names.push(found);
+        } else {
+            crowded.push(name);
+        }
+    }
+    return { numbers, names, crowded };
+}
+
+function square(cx: number, cy: number, half: number): Box {
+    return { left: cx - half, top: cy - half, right: cx + half, bottom: cy + half };
+}
+
+function union(a: Box, b: Box): Box {
+    return {
+        left: Math.min(a.left, b.left),
+        top: Math.min(a.top, b.top),
+        right: Math.max(a.right, b.right),
+        bottom: Math.max(a.bottom, b.bottom),
+    };
+}
+
+/** Where a name of one part stands when it is chosen: above it, within the picture. */
+export function chosenAt(laid: Laid, cx: number, cy: number, words: string): [number, number] {
+    const half = widthOf(words) / 2 + 4;
+    const left = Math.min(Math.max(cx, half), laid.width - half);
+    return [left, cy > 2 * LETTER + 8 ? cy - LETTER - 4 : cy + 2 * LETTER + 4];
+}

@@ -1,0 +1,143 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { Latest } from '../core/latest';
+import { placeOf, type Scene } from '../core/scene';
+import { snapped, stepped, twinPlace } from '../core/snap';
+import type { Point } from '../core/space';
+import { moved, type Laid } from '../core/view';
+import type { Part } from '../core/wire';
+import type { Drag } from './api';
+
+/** A part on its way. */
+export interface Ghost {
+    part: string;
+    from: Point;
+    to: Point;
+    twin: string | undefined;
+    twinFrom: Point | undefined;
+    twinTo: Point | undefined;
+    by: 'pointer' | 'keys';
+}
+
+export interface Wanted {
+    stepM: number;
+    snap: boolean;
+    twin: boolean;
+}
+
+export interface Hand {
+    ghost: Ghost | undefined;
+    /** Takes a part; the way of the pointer since then goes to `pull`. */
+    take(part: string, by: Ghost['by']): boolean;
+    /** By a way on a view, in its units. */
+    pull(laid: Laid, dx: number, dy: number, free: boolean): void;
+    /** By an arrow key; false for any other. */
+    step(laid: Laid, key: string, times: number, free: boolean): boolean;
+    drop(): void;
+    cancel(): void;
+}
+
+function sendable(ghost: Ghost, phase: Drag['phase'], snap: boolean): Drag {
+    const { forward, right, up } = ghost.to;
+    return {
+        part: ghost.part,
+        to: { forwardM: forward, rightM: right, upM: up },
+        phase,
+        snap,
+        twin: ghost.twin !== undefined,
+    };
+}
+
+/** The one drag of a drawn rig, by pointer or keys: where its ghost is, and who is told. */
+export function useHand(
+    scene: Scene,
+    parts: readonly Part[],
+    wanted: Wanted,
+    onDrag: (drag: Drag) => void | Promise<void>,
+): Hand {
+    const [ghost, setGhost] = useState<Ghost>();
+    const now = useRef({ scene, parts, wanted, onDrag });
+    now.current = { scene, parts, wanted, onDrag };
+
+    const hand = useMemo(() => {
+        let held: Ghost | undefined;
+        let told = false;
+        const latest = new Latest<Drag>(drag => now.current.onDrag(drag));
+        const show = (next: Ghost | undefined): void => {
+            held = next;
+            setGhost(next);
+        };
+        const go = (to: Point, snap: boolean): void => {
+            if (!held) {
+                return;
+            }
+            const { from, twinFrom } = held;
+            const twinTo = twinFrom && twinPlace(twinFrom, from, to);
+            show({ ...held, to, twinTo });
+            told = true;
+            latest.offer(sendable(held, 'moving', snap));
+        };
+        const end = (phase: 'over' | 'off'): void => {
+            const last = held;
+            held = undefined;
+            latest.drop();
+            if (!last || !told) {
+                setGhost(undefined);
+                return;
+            }
+            const done = now.current.onDrag(sendable(last, phase, now.current.wanted.snap));
+            const clear = (): void => {
+                setGhost(shown => (shown === last ? undefined : shown));
+            };
+            if (phase === 'over' && done instanceof Promise) {
+                done.then(clear, clear); // the ghost stays until the rig is drawn anew
+            } else {
+                clear();
+            }
+        };
+        return {
+            take(part: string, by: Ghost['by']): boolean {
+                const from = placeOf(now.current.scene, part);
+                const known = now.current.parts.find(other => other.id === part);
+                if (!from || !known?.movable) {
+                    return false;
+                }
+                const twin = now.current.wanted.twin ? known.twin : undefined;
+                const twinFrom = twin === undefined ? undefined : placeOf(now.current.scene, twin);
+                told = false;
+                show({ part, from, to: from, twin, twinFrom, twinTo: twinFrom, by });
+                return true;
+            },
+            pull(laid: Laid, dx: number, dy: number, free: boolean): void {
+                if (held) {
+                    const { wanted } = now.current;
+                    const snap = wanted.snap !== free;
+                    const to = moved(laid, held.from, dx, dy);
+                    go(snap ? snapped(to, held.from, laid.view, wanted.stepM) : to, snap);
+                }
+            },
+            step(laid: Laid, key: string, times: number, free: boolean): boolean {
+                const { stepM, snap } = now.current.wanted;
+                const step = free ? stepM / 10 : stepM * times;
+                const to = held && stepped(held.to, key, laid.view, step);
+                if (to) {
+                    go(to, snap && !free);
+                }
+                return to !== undefined;
+            },
+            drop(): void {
+                const unmoved = held && held.to === held.from;
+                end(unmoved ? 'off' : 'over');
+            },
+            cancel(): void {
+                end('off');
+            },
+        };
+    }, []);
+    useEffect(
+        () => () => {
+            hand.cancel();
+        },
+        [hand],
+    );
+    return { ghost, ...hand };
+}
