@@ -1,11 +1,12 @@
 // What page and server say to each other. Everything under /api is POST with a JSON body and JSON back,
 // except the three streams (/api/ask, /api/try, /api/watch), which answer with one JSON object a line.
+// Skip empty lines of a stream: the server sends one every two seconds while it has nothing to tell.
 // Every request but /api/enter carries the header `Liftwright-Key`. Errors: status 4xx and a Fault.
 // Positions in text: `line` and `column` from 1, `from` and `to` offsets in UTF-16 units of `text`.
 
 // ---- session -------------------------------------------------------------------------------------
 
-/** POST /api/enter {token}: the token of the printed link, good once. */
+/** POST /api/enter {token}: the token of the printed link (`#enter=TOKEN`), good once. */
 export interface Entered {
     key: string;
 }

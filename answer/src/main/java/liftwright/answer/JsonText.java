@@ -12,22 +12,28 @@ import java.util.function.Consumer;
  * separator, surrogate, private and unassigned character is escaped: a name can neither move a
  * terminal's cursor nor turn the reading direction of what stands beside it.
  */
-final class JsonText {
+public final class JsonText {
 
     private static final String HEX = "0123456789abcdef";
 
     private final StringBuilder out = new StringBuilder(4096);
     private boolean first = true;
 
-    JsonText object(Runnable members) {
+    /** Nothing written yet. */
+    public JsonText() {}
+
+    /** An object; {@code members} calls {@link #name} and then one value for each. */
+    public JsonText object(Runnable members) {
         return enclosed('{', members, '}');
     }
 
-    JsonText array(Runnable elements) {
+    /** A list; {@code elements} writes one value after the other. */
+    public JsonText array(Runnable elements) {
         return enclosed('[', elements, ']');
     }
 
-    JsonText name(String name) {
+    /** The name of the member whose value comes next. */
+    public JsonText name(String name) {
         separate();
         quoted(name);
         out.append(':');
@@ -35,14 +41,15 @@ final class JsonText {
         return this;
     }
 
-    JsonText text(String value) {
+    /** A text as value. */
+    public JsonText text(String value) {
         separate();
         quoted(value);
         return this;
     }
 
     /** Finite numbers only: JSON has no others, and neither has an answer. */
-    JsonText number(double value) {
+    public JsonText number(double value) {
         if (Double.isNaN(value) || Double.isInfinite(value)) {
             throw new IllegalArgumentException("JSON has no number " + value);
         }
@@ -51,38 +58,56 @@ final class JsonText {
         return this;
     }
 
-    JsonText whole(long value) {
+    /** A whole number as value. */
+    public JsonText whole(long value) {
         separate();
         out.append(value);
         return this;
     }
 
-    JsonText truth(boolean value) {
+    /** True or false as value. */
+    public JsonText truth(boolean value) {
         separate();
         out.append(value);
         return this;
     }
 
-    JsonText nothing() {
+    /** Null as value. */
+    public JsonText nothing() {
         separate();
         out.append("null");
         return this;
     }
 
-    JsonText member(String name, String value) {
+    /**
+     * A value that was written by another of these.
+     *
+     * @param written one whole value
+     */
+    public JsonText json(String written) {
+        separate();
+        out.append(written);
+        return this;
+    }
+
+    /** A member with a text. */
+    public JsonText member(String name, String value) {
         return name(name).text(value);
     }
 
-    JsonText member(String name, Optional<String> value) {
+    /** A member with a text, where there is one. */
+    public JsonText member(String name, Optional<String> value) {
         value.ifPresent(text -> member(name, text));
         return this;
     }
 
-    JsonText texts(String name, List<String> values) {
+    /** A member with a list of texts. */
+    public JsonText texts(String name, List<String> values) {
         return each(name, values, this::text);
     }
 
-    <T> JsonText each(String name, List<T> items, Consumer<T> element) {
+    /** A member with a list, each item written by {@code element}. */
+    public <T> JsonText each(String name, List<T> items, Consumer<T> element) {
         return name(name).array(() -> items.forEach(element));
     }
 

@@ -49,6 +49,10 @@ final class Grammar {
     static final String CHECK = "check";
     static final String NEW = "new";
     static final String REVIEW = "review";
+    static final String OPEN = "open";
+
+    static final String NO_BROWSER = "--no-browser";
+    static final String PORT = "--port";
 
     /** The questions that {@code review} asks when none is named. */
     static final List<String> QUESTIONS = List.of(Asking.LIFT, Asking.ENDURANCE, Asking.BALANCE);
@@ -78,6 +82,7 @@ final class Grammar {
         spec.addSubcommand(CHECK, line(check()));
         spec.addSubcommand(NEW, line(fresh()));
         spec.addSubcommand(REVIEW, line(review()));
+        spec.addSubcommand(OPEN, line(open()));
         root = line(spec);
     }
 
@@ -276,6 +281,28 @@ final class Grammar {
                         "Say on standard error how far it is, also when that is no terminal."));
         look(spec);
         return example(spec, "liftwright review lift examples/sandpiper --units us");
+    }
+
+    private static CommandSpec open() {
+        CommandSpec spec =
+                verb(
+                        OPEN,
+                        "Open the bay: a page in your browser to see, ask and change rigs. It is"
+                                + " served from this machine to this machine alone, until Ctrl-C.");
+        spec.addPositional(
+                PositionalParamSpec.builder()
+                        .paramLabel("FOLDER|RIG")
+                        .index("0")
+                        .arity("0..1")
+                        .type(String.class)
+                        .description(
+                                "A folder with rig files in it, or the rig file to show first. Left"
+                                        + " out: this folder. Nothing outside it is read or"
+                                        + " written.")
+                        .build());
+        spec.addOption(flag(NO_BROWSER, "Print the link and start no browser."));
+        spec.addOption(value(PORT, "N", "Listen on this port; a free one when left out."));
+        return example(spec, "liftwright open examples");
     }
 
     private static CommandSpec verb(String name, String description) {

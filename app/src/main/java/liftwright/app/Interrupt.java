@@ -12,7 +12,7 @@ final class Interrupt {
     private static final long PATIENCE_S = 5;
 
     private final CountDownLatch ended = new CountDownLatch(1);
-    private volatile boolean asked;
+    private final CountDownLatch asked = new CountDownLatch(1);
     private volatile int code = Exit.STOPPED_EARLY.code();
 
     /** Listens to the process's signals. */
@@ -21,12 +21,17 @@ final class Interrupt {
     }
 
     boolean asked() {
-        return asked;
+        return asked.getCount() == 0;
+    }
+
+    /** Waits for the user to interrupt: what a server does. */
+    void await() throws InterruptedException {
+        asked.await();
     }
 
     /** As if the user had interrupted. */
     void ask() {
-        asked = true;
+        asked.countDown();
     }
 
     /** The work is over; the process may end. */
@@ -39,7 +44,7 @@ final class Interrupt {
         if (ended.getCount() == 0) {
             return; // an orderly end
         }
-        asked = true;
+        ask();
         try {
             boolean orderly = ended.await(PATIENCE_S, TimeUnit.SECONDS);
             Runtime.getRuntime().halt(orderly ? code : Exit.STOPPED_EARLY.code());

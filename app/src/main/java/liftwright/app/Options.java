@@ -72,6 +72,11 @@ final class Options {
         return count(Grammar.THREADS, 1024);
     }
 
+    /** 0 where a free one is to be found. */
+    int port() {
+        return count(Grammar.PORT, 65_535).orElse(0);
+    }
+
     OptionalInt keep() {
         return count(Grammar.KEEP, 10_000);
     }

@@ -77,7 +77,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "new", "review"})
+    @ValueSource(strings = {"check", "new", "review", "open"})
     void everyVerbHasHelpWithAnExampleThatStartsWithIt(String verb) {
         var ran = shell().run(verb, "--help");
         assertThat(ran.code()).isZero();

@@ -97,7 +97,12 @@ class PagesTest {
         String page = Files.readString(DOCS.resolve("reference/command-line.md"));
         var help = new StringBuilder();
         for (List<String> verb :
-                List.of(List.<String>of(), List.of("check"), List.of("new"), List.of("review"))) {
+                List.of(
+                        List.<String>of(),
+                        List.of("check"),
+                        List.of("new"),
+                        List.of("review"),
+                        List.of("open"))) {
             var words = new ArrayList<>(verb);
             words.add("--help");
             help.append(new Shell(folder).run(words.toArray(new String[0])).out());

@@ -1,0 +1,22 @@
+package liftwright.app.bay;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Everything that the page can ask. */
+final class AllRoutes {
+
+    private AllRoutes() {}
+
+    /** By name; each class of routes has its line here. */
+    static Map<String, Route> of(Bay bay) {
+        return Stream.of(
+                        new FolderRoutes(bay).routes(), //
+                        new WatchRoute(bay).routes())
+                .flatMap(List::stream)
+                .collect(Collectors.toUnmodifiableMap(Route::name, Function.identity()));
+    }
+}

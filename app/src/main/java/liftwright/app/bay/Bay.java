@@ -1,0 +1,75 @@
+package liftwright.app.bay;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** What all routes share. */
+final class Bay {
+
+    private final OpenedFolder folder;
+    private final String version;
+    private final Optional<String> open;
+    private final Hub hub = new Hub();
+    private final Keys keys = new Keys();
+    private final Consumer<Throwable> faults;
+    private final Deque<Runnable> atTheEnd = new ArrayDeque<>();
+
+    /**
+     * @param version of the program
+     * @param open the rig that was named on the command line
+     * @param faults is told what went wrong by a mistake of ours
+     */
+    Bay(OpenedFolder folder, String version, Optional<String> open, Consumer<Throwable> faults) {
+        this.folder = folder;
+        this.version = version;
+        this.open = open;
+        this.faults = faults;
+    }
+
+    OpenedFolder folder() {
+        return folder;
+    }
+
+    String version() {
+        return version;
+    }
+
+    /** The rig that was named on the command line. */
+    Optional<String> open() {
+        return open;
+    }
+
+    Hub hub() {
+        return hub;
+    }
+
+    Keys keys() {
+        return keys;
+    }
+
+    /** Reports a mistake of ours. */
+    void fault(Throwable cause) {
+        faults.accept(cause);
+    }
+
+    /**
+     * Asks for something to be done when the server stops, after the last request was answered;
+     * what was asked last is done first. It has about a second.
+     */
+    synchronized void atTheEnd(Runnable then) {
+        atTheEnd.push(then);
+    }
+
+    /** Does what was asked for at the end, each although another failed. */
+    synchronized void end() {
+        while (!atTheEnd.isEmpty()) {
+            try {
+                atTheEnd.pop().run();
+            } catch (RuntimeException e) {
+                fault(e);
+            }
+        }
+    }
+}
