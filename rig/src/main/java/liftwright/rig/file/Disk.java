@@ -11,27 +11,29 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /** The steps in which a file is saved. Each may fail: a test fails them one after the other. */
-class Disk {
+public class Disk {
 
-    void write(FileChannel channel, byte[] bytes) throws IOException {
+    /** Writes all of it at the channel's position. */
+    public void write(FileChannel channel, byte[] bytes) throws IOException {
         var left = ByteBuffer.wrap(bytes);
         while (left.hasRemaining()) {
             channel.write(left);
         }
     }
 
-    void force(FileChannel channel) throws IOException {
+    /** Makes what was written last through a loss of power. */
+    public void force(FileChannel channel) throws IOException {
         channel.force(true);
     }
 
     /** In one step: the old file stands until the new one does. */
-    void replace(Path fresh, Path target) throws IOException {
+    public void replace(Path fresh, Path target) throws IOException {
         Files.move(
                 fresh, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
     /** A link appears whole and fails where something is; where links are unknown, so does this. */
-    void publish(Path fresh, Path target, byte[] bytes) throws IOException {
+    public void publish(Path fresh, Path target, byte[] bytes) throws IOException {
         try {
             Files.createLink(target, fresh);
         } catch (FileAlreadyExistsException e) {
@@ -42,11 +44,16 @@ class Disk {
     }
 
     /** Makes a new name last through a loss of power. */
-    void forceFolder(Path folder) throws IOException {
+    public void forceFolder(Path folder) throws IOException {
         if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {
             try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
                 channel.force(true);
             }
         }
+    }
+
+    /** Takes a file of the program's own away; it is no error if there is none. */
+    public void remove(Path file) throws IOException {
+        Files.deleteIfExists(file);
     }
 }

@@ -51,7 +51,8 @@ public final class RigFiles {
         write(path, bytes, new Disk());
     }
 
-    static void write(Path path, byte[] bytes, Disk disk) throws IOException {
+    /** As {@link #write(Path, byte[])}, step by step on {@code disk}. */
+    public static void write(Path path, byte[] bytes, Disk disk) throws IOException {
         Path target = followLinks(path.toAbsolutePath());
         Path folder = target.getParent();
         if (folder == null || Files.isDirectory(target)) {
@@ -78,7 +79,8 @@ public final class RigFiles {
         create(path, bytes, new Disk());
     }
 
-    static void create(Path path, byte[] bytes, Disk disk) throws IOException {
+    /** As {@link #create(Path, byte[])}, step by step on {@code disk}. */
+    public static void create(Path path, byte[] bytes, Disk disk) throws IOException {
         Path target = path.toAbsolutePath();
         Path folder = target.getParent();
         if (folder == null) {
@@ -119,10 +121,16 @@ public final class RigFiles {
      * @throws IOException as {@link #read} and {@link #write}
      */
     public static boolean writeOver(Path path, byte[] before, byte[] bytes) throws IOException {
+        return writeOver(path, before, bytes, new Disk());
+    }
+
+    /** As {@link #writeOver(Path, byte[], byte[])}, step by step on {@code disk}. */
+    public static boolean writeOver(Path path, byte[] before, byte[] bytes, Disk disk)
+            throws IOException {
         if (!Arrays.equals(read(path), before)) {
             return false;
         }
-        write(path, bytes);
+        write(path, bytes, disk);
         return true;
     }
 

@@ -8,6 +8,7 @@ import liftwright.rig.Change;
 import liftwright.rig.Declaration;
 import liftwright.rig.Problem;
 import liftwright.rig.RigPath;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A rig file as it stands: the text is the truth. Changes splice it at located spans; there is no
@@ -18,6 +19,9 @@ public final class RigText {
     private final String fileName;
     private final byte[] bytes;
     private final Reading reading;
+
+    /** Found when first asked for; whoever finds it finds the same. */
+    private @Nullable Lines lines;
 
     private RigText(String fileName, byte[] bytes) {
         this.fileName = fileName;
@@ -108,6 +112,29 @@ public final class RigText {
                         span ->
                                 new Problem.Place(
                                         fileName, span.line(), span.column(), path.toString()));
+    }
+
+    /**
+     * The offset of a place, UTF-16 units of {@link #text()}.
+     *
+     * @param line from 1; beyond the last one means the end of the text
+     * @param column from 1, code points; beyond the end of the line means the end of the line
+     */
+    public int offset(int line, int column) {
+        Lines found = lines;
+        if (found == null) {
+            found = new Lines(text());
+            lines = found;
+        }
+        if (line > found.count()) {
+            return text().length();
+        }
+        int from = found.start(Math.max(1, line) - 1);
+        int end = found.end(Math.max(1, line) - 1);
+        int steps = Math.max(1, column) - 1;
+        return steps > text().codePointCount(from, end)
+                ? end
+                : text().offsetByCodePoints(from, steps);
     }
 
     /**

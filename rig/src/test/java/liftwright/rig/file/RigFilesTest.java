@@ -108,7 +108,7 @@ class RigFilesTest {
         }
 
         @Override
-        void write(FileChannel channel, byte[] bytes) throws IOException {
+        public void write(FileChannel channel, byte[] bytes) throws IOException {
             failAt(Step.WRITE_NOTHING);
             if (at == Step.WRITE_HALF) {
                 super.write(channel, Arrays.copyOf(bytes, bytes.length / 2));
@@ -118,25 +118,25 @@ class RigFilesTest {
         }
 
         @Override
-        void force(FileChannel channel) throws IOException {
+        public void force(FileChannel channel) throws IOException {
             failAt(Step.FORCE);
             super.force(channel);
         }
 
         @Override
-        void replace(Path fresh, Path target) throws IOException {
+        public void replace(Path fresh, Path target) throws IOException {
             failAt(Step.APPEAR);
             super.replace(fresh, target);
         }
 
         @Override
-        void publish(Path fresh, Path target, byte[] bytes) throws IOException {
+        public void publish(Path fresh, Path target, byte[] bytes) throws IOException {
             failAt(Step.APPEAR);
             super.publish(fresh, target, bytes);
         }
 
         @Override
-        void forceFolder(Path folder) throws IOException {
+        public void forceFolder(Path folder) throws IOException {
             failAt(Step.FORCE_FOLDER);
             super.forceFolder(folder);
         }
