@@ -1,0 +1,97 @@
+package liftwright.answer;
+
+/** Pictures and tables of an answer in JSON. */
+final class SectionsJson {
+
+    private final JsonText json;
+    private final ValuesJson values;
+
+    SectionsJson(JsonText json, ValuesJson values) {
+        this.json = json;
+        this.values = values;
+    }
+
+    void section(Section section) {
+        switch (section) {
+            case Section.Waterfall waterfall -> {
+                heading("waterfall", waterfall);
+                step("start", waterfall.start());
+                json.each("steps", waterfall.steps(), s -> json.object(() -> step(s)));
+                step("end", waterfall.end());
+                step("against", waterfall.against());
+            }
+            case Section.Table table -> table(table);
+            case Section.Drawing drawing -> {
+                heading("drawing", drawing);
+                json.each("layers", drawing.layers(), layer -> json.object(() -> table(layer)));
+            }
+            case Section.Plot plot -> {
+                heading("plot", plot);
+                axis("x", plot.x());
+                axis("y", plot.y());
+                json.each("series", plot.series(), s -> json.object(() -> series(s)));
+                plot.series().stream()
+                        .flatMap(series -> series.points().stream())
+                        .forEach(point -> occur(plot, point));
+            }
+        }
+    }
+
+    private void table(Section.Table table) {
+        heading("table", table);
+        json.texts("columns", table.columns());
+        table.columns().forEach(field -> values.occurs(field, 0));
+        json.each(
+                "rows",
+                table.rows(),
+                row ->
+                        json.array(
+                                () ->
+                                        row.forEach(
+                                                value -> json.object(() -> values.value(value)))));
+    }
+
+    private void axis(String name, String field) {
+        values.occurs(field, 0);
+        json.name(name)
+                .object(
+                        () ->
+                                json.member("field", field)
+                                        .member("unit", SiUnit.of(Fields.of(field).measure())));
+    }
+
+    private void series(Section.Plot.Series series) {
+        json.member("label", series.label());
+        json.member(
+                "mark",
+                switch (series.mark()) {
+                    case DOT -> "dot";
+                    case CROSS -> "cross";
+                    case LINE -> "line";
+                    case DASHES -> "dashes";
+                });
+        json.each(
+                "points",
+                series.points(),
+                point -> json.array(() -> json.number(point.x()).number(point.y())));
+    }
+
+    private void occur(Section.Plot plot, Section.Plot.Point point) {
+        values.occurs(plot.x(), point.x());
+        values.occurs(plot.y(), point.y());
+    }
+
+    private void heading(String kind, Section section) {
+        json.member("kind", kind).member("id", section.id()).member("title", section.title());
+    }
+
+    private void step(String name, Section.Waterfall.Step step) {
+        json.name(name).object(() -> step(step));
+    }
+
+    private void step(Section.Waterfall.Step step) {
+        json.member("label", step.label());
+        values.value("value", step.value());
+        json.member("note", step.note());
+    }
+}
