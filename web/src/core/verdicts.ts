@@ -1,0 +1,83 @@
+import type { AnswerDocument, Question, Stage, Told } from './wire';
+
+/** Where the answer to one question stands. */
+export interface Rung {
+    question: Question;
+    /** The last answer, also when the rig has changed since. */
+    document?: AnswerDocument;
+    stage?: Stage;
+    /** The state of the rig it was computed for. */
+    of?: string;
+    /** 'fresh': this is the rig it speaks of. 'stale': the rig has changed since. */
+    state: 'unasked' | 'asking' | 'fresh' | 'stale' | 'stopped' | 'refused';
+    progress?: { stage: string; done: number; total: number };
+    refused?: string;
+}
+
+export type Rungs = Record<Question, Rung>;
+
+export const QUESTIONS: readonly Question[] = ['lift', 'endurance', 'balance'];
+
+export function unasked(): Rungs {
+    return {
+        lift: { question: 'lift', state: 'unasked' },
+        endurance: { question: 'endurance', state: 'unasked' },
+        balance: { question: 'balance', state: 'unasked' },
+    };
+}
+
+/** The rig is another now: what was answered stays to be read, greyed. */
+export function changed(rungs: Rungs): Rungs {
+    return each(rungs, rung =>
+        settled(rung, rung.document === undefined ? 'unasked' : 'stale', true),
+    );
+}
+
+export function asked(rungs: Rungs): Rungs {
+    return each(rungs, rung => settled(rung, 'asking', true));
+}
+
+export function told(rungs: Rungs, revision: string, line: Told): Rungs {
+    if ('document' in line) {
+        const { question, stage, document } = line;
+        const state = stage === 'whole' ? 'fresh' : 'asking';
+        return { ...rungs, [question]: { question, document, stage, of: revision, state } };
+    }
+    if ('progress' in line) {
+        const { question, ...progress } = line.progress;
+        return { ...rungs, [question]: { ...rungs[question], progress } };
+    }
+    if ('refused' in line) {
+        const refused = line.refused;
+        const refuse = (rung: Rung): Rung => ({ ...settled(rung, 'refused', true), refused });
+        return line.question === undefined
+            ? each(rungs, refuse)
+            : { ...rungs, [line.question]: refuse(rungs[line.question]) };
+    }
+    return ended(rungs, revision, line.end === 'stopped');
+}
+
+/** The stream has ended; what it did not come to say stays unsaid. */
+export function ended(rungs: Rungs, revision: string, stopped: boolean): Rungs {
+    return each(rungs, rung => {
+        if (rung.state !== 'asking') return rung;
+        if (rung.of !== revision) {
+            return settled(rung, rung.document === undefined ? 'unasked' : 'stale', false);
+        }
+        return settled(rung, stopped && rung.stage !== 'whole' ? 'stopped' : 'fresh', false);
+    });
+}
+
+function settled(rung: Rung, state: Rung['state'], forget: boolean): Rung {
+    const { refused, ...rest } = rung;
+    delete rest.progress;
+    return refused === undefined || forget ? { ...rest, state } : { ...rest, refused, state };
+}
+
+function each(rungs: Rungs, by: (rung: Rung) => Rung): Rungs {
+    return {
+        lift: by(rungs.lift),
+        endurance: by(rungs.endurance),
+        balance: by(rungs.balance),
+    };
+}
