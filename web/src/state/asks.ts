@@ -1,0 +1,63 @@
+import { signal } from '@preact/signals';
+import type { Question, Stage, Told, Units } from '../core/wire';
+import { asked, changed, ended, QUESTIONS, told, unasked, type Rungs } from '../core/verdicts';
+import type { Server } from './server';
+
+/** Asks the questions anew when the rig has changed, and holds what was answered. */
+export class Asks {
+    readonly rungs = signal<Rungs>(unasked());
+    private running: AbortController | undefined;
+
+    constructor(
+        private readonly server: Server,
+        private readonly tell: (sentence: string) => void,
+    ) {}
+
+    /** The rig is another: what stands is of before. */
+    changed(): void {
+        this.running?.abort();
+        this.running = undefined;
+        this.rungs.value = changed(this.rungs.value);
+    }
+
+    /** Another rig altogether. */
+    forget(): void {
+        this.changed();
+        this.rungs.value = unasked();
+    }
+
+    async ask(
+        rig: string,
+        revision: string,
+        units: Units,
+        to: Stage = 'whole',
+        questions: readonly Question[] = QUESTIONS,
+    ): Promise<void> {
+        this.running?.abort();
+        const running = new AbortController();
+        this.running = running;
+        this.rungs.value = asked(this.rungs.value);
+        const end = await this.server.stream<Told>(
+            '/api/ask',
+            { rig, base: revision, questions, units, to },
+            running.signal,
+            line => {
+                if (this.running === running) {
+                    this.rungs.value = told(this.rungs.value, revision, line as Told);
+                }
+            },
+        );
+        if (this.running !== running) return;
+        this.running = undefined;
+        this.rungs.value = ended(this.rungs.value, revision, end.kind !== 'ended');
+        // An older state than the server's: the document is on its way and is asked then.
+        if (end.kind === 'fault' && end.fault.fault !== 'stale') this.tell(end.fault.sentence);
+    }
+
+    /** What was answered stays. */
+    stop(revision: string): void {
+        this.running?.abort();
+        this.running = undefined;
+        this.rungs.value = ended(this.rungs.value, revision, true);
+    }
+}

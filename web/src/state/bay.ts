@@ -1,0 +1,275 @@
+import { computed, effect, signal } from '@preact/signals';
+import type { Timer } from '../core/caller';
+import { Desk, type DeskView } from '../core/desk';
+import type { Change, Folder, Part, Question, RigDocument, Units, Watched } from '../core/wire';
+import { Asks } from './asks';
+import { Gate } from './gate';
+import { StoredKeep } from './keep';
+import { Moving } from './moving';
+import { Server } from './server';
+import { Taste } from './taste';
+import { Trial } from './trial';
+
+export const clock: Timer = {
+    after(ms, run) {
+        const id = setTimeout(run, ms);
+        return () => {
+            clearTimeout(id);
+        };
+    },
+};
+
+/** Where in the file the reader is to look. A new object asks anew, also for the same place. */
+export interface Look {
+    from: number;
+    to: number;
+}
+
+const AGAIN_MS = 1000;
+
+/** Everything that the page holds, put together. */
+export class Bay {
+    readonly server = new Server();
+    readonly taste = new Taste();
+    readonly gate = new Gate(this.server, () => void this.entered());
+    readonly folder = signal<Folder | undefined>(undefined);
+    readonly desk = signal<DeskView | undefined>(undefined);
+    /** What was merged, recovered, refused: the last sentence, with a count so that it is told again. */
+    readonly told = signal<{ sentence: string; count: number }>({ sentence: '', count: 0 });
+    readonly selected = signal<string | undefined>(undefined);
+    readonly look = signal<Look | undefined>(undefined);
+    readonly open = signal<Question | undefined>('lift');
+    /** Whether the guide for a rig from nothing stands in place of the ladder. */
+    readonly guiding = signal(false);
+    readonly asks = new Asks(this.server, sentence => {
+        this.tell(sentence);
+    });
+    readonly trial = new Trial(this.server);
+    readonly moving = new Moving(
+        this.server,
+        this.trial,
+        () => this.where(),
+        (moved, label) => {
+            this.change(moved.changes, label);
+        },
+        sentence => {
+            this.tell(sentence);
+        },
+    );
+    /** The document's state, apart from what is typed: what questions are asked of. */
+    private readonly asked = computed(() => {
+        const document = this.desk.value?.document;
+        return document === undefined
+            ? undefined
+            : `${document.rig}\n${document.revision}\n${this.taste.units.value}`;
+    });
+    private kept: Desk | undefined;
+    private watching: AbortController | undefined;
+
+    start(): void {
+        effect(() => {
+            if (this.asked.value !== undefined) this.askAgain();
+        });
+        effect(() => {
+            if (this.desk.value?.link === 'key') {
+                this.gate.out(
+                    'liftwright open was started again. Open the link it prints now, or paste it here; what you typed stays.',
+                );
+            }
+        });
+        void this.gate.start();
+    }
+
+    tell(sentence: string): void {
+        this.told.value = { sentence, count: this.told.value.count + 1 };
+    }
+
+    /** What calls speak of, once what was typed has arrived. */
+    where(): { rig: string; revision: string; units: Units } | undefined {
+        const document = this.desk.peek()?.document;
+        return document === undefined
+            ? undefined
+            : {
+                  rig: document.rig,
+                  revision: document.revision,
+                  units: this.taste.units.peek(),
+              };
+    }
+
+    private async entered(): Promise<void> {
+        if (this.kept !== undefined) {
+            // Another run of the server: what is unsent goes to it.
+            await this.kept.again();
+            this.watch();
+            return;
+        }
+        const reply = await this.server.call<Folder>('/api/folder', {});
+        if (reply.kind === 'fault' && reply.fault.fault === 'key') {
+            this.gate.out(
+                'This link was for another run. Open the one that liftwright open prints now.',
+            );
+            return;
+        }
+        if (reply.kind !== 'done') {
+            this.gate.out('The server does not answer: is liftwright open still running?');
+            return;
+        }
+        this.folder.value = reply.value;
+        const first = reply.value.open ?? reply.value.rigs[0]?.path;
+        if (first === undefined) this.guiding.value = true;
+        else await this.openRig(first);
+    }
+
+    async openRig(rig: string): Promise<void> {
+        const reply = await this.server.call<RigDocument>('/api/document', { rig });
+        if (reply.kind === 'done') this.lay(reply.value);
+        else this.tell(reply.kind === 'fault' ? reply.fault.sentence : NO_ANSWER);
+    }
+
+    /** Lays a document on the desk in place of what was there. */
+    lay(document: RigDocument): void {
+        this.kept?.flush();
+        this.kept?.close();
+        this.trial.let();
+        this.asks.forget();
+        this.selected.value = undefined;
+        this.guiding.value = false;
+        this.kept = new Desk(
+            document,
+            this.server,
+            clock,
+            new StoredKeep(storage()),
+            view => {
+                this.desk.value = view;
+            },
+            sentence => {
+                this.tell(sentence);
+            },
+        );
+        this.desk.value = this.kept.view();
+        this.watch();
+    }
+
+    type(text: string): void {
+        this.kept?.type(text);
+    }
+
+    change(changes: Change[], label: string): void {
+        this.kept?.change(changes, label);
+    }
+
+    undo(): void {
+        this.kept?.undo();
+    }
+
+    redo(): void {
+        this.kept?.redo();
+    }
+
+    save(): void {
+        this.kept?.save();
+    }
+
+    resolve(take: 'mine' | 'disk'): void {
+        this.kept?.resolve(take);
+    }
+
+    settle(take: 'mine' | 'theirs'): void {
+        this.kept?.settle(take);
+    }
+
+    askAgain(): void {
+        const document = this.desk.peek()?.document;
+        if (document === undefined) return;
+        this.asks.changed();
+        const tried = this.trial.tried.peek();
+        if (tried !== undefined && tried.of !== document.revision) this.trial.let();
+        if (document.readable) {
+            void this.asks.ask(document.rig, document.revision, this.taste.units.peek());
+        }
+    }
+
+    stop(): void {
+        const document = this.desk.peek()?.document;
+        if (document !== undefined) this.asks.stop(document.revision);
+    }
+
+    tryOut(label: string, changes: Change[]): void {
+        const where = this.where();
+        if (where === undefined) return;
+        void this.trial.start(where.rig, where.revision, where.units, label, changes);
+    }
+
+    /** Makes what was tried; undo takes it back. */
+    keepTrial(): void {
+        const tried = this.trial.tried.peek();
+        if (tried === undefined) return;
+        this.trial.let();
+        this.change(tried.changes, tried.label);
+    }
+
+    /** A part or a path of the file: selected in the pictures, looked at in the file. */
+    show(part: string | undefined, path?: string): void {
+        const document = this.desk.peek()?.document;
+        if (document === undefined) return;
+        const found = partNamed(document.parts, part);
+        if (part !== undefined) this.selected.value = found?.id ?? part;
+        const at = (path === undefined ? undefined : spanOf(document, path)) ?? found;
+        if (at !== undefined) this.look.value = { from: at.from, to: at.to };
+    }
+
+    private watch(): void {
+        this.watching?.abort();
+        const rig = this.desk.peek()?.document.rig;
+        if (rig === undefined) return;
+        const watching = new AbortController();
+        this.watching = watching;
+        void this.server
+            .stream('/api/watch', { rig }, watching.signal, line => {
+                const { revision, saved } = line as Watched;
+                if (revision !== undefined) void this.kept?.elsewhere(revision, saved);
+            })
+            .then(() => {
+                if (watching.signal.aborted) return;
+                clock.after(AGAIN_MS, () => {
+                    if (watching.signal.aborted) return;
+                    void this.kept?.again().then(() => {
+                        if (this.desk.peek()?.link !== 'key' && !watching.signal.aborted) {
+                            this.watch();
+                        }
+                    });
+                });
+            });
+    }
+}
+
+const NO_ANSWER = 'The server does not answer: is liftwright open still running?';
+
+function storage(): Storage | undefined {
+    try {
+        return localStorage;
+    } catch {
+        return undefined;
+    }
+}
+
+/** A finding may name a place in the wiring of a part: then the part it begins with is meant. */
+export function partNamed(parts: Part[], name: string | undefined): Part | undefined {
+    if (name === undefined) return undefined;
+    const exact = parts.find(part => part.id === name);
+    if (exact !== undefined) return exact;
+    const within = parts.filter(part => `.${name}.`.includes(`.${part.id}.`));
+    return within.sort((a, b) => b.id.length - a.id.length)[0];
+}
+
+/** The span of the longest beginning of a path that the outline has. */
+export function spanOf(document: RigDocument, path: string): Look | undefined {
+    let nodes = document.outline;
+    let found: Look | undefined;
+    for (;;) {
+        const next = nodes.find(node => node.path === path || path.startsWith(`${node.path}/`));
+        if (next === undefined) return found;
+        found = { from: next.from, to: next.to };
+        nodes = next.children;
+    }
+}

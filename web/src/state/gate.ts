@@ -1,0 +1,74 @@
+import { signal } from '@preact/signals';
+import type { Entered } from '../core/wire';
+import type { Server } from './server';
+
+const KEY = 'liftwright key';
+
+/**
+ * The way in: the token of the link is good once and buys the key of this run of the server. The key
+ * stays in the tab; other tabs of the same address are told when a new run was entered.
+ */
+export class Gate {
+    readonly state = signal<'entering' | 'in' | 'out'>('entering');
+    /** Why one is out. */
+    readonly sentence = signal('');
+    private readonly channel =
+        typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('liftwright');
+
+    constructor(
+        private readonly server: Server,
+        /** A key came, the first or that of another run. */
+        private readonly entered: () => void,
+    ) {
+        this.channel?.addEventListener('message', event => {
+            const data: unknown = event.data;
+            if (typeof data === 'string' && data !== this.server.key) this.admit(data, false);
+        });
+    }
+
+    /** With the token of the address, or else with the key that this tab has. */
+    async start(place: Location = location): Promise<void> {
+        const token = tokenOf(place.hash);
+        if (token !== undefined) {
+            history.replaceState(null, '', place.pathname);
+            await this.enter(token);
+            return;
+        }
+        const key = sessionStorage.getItem(KEY);
+        if (key === null) {
+            this.out('This page opens by the link that liftwright open prints.');
+        } else {
+            this.admit(key, false);
+        }
+    }
+
+    /** A link or its token, as somebody pastes it. */
+    async enter(linkOrToken: string): Promise<void> {
+        const token = tokenOf(linkOrToken) ?? linkOrToken.trim();
+        const reply = await this.server.call<Entered>('/api/enter', { token });
+        if (reply.kind === 'done') this.admit(reply.value.key, true);
+        else if (reply.kind === 'fault') this.out(reply.fault.sentence);
+        else this.out('The server does not answer: is liftwright open still running?');
+    }
+
+    /** The key is not that of the run that answers now. */
+    out(sentence: string): void {
+        this.sentence.value = sentence;
+        this.state.value = 'out';
+    }
+
+    private admit(key: string, first: boolean): void {
+        this.server.key = key;
+        sessionStorage.setItem(KEY, key);
+        if (first) this.channel?.postMessage(key);
+        this.state.value = 'in';
+        this.entered();
+    }
+}
+
+/** `#token=…`, or a hash that is the token alone. */
+export function tokenOf(text: string): string | undefined {
+    const hash = text.slice(text.indexOf('#') + 1);
+    if (!text.includes('#') || hash === '') return undefined;
+    return new URLSearchParams(hash).get('token') ?? hash;
+}
