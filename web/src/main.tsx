@@ -1,8 +1,12 @@
 import './look/tokens.css';
+import './look/page.css';
 import { render } from 'preact';
-import { Bay } from './views/Bay';
+import { Bay } from './state/bay';
+import { Page } from './views/Page';
 
 const root = document.getElementById('bay');
 if (root) {
-    render(<Bay />, root);
+    const bay = new Bay();
+    render(<Page bay={bay} />, root);
+    bay.start();
 }

@@ -37,7 +37,7 @@ export class Asks {
         const running = new AbortController();
         this.running = running;
         this.rungs.value = asked(this.rungs.value);
-        const end = await this.server.stream<Told>(
+        const end = await this.server.stream(
             '/api/ask',
             { rig, base: revision, questions, units, to },
             running.signal,

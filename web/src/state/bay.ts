@@ -41,6 +41,10 @@ export class Bay {
     readonly open = signal<Question | undefined>('lift');
     /** Whether the guide for a rig from nothing stands in place of the ladder. */
     readonly guiding = signal(false);
+    readonly helping = signal(false);
+    /** Whether the rig file lies open beside, and whether as outline. */
+    readonly facing = signal(true);
+    readonly outlined = signal(false);
     readonly asks = new Asks(this.server, sentence => {
         this.tell(sentence);
     });

@@ -66,9 +66,9 @@ export class Gate {
     }
 }
 
-/** `#token=…`, or a hash that is the token alone. */
+/** `#enter=…`, as the link has it. */
 export function tokenOf(text: string): string | undefined {
     const hash = text.slice(text.indexOf('#') + 1);
-    if (!text.includes('#') || hash === '') return undefined;
-    return new URLSearchParams(hash).get('token') ?? hash;
+    if (!text.includes('#')) return undefined;
+    return new URLSearchParams(hash).get('enter') ?? undefined;
 }

@@ -33,7 +33,7 @@ export class Trial {
         // While a part is dragged the last answer stays until the next comes: no flicker.
         const rungs = this.tried.value?.rungs ?? unasked();
         this.tried.value = { label, changes, of: revision, rungs, state: 'asking' };
-        const end = await this.server.stream<Told>(
+        const end = await this.server.stream(
             '/api/try',
             { rig, base: revision, changes, questions: QUESTIONS, units },
             running.signal,

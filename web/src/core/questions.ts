@@ -1,0 +1,35 @@
+import type { Question } from './wire';
+
+/** The eight questions of a workshop, in their order; `question` where this version answers it. */
+export interface Asked {
+    words: string;
+    question?: Question;
+    /** What the questions are called where there is no room for the sentence. */
+    short: string;
+}
+
+export const LADDER: readonly Asked[] = [
+    { words: 'Will it lift me?', short: 'Lift', question: 'lift' },
+    {
+        words: 'For how long, and what gives out first?',
+        short: 'Endurance',
+        question: 'endurance',
+    },
+    {
+        words: 'Is it balanced, and which way will it turn?',
+        short: 'Balance',
+        question: 'balance',
+    },
+    { words: 'What if something fails?', short: 'Failures' },
+    { words: 'Will the flight computer hold it?', short: 'Holding' },
+    { words: 'How do I test it without hurting anyone?', short: 'Tests' },
+    { words: 'Why did it not do what was promised?', short: 'Why' },
+    { words: 'What should I change?', short: 'Change' },
+];
+
+/** Sections that are the picture of a question, in the order in which they are read; the rest is folded. */
+export const FIRST: Record<Question, readonly string[]> = {
+    lift: ['lift-waterfall'],
+    endurance: ['ends', 'voltage-over-time', 'charge-over-time', 'thrust-later'],
+    balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
+};

@@ -1,4 +1,0 @@
-/** The whole page. */
-export function Bay() {
-    return <main>Liftwright</main>;
-}

@@ -1,0 +1,120 @@
+import type { AnswerDocument, Finding, Remedy } from '../core/wire';
+import { useBay } from './context';
+import { Fold } from './Fold';
+
+/** What was found, worst first. */
+export function Findings({ document }: { document: AnswerDocument }) {
+    const found = document.answer.findings;
+    const loud = found.filter(finding => finding.severity !== 'notes');
+    const notes = found.filter(finding => finding.severity === 'notes');
+    return (
+        <section class="findings" aria-labelledby="findings">
+            <h3 id="findings">What was found</h3>
+            {found.length === 0 && <p class="quiet">Nothing.</p>}
+            {loud.length > 0 && (
+                <ul>
+                    {loud.map((finding, index) => (
+                        <One key={`${finding.code} ${index}`} finding={finding} />
+                    ))}
+                </ul>
+            )}
+            {notes.length > 0 && (
+                <Fold title={notes.length === 1 ? '1 note' : `${notes.length} notes`}>
+                    {() => (
+                        <ul>
+                            {notes.map((finding, index) => (
+                                <One key={`${finding.code} ${index}`} finding={finding} />
+                            ))}
+                        </ul>
+                    )}
+                </Fold>
+            )}
+        </section>
+    );
+}
+
+function One({ finding }: { finding: Finding }) {
+    const bay = useBay();
+    const { severity, part, path, limit } = finding;
+    return (
+        <li class={`finding ${severity}`}>
+            <p>
+                <span class="severity">{severity}</span> {finding.shown}
+            </p>
+            {limit !== undefined && (
+                <p class="quiet">
+                    Limit {limit.value.shown}: {limit.origin}
+                </p>
+            )}
+            <p class="quiet">Why: {finding.cause}</p>
+            {(part !== undefined || path !== undefined) && (
+                <button
+                    type="button"
+                    class="plain small"
+                    onClick={() => {
+                        bay.show(part, path);
+                    }}
+                >
+                    Show me<span class="unseen">: {part ?? path}</span>
+                </button>
+            )}
+            {finding.remedies.length > 0 && (
+                <ol class="remedies" aria-label="What would mend it">
+                    {finding.remedies.map(remedy => (
+                        <Mend key={remedy.number} remedy={remedy} />
+                    ))}
+                </ol>
+            )}
+        </li>
+    );
+}
+
+function Mend({ remedy }: { remedy: Remedy }) {
+    const bay = useBay();
+    const tried = bay.trial.tried.value;
+    const on = tried !== undefined && tried.label === remedy.shownName;
+    const may = remedy.effect.kind !== 'refused' && remedy.changes.length > 0;
+    return (
+        <li class={`remedy ${remedy.effect.kind}`} value={remedy.number}>
+            <p>
+                {remedy.shownName}: <span class="effect">{remedy.shownEffect}</span>
+            </p>
+            {may && (
+                <div class="row">
+                    {on ? (
+                        <>
+                            <button
+                                type="button"
+                                class="strong small"
+                                onClick={() => {
+                                    bay.keepTrial();
+                                }}
+                            >
+                                Keep<span class="unseen">: {remedy.shownName}</span>
+                            </button>
+                            <button
+                                type="button"
+                                class="plain small"
+                                onClick={() => {
+                                    bay.trial.let();
+                                }}
+                            >
+                                Let it go
+                            </button>
+                        </>
+                    ) : (
+                        <button
+                            type="button"
+                            class="plain small"
+                            onClick={() => {
+                                bay.tryOut(remedy.shownName, remedy.changes);
+                            }}
+                        >
+                            Try this<span class="unseen">: {remedy.shownName}</span>
+                        </button>
+                    )}
+                </div>
+            )}
+        </li>
+    );
+}

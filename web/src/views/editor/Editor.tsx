@@ -1,0 +1,34 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { DeskView } from '../../core/desk';
+import type { Bay } from '../../state/bay';
+import { RigEditor } from './RigEditor';
+
+export interface EditorProps {
+    bay: Bay;
+    view: DeskView;
+}
+
+/** The editor of the text, in a shadow of its own: its styles are adopted there, as the policy asks. */
+export default function Editor({ bay, view }: EditorProps) {
+    const host = useRef<HTMLDivElement>(null);
+    const editor = useRef<RigEditor | undefined>(undefined);
+    useEffect(() => {
+        if (host.current === null) return undefined;
+        const made = new RigEditor(host.current, bay, view.text);
+        editor.current = made;
+        return () => {
+            editor.current = undefined;
+            made.destroy();
+        };
+        // Made once: what changes later is handed to it below.
+    }, [bay, view.document.rig]);
+    useEffect(() => {
+        editor.current?.hold(view.text);
+        if (view.text === view.document.text) editor.current?.mark(view.document.problems);
+    }, [view.text, view.document]);
+    const look = bay.look.value;
+    useEffect(() => {
+        if (look !== undefined) editor.current?.look(look);
+    }, [look]);
+    return <div ref={host} class="editor" />;
+}
