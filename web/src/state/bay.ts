@@ -1,4 +1,4 @@
-import { computed, effect, signal } from '@preact/signals';
+import { computed, effect, signal, untracked } from '@preact/signals';
 import type { Timer } from '../core/caller';
 import { Desk, type DeskView } from '../core/desk';
 import type { Change, Folder, Part, Question, RigDocument, Units, Watched } from '../core/wire';
@@ -72,7 +72,10 @@ export class Bay {
 
     start(): void {
         effect(() => {
-            if (this.asked.value !== undefined) this.askAgain();
+            if (this.asked.value === undefined) return;
+            untracked(() => {
+                this.askAgain();
+            });
         });
         effect(() => {
             if (this.desk.value?.link === 'key') {

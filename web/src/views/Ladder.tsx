@@ -14,7 +14,9 @@ export function Ladder() {
                             <div class="rung later">
                                 <span class="number">{index + 1}</span>
                                 <span class="question">{asked.words}</span>
-                                <span class="verdict">not answered by this version yet</span>
+                                <span class="verdict">
+                                    not yet<span class="unseen"> answered by this version</span>
+                                </span>
                             </div>
                         ) : (
                             <Step asked={asked} index={index} question={asked.question} />
@@ -22,6 +24,7 @@ export function Ladder() {
                     </li>
                 ))}
             </ol>
+            <p class="quiet">Questions 4 to 8 are not answered by this version yet.</p>
         </nav>
     );
 }

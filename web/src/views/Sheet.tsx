@@ -69,7 +69,7 @@ function VerdictLine({ rung, old }: { rung: Rung; old: boolean }) {
                     ))}
                 </ul>
             )}
-            <p class="state">
+            <p class="state" hidden={stateWords(rung, old) === ''}>
                 {stateWords(rung, old)}
                 {asking && (
                     <button
