@@ -56,3 +56,18 @@ export function columns(curves: Curves): [number[], ...(number | null)[][]] {
     });
     return [xs, ...ys];
 }
+
+/** What a line of points, x ascending, is between two of them; undefined beyond its ends. */
+export function valueAt(
+    points: readonly (readonly [number, number])[],
+    x: number,
+): number | undefined {
+    const k = points.findIndex(p => p[0] >= x);
+    const after = points[k];
+    const before = points[k - 1] ?? after;
+    if (!after || !before || (k === 0 && after[0] > x)) {
+        return undefined;
+    }
+    const wide = after[0] - before[0];
+    return wide > 0 ? before[1] + ((after[1] - before[1]) * (x - before[0])) / wide : after[1];
+}

@@ -1,7 +1,7 @@
 import { fanMatrix, halves } from './fanShape';
 import { Labels, LETTER, widthOf, type Box, type Label } from './labels';
 import type { Scene } from './scene';
-import { dot } from './space';
+import { dot, type Point } from './space';
 import { x, y, type Laid } from './view';
 
 export const FOOT = 24;
@@ -9,6 +9,8 @@ export const FOOT = 24;
 export const PACK_HALF = 6;
 export const PART_HALF = 3.5;
 export const CENTRE_HALF = 8;
+/** A group whose parts fill less of its place than one in so many is scattered. */
+const SCATTERED = 4;
 
 export interface RigLabels {
     /** Numbers in the circles of fans. */
@@ -31,17 +33,21 @@ export function numberOf(part: string, rightHand: boolean): string {
     return (at > 0 ? part.slice(at + 1) : '') + (rightHand ? 'R' : 'L');
 }
 
+/** Whether an arrow points so straight at the eye, or away from it, that a dot stands for it. */
+export function headOn(laid: Laid, push: Point): boolean {
+    return Math.hypot(dot(push, laid.view.across), dot(push, laid.view.upward)) < 0.08;
+}
+
 /** Words on one view of the rig, none over another. */
 export function rigLabels(scene: Scene, laid: Laid): RigLabels {
     const labels = new Labels(laid.width, laid.height - FOOT);
     labels.reserve({ left: 0, top: 0, right: 20 + widthOf(laid.view.top), bottom: 18 });
     const numbers: Label[] = [];
-    const groups = new Map<string, Box>();
+    const groups = new Map<string, Box[]>();
     const take = (id: string, box: Box): void => {
         labels.avoid(box);
         const name = groupOf(id);
-        const other = groups.get(name);
-        groups.set(name, other ? union(other, box) : box);
+        groups.set(name, [...(groups.get(name) ?? []), box]);
     };
     const nearest = [...scene.fans].sort(
         (a, b) => dot(b.at, laid.view.near) - dot(a.at, laid.view.near),
@@ -50,7 +56,8 @@ export function rigLabels(scene: Scene, laid: Laid): RigLabels {
         const words = numberOf(fan.id, fan.rightHand);
         const open = Math.abs(dot(fan.push, laid.view.near)) > 0.5;
         if (open && fan.tipM * laid.scale > widthOf(words) + 2) {
-            const found = labels.centred(x(laid, fan.at), y(laid, fan.at), words);
+            const up = headOn(laid, fan.push) ? 7 : 0; // off the dot of a thrust that meets the eye
+            const found = labels.centred(x(laid, fan.at), y(laid, fan.at) - up, words);
             if (found) {
                 numbers.push(found);
             }
@@ -78,8 +85,8 @@ export function rigLabels(scene: Scene, laid: Laid): RigLabels {
     }
     const names: Label[] = [];
     const crowded: string[] = [];
-    for (const [name, box] of groups) {
-        const found = labels.beside(box, name);
+    for (const [name, boxes] of groups) {
+        const found = labels.beside(named(boxes), name);
         if (found) {
             names.push(found);
         } else {
@@ -91,6 +98,17 @@ export function rigLabels(scene: Scene, laid: Laid): RigLabels {
 
 function square(cx: number, cy: number, half: number): Box {
     return { left: cx - half, top: cy - half, right: cx + half, bottom: cy + half };
+}
+
+/** What the name of a group stands beside: all of it, or its first where it is scattered. */
+export function named(boxes: readonly Box[]): Box {
+    const all = boxes.reduce(union);
+    const filled = boxes.reduce((sum, box) => sum + area(box), 0);
+    return filled * SCATTERED < area(all) ? (boxes[0] ?? all) : all;
+}
+
+function area({ left, right, top, bottom }: Box): number {
+    return (right - left) * (bottom - top);
 }
 
 function union(a: Box, b: Box): Box {

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { numeral, shownOn } from '../core/axis';
 import { curvesOf, type Curves } from '../core/curve';
 import { numbersOf } from '../core/numbers';
@@ -14,7 +14,7 @@ import { onTheme } from './theme';
 export function CurvePicture(props: PictureProps & { section: Plot }) {
     const { section, fields, fileName, stale } = props;
     const curves = useMemo(() => curvesOf(section, fields), [section, fields]);
-    const tables = useMemo(() => numbersOf(section, fields), [section, fields]);
+    const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     return (
         <Frame
             title={section.title}

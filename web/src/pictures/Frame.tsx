@@ -10,7 +10,8 @@ interface FrameProps {
     /** Of the files saved, without ending. */
     fileName: string;
     kind: string;
-    tables: readonly Numbers[];
+    /** Made when they are shown or saved. */
+    tables: () => readonly Numbers[];
     stale?: boolean | undefined;
     selected?: string | undefined;
     onShow?: ((part: string) => void) | undefined;
@@ -65,7 +66,7 @@ export function Frame(props: FrameProps) {
                 {props.children}
             </div>
             {asTable &&
-                tables.map(table => (
+                tables().map(table => (
                     <TableView
                         key={table.id}
                         table={table}
@@ -106,7 +107,7 @@ export function Frame(props: FrameProps) {
                     type="button"
                     aria-label={`save ${title} as CSV`}
                     onClick={saving(() => {
-                        saveCsv(fileName, csvOf(tables));
+                        saveCsv(fileName, csvOf(tables()));
                     })}
                 >
                     CSV

@@ -1,4 +1,4 @@
-import { useId, useMemo } from 'preact/hooks';
+import { useCallback, useId, useMemo } from 'preact/hooks';
 import { numbersOf } from '../core/numbers';
 import { directions, wordsOf, type Ledger, type LedgerRow } from '../core/rows';
 import type { Table } from '../core/wire';
@@ -15,7 +15,7 @@ export function LedgerPicture(props: PictureProps & { section: Table; ledger: Le
     const { section, ledger, fields, fileName, stale } = props;
     const id = useId();
     const bars = useMemo(() => barsOf(ledger), [ledger]);
-    const tables = useMemo(() => numbersOf(section, fields), [section, fields]);
+    const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const [negative, positive] = directions(ledger.moment);
     const last = TOP + ROW * ledger.rows.length;
     return (

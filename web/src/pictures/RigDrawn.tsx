@@ -1,6 +1,6 @@
 import { DISK, fanMatrix, LEFT_HAND, RIGHT_HAND, RIM, transform } from '../core/fanShape';
 import type { Label } from '../core/labels';
-import { CENTRE_HALF, FOOT, PACK_HALF, PART_HALF, type RigLabels } from '../core/rigLabels';
+import { CENTRE_HALF, FOOT, headOn, PACK_HALF, PART_HALF, type RigLabels } from '../core/rigLabels';
 import { arrowM, share, thickM, type DrawnFan, type DrawnLine, type Scene } from '../core/scene';
 import { dot, plus, type Point } from '../core/space';
 import { x, y, type Laid } from '../core/view';
@@ -136,7 +136,7 @@ function Arrow({ fan, laid, far }: { fan: DrawnFan; laid: Laid; far: number }) {
     const [x1, y1] = [x(laid, fan.at), y(laid, fan.at)];
     const [x2, y2] = [x(laid, tip), y(laid, tip)];
     const long = Math.hypot(x2 - x1, y2 - y1);
-    if (long < 4) {
+    if (headOn(laid, fan.push) || long < 4) {
         return <circle class="tip" cx={x1} cy={y1} r={1.6} />; // straight at the eye
     }
     const [ux, uy] = [(x2 - x1) / long, (y2 - y1) / long];

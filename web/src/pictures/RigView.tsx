@@ -6,7 +6,7 @@ import { placeOf, type Scene } from '../core/scene';
 import { dot, type Point } from '../core/space';
 import { x, y, type Laid } from '../core/view';
 import type { PictureProps } from './api';
-import type { Ghost, Hand } from './dragging';
+import type { Ghost, Grip } from './dragging';
 import { FanMark, PartMark, RigDrawn } from './RigDrawn';
 import { RigEdges } from './RigEdges';
 
@@ -21,7 +21,8 @@ interface ViewProps {
     current: string | undefined;
     selected: string | undefined;
     marked: readonly string[];
-    hand: Hand;
+    ghost: Ghost | undefined;
+    grip: Grip;
     hint: string;
     movable: (part: string) => boolean;
     onCurrent: (part: string) => void;
@@ -30,7 +31,8 @@ interface ViewProps {
 
 /** The rig seen from one side; parts can be chosen, and dragged where the file places them. */
 export function RigView(props: ViewProps) {
-    const { title, scene, laid, fields, selected, marked, current, hand } = props;
+    const { title, scene, laid, fields, selected, marked, current, ghost } = props;
+    const { grip, movable, onCurrent, onShow } = props;
     const id = useId();
     const svg = useRef<SVGSVGElement>(null);
     const labels = useMemo(() => rigLabels(scene, laid), [scene, laid]);
@@ -41,13 +43,33 @@ export function RigView(props: ViewProps) {
     const edges = useMemo(() => <RigEdges laid={laid} fields={fields} />, [laid, fields]);
     // What is held must keep its element: a pointer is captured by it.
     const order = useRef<readonly string[]>([]);
-    const held = hand.ghost !== undefined;
+    const held = ghost !== undefined;
     const targets = useMemo(
         () => targetsOf(scene, laid, held ? order.current : []),
         [scene, laid, held],
     );
     order.current = targets.map(target => target.id);
-    const seen = current ?? targets[0]?.id;
+    const seen = targets.some(each => each.id === current) ? current : targets[0]?.id;
+    const hands = useMemo(
+        () => (
+            <g>
+                {targets.map(target => (
+                    <Target
+                        key={target.id}
+                        target={target}
+                        stop={target.id === seen}
+                        order={targets}
+                        laid={laid}
+                        grip={grip}
+                        movable={movable(target.id)}
+                        onCurrent={onCurrent}
+                        onShow={onShow}
+                    />
+                ))}
+            </g>
+        ),
+        [targets, seen, laid, grip, movable, onCurrent, onShow],
+    );
     return (
         <svg
             ref={svg}
@@ -65,21 +87,11 @@ export function RigView(props: ViewProps) {
             {selected !== undefined && (
                 <Rim kind="selected" part={selected} scene={scene} laid={laid} />
             )}
-            <g>
-                {targets.map(target => (
-                    <Target
-                        key={target.id}
-                        {...props}
-                        target={target}
-                        stop={target.id === seen}
-                        order={targets}
-                    />
-                ))}
-            </g>
-            {selected !== undefined && !hand.ghost && (
+            {hands}
+            {selected !== undefined && !ghost && (
                 <ChosenName part={selected} scene={scene} laid={laid} />
             )}
-            {hand.ghost && <GhostMark ghost={hand.ghost} id={id} scene={scene} laid={laid} />}
+            {ghost && <GhostMark ghost={ghost} id={id} scene={scene} laid={laid} />}
         </svg>
     );
 }
@@ -116,17 +128,17 @@ function targetsOf(scene: Scene, laid: Laid, order: readonly string[]): TargetOf
     );
 }
 
-interface TargetProps extends ViewProps {
+interface TargetProps extends Pick<ViewProps, 'laid' | 'grip' | 'onCurrent' | 'onShow'> {
     target: TargetOf;
+    movable: boolean;
     /** Whether the Tab key stops here: once a view. */
     stop: boolean;
     order: readonly TargetOf[];
 }
 
 function Target({ target, stop, order, ...props }: TargetProps) {
-    const { laid, hand } = props;
+    const { laid, grip, movable } = props;
     const start = useRef<{ x: number; y: number; scale: number; taken: boolean }>(undefined);
-    const movable = props.movable(target.id);
 
     const onPointerDown = (event: PointerEvent): void => {
         if (event.button !== 0) {
@@ -150,17 +162,17 @@ function Target({ target, stop, order, ...props }: TargetProps) {
         }
         const [dx, dy] = [event.clientX - from.x, event.clientY - from.y];
         if (!from.taken && Math.hypot(dx, dy) >= DRAG_FROM) {
-            from.taken = hand.take(target.id, 'pointer');
+            from.taken = grip.take(target.id, 'pointer');
         }
         if (from.taken) {
-            hand.pull(laid, dx * from.scale, dy * from.scale, event.altKey);
+            grip.pull(laid, dx * from.scale, dy * from.scale, event.altKey);
         }
     };
     const onPointerUp = (): void => {
         const from = start.current;
         start.current = undefined;
         if (from?.taken) {
-            hand.drop();
+            grip.drop();
         } else if (from) {
             props.onShow(target.id);
         }
@@ -168,7 +180,7 @@ function Target({ target, stop, order, ...props }: TargetProps) {
     const onLost = (): void => {
         if (start.current?.taken) {
             start.current = undefined;
-            hand.cancel();
+            grip.cancel();
         }
     };
     const onKeyDown = (event: KeyboardEvent): void => {
@@ -197,8 +209,8 @@ function Target({ target, stop, order, ...props }: TargetProps) {
                 props.onCurrent(target.id);
             }}
             onBlur={() => {
-                if (hand.ghost?.by === 'keys') {
-                    hand.cancel();
+                if (grip.holds(target.id) === 'keys') {
+                    grip.cancel();
                 }
             }}
         >
@@ -223,19 +235,19 @@ function keyed(
     event: KeyboardEvent,
     target: TargetOf,
     order: readonly TargetOf[],
-    { hand, laid, onShow }: ViewProps,
+    { grip, laid, onShow }: Pick<TargetProps, 'grip' | 'laid' | 'onShow'>,
 ): boolean {
-    const held = hand.ghost?.part === target.id;
+    const held = grip.holds(target.id) !== undefined;
     switch (event.key) {
         case 'Escape':
             if (held) {
-                hand.cancel();
+                grip.cancel();
             }
             return held;
         case 'Enter':
         case ' ':
             if (held) {
-                hand.drop();
+                grip.drop();
             } else {
                 onShow(target.id);
             }
@@ -249,10 +261,10 @@ function keyed(
         case 'ArrowRight':
         case 'ArrowUp':
         case 'ArrowDown':
-            if (event.ctrlKey || event.metaKey || (!held && !hand.take(target.id, 'keys'))) {
+            if (event.ctrlKey || event.metaKey || (!held && !grip.take(target.id, 'keys'))) {
                 return false;
             }
-            return hand.step(laid, event.key, event.shiftKey ? 10 : 1, event.altKey);
+            return grip.step(laid, event.key, event.shiftKey ? 10 : 1, event.altKey);
         default:
             return false;
     }

@@ -1,6 +1,6 @@
-import { useId, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { numbersOf } from '../core/numbers';
-import { factsOf, nameOf, namedParts, whyNot } from '../core/partWords';
+import { factsOf, nameOf, namedParts, whyNot, type Named } from '../core/partWords';
 import { FOOT } from '../core/rigLabels';
 import { corners, sceneOf } from '../core/scene';
 import { lay, VIEWS, type Laid } from '../core/view';
@@ -18,14 +18,14 @@ export function RigViews(props: RigProps) {
     const { drawing, fields, fileName, parts, selected, stale, marked = NONE } = props;
     const hint = useId();
     const scene = useMemo(() => sceneOf(drawing), [drawing]);
-    const tables = useMemo(() => numbersOf(drawing, fields), [drawing, fields]);
-    const names = useMemo(() => namedParts(scene), [scene]);
+    const tables = useCallback(() => numbersOf(drawing, fields), [drawing, fields]);
+    const names = useStable(namedParts(scene));
     const [facing, setFacing] = useState(false);
     const [snap, setSnap] = useState(true);
     const [twin, setTwin] = useState(true);
     const [current, setCurrent] = useState<string>();
     const stepM = props.stepM ?? STEP_M;
-    const hand = useHand(scene, parts, { stepM, snap, twin }, props.onDrag);
+    const { ghost, grip } = useHand(scene, parts, { stepM, snap, twin }, props.onDrag);
 
     const views = useMemo(
         () => [facing ? VIEWS.front : VIEWS.behind, VIEWS.side, VIEWS.above],
@@ -35,7 +35,7 @@ export function RigViews(props: RigProps) {
     const kept = useRef<Laid[]>(undefined);
     const fitted = useMemo(() => lay(views, corners(scene), SHEET), [views, scene]);
     const last = kept.current;
-    const laid = hand.ghost && last && last[0]?.view === views[0] ? last : fitted;
+    const laid = ghost && last && last[0]?.view === views[0] ? last : fitted;
     kept.current = laid;
 
     const movable = useMemo(() => {
@@ -43,6 +43,30 @@ export function RigViews(props: RigProps) {
         return (part: string) => all.has(part);
     }, [parts]);
     const told = current ?? selected;
+    const show = useStableCall(props.onShow);
+    const chooser = useMemo(
+        () => (
+            <label>
+                part
+                <select
+                    value={told ?? ''}
+                    onChange={event => {
+                        const part = event.currentTarget.value;
+                        setCurrent(part);
+                        show(part);
+                    }}
+                >
+                    <option value="">none</option>
+                    {names.map(named => (
+                        <option key={named.id} value={named.id}>
+                            {named.id}, {named.what}
+                        </option>
+                    ))}
+                </select>
+            </label>
+        ),
+        [names, told, show],
+    );
     const someMovable = names.some(named => movable(named.id));
     return (
         <Frame
@@ -88,24 +112,7 @@ export function RigViews(props: RigProps) {
                         </label>
                     </>
                 )}
-                <label>
-                    part
-                    <select
-                        value={told ?? ''}
-                        onChange={event => {
-                            const part = event.currentTarget.value;
-                            setCurrent(part);
-                            props.onShow(part);
-                        }}
-                    >
-                        <option value="">none</option>
-                        {names.map(named => (
-                            <option key={named.id} value={named.id}>
-                                {named.id}, {named.what}
-                            </option>
-                        ))}
-                    </select>
-                </label>
+                {chooser}
             </div>
             <div class="views">
                 {laid.map(each => (
@@ -119,11 +126,12 @@ export function RigViews(props: RigProps) {
                             current={told}
                             selected={selected}
                             marked={marked}
-                            hand={hand}
+                            ghost={ghost}
+                            grip={grip}
                             hint={hint}
                             movable={movable}
                             onCurrent={setCurrent}
-                            onShow={props.onShow}
+                            onShow={show}
                         />
                     </div>
                 ))}
@@ -134,9 +142,30 @@ export function RigViews(props: RigProps) {
                     : ''}
                 Page Up and Page Down go from part to part; Enter shows it in the file.
             </p>
-            <Telling {...props} current={told} scene={scene} dragged={hand.ghost?.part} />
+            <Telling {...props} current={told} scene={scene} dragged={ghost?.part} />
         </Frame>
     );
+}
+
+/** The same parts as before, unless one has come, gone or changed: a drag changes none. */
+function useStable(names: Named[]): Named[] {
+    const last = useRef(names);
+    const same =
+        last.current.length === names.length &&
+        last.current.every((each, k) => each.id === names[k]?.id && each.what === names[k].what);
+    if (!same) {
+        last.current = names;
+    }
+    return last.current;
+}
+
+/** One function for ever that calls the newest. */
+function useStableCall(call: (part: string) => void): (part: string) => void {
+    const newest = useRef(call);
+    newest.current = call;
+    return useCallback((part: string) => {
+        newest.current(part);
+    }, []);
 }
 
 interface TellingProps extends RigProps {
@@ -149,8 +178,11 @@ interface TellingProps extends RigProps {
 function Telling({ scene, current, dragged, ...props }: TellingProps) {
     const { drawing, about, fields, parts } = props;
     const facts = useMemo(
-        () => (current === undefined ? [] : factsOf(current, [drawing, ...(about ?? [])], fields)),
-        [current, drawing, about, fields],
+        () =>
+            current === undefined || dragged !== undefined
+                ? []
+                : factsOf(current, [drawing, ...(about ?? [])], fields),
+        [current, dragged, drawing, about, fields],
     );
     const named = namedParts(scene).find(each => each.id === current);
     const fixed = named && parts.length > 0 ? whyNot(parts, named.id) : undefined;

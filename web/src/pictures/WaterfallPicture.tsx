@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'preact/hooks';
+import { useCallback, useId, useMemo, useState } from 'preact/hooks';
 import { numbersOf } from '../core/numbers';
 import { fallRows, fallSpan } from '../core/rows';
 import type { Waterfall } from '../core/wire';
@@ -16,7 +16,7 @@ export function WaterfallPicture(props: PictureProps & { section: Waterfall }) {
     const id = useId();
     const [note, setNote] = useState('');
     const bars = useMemo(() => barsOf(section), [section]);
-    const tables = useMemo(() => numbersOf(section, fields), [section, fields]);
+    const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     return (
         <Frame
             title={section.title}

@@ -24,8 +24,10 @@ export interface Wanted {
     twin: boolean;
 }
 
-export interface Hand {
-    ghost: Ghost | undefined;
+/** What takes, moves and lets go. */
+export interface Grip {
+    /** How a part is held, if it is this one. */
+    holds(part: string): Ghost['by'] | undefined;
     /** Takes a part; the way of the pointer since then goes to `pull`. */
     take(part: string, by: Ghost['by']): boolean;
     /** By a way on a view, in its units. */
@@ -53,12 +55,12 @@ export function useHand(
     parts: readonly Part[],
     wanted: Wanted,
     onDrag: (drag: Drag) => void | Promise<void>,
-): Hand {
+): { ghost: Ghost | undefined; grip: Grip } {
     const [ghost, setGhost] = useState<Ghost>();
     const now = useRef({ scene, parts, wanted, onDrag });
     now.current = { scene, parts, wanted, onDrag };
 
-    const hand = useMemo(() => {
+    const grip = useMemo<Grip>(() => {
         let held: Ghost | undefined;
         let told = false;
         const latest = new Latest<Drag>(drag => now.current.onDrag(drag));
@@ -95,6 +97,9 @@ export function useHand(
             }
         };
         return {
+            holds(part: string): Ghost['by'] | undefined {
+                return held?.part === part ? held.by : undefined;
+            },
             take(part: string, by: Ghost['by']): boolean {
                 const from = placeOf(now.current.scene, part);
                 const known = now.current.parts.find(other => other.id === part);
@@ -135,9 +140,9 @@ export function useHand(
     }, []);
     useEffect(
         () => () => {
-            hand.cancel();
+            grip.cancel();
         },
-        [hand],
+        [grip],
     );
-    return { ghost, ...hand };
+    return { ghost, grip };
 }

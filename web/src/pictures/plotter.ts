@@ -1,21 +1,11 @@
 import uPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
-import { numeral, shareOn, shownOn, ticks, type Axis } from '../core/axis';
-import { columns, type Curves } from '../core/curve';
+import { numeral, shownOn, ticks, type Axis } from '../core/axis';
+import { columns, valueAt, type Curves } from '../core/curve';
+import { colours } from './colour';
 
 const HEIGHT = 240;
 const FONT = '12.5px "Helvetica Neue", Arial, "Liberation Sans", "DejaVu Sans", sans-serif';
-
-/** A token of the look as a colour that a canvas knows. */
-function colours(home: HTMLElement): (token: string) => string {
-    const probe = document.createElement('span');
-    probe.hidden = true;
-    home.append(probe);
-    return token => {
-        probe.style.color = `var(${token})`;
-        return getComputedStyle(probe).color;
-    };
-}
 
 function axis(of: Axis, colour: (token: string) => string, size: number): uPlot.Axis {
     return {
@@ -69,17 +59,54 @@ function events(plot: uPlot, curves: Curves, colour: (token: string) => string):
             ctx.moveTo(x - r, y + r);
             ctx.lineTo(x + r, y - r);
             ctx.stroke();
-            const left = shareOn(curves.x, si) > 0.5;
             ctx.fillStyle = colour('--ink');
             ctx.strokeStyle = colour('--sheet');
-            ctx.textAlign = left ? 'right' : 'left';
-            const at: [number, number] = [x + (left ? -2 : 2) * r, y - 1.6 * r];
+            const wide = ctx.measureText(each.label).width;
+            const at = clearest(plot, curves, [x, y], wide, r);
             ctx.lineJoin = 'round';
             ctx.strokeText(each.label, ...at);
             ctx.fillText(each.label, ...at);
         }
     }
     ctx.restore();
+}
+
+/** The corner about a point whose words lie farthest from every line, within the plot. */
+function clearest(
+    plot: uPlot,
+    curves: Curves,
+    [x, y]: [number, number],
+    wide: number,
+    r: number,
+): [number, number] {
+    const { left, top, width, height } = plot.bbox;
+    let best: [number, number] = [x + 2 * r, y - 2 * r];
+    let clear = -1;
+    for (const at of [
+        [x + 2 * r, y - 2 * r],
+        [x - 2 * r - wide, y - 2 * r],
+        [x + 2 * r, y + 4 * r],
+        [x - 2 * r - wide, y + 4 * r],
+    ] as [number, number][]) {
+        const middle = at[1] - 0.8 * r;
+        const inside =
+            at[0] >= left && at[0] + wide <= left + width && middle > top && middle < top + height;
+        let near = inside ? Infinity : 0;
+        for (const share of [0, 0.25, 0.5, 0.75, 1]) {
+            const si = plot.posToVal(at[0] + share * wide, 'x', true);
+            for (const { mark, points } of curves.series) {
+                const value = mark === 'cross' || mark === 'dot' ? undefined : valueAt(points, si);
+                if (value !== undefined) {
+                    near = Math.min(near, Math.abs(plot.valToPos(value, 'y', true) - middle));
+                }
+            }
+        }
+        if (near > clear) {
+            clear = near;
+            best = at;
+        }
+    }
+    return best;
 }
 
 export interface Plotter {
