@@ -39,6 +39,8 @@ export class Desk {
     private closed = false;
     private link: DeskView['link'] = 'there';
     private clash: Clash | undefined;
+    /** What both sides of the clash began with, so that it is one again for a page that is opened later. */
+    private clashBase = '';
     /** The text sent last, of which it is not known whether it arrived. */
     private inFlight: string | undefined;
     /** A text that the server will not take: sent again only when it has changed. */
@@ -287,6 +289,7 @@ export class Desk {
         this.document = document;
         const merged = merge(base, mine, document.text);
         if (open || merged.kind === 'clash') {
+            if (!open) this.clashBase = base;
             this.clash = { mine, theirs: document.text };
             return false;
         }
@@ -314,6 +317,7 @@ export class Desk {
         const merged = merge(left.base, left.text, this.document.text);
         if (merged.kind === 'clash') {
             this.clash = { mine: left.text, theirs: this.document.text };
+            this.clashBase = left.base;
             this.text = left.text;
         } else {
             this.text = merged.text;
@@ -348,7 +352,7 @@ export class Desk {
         if (this.view().unsent) {
             this.keep.put({
                 rig: this.document.rig,
-                base: this.document.text,
+                base: this.clash === undefined ? this.document.text : this.clashBase,
                 text: this.text,
                 orders: this.orders,
             });
