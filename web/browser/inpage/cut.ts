@@ -4,9 +4,12 @@ function scrolls(element: Element, axis: 'overflowX' | 'overflowY'): boolean {
     return ['auto', 'scroll'].includes(getComputedStyle(element)[axis]);
 }
 
-/** A place that may be scrolled sideways on purpose: it can be reached by key and has a name. */
+/** A place that may be scrolled sideways on purpose: a key reaches it and it has a name, or it is the editor. */
 function scrollsSideways(element: Element): boolean {
-    return element.matches('.cm-scroller, [data-sideways]') && scrolls(element, 'overflowX');
+    return (
+        element.matches('.cm-scroller, [role="region"][aria-label][tabindex="0"]') &&
+        scrolls(element, 'overflowX')
+    );
 }
 
 function beyond(box: Box, edge: Box, x: boolean, y: boolean): boolean {

@@ -3,3 +3,5 @@ export { overlaps } from './overlap';
 export { cutTexts } from './cut';
 export { inks, hideGlyphs } from './ink';
 export { held, letGo } from './focus';
+export { shownNumbers } from './numbers';
+export { startWatching, nextNominal, watched } from './watch';
