@@ -96,6 +96,18 @@ describe('faint texts', () => {
         expect(found[0]).toBe('“grey on white” 2.85 : 1');
     });
 
+    test('are found in a shadow', async () => {
+        const at = await show('<div id="host"></div>');
+        await at.evaluate(() => {
+            const root = document.querySelector('#host')?.attachShadow({ mode: 'open' });
+            const text = document.createElement('p');
+            text.textContent = 'in the shadow';
+            text.setAttribute('style', 'color:#aaa');
+            root?.append(text);
+        });
+        expect((await faintTexts(at)).join()).toContain('in the shadow');
+    });
+
     test('are not those with a halo of their own', async () => {
         const at = await show(
             `<svg width="300" height="60" role="img" aria-label="a picture">

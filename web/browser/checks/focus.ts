@@ -49,46 +49,6 @@ async function faultOf(page: Page, held: Held): Promise<string | null> {
     if (held.covered) {
         return 'holds the focus under something else';
     }
-    const look = await looks(page);
-    return look.same ? 'looks the same with and without the focus' : null;
-}
-
-/** Compares the styles that show focus, of the one that holds it and of all around it, with and without. */
-function looks(page: Page): Promise<{ same: boolean }> {
-    return page.evaluate(() => {
-        const element = document.activeElement;
-        if (!(element instanceof HTMLElement) && !(element instanceof SVGElement)) {
-            return { same: false };
-        }
-        const near: Element[] = [...element.querySelectorAll('*')].slice(0, 40);
-        for (
-            let at: Element | null = element, i = 0;
-            at !== null && i < 4;
-            at = at.parentElement, i++
-        ) {
-            near.push(at);
-        }
-        const look = () =>
-            near.map(one => {
-                const style = getComputedStyle(one);
-                const ring =
-                    style.outlineStyle === 'none' || parseFloat(style.outlineWidth) < 1
-                        ? 'none'
-                        : `${style.outlineStyle} ${style.outlineWidth} ${style.outlineColor}`;
-                return [
-                    ring,
-                    style.boxShadow,
-                    style.borderTopColor,
-                    style.borderTopWidth,
-                    style.stroke,
-                    style.strokeWidth,
-                ].join('|');
-            });
-        const withFocus = look();
-        const stillVisible = element.matches(':focus-visible');
-        element.blur();
-        const without = look();
-        element.focus({ preventScroll: true, focusVisible: stillVisible });
-        return { same: withFocus.every((one, i) => one === without[i]) };
-    });
+    const same = await page.evaluate(() => inPage.looksTheSame());
+    return same ? 'looks the same with and without the focus' : null;
 }

@@ -1,5 +1,5 @@
 import { named } from './cut';
-import { covered } from './text';
+import { covered, parentOf } from './text';
 
 /** What holds the focus, as seen from outside. */
 export interface Held {
@@ -11,11 +11,19 @@ export interface Held {
     covered: boolean;
 }
 
+function holder(): Element | null {
+    let element = document.activeElement;
+    while (element?.shadowRoot?.activeElement) {
+        element = element.shadowRoot.activeElement;
+    }
+    return element === document.body || element === document.documentElement ? null : element;
+}
+
 const keys = new Map<Element, number>();
 
 export function held(): Held | null {
-    const element = document.activeElement;
-    if (element === null || element === document.body || element === document.documentElement) {
+    const element = holder();
+    if (element === null) {
         return null;
     }
     const key = keys.get(element) ?? keys.size + 1;
@@ -34,8 +42,42 @@ export function held(): Held | null {
 
 /** Takes the focus away without moving it elsewhere; the next Tab goes on from there. */
 export function letGo(): void {
-    const element = document.activeElement;
+    const element = holder();
     if (element instanceof HTMLElement || element instanceof SVGElement) {
         element.blur();
     }
+}
+
+/** The styles that show focus: of the one that holds it, of what is in it and what is around. */
+function ring(element: Element): string[] {
+    const near = [...element.querySelectorAll('*')].slice(0, 40);
+    for (let at: Element | null = element, i = 0; at !== null && i < 4; at = parentOf(at), i++) {
+        near.push(at);
+    }
+    return near.map(one => {
+        const style = getComputedStyle(one);
+        const outlined = style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 1;
+        return [
+            outlined ? `${style.outlineStyle} ${style.outlineWidth} ${style.outlineColor}` : '',
+            style.boxShadow,
+            style.borderTopColor,
+            style.borderTopWidth,
+            style.stroke,
+            style.strokeWidth,
+        ].join('|');
+    });
+}
+
+/** Whether what holds the focus looks the same with and without. */
+export function looksTheSame(): boolean {
+    const element = holder();
+    if (!(element instanceof HTMLElement) && !(element instanceof SVGElement)) {
+        return false;
+    }
+    const withFocus = ring(element);
+    const byKey = element.matches(':focus-visible');
+    element.blur();
+    const without = ring(element);
+    element.focus({ preventScroll: true, focusVisible: byKey } as FocusOptions);
+    return withFocus.every((one, i) => one === without[i]);
 }

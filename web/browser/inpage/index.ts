@@ -2,6 +2,6 @@
 export { overlaps } from './overlap';
 export { cutTexts } from './cut';
 export { inks, hideGlyphs } from './ink';
-export { held, letGo } from './focus';
+export { held, letGo, looksTheSame } from './focus';
 export { shownNumbers } from './numbers';
 export { startWatching, nextNominal, watched } from './watch';

@@ -1,4 +1,4 @@
-import { covered, pieces, type Box } from './text';
+import { covered, parentOf, pieces, type Box } from './text';
 
 /** A text in sight, with the colour that it says it is drawn in. */
 export interface Ink {
@@ -30,7 +30,7 @@ function read(colour: string): [number, number, number, number] {
 
 function opacity(element: Element): number {
     let product = 1;
-    for (let at: Element | null = element; at !== null; at = at.parentElement) {
+    for (let at: Element | null = element; at !== null; at = parentOf(at)) {
         product *= Number(getComputedStyle(at).opacity);
     }
     return product;
@@ -78,6 +78,15 @@ export function hideGlyphs(hide: boolean): void {
                 ' svg text, svg tspan { fill: transparent !important; transition: none !important }',
         );
     }
-    const others = document.adoptedStyleSheets.filter(sheet => sheet !== hidden);
-    document.adoptedStyleSheets = hide ? [...others, hidden] : others;
+    for (const root of roots(document)) {
+        const others = root.adoptedStyleSheets.filter(sheet => sheet !== hidden);
+        root.adoptedStyleSheets = hide ? [...others, hidden] : others;
+    }
+}
+
+function roots(root: Document | ShadowRoot): (Document | ShadowRoot)[] {
+    const within = [...root.querySelectorAll('*')].flatMap(element =>
+        element.shadowRoot === null ? [] : roots(element.shadowRoot),
+    );
+    return [root, ...within];
 }

@@ -35,9 +35,24 @@ function boxOf(rect: DOMRect): Box {
     return { left: rect.left, top: rect.top, right: rect.right, bottom: rect.bottom };
 }
 
+/** The element around, through the door of a shadow. */
+export function parentOf(element: Element): Element | null {
+    const root = element.getRootNode();
+    return element.parentElement ?? (root instanceof ShadowRoot ? root.host : null);
+}
+
+function holds(outer: Element, inner: Element): boolean {
+    for (let at: Element | null = inner; at !== null; at = parentOf(at)) {
+        if (at === outer) {
+            return true;
+        }
+    }
+    return false;
+}
+
 /** For readers of the page by ear only: clipped to a pixel on purpose. */
 export function byEarOnly(element: Element): boolean {
-    for (let at: Element | null = element; at !== null; at = at.parentElement) {
+    for (let at: Element | null = element; at !== null; at = parentOf(at)) {
         const style = getComputedStyle(at);
         const small = at.clientWidth <= 1 && at.clientHeight <= 1;
         if (style.position === 'absolute' && small && style.overflow !== 'visible') {
@@ -65,7 +80,7 @@ function shown(element: Element): boolean {
 export function cutters(element: Element): { by: Element; box: Box; x: boolean; y: boolean }[] {
     const found: { by: Element; box: Box; x: boolean; y: boolean }[] = [];
     let position = 'static'; // of what was last met on the way out; glyphs lie in their element's flow
-    for (let at: Element | null = element; at !== null; at = at.parentElement) {
+    for (let at: Element | null = element; at !== null; at = parentOf(at)) {
         const style = getComputedStyle(at);
         if (position === 'fixed') {
             break;
@@ -136,12 +151,23 @@ function pieceOfPicture(text: SVGTextElement): Piece | null {
     return { text: text.textContent, element: text, whole, seen: seenOf(whole, text), quad };
 }
 
+/** Every text node, also in the shadows. */
+function* textNodes(root: Node): Generator<Node> {
+    const walk = document.createTreeWalker(root, NodeFilter.SHOW_TEXT | NodeFilter.SHOW_ELEMENT);
+    for (let node = walk.nextNode(); node !== null; node = walk.nextNode()) {
+        if (!(node instanceof Element)) {
+            yield node;
+        } else if (node.shadowRoot !== null) {
+            yield* textNodes(node.shadowRoot);
+        }
+    }
+}
+
 /** Every text that is on the page for the eye, in a picture or not, also where it is scrolled away. */
 export function pieces(): Piece[] {
     const found: Piece[] = [];
     const pictures = new Set<SVGTextElement>();
-    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-    for (let node = walk.nextNode(); node !== null; node = walk.nextNode()) {
+    for (const node of textNodes(document.body)) {
         const element = node.parentElement;
         if (element === null || (node.textContent ?? '').trim() === '' || !shown(element)) {
             continue;
@@ -189,8 +215,10 @@ function opaque(element: Element): boolean {
 export function covered(element: Element, box: Box): boolean {
     const x = (box.left + box.right) / 2;
     const y = (box.top + box.bottom) / 2;
-    for (const over of document.elementsFromPoint(x, y)) {
-        if (over === element || over.contains(element) || element.contains(over)) {
+    const root = element.getRootNode();
+    const stack = root instanceof ShadowRoot ? root : document;
+    for (const over of stack.elementsFromPoint(x, y)) {
+        if (holds(over, element) || holds(element, over)) {
             return false;
         }
         if (opaque(over)) {

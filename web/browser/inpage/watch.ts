@@ -10,8 +10,11 @@ let frames = 0;
 let pointerAt = 0;
 let waiting: Late | null = null;
 
-/** Notes every long task, every frame the page asks for, and when the pointer was last moved. */
-export function startWatching(): void {
+/**
+ * Notes every long task, every frame the page asks for, and when the pointer was last moved. `nominal`
+ * selects what shows the nominal answer.
+ */
+export function startWatching(nominal: string): void {
     new PerformanceObserver(list => {
         longTasks.push(...list.getEntries().map(entry => entry.duration));
     }).observe({ type: 'longtask' });
@@ -29,7 +32,7 @@ export function startWatching(): void {
     );
     let before = '';
     const text = () =>
-        [...document.querySelectorAll('[data-nominal]')].map(one => one.textContent).join('\n');
+        [...document.querySelectorAll(nominal)].map(one => one.textContent).join('\n');
     new MutationObserver(() => {
         const now = text();
         if (now === before) {

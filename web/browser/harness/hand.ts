@@ -1,0 +1,185 @@
+import type { Locator, Page } from 'playwright-core';
+import type { Question } from '../../src/core/wire';
+
+/** What the questions are called on the page. */
+export const asked: Record<Question, string> = {
+    lift: 'Will it lift me?',
+    endurance: 'For how long, and what gives out first?',
+    balance: 'Is it balanced, and which way will it turn?',
+};
+export const questions = Object.keys(asked) as Question[];
+
+/** Where nominal answers are told while a part is dragged. */
+export const nominalTexts = '.ladder .with-it, .telling .told';
+
+export interface Grip {
+    x: number;
+    y: number;
+}
+
+/** What somebody does at the page, by the names that a reader of the screen hears. */
+export class Hand {
+    /** How often a key, the pointer or a field was used, typing in one field counted once. */
+    actions = 0;
+    readonly ladder: Locator;
+    readonly sheet: Locator;
+    readonly file: Locator;
+
+    constructor(readonly page: Page) {
+        this.ladder = page.getByRole('navigation', { name: 'Questions' });
+        this.sheet = page.getByRole('main');
+        this.file = page.getByRole('region', { name: 'Rig file' });
+    }
+
+    private count<T>(what: Promise<T>): Promise<T> {
+        this.actions++;
+        return what;
+    }
+
+    rung(question: Question): Locator {
+        return this.ladder.getByRole('button', { name: asked[question] });
+    }
+
+    async open(question: Question): Promise<void> {
+        await this.count(this.rung(question).click());
+        await this.sheet.getByRole('heading', { level: 2, name: asked[question] }).waitFor();
+    }
+
+    /** The sentence on the sheet of the question that is open. */
+    get verdict(): Locator {
+        return this.sheet.locator('.verdict-line .verdict');
+    }
+
+    /** The first verdict of any stage of the open question is there. */
+    async nominal(): Promise<void> {
+        await this.verdict.waitFor();
+    }
+
+    /** The open question has its outcome, whole or not yet. */
+    async banded(): Promise<void> {
+        await this.page.waitForFunction(() => {
+            const line = document.querySelector('.verdict-line');
+            const told = line?.querySelector('.verdict strong')?.textContent ?? '';
+            return (
+                line?.classList.contains('old') === false &&
+                ['met', 'not met', 'cannot be told'].includes(told)
+            );
+        });
+    }
+
+    /** The open question is answered to its end, for the rig as it stands. */
+    async answered(): Promise<void> {
+        await this.banded();
+        await this.page.waitForFunction(() => {
+            const line = document.querySelector('.verdict-line');
+            const state = line?.querySelector('.state')?.textContent ?? '';
+            return line?.classList.contains('old') === false && state.trim() === '';
+        });
+    }
+
+    /** The rig seen from one side. */
+    view(from: 'behind' | 'above' | 'right side'): Locator {
+        const words = {
+            behind: 'from behind',
+            above: 'from above',
+            'right side': 'from its right side',
+        };
+        return this.sheet.getByRole('group', { name: `seen ${words[from]}` });
+    }
+
+    part(id: string, from: 'behind' | 'above' | 'right side' = 'behind'): Locator {
+        return this.view(from).getByRole('button', { name: new RegExp(`^${escaped(id)},`) });
+    }
+
+    /** Takes a part by the pointer; where the pointer holds it. */
+    async grab(id: string, from: 'behind' | 'above' | 'right side' = 'behind'): Promise<Grip> {
+        const part = this.part(id, from);
+        await part.scrollIntoViewIfNeeded();
+        const box = await part.boundingBox();
+        if (box === null) {
+            throw new Error(`${id} is not drawn`);
+        }
+        const grip = await this.free(part, box);
+        await this.page.mouse.move(grip.x, grip.y);
+        await this.page.mouse.down();
+        return grip;
+    }
+
+    /** A point of the part that no nearer part covers. */
+    private async free(
+        part: Locator,
+        box: { x: number; y: number; width: number; height: number },
+    ): Promise<Grip> {
+        const found = await part.evaluate((element, at) => {
+            for (let i = 1; i < 10; i++) {
+                for (let k = 1; k < 10; k++) {
+                    const x = at.x + (at.width * ((i * 7) % 10)) / 10;
+                    const y = at.y + (at.height * ((k * 7) % 10)) / 10;
+                    const top = document.elementFromPoint(x, y);
+                    if (top !== null && element.contains(top)) {
+                        return { x, y };
+                    }
+                }
+            }
+            return null;
+        }, box);
+        if (found === null) {
+            throw new Error('the part lies under others');
+        }
+        return found;
+    }
+
+    async drag(id: string, dx: number, dy: number, from?: 'behind' | 'above' | 'right side') {
+        const grip = await this.grab(id, from);
+        await this.page.mouse.move(grip.x + dx / 2, grip.y + dy / 2);
+        await this.page.mouse.move(grip.x + dx, grip.y + dy);
+        await this.page.mouse.up();
+        this.actions++;
+    }
+
+    /** Puts a part that is held back to where it stood. */
+    async giveUp(): Promise<void> {
+        await this.page.keyboard.press('Escape');
+        await this.page.mouse.up();
+    }
+
+    async press(name: string | RegExp, within: Locator | Page = this.page): Promise<void> {
+        await this.count(within.getByRole('button', { name }).first().click());
+    }
+
+    /** Runs an entry of the menu. */
+    async menu(name: string | RegExp): Promise<void> {
+        await this.press('Menu');
+        const sheet = this.page.locator('#menu');
+        await this.press(name, sheet);
+    }
+
+    async save(): Promise<void> {
+        await this.press(/^Save( |$)/);
+        await this.page.getByText('saved', { exact: true }).waitFor();
+    }
+
+    async fill(label: string | RegExp, value: string, within: Locator | Page = this.page) {
+        await this.count(within.getByLabel(label).first().fill(value));
+    }
+
+    async choose(label: string | RegExp, value: string, within: Locator | Page = this.page) {
+        await this.count(within.getByLabel(label).first().selectOption(value));
+    }
+
+    /** The text of the rig file under the cursor. */
+    get text(): Locator {
+        return this.file.getByRole('textbox', { name: 'Text of the rig file' });
+    }
+
+    /** Types at the end of the file. */
+    async typeAtEnd(text: string): Promise<void> {
+        await this.text.click();
+        await this.page.keyboard.press('Control+End');
+        await this.page.keyboard.type(text);
+    }
+}
+
+function escaped(text: string): string {
+    return text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+}

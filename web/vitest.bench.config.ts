@@ -1,0 +1,14 @@
+import { defineConfig } from 'vitest/config';
+
+/** What the page costs, measured in a real browser: `npm run measure`. Asserts no time. */
+export default defineConfig({
+    test: {
+        environment: 'node',
+        include: ['browser/bench/*.measure.ts'],
+        globalSetup: ['browser/harness/setup.ts'],
+        fileParallelism: false,
+        maxWorkers: 1,
+        testTimeout: 600_000,
+        hookTimeout: 60_000,
+    },
+});
