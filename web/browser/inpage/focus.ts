@@ -78,6 +78,6 @@ export function looksTheSame(): boolean {
     const byKey = element.matches(':focus-visible');
     element.blur();
     const without = ring(element);
-    element.focus({ preventScroll: true, focusVisible: byKey } as FocusOptions);
+    element.focus({ preventScroll: true, focusVisible: byKey });
     return withFocus.every((one, i) => one === without[i]);
 }

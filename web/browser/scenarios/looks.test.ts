@@ -1,0 +1,99 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { axeFindings } from '../checks/axe';
+import { faintTexts } from '../checks/contrast';
+import { cutTexts, overlappingTexts } from '../checks/layout';
+import { inBay } from '../harness/bay';
+import { Hand, questions } from '../harness/hand';
+import { shoot } from '../harness/shots';
+
+/** So tall that nothing is scrolled away: what is looked at is all there is. */
+const whole = { width: 1280, height: 4200 };
+const screens = [
+    { width: 1280, height: 720 },
+    { width: 1024, height: 768 },
+    { width: 800, height: 1280 },
+];
+
+async function expectClean(page: Page, where: string): Promise<void> {
+    expect.soft(await overlappingTexts(page), `texts on one another, ${where}`).toEqual([]);
+    expect.soft(await cutTexts(page), `texts cut off, ${where}`).toEqual([]);
+}
+
+describe.each(['light', 'dark'] as const)('in %s', theme => {
+    test('every rung is clean for axe, apart, whole and dark enough, on every screen', () =>
+        inBay(
+            'mudlark',
+            async ({ visit: { page } }) => {
+                const hand = new Hand(page);
+                for (const question of questions) {
+                    await hand.open(question);
+                    await hand.answered();
+                    await page.setViewportSize(whole);
+                    const where = `${question}, ${theme}`;
+                    expect.soft(await axeFindings(page), `axe, ${where}`).toEqual([]);
+                    expect.soft(await faintTexts(page), `faint, ${where}`).toEqual([]);
+                    await expectClean(page, where);
+                    for (const screen of screens) {
+                        await page.setViewportSize(screen);
+                        const size = `${screen.width}x${screen.height}`;
+                        await expectClean(page, `${where}, ${size}`);
+                        await shoot(page, `${question}-${theme}-${size}`);
+                    }
+                }
+            },
+            { width: 1280, height: 720, theme },
+        ));
+});
+
+test('at 200 % zoom every rung is whole', () =>
+    inBay(
+        'mudlark',
+        async ({ visit: { page } }) => {
+            const hand = new Hand(page);
+            for (const question of questions) {
+                await hand.open(question);
+                await hand.answered();
+                await expectClean(page, `${question}, zoom`);
+                await shoot(page, `${question}-zoom`);
+            }
+        },
+        { width: 1280, height: 720, zoomPercent: 200 },
+    ));
+
+test('in forced colours every rung keeps its marks and words', () =>
+    inBay(
+        'mudlark',
+        async ({ visit: { page } }) => {
+            const hand = new Hand(page);
+            for (const question of questions) {
+                await hand.open(question);
+                await hand.answered();
+                await page.setViewportSize(whole);
+                expect.soft(await faintTexts(page), `faint, ${question}`).toEqual([]);
+                await page.setViewportSize({ width: 1280, height: 720 });
+                await shoot(page, `${question}-forced`);
+            }
+        },
+        { width: 1280, height: 720, forcedColours: true },
+    ));
+
+test('with reduced motion nothing moves by itself', () =>
+    inBay(
+        'mudlark',
+        async ({ visit: { page } }) => {
+            const hand = new Hand(page);
+            await hand.open('balance');
+            await hand.answered();
+            await hand.drag('back-top.1', 20, 0);
+            const moving = await page.evaluate(() =>
+                document.getAnimations().map(one => {
+                    const effect = one.effect as KeyframeEffect | null;
+                    return effect?.target?.outerHTML.slice(0, 80) ?? 'something';
+                }),
+            );
+            expect(moving).toEqual([]);
+            await hand.answered();
+        },
+        { width: 1280, height: 720, reducedMotion: true },
+    ));

@@ -1,0 +1,40 @@
+import { expect, test } from 'vitest';
+import { CommandLine, numbersAgainst } from '../checks/numbers';
+import { inBay } from '../harness/bay';
+import { Hand, questions } from '../harness/hand';
+
+test('every number in every picture and table is the command line’s', () =>
+    inBay('mudlark', async ({ folder, visit: { page } }) => {
+        const commandLine = await CommandLine.of(folder.path);
+        const hand = new Hand(page);
+        for (const question of questions) {
+            await hand.open(question);
+            await hand.answered();
+            for (const fold of await hand.sheet.locator('summary').all()) {
+                await fold.click();
+            }
+            const drawn = await numbersAgainst(page, commandLine);
+            expect(drawn.strange, `${question}, drawn`).toEqual([]);
+            for (const turn of await hand.sheet.getByRole('button', { name: 'as a table' }).all()) {
+                await turn.click();
+            }
+            const { shown, strange } = await numbersAgainst(page, commandLine);
+            expect(strange, `${question}, as tables`).toEqual([]);
+            expect(shown.length).toBeGreaterThan(30);
+            expect(shown.filter(one => one.low !== undefined).length).toBeGreaterThan(3);
+        }
+    }));
+
+test('a picture on a canvas is also a table', () =>
+    inBay('mudlark', async ({ visit: { page } }) => {
+        const hand = new Hand(page);
+        await hand.open('endurance');
+        await hand.answered();
+        const painted = hand.sheet.locator('figure', { has: page.locator('canvas') });
+        expect(await painted.count()).toBeGreaterThan(0);
+        for (const figure of await painted.all()) {
+            await figure.getByRole('button', { name: 'as a table' }).click();
+            await figure.getByRole('table').first().waitFor();
+            expect(await figure.getByRole('row').count()).toBeGreaterThan(3);
+        }
+    }));

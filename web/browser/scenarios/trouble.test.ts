@@ -1,0 +1,167 @@
+import { expect, test } from 'vitest';
+import { inBay } from '../harness/bay';
+import { Folder } from '../harness/folder';
+import { Hand } from '../harness/hand';
+import { Program } from '../harness/program';
+import { shoot } from '../harness/shots';
+import { browser, Visit } from '../harness/visit';
+
+test('a broken file opens, says what is wrong and where, and is answered once it is mended', async () => {
+    const folder = Folder.of('mudlark');
+    const sound = folder.read('rig.yaml');
+    folder.write('rig.yaml', sound.replace('tip: 140 mm', 'tip: 140 bananas'));
+    await inBay(folder, async ({ visit: { page } }) => {
+        const hand = new Hand(page);
+        const problems = page.getByRole('region', { name: 'Problems of the rig file' });
+        await problems.getByText('1 error').waitFor();
+        expect(await problems.innerText()).toContain('140 bananas');
+        await shoot(page, 'broken');
+        // Asked of nothing that cannot be read: no verdict, and no old one either.
+        expect(await hand.verdict.count()).toBe(0);
+        await problems.getByRole('button', { name: /^error, line/ }).click();
+        await page.keyboard.press('Tab');
+        await hand.menu(/Show the file as outline/);
+        const field = hand.file.getByLabel('tip', { exact: true });
+        if ((await field.count()) === 0) {
+            await hand.file.getByText('fan types').click();
+            await hand.file.getByText('F140').click();
+        }
+        await field.fill('140 mm');
+        await field.press('Enter');
+        await hand.answered();
+        expect(await hand.verdict.innerText()).toMatch(/^\s*met/);
+        await hand.save();
+        expect(folder.read('rig.yaml')).toBe(sound);
+    });
+});
+
+test('typing that breaks the file greys the verdict and takes nothing away', () =>
+    inBay('mudlark', async ({ folder, visit: { page } }) => {
+        const before = folder.read('rig.yaml');
+        const hand = new Hand(page);
+        await hand.answered();
+        const was = await hand.verdict.innerText();
+        await hand.typeAtEnd('\nnonsense here: [');
+        await page
+            .getByRole('region', { name: 'Problems of the rig file' })
+            .getByText(/error/)
+            .first()
+            .waitFor();
+        await page.locator('.verdict-line.old').waitFor();
+        expect(await hand.verdict.innerText()).toBe(was);
+        await shoot(page, 'broken-while-typing');
+        for (let i = 0; i < 30 && (await page.locator('.verdict-line.old').count()) > 0; i++) {
+            await hand.press(/^Undo/);
+            await page.waitForTimeout(100);
+        }
+        await hand.answered();
+        expect(folder.read('rig.yaml')).toBe(before);
+    }));
+
+test('an edit from outside while a fan is dragged: both are kept', () =>
+    inBay('mudlark', async ({ folder, visit: { page } }) => {
+        const hand = new Hand(page);
+        await hand.open('balance');
+        await hand.answered();
+        const grip = await hand.grab('back-top.1');
+        await page.mouse.move(grip.x - 10, grip.y);
+        folder.write(
+            'rig.yaml',
+            folder.read('rig.yaml').replace('temperature: 12 °C', 'temperature: 21 °C   # warmer'),
+        );
+        await page.waitForTimeout(1500);
+        await page.mouse.move(grip.x - 30, grip.y);
+        await page.mouse.up();
+        await hand.answered();
+        await hand.save();
+        const after = folder.read('rig.yaml');
+        expect(after).toContain('temperature: 21 °C   # warmer');
+        expect(after).not.toContain(
+            '{id: back-top, type: F140, mount: back, row: 4, from: {right: -240 mm, up: 150 mm}, to: {right: 240 mm, up: 150 mm}, cant: {outboard: 4° ± 0.25°}, spin: alternating}\n',
+        );
+    }));
+
+test('an edit from outside of the very lines that were changed here: both versions are kept', () =>
+    inBay('mudlark', async ({ folder, visit: { page } }) => {
+        const hand = new Hand(page);
+        await hand.answered();
+        await hand.typeAtEnd('\n# mine');
+        await page.getByText('not saved to the file yet').waitFor();
+        folder.write('rig.yaml', `${folder.read('rig.yaml')}\n# theirs\n`);
+        const choice = page.getByRole('region', { name: /Another program wrote|same lines/ });
+        await choice.waitFor();
+        await shoot(page, 'conflict');
+        expect(await choice.innerText()).toContain('# mine');
+        expect(await choice.innerText()).toContain('# theirs');
+        await choice.getByRole('button', { name: 'Take yours' }).click();
+        await hand.save();
+        expect(folder.read('rig.yaml')).toContain('# mine');
+    }));
+
+test('two tabs are one document', () =>
+    inBay('mudlark', async ({ visit }) => {
+        const hand = new Hand(visit.page);
+        await hand.answered();
+        const opened = visit.context.waitForEvent('page');
+        await hand.menu('Open another tab');
+        const other = new Hand(await opened);
+        await other.answered();
+        await other.open('balance');
+        await other.answered();
+        await other.drag('back-top.1', -30, 0);
+        await visit.page.getByText('not saved to the file yet').waitFor();
+        await hand.open('balance');
+        await hand.answered();
+        expect(await hand.verdict.innerText()).toBe(await other.verdict.innerText());
+        await hand.press(/^Undo/);
+        await other.page.getByText('saved', { exact: true }).waitFor();
+        await hand.drag('back-top.1', -30, 0);
+        await hand.save();
+        await other.page.getByText('saved', { exact: true }).waitFor();
+    }));
+
+test('the server is killed in mid-edit and started again: nothing is lost', () =>
+    inBay('mudlark', async bay => {
+        const { folder, visit } = bay;
+        const { page } = visit;
+        const hand = new Hand(page);
+        await hand.answered();
+        await hand.typeAtEnd('\n# before the fall');
+        await page.getByText('not saved to the file yet').waitFor();
+        visit.forgive(
+            /ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE|Failed to load resource/,
+        );
+        const { port } = new URL(bay.program.link);
+        await bay.program.kill();
+        await page.keyboard.type(' and after it');
+        await page.getByText('kept in this page').waitFor();
+        await shoot(page, 'server-gone');
+
+        bay.program = await Program.open(folder.path, '--port', port);
+        visit.forgive(/401|403/);
+        const again = page.getByRole('region', { name: 'The server was started again' });
+        await again.getByLabel('Link').fill(bay.program.link);
+        await again.getByRole('button', { name: 'Enter' }).click();
+        await page.getByText('not saved to the file yet').waitFor();
+        await hand.save();
+        expect(folder.read('rig.yaml')).toContain('# before the fall and after it');
+    }));
+
+test('server and page die together: the next ones find what was typed', () =>
+    inBay('mudlark', async bay => {
+        const { folder, visit } = bay;
+        const before = folder.read('rig.yaml');
+        const hand = new Hand(visit.page);
+        await hand.answered();
+        await hand.typeAtEnd('\n# unsaved');
+        await visit.page.getByText('not saved to the file yet').waitFor();
+        await bay.program.kill();
+        await visit.close();
+        expect(folder.read('rig.yaml')).toBe(before);
+        bay.program = await Program.open(folder.path);
+        bay.visit = await Visit.of(await browser(), bay.program.link);
+        await bay.visit.page.getByText('not saved to the file yet').waitFor();
+        await shoot(bay.visit.page, 'recovered');
+        await new Hand(bay.visit.page).save();
+        expect(folder.read('rig.yaml')).toContain('# unsaved');
+    }));
