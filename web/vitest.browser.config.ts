@@ -5,7 +5,11 @@ import { Surefire } from './browser/harness/surefire.ts';
 export default defineConfig({
     test: {
         environment: 'node',
-        include: ['browser/**/*.test.ts'],
+        // Scenarios are turned on as what they walk through lands.
+        include: [
+            'browser/*.test.ts',
+            ...(process.env['SCENARIOS'] === undefined ? [] : ['browser/scenarios/*.test.ts']),
+        ],
         globalSetup: ['browser/harness/setup.ts'],
         fileParallelism: false,
         maxWorkers: 1,

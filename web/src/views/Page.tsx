@@ -36,7 +36,7 @@ export function Page({ bay }: { bay: Bay }) {
         <Holding.Provider value={held}>
             <nav class="skips" aria-label="Skip">
                 <a href="#sheet">To the answer</a>
-                <a href="#facing">To the rig file</a>
+                {facing && <a href="#facing">To the rig file</a>}
             </nav>
             <Header />
             <Bars />

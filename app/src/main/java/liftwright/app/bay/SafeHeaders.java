@@ -22,7 +22,7 @@ final class SafeHeaders {
                     "Cross-Origin-Resource-Policy", "same-origin",
                     "Permissions-Policy",
                             "camera=(), microphone=(), geolocation=(), usb=(), serial=(),"
-                                    + " bluetooth=(), payment=(), display-capture=()",
+                                    + " payment=(), display-capture=()",
                     "Cache-Control", "no-store");
 
     private SafeHeaders() {}
