@@ -25,8 +25,8 @@ import org.openjdk.jmh.annotations.State;
 /**
  * The linear step of a network of 12 packs, each with a trunk of four elements and two fans behind
  * branches of two: 96 nodes, 108 resistances. Factorised anew and solved, as every Newton step does
- * it; beside a library's sparse Cholesky that keeps its symbolic analysis (its sparse LU cannot),
- * and its dense LU.
+ * it; beside a library's sparse LU, its sparse Cholesky that keeps its symbolic analysis (as its
+ * sparse LU cannot), and its dense LU.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -54,6 +54,8 @@ public class NetworkStep {
     private final DMatrixRMaj x = new DMatrixRMaj(nodes, 1);
     private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> sparseCholesky =
             LinearSolverFactory_DSCC.cholesky(FillReducing.NONE);
+    private final LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> sparseLu =
+            LinearSolverFactory_DSCC.lu(FillReducing.NONE);
     private final LinearSolverDense<DMatrixRMaj> denseLu = LinearSolverFactory_DDRM.lu(nodes);
 
     @Setup
@@ -105,9 +107,14 @@ public class NetworkStep {
         }
         sparseCholesky.setStructureLocked(true);
         ours();
-        sparseCholesky();
+        requireSame(sparseCholesky());
+        requireSame(sparseLu());
+    }
+
+    private void requireSame(DMatrixRMaj other) {
         for (int node = 0; node < nodes; node++) {
-            if (Math.abs(solution[node] - x.get(node, 0)) > 1e-6 * (1 + Math.abs(solution[node]))) {
+            double ours = solution[node];
+            if (Math.abs(ours - other.get(node, 0)) > 1e-6 * (1 + Math.abs(ours))) {
                 throw new IllegalStateException("the two solutions differ");
             }
         }
@@ -128,6 +135,14 @@ public class NetworkStep {
     public DMatrixRMaj sparseCholesky() {
         sparseCholesky.setA(sparse);
         sparseCholesky.solve(b, x);
+        return x;
+    }
+
+    /** EJML's sparse LU, which analyses the structure anew each time. */
+    @Benchmark
+    public DMatrixRMaj sparseLu() {
+        sparseLu.setA(sparse);
+        sparseLu.solve(b, x);
         return x;
     }
 
