@@ -12,6 +12,7 @@ import liftwright.plant.OperatingLimit;
 import liftwright.plant.OperatingLimit.Kind;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
+import liftwright.quantity.Measure;
 import liftwright.rig.PartId;
 
 /**
@@ -50,26 +51,56 @@ final class HardLimits {
             old.computeIfAbsent(limit.kind(), _ -> new HashMap<>())
                     .merge(limit.part(), limit.value(), Math::max);
         }
-        return atFullCharge(after).stream()
-                .filter(limit -> KINDS.contains(limit.kind()) && limit.exceeded())
-                .filter(
-                        limit -> {
-                            Double was = old.getOrDefault(limit.kind(), Map.of()).get(limit.part());
-                            return was == null
-                                    || was < limit.limit()
-                                    || limit.value() > was * (1 + 1e-9);
-                        })
+        Optional<Sentence> steady =
+                atFullCharge(after).stream()
+                        .filter(limit -> KINDS.contains(limit.kind()) && limit.exceeded())
+                        .filter(
+                                limit -> {
+                                    Double was =
+                                            old.getOrDefault(limit.kind(), Map.of())
+                                                    .get(limit.part());
+                                    return was == null
+                                            || was < limit.limit()
+                                            || limit.value() > was * (1 + 1e-9);
+                                })
+                        .findFirst()
+                        .map(
+                                limit ->
+                                        Sentence.words(
+                                                        limit.part()
+                                                                + ": "
+                                                                + LimitWords.name(limit.kind())
+                                                                + " would be ")
+                                                .then(
+                                                        LimitWords.amount(
+                                                                limit.kind(), limit.value()))
+                                                .then(", against ")
+                                                .then(
+                                                        LimitWords.amount(
+                                                                limit.kind(), limit.limit()))
+                                                .then(
+                                                        " ("
+                                                                + LimitWords.origin(
+                                                                        after.rig(), limit)
+                                                                + ")"));
+        return steady.or(() -> cut(before, after));
+    }
+
+    /** The peak that an emergency cut drives beyond what a controller is rated for. */
+    private static Optional<Sentence> cut(Plant before, Plant after) {
+        Map<PartId, Double> old = new HashMap<>();
+        for (FastPeaks.Against one : FastPeaks.of(before).against(FastPeaks.Event.CUT)) {
+            old.merge(one.fan(), one.overRating(), Math::max);
+        }
+        return FastPeaks.of(after).against(FastPeaks.Event.CUT).stream()
+                .filter(one -> one.overRating() > Math.max(1, old.getOrDefault(one.fan(), 0.0)))
                 .findFirst()
                 .map(
-                        limit ->
-                                Sentence.words(
-                                                limit.part()
-                                                        + ": "
-                                                        + LimitWords.name(limit.kind())
-                                                        + " would be ")
-                                        .then(LimitWords.amount(limit.kind(), limit.value()))
-                                        .then(", against ")
-                                        .then(LimitWords.amount(limit.kind(), limit.limit()))
-                                        .then(" (" + LimitWords.origin(after.rig(), limit) + ")"));
+                        one ->
+                                Sentence.words("cutting all fans at full throttle would drive the")
+                                        .then(" input of " + one.fan() + " to ")
+                                        .then(Measure.VOLTAGE, one.peak().volt())
+                                        .then(", against its rating of ")
+                                        .then(Measure.VOLTAGE, one.rating()));
     }
 }
