@@ -7,9 +7,13 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 
 /** The server of one opened folder, from the link that it prints to its clean end. */
@@ -25,6 +29,8 @@ public final class BayServer implements AutoCloseable {
         limit("sun.net.httpserver.maxReqTime", "30"); // s until head and body must be read
         limit("sun.net.httpserver.maxReqHeaders", "60");
         limit("jdk.httpserver.maxConnections", "200");
+        // One who sent too much reads why only after all of it went out.
+        limit("sun.net.httpserver.drainAmount", Integer.toString(2 * Route.TEXT));
         limit("sun.net.httpserver.nodelay", "true"); // a line is sent when it is told
     }
 
@@ -35,6 +41,7 @@ public final class BayServer implements AutoCloseable {
     private final Entry entry;
     private final Bay bay;
     private final FolderLock lock;
+    private final AtomicBoolean closed = new AtomicBoolean();
 
     private BayServer(
             HttpServer server,
@@ -103,6 +110,11 @@ public final class BayServer implements AutoCloseable {
 
     /** Opens a folder: starts a server, or asks the one that runs for another link. */
     public static Opened open(Opening what) {
+        return open(what, Limits.STANDARD, List.of());
+    }
+
+    /** The same with other limits and more routes. */
+    static Opened open(Opening what, Limits limits, List<Route> more) {
         try {
             var folder = new OpenedFolder(what.folder());
             what.rig().ifPresent(folder::rig);
@@ -111,7 +123,7 @@ public final class BayServer implements AutoCloseable {
                 return OtherServer.link(folder.own(), what.rig());
             }
             try {
-                return new Opened.Here(start(what, folder, lock.get()));
+                return new Opened.Here(start(what, folder, lock.get(), limits, more));
             } catch (IOException | RuntimeException e) {
                 lock.get().close();
                 throw e;
@@ -126,7 +138,8 @@ public final class BayServer implements AutoCloseable {
         }
     }
 
-    private static BayServer start(Opening what, OpenedFolder folder, FolderLock lock)
+    private static BayServer start(
+            Opening what, OpenedFolder folder, FolderLock lock, Limits limits, List<Route> more)
             throws IOException {
         var loopback = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
         HttpServer server = HttpServer.create(new InetSocketAddress(loopback, what.port()), 64);
@@ -135,7 +148,9 @@ public final class BayServer implements AutoCloseable {
         String secret = bay.keys().secret();
         var entry = new Entry(bay, "http://127.0.0.1:" + port, secret);
         var deadlines = new Deadlines();
-        var door = new Door(new Gate(port), entry, AllRoutes.of(bay), bay, deadlines);
+        Map<String, Route> routes = new HashMap<>(AllRoutes.of(bay));
+        more.forEach(route -> routes.put(route.name(), route));
+        var door = new Door(new Gate(port), entry, routes, bay, deadlines, limits);
         ExecutorService threads = Executors.newVirtualThreadPerTaskExecutor();
         server.setExecutor(threads);
         server.createContext("/", door);
@@ -189,6 +204,9 @@ public final class BayServer implements AutoCloseable {
      */
     @Override
     public void close() throws IOException {
+        if (closed.getAndSet(true)) {
+            return;
+        }
         door.stop();
         long until = System.nanoTime() + PATIENCE_MS * 1_000_000;
         try {

@@ -4,7 +4,6 @@ import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpHandler;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -16,41 +15,36 @@ final class Door implements HttpHandler {
 
     static final String API = "/api/";
 
-    /** The page asks once a frame while something is dragged. */
-    private static final double MOST_A_SECOND = 400;
-
-    private static final double MOST_AT_ONCE = 800;
-
-    /** Those who know no token or key yet may try slowly. */
-    private static final double MOST_KNOCKS_A_SECOND = 2;
-
-    private static final double MOST_KNOCKS_AT_ONCE = 40;
-
-    private static final int MOST_REQUESTS = 48;
-    private static final int MOST_STREAMS = 12;
-    private static final Duration BODY_TIME = Duration.ofSeconds(10);
-    private static final Duration REPLY_TIME = Duration.ofSeconds(20);
-    private static final Duration HEARTBEAT = Duration.ofSeconds(2);
-
     private final Gate gate;
     private final Entry entry;
     private final Map<String, Route> routes;
     private final Bay bay;
     private final Deadlines deadlines;
-    private final Rate rate = new Rate(MOST_A_SECOND, MOST_AT_ONCE, System::nanoTime);
-    private final Rate knocks =
-            new Rate(MOST_KNOCKS_A_SECOND, MOST_KNOCKS_AT_ONCE, System::nanoTime);
-    private final Semaphore requests = new Semaphore(MOST_REQUESTS);
-    private final Semaphore streams = new Semaphore(MOST_STREAMS);
+    private final Limits limits;
+    private final Rate rate;
+    private final Rate knocks;
+    private final Semaphore requests;
+    private final Semaphore streams;
     private final Set<LinesToReader> open = ConcurrentHashMap.newKeySet();
     private volatile boolean stopping;
 
-    Door(Gate gate, Entry entry, Map<String, Route> routes, Bay bay, Deadlines deadlines) {
+    Door(
+            Gate gate,
+            Entry entry,
+            Map<String, Route> routes,
+            Bay bay,
+            Deadlines deadlines,
+            Limits limits) {
         this.gate = gate;
         this.entry = entry;
         this.routes = routes;
         this.bay = bay;
         this.deadlines = deadlines;
+        this.limits = limits;
+        rate = new Rate(limits.requestsPerSecond(), limits.requestsAtOnce(), System::nanoTime);
+        knocks = new Rate(limits.knocksPerSecond(), limits.knocksAtOnce(), System::nanoTime);
+        requests = new Semaphore(limits.requests());
+        streams = new Semaphore(limits.streams());
     }
 
     @Override
@@ -138,11 +132,12 @@ final class Door implements HttpHandler {
 
     private Json.Members body(HttpExchange exchange, int most) throws IOException {
         String told = Gate.only(exchange.getRequestHeaders(), "Content-Length").orElse("0");
-        if (told.matches("[0-9]{10,}") || Long.parseLong(told) > most) {
+        if (!told.matches("[0-9]{1,9}") || Integer.parseInt(told) > most) {
             throw tooLarge(exchange);
         }
         byte[] bytes =
-                deadlines.within(BODY_TIME, () -> exchange.getRequestBody().readNBytes(most + 1));
+                deadlines.within(
+                        limits.bodyTime(), () -> exchange.getRequestBody().readNBytes(most + 1));
         if (bytes.length > most) {
             throw tooLarge(exchange);
         }
@@ -169,9 +164,13 @@ final class Door implements HttpHandler {
             exchange.getResponseHeaders().set("Content-Type", "application/x-ndjson");
             exchange.sendResponseHeaders(200, 0);
             var lines =
-                    new LinesToReader(exchange.getResponseBody(), deadlines, stream.heartbeat());
+                    new LinesToReader(
+                            exchange.getResponseBody(),
+                            deadlines,
+                            limits.replyTime(),
+                            stream.heartbeat());
             open.add(lines);
-            Thread heart = Thread.ofVirtual().name("heart").start(() -> lines.beat(HEARTBEAT));
+            Thread.ofVirtual().name("heartbeat").start(() -> lines.beat(limits.heartbeat()));
             try {
                 if (stopping) {
                     lines.leave();
@@ -182,7 +181,6 @@ final class Door implements HttpHandler {
             } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
                 bay.fault(e); // the status is gone out already: the stream just ends
             } finally {
-                heart.interrupt();
                 open.remove(lines);
                 lines.leave();
             }
@@ -199,7 +197,7 @@ final class Door implements HttpHandler {
 
     /** Whether a stream is still being told. */
     boolean busy() {
-        return requests.availablePermits() < MOST_REQUESTS;
+        return requests.availablePermits() < limits.requests();
     }
 
     private void refuse(HttpExchange exchange, FaultException fault) throws IOException {
@@ -219,11 +217,15 @@ final class Door implements HttpHandler {
     private void send(HttpExchange exchange, int status, String mediaType, byte[] bytes)
             throws IOException {
         exchange.getResponseHeaders().set("Content-Type", mediaType);
+        boolean bare = bytes.length == 0 || exchange.getRequestMethod().equals("HEAD");
         deadlines.within(
-                REPLY_TIME,
+                limits.replyTime(),
                 () -> {
-                    exchange.sendResponseHeaders(status, bytes.length == 0 ? -1 : bytes.length);
-                    exchange.getResponseBody().write(bytes);
+                    exchange.sendResponseHeaders(status, bare ? -1 : bytes.length);
+                    if (!bare) {
+                        exchange.getResponseBody().write(bytes);
+                        exchange.getResponseBody().close(); // sent before what came is drained
+                    }
                     return true;
                 });
     }

@@ -37,12 +37,10 @@ final class FolderLock implements AutoCloseable {
      */
     record Listening(int port, String secret) {}
 
-    private final FileChannel channel;
     private final FileLock lock;
     private final Path own;
 
-    private FolderLock(FileChannel channel, FileLock lock, Path own) {
-        this.channel = channel;
+    private FolderLock(FileLock lock, Path own) {
         this.lock = lock;
         this.own = own;
     }
@@ -66,7 +64,7 @@ final class FolderLock implements AutoCloseable {
         try {
             FileLock lock = channel.tryLock();
             if (lock != null) {
-                return Optional.of(new FolderLock(channel, lock, own));
+                return Optional.of(new FolderLock(lock, own));
             }
         } catch (OverlappingFileLockException e) {
             // this very process has it: as good as another
@@ -142,7 +140,7 @@ final class FolderLock implements AutoCloseable {
     @Override
     public void close() throws IOException {
         Files.deleteIfExists(own.resolve(DOOR));
-        lock.close();
-        channel.close(); // the lock file stays: deleting it would let two have one each
+        // The file of the lock stays: were it deleted, two could have a lock of that name.
+        lock.acquiredBy().close();
     }
 }

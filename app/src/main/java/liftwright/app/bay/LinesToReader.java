@@ -6,25 +6,30 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 
 /** Lines down one connection, with a heartbeat where nothing else is told. */
 final class LinesToReader implements Lines {
 
-    /** How long one line may wait for a reader who does not read. */
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
-
     private final OutputStream out;
     private final Deadlines deadlines;
+    private final Duration patience;
     private final String heartbeat;
     private final ReentrantLock writing = new ReentrantLock();
     private final List<Runnable> onGone = new ArrayList<>();
-    private volatile boolean gone;
+    private final CountDownLatch left = new CountDownLatch(1);
     private volatile long told = System.nanoTime();
 
-    LinesToReader(OutputStream out, Deadlines deadlines, String heartbeat) {
+    /**
+     * @param patience how long one line may wait for a reader who does not read
+     * @param heartbeat the line told when no other is
+     */
+    LinesToReader(OutputStream out, Deadlines deadlines, Duration patience, String heartbeat) {
         this.out = out;
         this.deadlines = deadlines;
+        this.patience = patience;
         this.heartbeat = heartbeat;
     }
 
@@ -34,11 +39,11 @@ final class LinesToReader implements Lines {
         boolean lost = false;
         writing.lock();
         try {
-            if (gone) {
+            if (gone()) {
                 throw new GoneException();
             }
             deadlines.within(
-                    PATIENCE,
+                    patience,
                     () -> {
                         out.write(line);
                         out.flush();
@@ -56,20 +61,21 @@ final class LinesToReader implements Lines {
         }
     }
 
-    /** Tells the heartbeat at this pace until the reader leaves; ends when interrupted. */
+    /** Tells the heartbeat at this pace until there is no reader. */
     void beat(Duration every) {
         try {
-            while (!gone) {
-                long idle = System.nanoTime() - told;
-                long left = every.toNanos() - idle;
-                if (left <= 0) {
+            long wait = every.toNanos();
+            while (!left.await(wait, TimeUnit.NANOSECONDS)) {
+                wait = every.toNanos() - (System.nanoTime() - told);
+                if (wait <= 0) {
                     tell(heartbeat);
-                } else {
-                    Thread.sleep(Duration.ofNanos(left));
+                    wait = every.toNanos();
                 }
             }
-        } catch (GoneException | InterruptedException e) {
+        } catch (GoneException e) {
             return;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -77,7 +83,7 @@ final class LinesToReader implements Lines {
     void leave() {
         List<Runnable> then;
         synchronized (onGone) {
-            gone = true;
+            left.countDown();
             then = List.copyOf(onGone);
             onGone.clear();
         }
@@ -86,13 +92,13 @@ final class LinesToReader implements Lines {
 
     @Override
     public boolean gone() {
-        return gone;
+        return left.getCount() == 0;
     }
 
     @Override
     public void onGone(Runnable then) {
         synchronized (onGone) {
-            if (!gone) {
+            if (!gone()) {
                 onGone.add(then);
                 return;
             }
