@@ -163,6 +163,7 @@ final class Door implements HttpHandler {
         try {
             exchange.getResponseHeaders().set("Content-Type", "application/x-ndjson");
             exchange.sendResponseHeaders(200, 0);
+            exchange.getResponseBody().flush(); // a reader learns now that it began
             var lines =
                     new LinesToReader(
                             exchange.getResponseBody(),
