@@ -11,6 +11,10 @@ function escaped(text: string): string {
                 return '&gt;';
             case '"':
                 return '&quot;';
+            case '\t':
+            case '\n':
+            case '\r':
+                return `&#${c.charCodeAt(0)};`; // plain ones become spaces in an attribute
             default:
                 return isXml(c) ? c : '\ufffd';
         }

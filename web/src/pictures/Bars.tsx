@@ -51,7 +51,7 @@ export function Bars({ id, bars, width, top, joined, onNote }: BarsProps) {
                     key={k}
                     class="bar-row"
                     role="img"
-                    tabIndex={k === at ? 0 : -1}
+                    tabindex={k === at ? 0 : -1}
                     aria-label={`${bar.label} ${bar.words}${bar.note ? `: ${bar.note}` : ''}`}
                     onKeyDown={event => {
                         go(event, k);

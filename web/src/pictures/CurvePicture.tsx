@@ -18,13 +18,13 @@ export function CurvePicture(props: PictureProps & { section: Plot }) {
     return (
         <Frame
             title={section.title}
-            fileName={`${fileName}-${section.id}`}
+            fileName={fileName}
             kind="curve"
             tables={tables}
             stale={stale}
             drawn={frame => vectors(curves, frame)}
         >
-            <Plotted curves={curves} together={fileName} />
+            <Plotted curves={curves} together={section.x.field} />
         </Frame>
     );
 }

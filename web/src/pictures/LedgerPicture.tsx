@@ -21,7 +21,7 @@ export function LedgerPicture(props: PictureProps & { section: Table; ledger: Le
     return (
         <Frame
             title={section.title}
-            fileName={`${fileName}-${section.id}`}
+            fileName={fileName}
             kind="ledger"
             tables={tables}
             stale={stale}

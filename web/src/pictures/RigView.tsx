@@ -196,7 +196,7 @@ function Target({ target, stop, order, ...props }: TargetProps) {
         <g
             class={`hand hand-only${movable ? ' movable' : ''}`}
             role="button"
-            tabIndex={stop ? 0 : -1}
+            tabindex={stop ? 0 : -1}
             aria-label={target.words}
             data-part={target.id}
             onPointerDown={onPointerDown}

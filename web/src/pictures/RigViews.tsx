@@ -52,8 +52,10 @@ export function RigViews(props: RigProps) {
                     value={told ?? ''}
                     onChange={event => {
                         const part = event.currentTarget.value;
-                        setCurrent(part);
-                        show(part);
+                        setCurrent(part || undefined);
+                        if (part) {
+                            show(part);
+                        }
                     }}
                 >
                     <option value="">none</option>
@@ -71,7 +73,7 @@ export function RigViews(props: RigProps) {
     return (
         <Frame
             title={drawing.title}
-            fileName={`${fileName}-${drawing.id}`}
+            fileName={fileName}
             kind="rig"
             tables={tables}
             stale={stale}

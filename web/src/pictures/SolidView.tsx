@@ -68,7 +68,7 @@ export default function SolidView(props: RigProps) {
     return (
         <Frame
             title={`${drawing.title}, in space`}
-            fileName={`${fileName}-${drawing.id}-in-space`}
+            fileName={`${fileName}-in-space`}
             kind="solid"
             tables={tables}
             stale={stale}

@@ -18,7 +18,7 @@ export function TablePicture(props: PictureProps & { tables: readonly Numbers[] 
                     type="button"
                     aria-label={`save ${section.title} as CSV`}
                     onClick={() => {
-                        saveCsv(`${fileName}-${section.id}`, csvOf(tables));
+                        saveCsv(fileName, csvOf(tables));
                     }}
                 >
                     CSV

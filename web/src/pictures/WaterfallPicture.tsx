@@ -20,7 +20,7 @@ export function WaterfallPicture(props: PictureProps & { section: Waterfall }) {
     return (
         <Frame
             title={section.title}
-            fileName={`${fileName}-${section.id}`}
+            fileName={fileName}
             kind="waterfall"
             tables={tables}
             stale={stale}

@@ -17,6 +17,8 @@ const LOOK = [
     'font-weight',
     'text-anchor',
 ] as const;
+/** Elements that are drawn. Whatever else there may be is no picture. */
+const ELEMENTS = /^(svg|g|defs|pattern|path|rect|circle|line|text)$/;
 /** Attributes of the drawing itself; names, handlers and classes stay behind. */
 const DRAWN =
     /^(id|d|x|y|[xyr][12]?|c[xy]|r[xy]|width|height|viewBox|points|transform|patternUnits)$/;
@@ -46,7 +48,8 @@ function plainColour(value: string): string {
 /** A copy of what is drawn that needs no style sheet; what is hidden, or for the hand only, is left. */
 export function standalone(element: Element, styleOf = getComputedStyle): Node | undefined {
     const style = styleOf(element);
-    if (style.display === 'none' || element.classList.contains('hand-only')) {
+    const drawn = ELEMENTS.test(element.localName) && style.display !== 'none';
+    if (!drawn || element.classList.contains('hand-only')) {
         return undefined;
     }
     const attributes: Record<string, string> = {};
