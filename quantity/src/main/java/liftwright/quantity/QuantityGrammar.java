@@ -118,7 +118,7 @@ final class QuantityGrammar {
         var unit = UnitReader.read(in);
         int unitTo = in.at;
         in.skipSpaces();
-        if (takeRangeMark()) {
+        if (takeRangeMark(in)) {
             return twoEnds(from, value, unit, unitFrom, unitTo);
         }
         var written = ToleranceReader.read(in);
@@ -209,7 +209,8 @@ final class QuantityGrammar {
         return swapped.substring(0, end);
     }
 
-    private boolean takeRangeMark() {
+    /** Moves over what stands between the ends of a range, where it stands here. */
+    static boolean takeRangeMark(Cursor in) {
         if (in.take('…')) {
             return true;
         }

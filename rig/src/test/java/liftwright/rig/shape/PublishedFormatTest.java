@@ -13,6 +13,7 @@ import liftwright.rig.Fan;
 import liftwright.rig.FanType;
 import liftwright.rig.LimitName;
 import liftwright.rig.Mount;
+import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
@@ -46,7 +47,8 @@ class PublishedFormatTest {
         "v1-steering, 12, 4, 16, 3",
         "v1-scales, 24, 12, 36, 5",
         "v1-beams, 15, 4, 19, 3",
-        "v1-body, 24, 12, 36, 5"
+        "v1-body, 24, 12, 36, 5",
+        "v1-places, 4, 6, 8, 1"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -125,6 +127,20 @@ class PublishedFormatTest {
     }
 
     @Test
+    void placesOfSinglePacksAreBound() {
+        Rig rig = Texts.rig(Good.resource("/format/v1-places.yaml"));
+        assertThat(pack(rig, "p.3").at()).isEqualTo(new Vec3(-0.08, 0, -0.12));
+        assertThat(pack(rig, "p.3").charge().si()).isEqualTo(0.95);
+        assertThat(pack(rig, "p.1").at().z()).isCloseTo(0.04, within(1e-12));
+        assertThat(pack(rig, "q.1").at()).isEqualTo(new Vec3(0, 0, 0.03));
+        assertThat(pack(rig, "r.1").at()).isEqualTo(new Vec3(0, 0.025, 0.04));
+    }
+
+    private static Pack pack(Rig rig, String id) {
+        return rig.packs().stream().filter(p -> p.id().text().equals(id)).findFirst().orElseThrow();
+    }
+
+    @Test
     void whatSteersIsBound() {
         Rig rig = Texts.rig(Good.resource("/format/v1-steering.yaml"));
         assertThat(rig.limits().si(LimitName.DRIFT)).isEqualTo(0.05);
@@ -146,7 +162,8 @@ class PublishedFormatTest {
                         "v1-scales",
                         "v1-beams",
                         "v1-body",
-                        "v1-steering")) {
+                        "v1-steering",
+                        "v1-places")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

@@ -161,7 +161,7 @@ final class PacksBinder {
         parts.addPacks(twin.value(), made);
     }
 
-    private static Pack changed(Pack base, Exceptions exceptions) {
+    private Pack changed(Pack base, Exceptions exceptions) {
         Fields except = exceptions.of(base.id()).orElse(null);
         if (except == null) {
             return base;
@@ -176,7 +176,14 @@ final class PacksBinder {
                 except.get(PackKeys.MASS).or(base::mass),
                 base.interconnect(),
                 base.mount(),
-                base.at(),
+                except.get(PackKeys.EXCEPT_AT)
+                        .map(
+                                at ->
+                                        places.one(
+                                                at,
+                                                Side.of(base.mount()),
+                                                Side.of(base.mount().on()) != Side.NONE))
+                        .orElse(base.at()),
                 except.get(PackKeys.CHARGE).orElse(base.charge()),
                 except.get(PackKeys.TEMPERATURE).or(base::temperature),
                 base.serial());

@@ -122,10 +122,18 @@ public final class PackKeys {
                     "Serial numbers.",
                     "{p.1: 0417, p.2: 0418}",
                     "no serial numbers");
+    public static final Key<Fields> EXCEPT_AT =
+            open(
+                    "at",
+                    PlaceKeys.PLACE,
+                    "Place of this pack, in the axes of what carries the group.",
+                    "{back: 80 mm, up: 120 mm}",
+                    "its place in the group");
     public static final Section EXCEPT_SECTION =
             Section.of(
                     "pack exception",
                     "What differs for one pack of a group.",
+                    EXCEPT_AT,
                     CHARGE,
                     TEMPERATURE,
                     MASS);
