@@ -195,7 +195,7 @@ public final class Pose {
         }
     }
 
-    private void limbFrame(double[] p, Mount.Carrier on, double[] frame) {
+    void limbFrame(double[] p, Mount.Carrier on, double[] frame) {
         switch (on) {
             case FRAME, TRUNK -> {
                 Arrays.fill(frame, 0);
@@ -212,7 +212,7 @@ public final class Pose {
     }
 
     /** frame = limb · R_y(forward) · R_x(−right). */
-    private static void tilt(
+    static void tilt(
             double[] limb, double forwardRad, double rightRad, double[] frame, int at) {
         double cf = Math.cos(forwardRad);
         double sf = Math.sin(forwardRad);
@@ -292,7 +292,7 @@ public final class Pose {
     }
 
     /** Upper end of what carries a mount. */
-    private Vec3 start(double[] p, Mount.Carrier on) {
+    Vec3 start(double[] p, Mount.Carrier on) {
         return switch (on) {
             case FRAME, TRUNK -> Vec3.ZERO;
             case LEFT_UPPER_ARM, RIGHT_UPPER_ARM ->
@@ -302,7 +302,7 @@ public final class Pose {
         };
     }
 
-    private double limbLengthM(double[] p, Mount.Carrier on) {
+    double limbLengthM(double[] p, Mount.Carrier on) {
         return switch (on) {
             case FRAME, TRUNK -> 0;
             case LEFT_UPPER_ARM, RIGHT_UPPER_ARM ->

@@ -87,7 +87,7 @@ public final class PlacesInFile {
         if (!whole && !alone) {
             return exceptionOf(part);
         }
-        return group(part, alone ? SaidPlace.How.OWN : SaidPlace.How.GROUP);
+        return group(part, whole, alone ? SaidPlace.How.OWN : SaidPlace.How.GROUP);
     }
 
     /** The exception of one part of a group or its twin, whether it stands or not. */
@@ -104,10 +104,10 @@ public final class PlacesInFile {
                 part.declaredAt().child(EXCEPT).child(part.id().text()).child(AT), part.mount());
     }
 
-    private SaidPlace group(Carried part, SaidPlace.How how) {
+    private SaidPlace group(Carried part, boolean whole, SaidPlace.How how) {
         var along = new ArrayList<PlaceText>();
         var mirrored = new ArrayList<PlaceText>();
-        if (mayDiffer(part)) {
+        if (whole && mayDiffer(part)) {
             for (Carried member : membersOf(part)) {
                 add(exception(member), along);
                 declaredTwin(member).ifPresent(twin -> add(exception(twin), mirrored));
@@ -195,7 +195,7 @@ public final class PlacesInFile {
     /** The mirror image that the file makes of a mount, or that it is of. */
     public Optional<Mount> declaredTwin(Mount mount) {
         Mount original = original(mount);
-        if (original != mount) {
+        if (!original.name().equals(mount.name())) {
             return Optional.of(original);
         }
         return twinName(mount)
