@@ -8,8 +8,8 @@ import liftwright.quantity.Reading.Parsed;
 
 /**
  * A quantity, or the two ends of a range, as somebody wrote it: other numbers can be put in place
- * of theirs, and unit, tolerance and spacing stay as they are. {@link QuantityWriter} writes a value
- * to the last bit; this one writes a rounded number into a text that is there.
+ * of theirs, and unit, tolerance and spacing stay as they are. {@link QuantityWriter} writes a
+ * value to the last bit; this one writes a rounded number into a text that is there.
  */
 public final class WrittenQuantity {
 
@@ -153,7 +153,8 @@ public final class WrittenQuantity {
             return plain;
         }
         double rounded =
-                first.unit().toSi(Double.parseDouble(number(first, si, finestSi).replace('−', '-')));
+                first.unit()
+                        .toSi(Double.parseDouble(number(first, si, finestSi).replace('−', '-')));
         Tolerance wide = range.from().tolerance();
         var kept =
                 new Tolerance(
@@ -178,7 +179,9 @@ public final class WrittenQuantity {
             decimals++;
         }
         BigDecimal rounded =
-                unit.exactFromSi(si).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+                unit.exactFromSi(si)
+                        .setScale(decimals, RoundingMode.HALF_EVEN)
+                        .stripTrailingZeros();
         String plain = rounded.signum() == 0 ? "0" : rounded.toPlainString();
         boolean minusSign = text.startsWith("−", place.from());
         return minusSign ? plain.replace('-', '−') : plain;

@@ -28,10 +28,7 @@ public record Axes(Vec3 origin, Vec3 forward, Vec3 right, Vec3 down) {
     /** These axes seen in a mirror through the middle plane of the body. */
     public Axes mirrored() {
         return new Axes(
-                origin.mirrored(),
-                forward.mirrored(),
-                right.mirrored().times(-1),
-                down.mirrored());
+                origin.mirrored(), forward.mirrored(), right.mirrored().times(-1), down.mirrored());
     }
 
     /** Whether both look the same way. */

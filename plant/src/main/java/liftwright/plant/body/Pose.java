@@ -212,8 +212,7 @@ public final class Pose {
     }
 
     /** frame = limb · R_y(forward) · R_x(−right). */
-    static void tilt(
-            double[] limb, double forwardRad, double rightRad, double[] frame, int at) {
+    static void tilt(double[] limb, double forwardRad, double rightRad, double[] frame, int at) {
         double cf = Math.cos(forwardRad);
         double sf = Math.sin(forwardRad);
         double cr = Math.cos(rightRad);

@@ -137,9 +137,6 @@ public final class Mover {
         missed(place, wish);
         List<String> parts = standing.movedIn(steps.now());
         return new Outcome.Moved(
-                steps.done(),
-                place,
-                Telling.of(mount, standing.file().declaredTwin(mount)),
-                parts);
+                steps.done(), place, Telling.of(mount, standing.file().declaredTwin(mount)), parts);
     }
 }

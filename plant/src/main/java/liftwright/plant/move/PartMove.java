@@ -77,8 +77,7 @@ final class PartMove {
         Vec3 from = flip ? said.from().mirrored() : said.from();
         Vec3 stands = flip && !wish.whole() ? lead.at().mirrored() : part.at();
         Vec3 zero = stands.minus(from);
-        Vec3 place =
-                rounds.place(part.at(), now.axes(part).own(wish.to()), zero, said.text());
+        Vec3 place = rounds.place(part.at(), now.axes(part).own(wish.to()), zero, said.text());
         caught = rounds.caught();
         if (place.equals(part.at())) {
             return;

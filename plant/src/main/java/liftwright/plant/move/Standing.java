@@ -20,8 +20,8 @@ final class Standing {
     /** Parts this near to each other's mirror place are twins, m. */
     private static final double TWIN_M = 2e-3;
 
-    /** What moves less than this stays, m. */
-    private static final double STAYS_M = 1e-6;
+    /** What moves by less than the rounding of a written place stays, m. */
+    private static final double STAYS_M = 3e-5;
 
     private static final String MOUNTS = "mounts/";
 

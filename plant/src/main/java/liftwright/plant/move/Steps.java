@@ -50,8 +50,7 @@ final class Steps {
                 reading.problems().stream()
                         .filter(p -> p.code().isError())
                         .findFirst()
-                        .orElseThrow(
-                                () -> new IllegalStateException("no rig and nothing wrong"));
+                        .orElseThrow(() -> new IllegalStateException("no rig and nothing wrong"));
         return "There the file would say "
                 + first.found()
                 + " ("

@@ -29,7 +29,9 @@ final class Telling {
         counterpart.ifPresent(
                 other -> {
                     told.add(other);
-                    said.append(' ').append(quoted(other)).append(", on the other side, goes along.");
+                    said.append(' ')
+                            .append(quoted(other))
+                            .append(", on the other side, goes along.");
                 });
         List<String> others = parts.stream().filter(p -> !told.contains(p)).toList();
         if (!others.isEmpty()) {
@@ -39,9 +41,7 @@ final class Telling {
                     .append('.');
         }
         if (!move.caught().isEmpty()) {
-            said.append(" In line with ")
-                    .append(String.join(" and ", move.caught()))
-                    .append('.');
+            said.append(" In line with ").append(String.join(" and ", move.caught())).append('.');
         }
         return said.toString();
     }
@@ -53,7 +53,8 @@ final class Telling {
             case OWN -> "Sets the place of " + id + ".";
             case NEW_EXCEPTION ->
                     "Gives " + id + " a place of its own: an exception in " + entry + ".";
-            case EXCEPTION -> "Changes the place that an exception in " + entry + " gives " + id + ".";
+            case EXCEPTION ->
+                    "Changes the place that an exception in " + entry + " gives " + id + ".";
             case GROUP -> "Moves " + entry + " as a whole.";
         };
     }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /** Any part of any rig, sent to any place: the changed file puts it there, and nothing else. */
 class MoverTest {
 
-    private static final double STAYS_M = 1e-6;
+    private static final double STAYS_M = 3e-5;
 
     private int moved;
     private int along;
@@ -53,17 +53,16 @@ class MoverTest {
                         from.z() + (random.nextInt(3) == 0 ? 0 : random.nextDouble(-0.2, 0.2)));
         var wish =
                 new Wish(
-                        id,
-                        to,
-                        random.nextBoolean(),
-                        random.nextBoolean(),
-                        random.nextInt(4) == 0);
+                        id, to, random.nextBoolean(), random.nextBoolean(), random.nextInt(4) == 0);
         Mover mover = Mover.of(before).orElseThrow();
         assertThat(mover.whyNot(id)).isEmpty();
         assertThat(mover.place(id).orElseThrow().minus(from).length()).isLessThan(1e-9);
         switch (mover.move(wish)) {
             case Outcome.Stays(var why) -> {
-                assertThat(why).as("%s", wish).startsWith("There ").containsAnyOf("outboard", "twin");
+                assertThat(why)
+                        .as("%s", wish)
+                        .startsWith("There ")
+                        .containsAnyOf("outboard", "twin");
             }
             case Outcome.Moved outcome -> {
                 moved++;
@@ -124,12 +123,13 @@ class MoverTest {
         boolean other = wish.part().contains("shell") || wish.part().startsWith("mounts/");
         if (twin.isPresent() && !other && !wish.twin() && !wish.whole()) {
             Vec3 was = at(places, twin.get());
-            assertThat(at(now, twin.get()).minus(was).length()).as(told).isLessThan(2e-5);
+            assertThat(at(now, twin.get()).minus(was).length()).as(told).isLessThan(STAYS_M);
         }
         if (twin.isPresent() && !other && wish.twin()) {
             assertThat(at(now, twin.get()).minus(at(places, twin.get())).length() > STAYS_M)
                     .as(told)
-                    .isEqualTo(at(now, wish.part()).minus(at(places, wish.part())).length() > STAYS_M);
+                    .isEqualTo(
+                            at(now, wish.part()).minus(at(places, wish.part())).length() > STAYS_M);
         }
     }
 

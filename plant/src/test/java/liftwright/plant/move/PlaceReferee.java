@@ -78,10 +78,8 @@ final class PlaceReferee {
             case FRAME, TRUNK -> Vec3.ZERO;
             case LEFT_UPPER_ARM -> left;
             case RIGHT_UPPER_ARM -> right;
-            case LEFT_FOREARM ->
-                    left.plus(turn(carrier(Mount.Carrier.LEFT_UPPER_ARM), down));
-            case RIGHT_FOREARM ->
-                    right.plus(turn(carrier(Mount.Carrier.RIGHT_UPPER_ARM), down));
+            case LEFT_FOREARM -> left.plus(turn(carrier(Mount.Carrier.LEFT_UPPER_ARM), down));
+            case RIGHT_FOREARM -> right.plus(turn(carrier(Mount.Carrier.RIGHT_UPPER_ARM), down));
         };
     }
 

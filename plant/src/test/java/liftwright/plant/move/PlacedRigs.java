@@ -70,7 +70,8 @@ final class PlacedRigs {
         line("    hub: 50 mm");
         line("    mass: 0.5 kg");
         line("    at speed: {speed: 26000 rpm, thrust: 92 N, shaft power: 4.6 kW}");
-        line("    motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2 A}");
+        line(
+                "    motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2 A}");
         line("    controller: {mass: 0.1 kg}");
         line("fans:");
         group("ga", word("back", "side", "pod"));
@@ -82,13 +83,12 @@ final class PlacedRigs {
                 coin() ? ", shift: {" + place("up", "down", "forward") + "}" : "");
         fans.add("copy.1");
         line("cells:");
-        line("  C: {chemistry: LiPo, capacity: 8 Ah, resistance: 1 mΩ, mass: 165 g, open circuit: LiPo}");
+        line(
+                "  C: {chemistry: LiPo, capacity: 8 Ah, resistance: 1 mΩ, mass: 165 g, open circuit: LiPo}");
         line("packs:");
         line(
                 "  - {id: p, count: 4, cell: C, series: 12, at: {mount: back, %s, right: -%s}%s}",
-                place("forward", "back"),
-                range(),
-                coin() ? ", except: {p.2: {charge: 90 %}}" : "");
+                place("forward", "back"), range(), coin() ? ", except: {p.2: {charge: 90 %}}" : "");
         line(
                 "  - {id: q, count: %d, cell: C, series: 12, at: {mount: pod, along: %s}, twin: r}",
                 1 + random.nextInt(2), length(0.01, 0.1));
@@ -185,9 +185,7 @@ final class PlacedRigs {
 
     private String range() {
         int u = random.nextInt(UNITS.length);
-        return text(
-                "%s…%s %s",
-                number(in(0.05, 0.2), u), number(in(0.05, 0.2), u), UNITS[u]);
+        return text("%s…%s %s", number(in(0.05, 0.2), u), number(in(0.05, 0.2), u), UNITS[u]);
     }
 
     private String length(double leastM, double mostM) {

@@ -18,8 +18,7 @@ import liftwright.rig.Vec3;
  * @param mount what carries it
  * @param at place in the mount's axes, m
  */
-public record Carried(
-        PartId id, Kind kind, String what, RigPath declaredAt, Mount mount, Vec3 at) {
+public record Carried(PartId id, Kind kind, String what, RigPath declaredAt, Mount mount, Vec3 at) {
 
     public enum Kind {
         FAN,

@@ -56,7 +56,8 @@ final class LengthUnit {
                     byKey.forEach(
                             (key, value) -> {
                                 if (value instanceof Tree.Text(var text)) {
-                                    unit(key, text).ifPresent(u -> counts.merge(u, 1, Integer::sum));
+                                    unit(key, text)
+                                            .ifPresent(u -> counts.merge(u, 1, Integer::sum));
                                 } else {
                                     count(value, counts);
                                 }

@@ -38,10 +38,7 @@ public final class PlaceText {
      * @param nothing a length of nothing in the unit for words that are not there yet
      */
     PlaceText(
-            Declaration declaration,
-            RigPath section,
-            Carriage carriage,
-            WrittenQuantity nothing) {
+            Declaration declaration, RigPath section, Carriage carriage, WrittenQuantity nothing) {
         this.declaration = declaration;
         this.section = section;
         this.carriage = carriage;
@@ -87,8 +84,7 @@ public final class PlaceText {
      * @param mostM no step is longer
      */
     public Vec3 steps(double mostM) {
-        return new Vec3(
-                step(Way.Axis.X, mostM), step(Way.Axis.Y, mostM), step(Way.Axis.Z, mostM));
+        return new Vec3(step(Way.Axis.X, mostM), step(Way.Axis.Y, mostM), step(Way.Axis.Z, mostM));
     }
 
     private double step(Way.Axis axis, double mostM) {

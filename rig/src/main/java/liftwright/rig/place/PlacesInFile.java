@@ -95,8 +95,7 @@ public final class PlacesInFile {
         PlaceText own = exception(part);
         return own.stands()
                 ? SaidPlace.of(own, SaidPlace.How.EXCEPTION)
-                : new SaidPlace(
-                        own, part.at(), List.of(), List.of(), SaidPlace.How.NEW_EXCEPTION);
+                : new SaidPlace(own, part.at(), List.of(), List.of(), SaidPlace.How.NEW_EXCEPTION);
     }
 
     private PlaceText exception(Carried part) {
@@ -199,8 +198,7 @@ public final class PlacesInFile {
             return Optional.of(original);
         }
         return twinName(mount)
-                .flatMap(
-                        name -> mounts.stream().filter(m -> m.name().equals(name)).findFirst());
+                .flatMap(name -> mounts.stream().filter(m -> m.name().equals(name)).findFirst());
     }
 
     private Optional<String> twinName(Mount mount) {

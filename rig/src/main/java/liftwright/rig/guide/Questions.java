@@ -1,0 +1,458 @@
+package liftwright.rig.guide;
+
+import java.util.Arrays;
+import java.util.List;
+import liftwright.quantity.Quantity;
+import liftwright.quantity.UnitSystem;
+import liftwright.rig.book.GenericFan;
+import liftwright.rig.guide.GuideField.Choice;
+import liftwright.rig.shape.kind.Amount;
+import liftwright.rig.shape.kind.Gauge;
+import liftwright.rig.shape.kind.Kind;
+import liftwright.rig.shape.kind.Measure;
+import liftwright.rig.shape.kind.Range;
+import liftwright.rig.shape.kind.Text;
+import liftwright.rig.shape.kind.Whole;
+import liftwright.rig.shape.words.CantKeys;
+import liftwright.rig.shape.words.CellKeys;
+import liftwright.rig.shape.words.DemandKeys;
+import liftwright.rig.shape.words.FanTypeKeys;
+import liftwright.rig.shape.words.MotorKeys;
+import liftwright.rig.shape.words.OtherPartKeys;
+import liftwright.rig.shape.words.WearerKeys;
+
+/**
+ * What the guide asks, in the order in which a builder comes to know it. A placeholder follows from
+ * the answers before it.
+ */
+final class Questions {
+
+    private static final String NOBODY = "nobody";
+    private static final int MOST_FANS = 96;
+
+    private static final Kind<Quantity> TIP = Amount.of(Measure.LENGTH, Range.between(0.05, 0.5));
+    private static final Kind<Quantity> SPACING =
+            Amount.of(Measure.LENGTH, Range.between(0.03, 2));
+    private static final Kind<Quantity> RUN = Amount.of(Measure.LENGTH, Range.upTo(20));
+    private static final Kind<Quantity> FUSE = Amount.of(Measure.CURRENT, Range.between(1, 5000));
+    private static final Kind<Quantity> CAPACITY =
+            Amount.of(Measure.CHARGE, Range.between(0.1 * 3600, 1000 * 3600));
+
+    private final Form form;
+    private final Figures figures;
+    private final boolean us;
+
+    Questions(Form form, UnitSystem units) {
+        this.form = form;
+        this.figures = new Figures(units);
+        this.us = units == UnitSystem.US;
+    }
+
+    Answers ask() {
+        form.step(
+                "wearer",
+                "Who flies",
+                "The weight to be lifted, and how far the arms reach.");
+        Said<String> name =
+                form.text(
+                        "name",
+                        new Text("a name"),
+                        "My rig",
+                        "Name of the rig",
+                        "What you call it.");
+        String body =
+                form.choice(
+                        "body",
+                        List.of(
+                                new Choice("male", "a man"),
+                                new Choice("female", "a woman"),
+                                new Choice(NOBODY, "nobody: it flies by itself")),
+                        "male",
+                        "Worn by",
+                        "Decides which table of body proportions applies.");
+        boolean worn = !body.equals(NOBODY);
+        Answers.Body wearer = body(body);
+        Answers.Task task = task(worn);
+        Answers.FanSaid fan = fan();
+        Answers.Layout layout = layout(worn, fan);
+        Answers.Packs packs = packs(layout, fan);
+        Said<Quantity> speedConstant = speedConstant(fan, packs);
+        var whole =
+                new Answers.FanSaid(
+                        fan.tip(),
+                        fan.mass(),
+                        fan.thrust(),
+                        fan.speed(),
+                        fan.power(),
+                        speedConstant);
+        return new Answers(
+                name.text(),
+                worn,
+                wearer,
+                task,
+                whole,
+                layout,
+                packs,
+                wires(layout, whole, packs),
+                masses(layout),
+                control(worn));
+    }
+
+    private Answers.Body body(String table) {
+        Said<Quantity> mass =
+                form.ask(
+                        "wearer mass",
+                        WearerKeys.MASS.kind(),
+                        us ? "165 lb ± 2 lb" : "75 kg ± 1 kg",
+                        "Mass of the wearer",
+                        "On a scale, clothed, without the rig. Not used where nobody wears it.");
+        Said<Quantity> stature =
+                form.ask(
+                        "stature",
+                        WearerKeys.STATURE.kind(),
+                        us ? "69 in" : "1.75 m",
+                        "Stature",
+                        "Standing, without shoes.");
+        String arms =
+                form.choice(
+                        "arms",
+                        List.of(
+                                new Choice("out", "hanging, a little out"),
+                                new Choice("hanging", "hanging straight down"),
+                                new Choice("forward", "forearms forward")),
+                        "out",
+                        "Arms in flight",
+                        "How the arms are held at lift-off.");
+        Answers.Arms posture =
+                switch (arms) {
+                    case "hanging" -> Answers.Arms.HANGING;
+                    case "forward" -> Answers.Arms.FORWARD;
+                    default -> Answers.Arms.OUT;
+                };
+        return new Answers.Body(mass, stature, table, posture);
+    }
+
+    private Answers.Task task(boolean worn) {
+        form.step("task", "What it shall do", "The demands that every answer is held against.");
+        return new Answers.Task(
+                form.ask(
+                        "thrust to weight",
+                        DemandKeys.THRUST_TO_WEIGHT.kind(),
+                        worn ? "1.15" : "1.6",
+                        "Lift over weight",
+                        "1.15 for a restrained hop, 1.3 for a free hover, 1.6 for a module that"
+                                + " flies by itself; common practice."),
+                form.ask(
+                        "hover",
+                        DemandKeys.HOVER.kind(),
+                        "60 s",
+                        "Time in the air",
+                        "How long it shall hover on one charge."));
+    }
+
+    private Answers.FanSaid fan() {
+        form.step(
+                "fan",
+                "The fan",
+                "One kind of fan. What is not known is that of a generic fan of the size, from the"
+                        + " parts book: ± 25 % at best.");
+        Said<Quantity> tip =
+                form.ask(
+                        "tip",
+                        TIP,
+                        us ? "7 in" : "180 mm",
+                        "Diameter over the blades",
+                        "Across the rotor, tip to tip.");
+        GenericFan generic = new GenericFan(tip.value().si());
+        double size = tip.value().si() / 0.18;
+        Said<Quantity> mass =
+                form.ask(
+                        "fan mass",
+                        FanTypeKeys.MASS.kind(),
+                        figures.mass(1.1 * size * size) + " ± 10 %",
+                        "Mass of one fan",
+                        "Rotor, duct and motor on a kitchen scale.");
+        Said<Quantity> speed =
+                form.ask(
+                        "speed",
+                        FanTypeKeys.SPEED.kind(),
+                        figures.plain(generic.speedRadPerS(), "rpm"),
+                        "A speed at which it was measured",
+                        "Of the rotor; thrust and power below belong to it.");
+        Said<Quantity> thrust =
+                form.ask(
+                        "thrust",
+                        FanTypeKeys.THRUST.kind(),
+                        figures.force(generic.thrustN()) + " ± 25 %",
+                        "Thrust at that speed",
+                        "On a scale, near sea level.");
+        Said<Quantity> power =
+                form.ask(
+                        "power",
+                        FanTypeKeys.SHAFT_POWER.kind(),
+                        figures.plain(generic.shaftPowerW(), "kW") + " ± 25 %",
+                        "Shaft power at that speed",
+                        "What the motor gives the rotor: about 0.85 of the electrical power.");
+        return new Answers.FanSaid(tip, mass, thrust, speed, power, speed);
+    }
+
+    /** Asked after the pack, on whose voltage its placeholder rests. */
+    private Said<Quantity> speedConstant(Answers.FanSaid fan, Answers.Packs packs) {
+        double perVolt = fan.speed().value().si() / (0.8 * packs.nominalV());
+        return form.ask(
+                "speed constant",
+                MotorKeys.SPEED_CONSTANT.kind(),
+                figures.plain(perVolt, "rpm/V") + " ± 5 %",
+                "Speed constant of the motor",
+                "Unloaded speed for each volt. The placeholder suits the pack above.");
+    }
+
+    private Answers.Layout layout(boolean worn, Answers.FanSaid fan) {
+        form.step(
+                "layout",
+                "How many fans, and where",
+                "Rows behind the back, rows on a pod on each forearm. Spins alternate; the right arm"
+                        + " mirrors the left.");
+        var layout =
+                new Answers.Layout(
+                        count("back rows", "rows", 0, 6, 2, "Rows behind the back", "0 for none."),
+                        count("back row", "fans", 1, 8, 4, "Fans in each of them", "Side by side."),
+                        count(
+                                "arm rows",
+                                "rows",
+                                0,
+                                3,
+                                worn ? 1 : 0,
+                                "Rows on each forearm",
+                                "0 for none."),
+                        count(
+                                "arm row",
+                                "fans",
+                                1,
+                                6,
+                                2,
+                                "Fans in each of them",
+                                "One behind the other."),
+                        form.ask(
+                                "spacing",
+                                SPACING,
+                                figures.length(1.12 * fan.tip().value().si()),
+                                "From fan to fan",
+                                "Middle to middle, in a row and between rows."),
+                        form.ask(
+                                "cant",
+                                CantKeys.OUTBOARD.kind(),
+                                "4° ± 0.5°",
+                                "Lean of the back jets",
+                                "Away from the middle plane, so that the jets pass the legs. Not used where a row has a fan in that plane."));
+        if (layout.fans() == 0) {
+            form.wrong("back rows", "A rig has at least one fan.");
+        } else if (layout.fans() > MOST_FANS) {
+            form.wrong(
+                    "back row",
+                    "The guide makes rigs of up to " + MOST_FANS + " fans, not " + layout.fans()
+                            + ".");
+        }
+        if (!worn && layout.arm() > 0) {
+            form.wrong("arm rows", "There are no arms where nobody wears the rig: write 0.");
+        }
+        if (layout.spacing().value().si() < fan.tip().value().si()) {
+            form.wrong("spacing", "Fans this near to each other would touch.");
+        }
+        return layout;
+    }
+
+    private Answers.Packs packs(Answers.Layout layout, Answers.FanSaid fan) {
+        form.step(
+                "packs",
+                "The packs",
+                "Cells in series make the voltage, their capacity the time. Mirror images hang on"
+                        + " one pack, so that one that fails turns the rig as little as can be.");
+        CellKind cell =
+                CellKind.of(
+                        form.choice(
+                                "cell",
+                                Arrays.stream(CellKind.values())
+                                        .map(k -> new Choice(k.curve(), k.label()))
+                                        .toList(),
+                                CellKind.LIPO.curve(),
+                                "Cells",
+                                "Decides the curve of the voltage at rest, from the parts book."));
+        int series = 14;
+        int fans = Math.max(1, layout.fans());
+        int packs = fans <= 16 ? fans : (fans + 1) / 2;
+        double amperes =
+                fan.power().value().si() / 0.85 / (series * cell.nominalV()) * fans / packs;
+        double least = Figures.above(amperes / 20, 2, 3, 4, 5, 6, 8, 10, 12, 16, 22, 30, 60);
+        Said<Quantity> capacity =
+                form.ask(
+                        "capacity",
+                        CAPACITY,
+                        figures.plain(least * 3600, "Ah") + " ± 3 % each",
+                        "Capacity of one cell",
+                        "As printed on it, or measured.");
+        double ampereHours = capacity.value().si() / 3600;
+        return new Answers.Packs(
+                cell,
+                capacity,
+                form.ask(
+                        "cell mass",
+                        CellKeys.MASS.kind(),
+                        figures.mass(cell.massKg(ampereHours)) + " ± 3 %",
+                        "Mass of one cell",
+                        "A pack on the scale, over its cells."),
+                form.ask(
+                        "cell resistance",
+                        CellKeys.RESISTANCE.kind(),
+                        figures.plain(cell.resistanceOhm(ampereHours), "mΩ") + " ± 20 % each",
+                        "Resistance of one cell",
+                        "As a charger shows it, or from a load test."),
+                count("series", "cells", 3, 30, series, "Cells in series", "In one pack."),
+                count("parallel", "strings", 1, 20, 1, "Strings side by side", "In one pack."),
+                packCount(layout, packs));
+    }
+
+    private Said<Integer> packCount(Answers.Layout layout, int placeholder) {
+        Said<Integer> count =
+                count(
+                        "packs",
+                        "packs",
+                        1,
+                        MOST_FANS,
+                        placeholder,
+                        "How many packs",
+                        "At most as many as fans; strings side by side make a pack larger.");
+        if (layout.fans() > 0 && count.value() > layout.fans()) {
+            form.wrong(
+                    "packs",
+                    layout.fans()
+                            + " fans hang on at most as many packs: add strings side by side"
+                            + " instead.");
+        }
+        return count;
+    }
+
+    private Answers.Wires wires(
+            Answers.Layout layout, Answers.FanSaid fan, Answers.Packs packs) {
+        form.step(
+                "wires",
+                "Wires, fuse, switch",
+                "From each pack a trunk with a fuse, then a branch to each of its fans; lengths are"
+                        + " one way, out and back.");
+        double fanA = fan.power().value().si() / 0.85 / packs.nominalV();
+        double fans = Math.ceil((double) Math.max(1, layout.fans()) / packs.count().value());
+        double packA = fanA * fans;
+        String contactor =
+                "contactor";
+        return new Answers.Wires(
+                form.ask(
+                        "trunk wire",
+                        new Gauge(),
+                        gauge(packA),
+                        "Wire of the trunk",
+                        "American gauge, such as 8 AWG. The placeholder carries 12 A/mm²."),
+                form.ask(
+                        "trunk length",
+                        RUN,
+                        us ? "16 in ± 10 %" : "400 mm ± 10 %",
+                        "Length of the trunk",
+                        "From the pack to where it splits."),
+                form.ask(
+                        "branch wire",
+                        new Gauge(),
+                        gauge(fanA),
+                        "Wire of a branch",
+                        "To one fan."),
+                form.ask(
+                        "branch length",
+                        RUN,
+                        us ? "22 in ± 10 %" : "550 mm ± 10 %",
+                        "Length of a branch",
+                        "From the split to the controller."),
+                form.ask(
+                        "fuse",
+                        FUSE,
+                        figures.plain(
+                                Figures.above(
+                                        1.25 * packA, 30, 40, 60, 80, 100, 125, 150, 200, 250, 300,
+                                        400, 500, 800, 1200, 2000, 4000),
+                                "A"),
+                        "Fuse of each pack",
+                        "Its rating. The placeholder is a quarter above full throttle."),
+                form.choice(
+                                contactor,
+                                List.of(
+                                        new Choice("yes", "a contactor, opened by radio and hand"),
+                                        new Choice("no", "none yet")),
+                                "yes",
+                                "What makes it dead",
+                                "One contactor that opens every pack; who may open it is written in"
+                                        + " the file.")
+                        .equals("yes"));
+    }
+
+    private String gauge(double amperes) {
+        int[] sold = {18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3};
+        for (int number : sold) {
+            var wire = new liftwright.rig.book.WireGauge(number);
+            if (wire.areaMm2() * 12 >= amperes) {
+                return wire.toString();
+            }
+        }
+        return new liftwright.rig.book.WireGauge(liftwright.rig.book.WireGauge.THICKEST).toString();
+    }
+
+    private Answers.Masses masses(Answers.Layout layout) {
+        form.step("masses", "What else has mass", "Everything that is lifted counts.");
+        int fans = layout.fans();
+        return new Answers.Masses(
+                form.ask(
+                        "frame mass",
+                        OtherPartKeys.MASS.kind(),
+                        figures.mass(2 + 0.3 * fans) + " ± 10 %",
+                        "Frame",
+                        "What carries the back fans and the packs."),
+                form.ask(
+                        "harness mass",
+                        OtherPartKeys.MASS.kind(),
+                        figures.mass(2) + " ± 10 %",
+                        "Harness",
+                        "What straps it on. Not used where nobody wears it."),
+                form.ask(
+                        "pod mass",
+                        OtherPartKeys.MASS.kind(),
+                        figures.mass(0.8 + 0.15 * layout.arm()) + " ± 10 %",
+                        "Shell of one forearm pod",
+                        "Not used where there is none."),
+                form.ask(
+                        "wire mass",
+                        OtherPartKeys.MASS.kind(),
+                        figures.mass(1 + 0.15 * fans) + " ± 20 %",
+                        "Wires and lugs",
+                        "All together; on the back."));
+    }
+
+    private String control(boolean worn) {
+        form.step("control", "Control", "Who sets the fans.");
+        return form.choice(
+                "control",
+                List.of(
+                        new Choice("shared throttle", "one throttle for all"),
+                        new Choice("flight computer", "a flight computer, each by itself")),
+                worn ? "shared throttle" : "flight computer",
+                "How the fans are set",
+                "A shared throttle leaves steering to the arms and the body.");
+    }
+
+    private Said<Integer> count(
+            String key,
+            String what,
+            int least,
+            int most,
+            int placeholder,
+            String label,
+            String help) {
+        return form.count(
+                key, new Whole("a number of " + what, least, most), placeholder, label, help);
+    }
+}
