@@ -1,7 +1,6 @@
 package liftwright.answer;
 
 import java.util.Optional;
-import liftwright.rig.Change;
 
 /**
  * An answer as one line of JSON (docs/reference/answers.md): SI with every unit named, no clock
@@ -137,24 +136,8 @@ public final class AnswerJson {
         json.name("number").whole(numbers.next());
         values.sentence("name", "shownName", remedy.name());
         texts.ifPresent(reader -> json.member("shownEffect", reader.effect(remedy, severity)));
-        json.each("changes", remedy.changes(), c -> json.object(() -> change(c)));
+        json.each("changes", remedy.changes(), change -> ChangeJson.write(change, json));
         json.name("effect").object(() -> effect(remedy.effect()));
-    }
-
-    private void change(Change change) {
-        switch (change) {
-            case Change.Set set -> change("set", set).member("value", set.value());
-            case Change.Add add ->
-                    change("add", add).member("key", add.key()).member("value", add.value());
-            case Change.Remove remove -> change("remove", remove);
-            case Change.Replace replace ->
-                    change("replace", replace).member("value", replace.value());
-            case Change.Move move -> change("move", move).name("index").whole(move.index());
-        }
-    }
-
-    private JsonText change(String kind, Change change) {
-        return json.member("kind", kind).member("at", change.at().toString());
     }
 
     private void effect(Remedy.Effect effect) {

@@ -135,7 +135,7 @@ final class PlacedRigs {
                                     count, 2, length(0.1, 0.2), at(mount));
                     default -> text("ring: %d, radius: %s%s", count, length(0.2, 0.5), at(mount));
                 };
-        boolean twin = !mount.equals("back") && coin() || mount.equals("back") && coin();
+        boolean twin = coin();
         String except = "";
         if (coin()) {
             String who = twin && coin() ? "t" + id + ".2" : id + ".2";

@@ -39,9 +39,7 @@ final class Feeding {
     static List<List<String>> of(List<String> fans, int packs) {
         var fed = new ArrayList<List<String>>();
         for (int pack = 0; pack < packs; pack++) {
-            fed.add(
-                    fans.subList(
-                            pack * fans.size() / packs, (pack + 1) * fans.size() / packs));
+            fed.add(fans.subList(pack * fans.size() / packs, (pack + 1) * fans.size() / packs));
         }
         return fed;
     }

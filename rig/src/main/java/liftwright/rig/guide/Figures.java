@@ -5,8 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Dimensions;
-import liftwright.quantity.Reading;
 import liftwright.quantity.QuantityParser;
+import liftwright.quantity.Reading;
 import liftwright.quantity.UnitSystem;
 import liftwright.quantity.WrittenQuantity;
 

@@ -40,8 +40,7 @@ final class Form {
     /** Asks for a whole number. */
     Said<Integer> count(
             String key, Kind<Integer> kind, int placeholder, String label, String help) {
-        return ask(
-                key, GuideField.Kind.COUNT, kind, Integer.toString(placeholder), label, help);
+        return ask(key, GuideField.Kind.COUNT, kind, Integer.toString(placeholder), label, help);
     }
 
     /** Asks for a text of the builder's own. */
@@ -66,22 +65,20 @@ final class Form {
         var problems = new Problems("");
         Optional<T> value = read(kind, text, problems);
         Optional<String> problem = sentence(text, value.isPresent(), problems.inOrder(), kind);
-        keep(
-                new GuideField(
-                        key, label, help, how, List.of(), text, answer.isPresent(), problem));
+        keep(new GuideField(key, label, help, how, List.of(), text, answer.isPresent(), problem));
         T meant =
                 value.or(() -> read(kind, placeholder, new Problems("")))
                         .orElseThrow(
                                 () ->
                                         new IllegalStateException(
-                                                key + " has a placeholder that is none: "
+                                                key
+                                                        + " has a placeholder that is none: "
                                                         + placeholder));
         return new Said<>(text, answer.isPresent(), meant);
     }
 
     /** Asks for one of several. */
-    String choice(
-            String key, List<Choice> choices, String placeholder, String label, String help) {
+    String choice(String key, List<Choice> choices, String placeholder, String label, String help) {
         Optional<String> answer = Optional.ofNullable(answers.get(key));
         String text = answer.orElse(placeholder);
         boolean known = choices.stream().anyMatch(c -> c.value().equals(text));

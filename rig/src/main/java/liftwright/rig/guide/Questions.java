@@ -31,8 +31,7 @@ final class Questions {
     private static final int MOST_FANS = 96;
 
     private static final Kind<Quantity> TIP = Amount.of(Measure.LENGTH, Range.between(0.05, 0.5));
-    private static final Kind<Quantity> SPACING =
-            Amount.of(Measure.LENGTH, Range.between(0.03, 2));
+    private static final Kind<Quantity> SPACING = Amount.of(Measure.LENGTH, Range.between(0.03, 2));
     private static final Kind<Quantity> RUN = Amount.of(Measure.LENGTH, Range.upTo(20));
     private static final Kind<Quantity> FUSE = Amount.of(Measure.CURRENT, Range.between(1, 5000));
     private static final Kind<Quantity> CAPACITY =
@@ -49,10 +48,7 @@ final class Questions {
     }
 
     Answers ask() {
-        form.step(
-                "wearer",
-                "Who flies",
-                "The weight to be lifted, and how far the arms reach.");
+        form.step("wearer", "Who flies", "The weight to be lifted, and how far the arms reach.");
         Said<String> name =
                 form.text(
                         "name",
@@ -250,7 +246,10 @@ final class Questions {
         } else if (layout.fans() > MOST_FANS) {
             form.wrong(
                     "back row",
-                    "The guide makes rigs of up to " + MOST_FANS + " fans, not " + layout.fans()
+                    "The guide makes rigs of up to "
+                            + MOST_FANS
+                            + " fans, not "
+                            + layout.fans()
                             + ".");
         }
         if (!worn && layout.arm() > 0) {
@@ -332,8 +331,7 @@ final class Questions {
         return count;
     }
 
-    private Answers.Wires wires(
-            Answers.Layout layout, Answers.FanSaid fan, Answers.Packs packs) {
+    private Answers.Wires wires(Answers.Layout layout, Answers.FanSaid fan, Answers.Packs packs) {
         form.step(
                 "wires",
                 "Wires, fuse, switch",
@@ -342,8 +340,7 @@ final class Questions {
         double fanA = fan.power().value().si() / 0.85 / packs.nominalV();
         double fans = Math.ceil((double) Math.max(1, layout.fans()) / packs.count().value());
         double packA = fanA * fans;
-        String contactor =
-                "contactor";
+        String contactor = "contactor";
         return new Answers.Wires(
                 form.ask(
                         "trunk wire",
@@ -358,11 +355,7 @@ final class Questions {
                         "Length of the trunk",
                         "From the pack to where it splits."),
                 form.ask(
-                        "branch wire",
-                        new Gauge(),
-                        gauge(fanA),
-                        "Wire of a branch",
-                        "To one fan."),
+                        "branch wire", new Gauge(), gauge(fanA), "Wire of a branch", "To one fan."),
                 form.ask(
                         "branch length",
                         RUN,
@@ -374,8 +367,23 @@ final class Questions {
                         FUSE,
                         figures.plain(
                                 Figures.above(
-                                        1.25 * packA, 30, 40, 60, 80, 100, 125, 150, 200, 250, 300,
-                                        400, 500, 800, 1200, 2000, 4000),
+                                        1.25 * packA,
+                                        30,
+                                        40,
+                                        60,
+                                        80,
+                                        100,
+                                        125,
+                                        150,
+                                        200,
+                                        250,
+                                        300,
+                                        400,
+                                        500,
+                                        800,
+                                        1200,
+                                        2000,
+                                        4000),
                                 "A"),
                         "Fuse of each pack",
                         "Its rating. The placeholder is a quarter above full throttle."),

@@ -31,7 +31,8 @@ final class RigSketch {
     }
 
     private void write() {
-        line("# Made by the guide. What is marked PLACEHOLDER nobody has measured yet: put yours there.");
+        line(
+                "# Made by the guide. What is marked PLACEHOLDER nobody has measured yet: put yours there.");
         line("# All keys and their defaults: docs/reference/rig-file.md.");
         line("liftwright: 1");
         line("rig: " + quoted(said.name()));
@@ -123,7 +124,10 @@ final class RigSketch {
         line("    controller:");
         memory("      current limit: " + figures.plain(most, "A"));
         memory("      mass: " + figures.mass(0.001 * most));
-        memory("    intake: {free area: 85 %, face: " + figures.area(1.5 * generic.exitAreaM2()) + "}");
+        memory(
+                "    intake: {free area: 85 %, face: "
+                        + figures.area(1.5 * generic.exitAreaM2())
+                        + "}");
         line("");
     }
 
@@ -142,11 +146,11 @@ final class RigSketch {
     private void fans() {
         Answers.Layout layout = said.layout();
         String spacing = layout.spacing().text();
-        line("# Fans are called back.1, left.1 and so on. Spins alternate; a twin is the mirror image.");
+        line(
+                "# Fans are called back.1, left.1 and so on. Spins alternate; a twin is the mirror image.");
         line("fans:");
         if (layout.back() > 0) {
-            double middle =
-                    (layout.backRows().value() - 1) / 2.0 * layout.spacing().value().si();
+            double middle = (layout.backRows().value() - 1) / 2.0 * layout.spacing().value().si();
             line("  - id: back");
             line("    type: my fan");
             line("    mount: back");
@@ -162,7 +166,11 @@ final class RigSketch {
                             + "}",
                     "PLACEHOLDER: middle of all rows");
             if (layout.inBackRow().value() % 2 == 0) {
-                value("    cant: {outboard: ", layout.cant(), "}", "so that the jets pass the legs");
+                value(
+                        "    cant: {outboard: ",
+                        layout.cant(),
+                        "}",
+                        "so that the jets pass the legs");
             } else {
                 line("    # no lean outboard: a fan in the middle plane has no outboard side");
             }
@@ -229,18 +237,21 @@ final class RigSketch {
                     "    main: {poles: "
                             + packs.count().text()
                             + ", rating: "
-                            + figures.plain(
-                                    Figures.above(wires.fuse().value().si(), STEPS_A), "A")
+                            + figures.plain(Figures.above(wires.fuse().value().si(), STEPS_A), "A")
                             + ", breaks: 2000 A, voltage: "
                             + figures.plain(volts, "V")
                             + "}");
         }
         line("  feeds:");
         line("    - id: feed");
-        line("      from: p                             # a trunk from each pack, a branch to each fan");
+        line(
+                "      from: p                             # a trunk from each pack, a branch to each fan");
         value(
-                "      trunk: [{joint: bullet 8 mm}, {fuse: " + wires.fuse().text() + "}, {run: "
-                        + wires.trunk().text() + ", length: ",
+                "      trunk: [{joint: bullet 8 mm}, {fuse: "
+                        + wires.fuse().text()
+                        + "}, {run: "
+                        + wires.trunk().text()
+                        + ", length: ",
                 wires.trunkLength(),
                 wires.contactor() ? "}, {contactor: main}]" : "}]",
                 "out and back");
@@ -292,13 +303,8 @@ final class RigSketch {
         line("");
     }
 
-    private void part(
-            String id, Said<liftwright.quantity.Quantity> mass, String at, String rest) {
-        value(
-                "  - {id: " + id + ", mass: ",
-                mass,
-                ", at: " + at + rest + "}",
-                MEMORY);
+    private void part(String id, Said<liftwright.quantity.Quantity> mass, String at, String rest) {
+        value("  - {id: " + id + ", mass: ", mass, ", at: " + at + rest + "}", MEMORY);
     }
 
     private void control() {
@@ -319,9 +325,7 @@ final class RigSketch {
     }
 
     private void value(String before, Said<?> said, String after, String source) {
-        remark(
-                before + said.text() + after,
-                said.answered() ? "" : "PLACEHOLDER: " + source);
+        remark(before + said.text() + after, said.answered() ? "" : "PLACEHOLDER: " + source);
     }
 
     private void memory(String line) {

@@ -45,7 +45,8 @@ class GuideTest {
         assertThat(guide.text().orElseThrow()).contains("PLACEHOLDER").contains("measure yours");
         String inch = units == UnitSystem.US ? " in" : " mm";
         assertThat(field(guide, "tip").value()).endsWith(inch);
-        assertThat(guide.text().orElseThrow()).contains("spacing: " + field(guide, "spacing").value());
+        assertThat(guide.text().orElseThrow())
+                .contains("spacing: " + field(guide, "spacing").value());
     }
 
     @Test
@@ -60,8 +61,7 @@ class GuideTest {
             assertThat(field.value()).isNotBlank();
             assertThat(field.answered()).isFalse();
             assertThat(field.problem()).isEmpty();
-            assertThat(field.choices().isEmpty())
-                    .isEqualTo(field.kind() != GuideField.Kind.CHOICE);
+            assertThat(field.choices().isEmpty()).isEqualTo(field.kind() != GuideField.Kind.CHOICE);
         }
     }
 
