@@ -61,6 +61,8 @@ function events(plot: uPlot, curves: Curves, colour: (token: string) => string):
             ctx.stroke();
             ctx.fillStyle = colour('--ink');
             ctx.strokeStyle = colour('--sheet');
+            ctx.textAlign = 'left';
+            ctx.textBaseline = 'alphabetic';
             const wide = ctx.measureText(each.label).width;
             const at = clearest(plot, curves, [x, y], wide, r);
             ctx.lineJoin = 'round';
