@@ -23,9 +23,12 @@ export default function Editor({ bay, view }: EditorProps) {
         // Made once: what changes later is handed to it below.
     }, [bay, view.document.rig]);
     useEffect(() => {
-        editor.current?.hold(view.text);
-        if (view.text === view.document.text) editor.current?.mark(view.document.problems);
-    }, [view.text, view.document]);
+        // What stands now, not when this was drawn: somebody may have typed since.
+        const now = bay.desk.peek();
+        if (now === undefined) return;
+        editor.current?.hold(now.text);
+        if (now.text === now.document.text) editor.current?.mark(now.document.problems);
+    }, [bay, view.text, view.document]);
     const look = bay.look.value;
     useEffect(() => {
         if (look !== undefined) editor.current?.look(look);
