@@ -8,6 +8,7 @@ export default defineConfig({
         outDir: 'target/classes/liftwright/page',
         emptyOutDir: true,
         target: 'es2023',
+        chunkSizeWarningLimit: 800, // the solid view, which comes only when it is opened
         assetsInlineLimit: 0, // the page's policy allows no data: URLs
         modulePreload: { polyfill: false },
     },

@@ -26,6 +26,7 @@ export interface Look {
 }
 
 const AGAIN_MS = 1000;
+const LATER_MS = 30_000;
 
 /** Everything that the page holds, put together. */
 export class Bay {
@@ -236,9 +237,12 @@ export class Bay {
                 const { revision, saved } = line as Watched;
                 if (revision !== undefined) void this.kept?.elsewhere(revision, saved);
             })
-            .then(() => {
+            .then(end => {
                 if (watching.signal.aborted) return;
-                clock.after(AGAIN_MS, () => {
+                // Too many tabs: this one is not told of changes elsewhere, and meets them when it edits.
+                const pause =
+                    end.kind === 'fault' && end.fault.fault !== 'key' ? LATER_MS : AGAIN_MS;
+                clock.after(pause, () => {
                     if (watching.signal.aborted) return;
                     void this.kept?.again().then(() => {
                         if (this.desk.peek()?.link !== 'key' && !watching.signal.aborted) {

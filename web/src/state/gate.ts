@@ -1,12 +1,14 @@
 import { signal } from '@preact/signals';
-import type { Entered } from '../core/wire';
+import type { Entered, Link } from '../core/wire';
 import type { Server } from './server';
 
 const KEY = 'liftwright key';
+const ENTERED = 'entered';
+const WANTED = 'wanted';
 
 /**
  * The way in: the token of the link is good once and buys the key of this run of the server. The key
- * stays in the tab; other tabs of the same address are told when a new run was entered.
+ * stays in the tab; other tabs of the same address get links of their own when a new run was entered.
  */
 export class Gate {
     readonly state = signal<'entering' | 'in' | 'out'>('entering');
@@ -21,8 +23,7 @@ export class Gate {
         private readonly entered: () => void,
     ) {
         this.channel?.addEventListener('message', event => {
-            const data: unknown = event.data;
-            if (typeof data === 'string' && data !== this.server.key) this.admit(data, false);
+            void this.heard(event.data);
         });
     }
 
@@ -39,6 +40,18 @@ export class Gate {
             this.out('This page opens by the link that liftwright open prints.');
         } else {
             this.admit(key, false);
+        }
+    }
+
+    /** A tab that is out asks those that are in for a link of its own. */
+    private async heard(said: unknown): Promise<void> {
+        if (said === ENTERED && this.state.peek() === 'out') {
+            this.channel?.postMessage(WANTED);
+        } else if (said === WANTED && this.state.peek() === 'in') {
+            const reply = await this.server.call<Link>('/api/link', {});
+            if (reply.kind === 'done') this.channel?.postMessage(reply.value.url);
+        } else if (typeof said === 'string' && this.state.peek() === 'out') {
+            if (tokenOf(said) !== undefined) await this.enter(said);
         }
     }
 
@@ -60,8 +73,8 @@ export class Gate {
     private admit(key: string, first: boolean): void {
         this.server.key = key;
         sessionStorage.setItem(KEY, key);
-        if (first) this.channel?.postMessage(key);
         this.state.value = 'in';
+        if (first) this.channel?.postMessage(ENTERED);
         this.entered();
     }
 }
