@@ -166,6 +166,36 @@ class ArchitectureTest {
                 .check(HOUSE);
     }
 
+    /** One package speaks to the network and reads JSON, and every other can be proved without. */
+    @Test
+    void onlyTheBayKnowsTheNetwork() {
+        DescribedPredicate<JavaClass> bay = resideInAnyPackage("liftwright.app.bay..");
+        DescribedPredicate<JavaClass> network =
+                resideInAnyPackage(
+                        "com.sun.net.httpserver..",
+                        "java.net..",
+                        "java.nio.channels..",
+                        "tools.jackson..");
+        assertThat(HOUSE.stream().filter(bay)).as("classes of the bay").hasSizeGreaterThan(20);
+        noClasses()
+                .that(DescribedPredicate.not(bay).and(DescribedPredicate.not(in("rig"))))
+                .should()
+                .dependOnClassesThat(network)
+                .check(HOUSE);
+        noClasses()
+                .that(in("rig"))
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage(
+                                "com.sun.net.httpserver..", "java.net..", "tools.jackson.."))
+                .check(HOUSE);
+        noClasses()
+                .that(bay)
+                .should()
+                .dependOnClassesThat(resideInAnyPackage("picocli..", "liftwright.app"))
+                .check(HOUSE);
+    }
+
     /** A decimal comma in JSON or a dotless i in a key is a bug that only some countries see. */
     @Test
     void noTextDependsOnTheCountry() {
