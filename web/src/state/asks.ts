@@ -11,6 +11,8 @@ export class Asks {
     constructor(
         private readonly server: Server,
         private readonly tell: (sentence: string) => void,
+        /** The server holds another state of the rig than was asked of. */
+        private readonly stale: () => void,
     ) {}
 
     /** The rig is another: what stands is of before. */
@@ -50,8 +52,9 @@ export class Asks {
         if (this.running !== running) return;
         this.running = undefined;
         this.rungs.value = ended(this.rungs.value, revision, end.kind !== 'ended');
-        // An older state than the server's: the document is on its way and is asked then.
-        if (end.kind === 'fault' && end.fault.fault !== 'stale') this.tell(end.fault.sentence);
+        if (end.kind !== 'fault') return;
+        if (end.fault.fault === 'stale') this.stale();
+        else this.tell(end.fault.sentence);
     }
 
     /** What was answered stays. */

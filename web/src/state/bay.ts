@@ -46,9 +46,13 @@ export class Bay {
     /** Whether the rig file lies open beside, and whether as outline. */
     readonly facing = signal(true);
     readonly outlined = signal(false);
-    readonly asks = new Asks(this.server, sentence => {
-        this.tell(sentence);
-    });
+    readonly asks = new Asks(
+        this.server,
+        sentence => {
+            this.tell(sentence);
+        },
+        () => void this.kept?.again(),
+    );
     readonly trial = new Trial(this.server);
     readonly moving = new Moving(
         this.server,
@@ -214,6 +218,7 @@ export class Bay {
         if (tried === undefined) return;
         this.trial.let();
         this.change(tried.changes, tried.label);
+        this.tell(`Kept: ${tried.label}. Undo takes it back; save writes it to the file.`);
     }
 
     /** A part or a path of the file: selected in the pictures, looked at in the file. */

@@ -81,40 +81,42 @@ function Mend({ remedy }: { remedy: Remedy }) {
             </p>
             {may && (
                 <div class="row">
-                    {on ? (
-                        <>
-                            <button
-                                type="button"
-                                class="strong small"
-                                onClick={() => {
-                                    bay.keepTrial();
-                                }}
-                            >
-                                Keep<span class="unseen">: {remedy.shownName}</span>
-                            </button>
-                            <button
-                                type="button"
-                                class="plain small"
-                                onClick={() => {
-                                    bay.trial.let();
-                                }}
-                            >
-                                Let it go
-                            </button>
-                        </>
-                    ) : (
+                    {/* One button, so that the focus stays on it while what it does changes. */}
+                    <button
+                        type="button"
+                        class={on ? 'strong small' : 'plain small'}
+                        onClick={() => {
+                            if (on) {
+                                bay.keepTrial();
+                                document.getElementById('sheet')?.focus({ preventScroll: true });
+                            } else {
+                                bay.tryOut(remedy.shownName, remedy.changes);
+                            }
+                        }}
+                    >
+                        {on ? 'Keep' : 'Try this'}
+                        <span class="unseen">: {remedy.shownName}</span>
+                    </button>
+                    {on && (
                         <button
                             type="button"
                             class="plain small"
-                            onClick={() => {
-                                bay.tryOut(remedy.shownName, remedy.changes);
+                            onClick={event => {
+                                focusBefore(event.currentTarget);
+                                bay.trial.let();
                             }}
                         >
-                            Try this<span class="unseen">: {remedy.shownName}</span>
+                            Let it go
                         </button>
                     )}
                 </div>
             )}
         </li>
     );
+}
+
+/** So that the focus is not lost with a button that goes. */
+function focusBefore(button: HTMLElement): void {
+    const before = button.previousElementSibling;
+    if (before instanceof HTMLElement) before.focus();
 }

@@ -24,6 +24,7 @@ export function TrialBar({ question }: { question: Question }) {
                         class="strong"
                         onClick={() => {
                             bay.keepTrial();
+                            document.getElementById('sheet')?.focus({ preventScroll: true });
                         }}
                     >
                         Keep
@@ -34,6 +35,7 @@ export function TrialBar({ question }: { question: Question }) {
                     class="plain"
                     onClick={() => {
                         bay.trial.let();
+                        document.getElementById('sheet')?.focus({ preventScroll: true });
                     }}
                 >
                     Let it go

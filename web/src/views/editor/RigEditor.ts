@@ -52,6 +52,8 @@ const shownLines = StateField.define<DecorationSet>({
     provide: field => EditorView.decorations.from(field),
 });
 
+const span = Decoration.mark({ class: 'cm-shown-span' });
+
 function linesIn(state: EditorState, at: Look | undefined): DecorationSet {
     if (at === undefined) return Decoration.none;
     const first = state.doc.lineAt(at.from).number;
@@ -61,7 +63,8 @@ function linesIn(state: EditorState, at: Look | undefined): DecorationSet {
     for (let number = first; number <= last; number++) {
         lines.push(mark.range(state.doc.line(number).from));
     }
-    return Decoration.set(lines);
+    if (at.to > at.from) lines.push(span.range(at.from, at.to));
+    return Decoration.set(lines, true);
 }
 
 /** The text of the rig file under the hand. It has no history of its own: undo is that of the document. */

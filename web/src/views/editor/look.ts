@@ -25,6 +25,7 @@ const base = EditorView.theme({
     '&.cm-focused > .cm-scroller > .cm-selectionLayer .cm-selectionBackground, .cm-selectionBackground':
         { backgroundColor: 'var(--pick)' },
     '.cm-selectionMatch': { backgroundColor: 'var(--sunk)' },
+    '.cm-shown-span': { boxShadow: '0 2px var(--accent)' },
     '.cm-shown': { backgroundColor: 'var(--pick)' },
     '.cm-panels, .cm-tooltip': {
         color: 'var(--ink)',
