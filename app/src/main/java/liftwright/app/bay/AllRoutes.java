@@ -15,6 +15,7 @@ final class AllRoutes {
     static Map<String, Route> of(Bay bay) {
         return Stream.of(
                         new FolderRoutes(bay).routes(), //
+                        new DocumentRoutes(bay).routes(),
                         new WatchRoute(bay).routes())
                 .flatMap(List::stream)
                 .collect(Collectors.toUnmodifiableMap(Route::name, Function.identity()));

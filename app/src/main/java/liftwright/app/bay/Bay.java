@@ -12,6 +12,7 @@ final class Bay {
     private final String version;
     private final Optional<String> open;
     private final Hub hub = new Hub();
+    private final Drafts drafts;
     private final Keys keys = new Keys();
     private final Consumer<Throwable> faults;
     private final Deque<Runnable> atTheEnd = new ArrayDeque<>();
@@ -26,6 +27,7 @@ final class Bay {
         this.version = version;
         this.open = open;
         this.faults = faults;
+        this.drafts = new Drafts(folder, hub);
     }
 
     OpenedFolder folder() {
@@ -43,6 +45,11 @@ final class Bay {
 
     Hub hub() {
         return hub;
+    }
+
+    /** The working copies of its rig files. */
+    Drafts drafts() {
+        return drafts;
     }
 
     Keys keys() {

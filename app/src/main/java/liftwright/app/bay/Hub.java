@@ -39,6 +39,11 @@ final class Hub {
         }
     }
 
+    /** Whether any tab watches that rig. */
+    boolean isWatched(String rig) {
+        return watchers.stream().anyMatch(watcher -> watcher.rig().equals(rig));
+    }
+
     /** Whether another tab may watch. */
     boolean full() {
         return watchers.size() >= MOST_WATCHERS;

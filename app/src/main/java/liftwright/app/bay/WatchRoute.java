@@ -26,6 +26,11 @@ final class WatchRoute {
                             + Hub.MOST_WATCHERS
                             + " other tabs: here it will not tell of changes made there.");
         }
-        return new Reply.Stream(lines -> bay.hub().watch(rig, lines), "{}");
+        return new Reply.Stream(
+                lines -> {
+                    bay.drafts().lookWhileWatched(rig, lines);
+                    bay.hub().watch(rig, lines);
+                },
+                "{}");
     }
 }

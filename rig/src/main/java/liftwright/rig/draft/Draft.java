@@ -152,6 +152,19 @@ public final class Draft implements AutoCloseable {
         return revision;
     }
 
+    /**
+     * Which state a draft is in, for those who only want to know whether it is another one.
+     *
+     * @param revision names text and tables
+     * @param saved whether the file holds them
+     */
+    public record Standing(String revision, boolean saved) {}
+
+    /** The state now, without telling anything. */
+    public synchronized Standing standing() {
+        return new Standing(revision, isSaved());
+    }
+
     /** What is declared now, where it is still what {@code base} names. */
     public synchronized Optional<RigReading> readingAt(String base) {
         return base.equals(revision) ? Optional.of(reading) : Optional.empty();
