@@ -71,8 +71,7 @@ final class DocumentRoutes {
         }
     }
 
-    private static Outcome change(Draft draft, Json.Members body, String base)
-            throws IOException {
+    private static Outcome change(Draft draft, Json.Members body, String base) throws IOException {
         return draft.change(base, ChangesIn.of(body), body.text("label"));
     }
 
@@ -80,8 +79,7 @@ final class DocumentRoutes {
         return draft.text(base, body.text("text"));
     }
 
-    private static Outcome resolve(Draft draft, Json.Members body, String base)
-            throws IOException {
+    private static Outcome resolve(Draft draft, Json.Members body, String base) throws IOException {
         String take = body.text("take");
         return switch (take) {
             case "mine" -> draft.resolve(base, Draft.Side.MINE);
@@ -124,9 +122,7 @@ final class DocumentRoutes {
         return Reply.json(json -> DocumentOut.write(rig, view, json));
     }
 
-    private static FaultException fault(
-            Kind kind, String sentence, String rig, DraftView view) {
-        return new FaultException(
-                kind, sentence, json -> DocumentOut.write(rig, view, json));
+    private static FaultException fault(Kind kind, String sentence, String rig, DraftView view) {
+        return new FaultException(kind, sentence, json -> DocumentOut.write(rig, view, json));
     }
 }

@@ -42,8 +42,7 @@ class DocumentRoutesTest {
     }
 
     private BayServer server() {
-        var opening =
-                new BayServer.Opening(folder, Optional.empty(), 0, "test", faults::add);
+        var opening = new BayServer.Opening(folder, Optional.empty(), 0, "test", faults::add);
         if (BayServer.open(opening) instanceof BayServer.Opened.Here(var server)) {
             open.add(server);
             return server;
@@ -82,7 +81,8 @@ class DocumentRoutesTest {
         assertThat(left3.text("kind")).isEqualTo("fan");
         assertThat(left3.text("path")).isEqualTo("fans/left");
         assertThat(left3.text("twin")).isEqualTo("right.3");
-        assertThat(first.substring(left3.whole("from"), left3.whole("to"))).startsWith("{id: left,");
+        assertThat(first.substring(left3.whole("from"), left3.whole("to")))
+                .startsWith("{id: left,");
         assertThat(left3.whole("line")).isEqualTo(line(first, left3.whole("from")));
         assertThat(document.body().items("outline")).hasSizeGreaterThan(10);
         var problem = document.body().items("problems").getFirst().asMembers("problem");
@@ -168,7 +168,8 @@ class DocumentRoutesTest {
         assertThat(merged.status()).isEqualTo(200);
         assertThat(merged.text("told")).isNotBlank();
         assertThat(merged.text("text")).contains("mass: 70 kg", "temperature: 9 °C");
-        var gone = one.change(RIG, merged.text("revision"), "[{\"kind\":\"remove\",\"at\":\"crew\"}]");
+        var gone =
+                one.change(RIG, merged.text("revision"), "[{\"kind\":\"remove\",\"at\":\"crew\"}]");
         var refused =
                 other.change(RIG, merged.text("revision"), set("crew/watcher/reaction", "2 s"));
         assertThat(refused.status()).isEqualTo(409);
@@ -188,8 +189,7 @@ class DocumentRoutesTest {
         assertThat(save.document().members("conflict").text("diskText"))
                 .isEqualTo(first + "# theirs\n");
         assertThat(save.document().text("text")).isEqualTo(first + "# mine\n");
-        var taken =
-                tab.ask("resolve", "rig", RIG, "base", mine.text("revision"), "take", "disk");
+        var taken = tab.ask("resolve", "rig", RIG, "base", mine.text("revision"), "take", "disk");
         assertThat(taken.text("text")).isEqualTo(first + "# theirs\n");
         assertThat(taken.body().values()).doesNotContainKey("conflict");
         var back = tab.ask("undo", "rig", RIG, "base", taken.text("revision"));
@@ -242,9 +242,7 @@ class DocumentRoutesTest {
     @Test
     void completionKnowsTheTable() throws Exception {
         String text = "site:\n  elev\n";
-        var answer =
-                tab(server())
-                        .ask("complete", "{\"text\":\"site:\\n  elev\\n\",\"from\":12}");
+        var answer = tab(server()).ask("complete", "{\"text\":\"site:\\n  elev\\n\",\"from\":12}");
         assertThat(answer.status()).isEqualTo(200);
         assertThat(answer.body().whole("from")).isEqualTo(text.indexOf("elev"));
         assertThat(answer.body().whole("to")).isEqualTo(text.indexOf("elev") + 4);

@@ -15,8 +15,8 @@ import liftwright.rig.shape.words.WiringKeys;
 import liftwright.rig.text.Node;
 
 /**
- * The names that a file gives, gathered from its tree, since a file that is being written is
- * seldom a rig.
+ * The names that a file gives, gathered from its tree, since a file that is being written is seldom
+ * a rig.
  */
 final class Names {
 
@@ -107,8 +107,7 @@ final class Names {
 
     /** Names of the builder's own at the ends of links. */
     private List<Named> buses() {
-        var links =
-                at(root, RigKeys.WIRING.name()).flatMap(w -> at(w, WiringKeys.LINKS.name()));
+        var links = at(root, RigKeys.WIRING.name()).flatMap(w -> at(w, WiringKeys.LINKS.name()));
         return links.stream()
                 .flatMap(Names::mapsIn)
                 .flatMap(link -> Stream.of("from", "to").flatMap(end -> text(link, end).stream()))

@@ -183,8 +183,7 @@ final class Offers {
                         ? Stream.of(valueOption(text, "Stands in without it: " + origin + "."))
                         : Stream.empty();
         return Stream.concat(
-                standsIn,
-                Stream.of(valueOption(key.example(), "An example. " + detail(key))));
+                standsIn, Stream.of(valueOption(key.example(), "An example. " + detail(key))));
     }
 
     /** Names are the builder's: examples of them would only mislead. */

@@ -134,7 +134,9 @@ record Slot(int from, int to, boolean named, boolean glued) {
                 new Attempt(value + closing + rest, false));
     }
 
-    /** What closes the brackets that are open at the word; those of a line at the margin are new. */
+    /**
+     * What closes the brackets that are open at the word; those of a line at the margin are new.
+     */
     private String closing(String text) {
         Deque<Character> open = new ArrayDeque<>();
         char quote = 0;

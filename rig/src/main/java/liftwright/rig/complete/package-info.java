@@ -1,4 +1,6 @@
-/** What could stand at a place of a rig file, as an editor offers it; all of it from {@code Shape}. */
+/**
+ * What could stand at a place of a rig file, as an editor offers it; all of it from {@code Shape}.
+ */
 @NullMarked
 package liftwright.rig.complete;
 
