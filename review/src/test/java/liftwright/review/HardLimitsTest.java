@@ -12,6 +12,10 @@ class HardLimitsTest {
         "length: 700 mm", "length: 20 m", "capacitance: 2 mF", "capacitance: 100 µF"
     };
 
+    private static final String[] MORE_CAPACITANCE = {
+        "length: 700 mm", "length: 20 m", "capacitance: 2 mF", "capacitance: 110 µF"
+    };
+
     private static Plant plant(String... replacements) {
         return Plant.assemble(ExampleRigs.edited("sandpiper", replacements));
     }
@@ -28,6 +32,7 @@ class HardLimitsTest {
     @Test
     void whatWasBrokenBeforeAndGetsNoWorseIsNoReason() {
         assertThat(HardLimits.newlyBroken(plant(LONG_LEADS), plant(LONG_LEADS))).isEmpty();
-        assertThat(HardLimits.newlyBroken(plant(LONG_LEADS), plant())).isEmpty();
+        assertThat(HardLimits.newlyBroken(plant(LONG_LEADS), plant(MORE_CAPACITANCE))).isEmpty();
+        assertThat(HardLimits.newlyBroken(plant(MORE_CAPACITANCE), plant(LONG_LEADS))).isPresent();
     }
 }
