@@ -20,6 +20,11 @@ public interface Work {
     /** Whether to stop: asked before each draw or case. */
     boolean stopped();
 
+    /** Part of a stage that is told by its whole: tells nobody and is stopped with it. */
+    static Work within(Work whole) {
+        return new Within(whole);
+    }
+
     /** Work that tells nobody and is never stopped. */
     static Work quiet() {
         return Quiet.QUIET;

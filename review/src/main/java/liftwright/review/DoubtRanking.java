@@ -68,7 +68,12 @@ final class DoubtRanking {
             int draws,
             Work work) {
         Sample<?> declared = maker.apply(Sample.asDeclared(plant));
-        if (inputs.isEmpty() || !declared.extendTo(draws, work)) {
+        if (inputs.isEmpty()) {
+            return Optional.empty();
+        }
+        work.stage("which measurement would tell", inputs.size());
+        Work within = Work.within(work);
+        if (!declared.extendTo(draws, within)) {
             return Optional.empty();
         }
         double width = Bands.width(declared.values(draws));
@@ -80,9 +85,10 @@ final class DoubtRanking {
             double[] scale = Sample.asDeclared(plant);
             scale[input] = 0.5;
             Sample<?> halved = maker.apply(scale);
-            if (!halved.extendTo(draws, work)) {
+            if (!halved.extendTo(draws, within)) {
                 return Optional.empty();
             }
+            work.done(1);
             shrinks.add(new Shrink(input, Bands.width(halved.values(draws)) / width));
         }
         shrinks.sort(Comparator.comparingDouble(Shrink::share).thenComparingInt(Shrink::input));

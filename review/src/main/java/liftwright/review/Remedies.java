@@ -41,11 +41,15 @@ final class Remedies<J extends Judgement> {
     /** Those that clear the verdict first, then those that help, then those refused. */
     List<Remedy> find(List<Candidate> candidates) {
         List<Remedy> remedies = new ArrayList<>();
+        if (!candidates.isEmpty()) {
+            work.stage("remedies", candidates.size());
+        }
         for (Candidate candidate : candidates) {
             if (work.stopped()) {
                 break;
             }
             size(candidate).filter(this::isWorthSaying).ifPresent(remedies::add);
+            work.done(1);
         }
         remedies.sort(Comparator.comparingInt(Remedies::rank));
         return remedies;
@@ -136,7 +140,7 @@ final class Remedies<J extends Judgement> {
             return Optional.empty();
         }
         Plant changed = Plant.assemble(revised.get());
-        return judging.judge(changed, work)
+        return judging.judge(changed, Work.within(work))
                 .map(judgement -> new Tried<>(steps, changed, judgement));
     }
 

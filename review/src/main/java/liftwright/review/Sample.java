@@ -62,6 +62,7 @@ abstract class Sample<S> {
         if (target <= count) {
             return true;
         }
+        work.stage("draws", target - count);
         reserve(target);
         solved = Arrays.copyOf(solved, target);
         count =

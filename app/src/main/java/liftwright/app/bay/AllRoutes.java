@@ -16,7 +16,13 @@ final class AllRoutes {
         return Stream.of(
                         new FolderRoutes(bay).routes(), //
                         new DocumentRoutes(bay).routes(),
-                        new WatchRoute(bay).routes())
+                        new WatchRoute(bay).routes(),
+                        new AskRoutes(
+                                        rig -> bay.drafts().of(rig).reading(),
+                                        bay.version(),
+                                        AskRoutes.PROGRESS,
+                                        bay::fault)
+                                .routes())
                 .flatMap(List::stream)
                 .collect(Collectors.toUnmodifiableMap(Route::name, Function.identity()));
     }

@@ -1,0 +1,54 @@
+package liftwright.app.bay;
+
+import java.util.List;
+import liftwright.quantity.UnitSystem;
+import liftwright.review.Stage;
+import liftwright.rig.file.RigReading;
+
+/**
+ * What the page asks.
+ *
+ * @param reading of the rig
+ * @param questions in the order they are answered in
+ * @param units of the reader
+ * @param to the last stage that is wanted
+ */
+record Asked(RigReading reading, List<Question> questions, UnitSystem units, Stage to) {
+
+    Asked {
+        questions = List.copyOf(questions);
+    }
+
+    /**
+     * What a request asks of a rig.
+     *
+     * @throws FaultException where it asks nothing that can be answered
+     */
+    static Asked of(Json.Members body, RigReading reading, Stage to) {
+        List<Question> questions =
+                body.texts("questions").stream().map(Question::of).distinct().toList();
+        return new Asked(reading, questions, units(body.text("units")), to);
+    }
+
+    private static UnitSystem units(String word) {
+        return switch (word) {
+            case "si" -> UnitSystem.SI;
+            case "us" -> UnitSystem.US;
+            default -> throw FaultException.badRequest("Units are si or us.");
+        };
+    }
+
+    /**
+     * The stage that a word means.
+     *
+     * @throws FaultException where it means none
+     */
+    static Stage stage(String word) {
+        for (Stage stage : Stage.values()) {
+            if (stage.label().equals(word)) {
+                return stage;
+            }
+        }
+        throw FaultException.badRequest("There is no such stage of an answer.");
+    }
+}

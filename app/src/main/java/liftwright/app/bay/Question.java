@@ -1,0 +1,45 @@
+package liftwright.app.bay;
+
+import java.util.Locale;
+import liftwright.review.BalanceQuestion;
+import liftwright.review.EnduranceQuestion;
+import liftwright.review.LiftQuestion;
+import liftwright.review.Settings;
+import liftwright.review.Staged;
+import liftwright.review.Task;
+import liftwright.rig.Rig;
+
+/** What the page can ask of a rig. */
+enum Question {
+    LIFT,
+    ENDURANCE,
+    BALANCE;
+
+    /** As the page calls it, and as an answer does. */
+    String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * The question that a word means.
+     *
+     * @throws FaultException where it means none
+     */
+    static Question of(String word) {
+        for (Question question : values()) {
+            if (question.word().equals(word)) {
+                return question;
+            }
+        }
+        throw FaultException.badRequest("There is no such question.");
+    }
+
+    /** Asked of a rig, as the command line asks it without options. */
+    Staged staged(Rig rig, String digest, Settings settings) {
+        return switch (this) {
+            case LIFT -> LiftQuestion.staged(rig, digest, settings);
+            case ENDURANCE -> EnduranceQuestion.staged(rig, digest, new Task.Hover(), settings);
+            case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
+        };
+    }
+}

@@ -1,0 +1,280 @@
+package liftwright.app.bay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import liftwright.app.JsonOfReview;
+import liftwright.rig.file.RigReading;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+class AskRoutesTest {
+
+    private static final JsonMapper REFEREE = JsonMapper.builder().build();
+    private static final Set<String> TEXTS =
+            Set.of("shown", "shownBand", "shownName", "shownEffect", "fields");
+    private static final String ALL = "[\"lift\",\"endurance\",\"balance\"]";
+    private static final Session TAB = new Session(1, Optional.empty());
+
+    private final List<Throwable> faults = new CopyOnWriteArrayList<>();
+
+    @AfterEach
+    void nothingWentWrong() {
+        assertThat(faults).isEmpty();
+    }
+
+    private static RigReading example(String name) {
+        try {
+            return RigReading.read("rig.yaml", Files.readAllBytes(JsonOfReview.example(name)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static RigReading reading(String yaml) {
+        return RigReading.read("rig.yaml", yaml.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private List<Route> routes(RigReading reading) {
+        return new AskRoutes(_ -> reading, "0.1.0", Duration.ofMillis(1), faults::add).routes();
+    }
+
+    private static Reply.Stream stream(List<Route> routes, String name, Session tab, String body) {
+        Route route = routes.stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
+        Json.Members members = JsonReader.read(body.getBytes(StandardCharsets.UTF_8));
+        return (Reply.Stream) route.handler().answer(new Call(members, tab));
+    }
+
+    private List<JsonNode> hear(RigReading reading, String name, String body) {
+        var lines = new LinesHeard();
+        stream(routes(reading), name, TAB, body).teller().accept(lines);
+        return lines.heard();
+    }
+
+    private static String ask(RigReading reading, String questions, String units, String to) {
+        return """
+               {"rig":"rig.yaml","base":"%s","questions":%s,"units":"%s","to":"%s"}"""
+                .formatted(reading.digest(), questions, units, to);
+    }
+
+    private static String tried(RigReading reading, String changes) {
+        return """
+               {"rig":"rig.yaml","base":"%s","changes":%s,"questions":%s,"units":"si"}"""
+                .formatted(reading.digest(), changes, ALL);
+    }
+
+    /** The lines in short: stage and question, or what else they are. */
+    private static List<String> course(List<JsonNode> lines) {
+        List<String> course = new ArrayList<>();
+        for (JsonNode line : lines) {
+            if (line.has("stage")) {
+                course.add(
+                        line.get("stage").stringValue() + " " + line.get("question").stringValue());
+            } else if (line.has("end")) {
+                course.add(line.get("end").stringValue());
+            } else if (line.has("refused")) {
+                course.add("refused");
+            }
+        }
+        return course;
+    }
+
+    private static JsonNode document(List<JsonNode> lines, String stage, String question) {
+        return lines.stream()
+                .filter(line -> line.has("stage"))
+                .filter(line -> line.get("stage").stringValue().equals(stage))
+                .filter(line -> line.get("question").stringValue().equals(question))
+                .findFirst()
+                .orElseThrow()
+                .get("document");
+    }
+
+    private static String stripped(JsonNode document) {
+        JsonNode copy = document.deepCopy();
+        strip(copy);
+        return copy.toString();
+    }
+
+    private static void strip(JsonNode node) {
+        if (node instanceof ObjectNode object) {
+            object.remove(TEXTS);
+        }
+        node.forEach(AskRoutesTest::strip);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"sandpiper, si", "curlew, us"})
+    void wholeWithoutItsTextsIsWhatTheCommandLineWrites(String example, String units) {
+        RigReading reading = example(example);
+        List<JsonNode> lines = hear(reading, "ask", ask(reading, ALL, units, "whole"));
+        assertThat(course(lines))
+                .containsExactly(
+                        "nominal lift",
+                        "nominal endurance",
+                        "nominal balance",
+                        "banded lift",
+                        "banded endurance",
+                        "banded balance",
+                        "whole lift",
+                        "whole endurance",
+                        "whole balance",
+                        "done");
+        for (String question : List.of("lift", "endurance", "balance")) {
+            String line = JsonOfReview.of(question, JsonOfReview.example(example));
+            assertThat(stripped(document(lines, "whole", question)))
+                    .isEqualTo(REFEREE.readTree(line).toString());
+            JsonNode nominal = document(lines, "nominal", question);
+            assertThat(nominal.at("/answer/verdict/outcome").stringValue()).isEqualTo("not judged");
+            assertThat(nominal.toString()).doesNotContain("\"band\":");
+            assertThat(nominal.at("/answer/verdict/shown").stringValue()).isNotBlank();
+        }
+    }
+
+    @Test
+    void readsNoFurtherThanItIsAsked() {
+        RigReading reading = example("sandpiper");
+        assertThat(course(hear(reading, "ask", ask(reading, "[\"lift\"]", "si", "banded"))))
+                .containsExactly("nominal lift", "banded lift", "done");
+        assertThat(course(hear(reading, "ask", ask(reading, "[]", "si", "whole"))))
+                .containsExactly("done");
+    }
+
+    @Test
+    void triesChangesAndKeepsNothing() {
+        RigReading reading = example("sandpiper");
+        String before = reading.text().text();
+        String changes =
+                "[{\"kind\":\"set\",\"at\":\"demands/thrust to weight\",\"value\":\"1.3\"}]";
+        List<JsonNode> lines = hear(reading, "try", tried(reading, changes));
+        assertThat(course(lines))
+                .containsExactly("nominal lift", "nominal endurance", "nominal balance", "done");
+        JsonNode lift = document(lines, "nominal", "lift");
+        assertThat(lift.at("/answer/verdict/shown").stringValue()).contains("asked for 1.3");
+        assertThat(lift.at("/rig/digest").stringValue()).isNotEqualTo(reading.digest());
+        assertThat(reading.text().text()).isEqualTo(before);
+        assertThat(course(hear(reading, "try", tried(reading, "[]")))).startsWith("nominal lift");
+    }
+
+    @Test
+    void refusesInASentenceWhatCannotBeTried() {
+        RigReading reading = example("sandpiper");
+        List<JsonNode> nowhere =
+                hear(
+                        reading,
+                        "try",
+                        tried(reading, "[{\"kind\":\"remove\",\"at\":\"nothing/there\"}]"));
+        assertThat(course(nowhere)).containsExactly("refused", "done");
+        assertThat(nowhere.getFirst().get("refused").stringValue())
+                .startsWith("nothing/there cannot be changed: ");
+        List<JsonNode> wrong =
+                hear(
+                        reading,
+                        "try",
+                        tried(
+                                reading,
+                                "[{\"kind\":\"set\",\"at\":\"demands/hover\",\"value\":\"2 kg\"}]"));
+        assertThat(course(wrong)).containsExactly("refused", "done");
+        assertThat(wrong.getFirst().get("refused").stringValue())
+                .startsWith("An error keeps the file from being read as a rig; the first is in");
+    }
+
+    @Test
+    void refusesAFileThatIsNoRig() {
+        RigReading reading = reading("liftwright: 1\nrig: Heron\n");
+        List<JsonNode> lines = hear(reading, "ask", ask(reading, ALL, "si", "whole"));
+        assertThat(course(lines)).containsExactly("refused", "done");
+    }
+
+    @Test
+    void aBaseThatNoLongerStandsIsStale() {
+        RigReading reading = example("sandpiper");
+        RigReading other = example("curlew");
+        assertThatThrownBy(() -> hear(reading, "ask", ask(other, ALL, "si", "nominal")))
+                .isInstanceOf(FaultException.class)
+                .hasMessageContaining("changed elsewhere");
+        assertThatThrownBy(() -> hear(reading, "ask", ask(reading, ALL, "ft", "nominal")))
+                .hasMessageContaining("Units");
+        assertThatThrownBy(() -> hear(reading, "ask", ask(reading, "[\"x\"]", "si", "nominal")))
+                .hasMessageContaining("question");
+        assertThatThrownBy(() -> hear(reading, "ask", ask(reading, ALL, "si", "soon")))
+                .hasMessageContaining("stage");
+    }
+
+    private static Thread started(Reply.Stream stream, LinesHeard lines) {
+        return Thread.ofVirtual()
+                .start(
+                        () -> {
+                            try {
+                                stream.teller().accept(lines);
+                            } catch (Lines.GoneException e) {
+                                lines.leave();
+                            }
+                        });
+    }
+
+    @Test
+    void theNewestInATabStopsTheOneBeforeAndATryGoesFirst() throws InterruptedException {
+        RigReading reading = example("sandpiper");
+        List<Route> routes = routes(reading);
+        String body = ask(reading, ALL, "si", "whole");
+        var first = new LinesHeard();
+        Thread firstRuns = started(stream(routes, "ask", TAB, body), first);
+        first.await(line -> line.has("stage"));
+
+        var dragged = new LinesHeard();
+        stream(routes, "try", TAB, tried(reading, "[]")).teller().accept(dragged);
+        assertThat(course(dragged.heard())).endsWith("nominal balance", "done");
+        assertThat(course(first.heard())).doesNotContain("done", "stopped");
+
+        var second = new LinesHeard();
+        String less = ask(reading, "[\"lift\"]", "si", "nominal");
+        stream(routes, "ask", TAB, less).teller().accept(second);
+        firstRuns.join();
+        assertThat(course(second.heard())).containsExactly("nominal lift", "done");
+        assertThat(course(first.heard())).endsWith("stopped");
+        assertThat(course(first.heard())).doesNotContain("whole balance");
+    }
+
+    @Test
+    void anotherTabStopsNothingAndWhoLeavesStopsHisOwn() throws InterruptedException {
+        RigReading reading = example("sandpiper");
+        List<Route> routes = routes(reading);
+        String body = ask(reading, ALL, "si", "whole");
+        var mine = new LinesHeard();
+        Thread runs = started(stream(routes, "ask", TAB, body), mine);
+        mine.await(line -> line.has("progress"));
+        JsonNode far =
+                mine.heard().stream()
+                        .filter(line -> line.has("progress"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(far.at("/progress/total").intValue()).isPositive();
+
+        var other = new LinesHeard();
+        var otherTab = new Session(2, Optional.empty());
+        stream(routes, "ask", otherTab, ask(reading, "[\"lift\"]", "si", "nominal"))
+                .teller()
+                .accept(other);
+        assertThat(course(other.heard())).endsWith("done");
+        assertThat(course(mine.heard())).doesNotContain("stopped", "done");
+
+        mine.leave();
+        runs.join();
+        assertThat(course(mine.heard())).doesNotContain("whole balance", "done");
+    }
+}
