@@ -77,13 +77,11 @@ final class FolderLock implements AutoCloseable {
     }
 
     private static void make(Path own) throws IOException {
-        if (Files.isSymbolicLink(own)) {
-            throw new IOException(own + " is a link, and nothing is written through it");
-        }
         try {
             Files.createDirectory(own, ownersOnly(own, "rwx------"));
         } catch (FileAlreadyExistsException e) {
             if (!Files.isDirectory(own, LinkOption.NOFOLLOW_LINKS)) {
+                // a link to one is none: nothing is written through it
                 throw new IOException(own + " is in the way: it is no folder", e);
             }
         }

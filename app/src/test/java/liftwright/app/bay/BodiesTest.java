@@ -190,6 +190,19 @@ class BodiesTest {
             Raw.Answer more = bay.raw().post("echo", fits + " ", key);
             assertThat(more.status()).isEqualTo(413);
             assertThat(more.body()).contains("\"fault\":\"too large\"");
+            try (Socket socket = bay.raw().connect()) { // its size is not told
+                String chunks = "3e8\r\n" + fits + "\r\n5\r\n     \r\n0\r\n\r\n"; // 1000 and 5
+                Raw.send(
+                        socket,
+                        "POST /api/echo HTTP/1.1",
+                        List.of(
+                                bay.raw().host(),
+                                "Content-Type: application/json",
+                                "Transfer-Encoding: chunked",
+                                key),
+                        chunks.getBytes(StandardCharsets.US_ASCII));
+                assertThat(Raw.answer(socket.getInputStream()).status()).isEqualTo(413);
+            }
         }
     }
 
