@@ -51,7 +51,8 @@ export class Asks {
         );
         if (this.running !== running) return;
         this.running = undefined;
-        this.rungs.value = ended(this.rungs.value, revision, end.kind !== 'ended');
+        // What came to its end has said so in its last line; the rest was cut off.
+        this.rungs.value = ended(this.rungs.value, revision, true);
         if (end.kind !== 'fault') return;
         if (end.fault.fault === 'stale') this.stale();
         else this.tell(end.fault.sentence);
