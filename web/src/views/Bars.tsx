@@ -4,32 +4,39 @@ import { LADDER } from '../core/questions';
 import { outcomeWords } from './outcome';
 import { useBay } from './context';
 
-/** What is told once, and what needs a choice between two versions. */
+/** What needs the reader: a link, or a choice between two versions. */
 export function Bars() {
-    const bay = useBay();
-    const { sentence, count } = bay.told.value;
     return (
         <>
             <Reconnect />
             <Clash />
-            <div class="told" role="status">
-                {sentence !== '' && (
-                    <p key={count}>
-                        {sentence}{' '}
-                        <button
-                            type="button"
-                            class="plain small"
-                            onClick={() => {
-                                bay.told.value = { sentence: '', count };
-                            }}
-                        >
-                            Read
-                        </button>
-                    </p>
-                )}
-            </div>
             <Announcer />
         </>
+    );
+}
+
+/** What was merged, recovered, kept or refused. It stands in the head, so that nothing jumps when it comes. */
+export function Told() {
+    const bay = useBay();
+    const { sentence, count } = bay.told.value;
+    return (
+        <div class="told" role="status">
+            {sentence !== '' && (
+                <p key={count}>
+                    <span>{sentence}</span>
+                    <button
+                        type="button"
+                        class="plain small"
+                        onClick={() => {
+                            bay.told.value = { sentence: '', count };
+                            document.getElementById('sheet')?.focus({ preventScroll: true });
+                        }}
+                    >
+                        Read
+                    </button>
+                </p>
+            )}
+        </div>
     );
 }
 

@@ -97,7 +97,7 @@ function Problems({ view }: { view: DeskView }) {
     const words =
         problems.length === 0
             ? 'Reads without a problem.'
-            : `${count(errors, 'error')}${errors > 0 && others > 0 ? ', ' : ''}${count(others, 'note')}`;
+            : `${count(errors, 'error')}${errors > 0 && others > 0 ? ', ' : ''}${count(others, 'note')}.`;
     return (
         <section class="problems" aria-label="Problems of the rig file">
             <p role="status" class={errors > 0 ? 'is-unmet' : ''}>

@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Theme } from '../state/taste';
 import { ActionButton } from './ActionButton';
+import { Told } from './Bars';
 import { useBay } from './context';
 
 /** Name of the rig, whether it is saved, and what is done most often. */
@@ -24,6 +25,7 @@ export function Header() {
                 <h1>{view === undefined ? 'The bay' : nameOf(view.text, view.document.rig)}</h1>
                 {state !== undefined && <span class="state">{state}</span>}
             </div>
+            <Told />
             <div class="tools">
                 {view !== undefined && (
                     <>
