@@ -38,7 +38,7 @@ function text(words: string): Cell {
 }
 
 export function labelOf(fields: Fields, field: string): string {
-    return fields[field]?.label ?? field;
+    return fields[field]?.label ?? field.replaceAll('-', ' ');
 }
 
 function ofTable(table: Table, fields: Fields): Numbers {

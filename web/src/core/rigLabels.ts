@@ -1,6 +1,6 @@
 import { fanMatrix, halves } from './fanShape';
-import { Labels, LETTER, widthOf, type Box, type Label } from './labels';
-import type { Scene } from './scene';
+import { Labels, widthOf, type Box, type Label } from './labels';
+import { placeOf, type Scene } from './scene';
 import { dot, type Point } from './space';
 import { x, y, type Laid } from './view';
 
@@ -19,6 +19,7 @@ export interface RigLabels {
     readonly names: readonly Label[];
     /** Names that found no room: they show when one of the group is chosen. */
     readonly crowded: readonly string[];
+    readonly chosen: Label | undefined;
 }
 
 /** The name of a group: what stands before the last dot. */
@@ -38,10 +39,12 @@ export function headOn(laid: Laid, push: Point): boolean {
     return Math.hypot(dot(push, laid.view.across), dot(push, laid.view.upward)) < 0.08;
 }
 
-/** Words on one view of the rig, none over another. */
-export function rigLabels(scene: Scene, laid: Laid): RigLabels {
+/** Words on one view of the rig, none over another; the name of the chosen part before all others. */
+export function rigLabels(scene: Scene, laid: Laid, chosen?: string): RigLabels {
     const labels = new Labels(laid.width, laid.height - FOOT);
     labels.reserve({ left: 0, top: 0, right: 20 + widthOf(laid.view.top), bottom: 18 });
+    const at = chosen === undefined ? undefined : placeOf(scene, chosen);
+    const chosenName = at && labels.beside(boxOf(scene, laid, chosen, at), chosen ?? '');
     const numbers: Label[] = [];
     const groups = new Map<string, Box[]>();
     const take = (id: string, box: Box): void => {
@@ -67,16 +70,10 @@ export function rigLabels(scene: Scene, laid: Laid): RigLabels {
         labels.reserve(square(x(laid, scene.centre), y(laid, scene.centre), CENTRE_HALF + 1));
     }
     for (const fan of scene.fans) {
-        const [wide, high] = halves(fanMatrix(laid, fan.at, fan.push, fan.tipM));
-        const [cx, cy] = [x(laid, fan.at), y(laid, fan.at)];
-        take(fan.id, { left: cx - wide, top: cy - high, right: cx + wide, bottom: cy + high });
+        take(fan.id, boxOf(scene, laid, fan.id, fan.at));
     }
     for (const part of scene.parts) {
-        const box = square(
-            x(laid, part.at),
-            y(laid, part.at),
-            part.kind === 'pack' ? PACK_HALF : PART_HALF,
-        );
+        const box = boxOf(scene, laid, part.id, part.at);
         if (part.kind === 'pack') {
             take(part.id, box);
         } else {
@@ -93,7 +90,19 @@ export function rigLabels(scene: Scene, laid: Laid): RigLabels {
             crowded.push(name);
         }
     }
-    return { numbers, names, crowded };
+    return { numbers, names, crowded, chosen: chosenName };
+}
+
+/** What a part covers on a view. */
+function boxOf(scene: Scene, laid: Laid, id: string | undefined, at: Point): Box {
+    const [cx, cy] = [x(laid, at), y(laid, at)];
+    const fan = scene.fans.find(other => other.id === id);
+    if (!fan) {
+        const pack = scene.parts.some(part => part.id === id && part.kind === 'pack');
+        return square(cx, cy, pack ? PACK_HALF : PART_HALF);
+    }
+    const [wide, high] = halves(fanMatrix(laid, at, fan.push, fan.tipM));
+    return { left: cx - wide, top: cy - high, right: cx + wide, bottom: cy + high };
 }
 
 function square(cx: number, cy: number, half: number): Box {
@@ -118,11 +127,4 @@ function union(a: Box, b: Box): Box {
         right: Math.max(a.right, b.right),
         bottom: Math.max(a.bottom, b.bottom),
     };
-}
-
-/** Where a name of one part stands when it is chosen: above it, within the picture. */
-export function chosenAt(laid: Laid, cx: number, cy: number, words: string): [number, number] {
-    const half = widthOf(words) / 2 + 4;
-    const left = Math.min(Math.max(cx, half), laid.width - half);
-    return [left, cy > 2 * LETTER + 8 ? cy - LETTER - 4 : cy + 2 * LETTER + 4];
 }

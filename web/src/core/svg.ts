@@ -106,3 +106,39 @@ export function beside(
         ],
     };
 }
+
+const ARC_SIDES = 16;
+
+/**
+ * A path under a matrix as a path without one, so that its strokes keep their width in any program.
+ * Knows lines and half circles about the origin, which fans are drawn of.
+ */
+export function flattened(d: string, matrix: readonly number[]): string {
+    const [a = 1, b = 0, c = 0, e = 1, left = 0, top = 0] = matrix;
+    const on = (x: number, y: number): string =>
+        `${(a * x + c * y + left).toFixed(2)} ${(b * x + e * y + top).toFixed(2)}`;
+    let [x, y] = [0, 0];
+    const parts = d.match(/[MLAZ][^MLAZ]*/g) ?? [];
+    return parts
+        .map(part => {
+            const numbers = part.slice(1).trim().split(/[ ,]+/).map(Number);
+            const [toX = 0, toY = 0] = numbers.slice(-2);
+            const from = Math.atan2(y, x);
+            const r = Math.hypot(x, y);
+            switch (part.charAt(0)) {
+                case 'M':
+                case 'L':
+                    [x, y] = [toX, toY];
+                    return `${part.charAt(0)}${on(x, y)}`;
+                case 'A':
+                    [x, y] = [toX, toY];
+                    return Array.from({ length: ARC_SIDES }, (_, k) => {
+                        const angle = from + (Math.PI * (k + 1)) / ARC_SIDES;
+                        return `L${on(r * Math.cos(angle), r * Math.sin(angle))}`;
+                    }).join('');
+                default:
+                    return 'Z';
+            }
+        })
+        .join('');
+}

@@ -18,6 +18,7 @@ export function CurveSvg({ curves }: { curves: Curves }) {
             class="drawn"
             viewBox={`0 0 ${WIDTH} ${top + PLOT + 46}`}
             role="img"
+            data-title={curves.title}
             aria-label={`${curves.title}: ${wordsOf(curves)}`}
         >
             {named.map((each, k) => (

@@ -70,6 +70,7 @@ export function Frame(props: FrameProps) {
                     <TableView
                         key={table.id}
                         table={table}
+                        under={title}
                         selected={props.selected}
                         onShow={props.onShow}
                     />

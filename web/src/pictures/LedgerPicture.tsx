@@ -31,6 +31,7 @@ export function LedgerPicture(props: PictureProps & { section: Table; ledger: Le
                 viewBox={`0 0 ${WIDTH} ${last + ROW + 4}`}
                 role="group"
                 aria-label={section.title}
+                data-title={section.title}
             >
                 <Hatches id={id} />
                 <text x={0} y={13} text-anchor="start" class="soft">

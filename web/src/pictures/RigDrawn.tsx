@@ -52,27 +52,35 @@ export function RigDrawn({ id, scene, laid, labels }: DrawnProps) {
             ))}
             {scene.lift && <LiftLine lift={scene.lift} laid={laid} />}
             {scene.centre && <Centre cx={x(laid, scene.centre)} cy={y(laid, scene.centre)} />}
+            {[...labels.names, ...(labels.chosen ? [labels.chosen] : [])].map(
+                ({ leader }, k) =>
+                    leader && (
+                        <line
+                            key={k}
+                            class="leader"
+                            x1={leader[0]}
+                            y1={leader[1]}
+                            x2={leader[2]}
+                            y2={leader[3]}
+                        />
+                    ),
+            )}
             {labels.numbers.map((label, k) => (
                 <Words key={k} label={label} kind="fanname" />
             ))}
             {labels.names.map((label, k) => (
                 <Words key={k} label={label} kind="name" />
             ))}
+            {labels.chosen && <Words label={labels.chosen} kind="chosen-name" />}
         </g>
     );
 }
 
 function Words({ label, kind }: { label: Label; kind: string }) {
-    const { leader } = label;
     return (
-        <>
-            {leader && (
-                <line class="leader" x1={leader[0]} y1={leader[1]} x2={leader[2]} y2={leader[3]} />
-            )}
-            <text class={`placed ${kind}`} x={label.x} y={label.y} text-anchor="middle">
-                {label.words}
-            </text>
-        </>
+        <text class={`placed ${kind}`} x={label.x} y={label.y} text-anchor="middle">
+            {label.words}
+        </text>
     );
 }
 

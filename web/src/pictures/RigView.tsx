@@ -1,7 +1,7 @@
 import { useId, useMemo, useRef } from 'preact/hooks';
 import { DISK, fanMatrix, transform } from '../core/fanShape';
 import { nameOf, namedParts, type Named } from '../core/partWords';
-import { chosenAt, PACK_HALF, rigLabels } from '../core/rigLabels';
+import { PACK_HALF, rigLabels } from '../core/rigLabels';
 import { placeOf, type Scene } from '../core/scene';
 import { dot, type Point } from '../core/space';
 import { x, y, type Laid } from '../core/view';
@@ -35,7 +35,7 @@ export function RigView(props: ViewProps) {
     const { grip, movable, onCurrent, onShow } = props;
     const id = useId();
     const svg = useRef<SVGSVGElement>(null);
-    const labels = useMemo(() => rigLabels(scene, laid), [scene, laid]);
+    const labels = useMemo(() => rigLabels(scene, laid, selected), [scene, laid, selected]);
     const drawn = useMemo(
         () => <RigDrawn id={id} scene={scene} laid={laid} labels={labels} />,
         [id, scene, laid, labels],
@@ -78,6 +78,7 @@ export function RigView(props: ViewProps) {
             role="group"
             aria-label={`${title}, seen ${laid.view.words}`}
             aria-describedby={props.hint}
+            data-title={`${title}, seen ${laid.view.words}`}
         >
             {drawn}
             {edges}
@@ -88,9 +89,6 @@ export function RigView(props: ViewProps) {
                 <Rim kind="selected" part={selected} scene={scene} laid={laid} />
             )}
             {hands}
-            {selected !== undefined && !ghost && (
-                <ChosenName part={selected} scene={scene} laid={laid} />
-            )}
             {ghost && <GhostMark ghost={ghost} id={id} scene={scene} laid={laid} />}
         </svg>
     );
@@ -320,19 +318,6 @@ function Rim({ kind, part, scene, laid }: RimProps) {
     );
 }
 
-function ChosenName({ part, scene, laid }: { part: string; scene: Scene; laid: Laid }) {
-    const at = placeOf(scene, part);
-    if (!at) {
-        return null;
-    }
-    const [left, base] = chosenAt(laid, x(laid, at), y(laid, at), part);
-    return (
-        <text class="chosen-name" x={left} y={base} text-anchor="middle" aria-hidden="true">
-            {part}
-        </text>
-    );
-}
-
 interface GhostProps {
     ghost: Ghost;
     id: string;
@@ -362,10 +347,10 @@ function GhostMark({ ghost, id, scene, laid }: GhostProps) {
             </>
         );
     };
-    const { part, from, to, twin, twinFrom, twinTo } = ghost;
+    const { part, from, stand, twin, twinFrom, twinTo } = ghost;
     return (
         <g class="ghost hand-only" aria-hidden="true">
-            {one(part, from, to)}
+            {one(part, from, stand)}
             {twin !== undefined && twinFrom && twinTo && one(twin, twinFrom, twinTo)}
         </g>
     );

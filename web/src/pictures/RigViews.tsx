@@ -3,13 +3,16 @@ import { numbersOf } from '../core/numbers';
 import { factsOf, nameOf, namedParts, whyNot, type Named } from '../core/partWords';
 import { FOOT } from '../core/rigLabels';
 import { corners, sceneOf } from '../core/scene';
+import { length, minus, point } from '../core/space';
 import { lay, VIEWS, type Laid } from '../core/view';
+import type { Moved } from '../core/wire';
 import type { RigProps } from './api';
-import { useHand } from './dragging';
+import { useHand, type Ghost } from './dragging';
 import { Frame } from './Frame';
 import { RigView } from './RigView';
 
-const STEP_M = 0.01;
+/** Steps that read well in the file: 5 mm, a quarter of an inch. */
+const STEP_M = { si: 0.005, us: 0.00635 };
 const SHEET = { width: 360, margin: 26, foot: FOOT, leastHeight: 190, mostHeight: 620 };
 const NONE: readonly string[] = [];
 
@@ -24,8 +27,9 @@ export function RigViews(props: RigProps) {
     const [snap, setSnap] = useState(true);
     const [twin, setTwin] = useState(true);
     const [current, setCurrent] = useState<string>();
-    const stepM = props.stepM ?? STEP_M;
-    const { ghost, grip } = useHand(scene, parts, { stepM, snap, twin }, props.onDrag);
+    const stepM = props.stepM ?? STEP_M[props.units];
+    const { ghost: held, grip } = useHand(scene, parts, { stepM, snap, twin }, props.onDrag);
+    const ghost = useMemo(() => settled(held, props.moved), [held, props.moved]);
 
     const views = useMemo(
         () => [facing ? VIEWS.front : VIEWS.behind, VIEWS.side, VIEWS.above],
@@ -140,13 +144,26 @@ export function RigViews(props: RigProps) {
             </div>
             <p id={hint} class="hint">
                 {someMovable
-                    ? 'Drag a part, or move it with the arrow keys (Shift: ten steps; Alt: a tenth, without snapping). Enter keeps it, Escape puts it back. '
+                    ? 'Drag a part, or move it with the arrow keys (Shift: ten steps; Alt: a fine step; while dragging, Alt leaves snapping off). Enter keeps it, Escape puts it back. '
                     : ''}
                 Page Up and Page Down go from part to part; Enter shows it in the file.
             </p>
             <Telling {...props} current={told} scene={scene} dragged={ghost?.part} />
         </Frame>
     );
+}
+
+/** Near enough to be the answer to where the hand is now: one in line with others, m. */
+const SAID_M = 0.012;
+
+/** Where the server says that a part comes to stand, once it has said so of about this place. */
+function settled(ghost: Ghost | undefined, moved: Moved | undefined): Ghost | undefined {
+    if (!ghost || !moved) {
+        return ghost;
+    }
+    const { forwardM, rightM, upM } = moved.place;
+    const stand = point(forwardM, rightM, upM);
+    return length(minus(stand, ghost.to)) < SAID_M ? { ...ghost, stand } : ghost;
 }
 
 /** The same parts as before, unless one has come, gone or changed: a drag changes none. */

@@ -31,18 +31,22 @@ function dataOf(cell: Cell) {
 
 interface TableProps {
     table: Numbers;
+    /** What stands above it already; a caption that says the same is not shown again. */
+    under?: string;
     selected?: string | undefined;
     onShow?: ((part: string) => void) | undefined;
 }
 
 /** Numbers in rows and columns; a wide one scrolls within itself. */
-export function TableView({ table, selected, onShow }: TableProps) {
+export function TableView({ table, under, selected, onShow }: TableProps) {
     const named = table.rows.every(row => row[0] && !row[0].number);
     const right = table.heads.map((_, k) => table.rows.some(row => row[k]?.number === true));
     return (
         <div class="scroll" tabIndex={0} role="region" aria-label={table.title}>
             <table class="numbers">
-                <caption>{table.title}</caption>
+                <caption class={table.title === under ? 'unseen' : undefined}>
+                    {table.title}
+                </caption>
                 <thead>
                     <tr>
                         {table.heads.map((head, k) => (

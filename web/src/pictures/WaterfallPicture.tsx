@@ -30,6 +30,7 @@ export function WaterfallPicture(props: PictureProps & { section: Waterfall }) {
                 viewBox={`0 0 ${WIDTH} ${TOP + ROW * bars.length + 4}`}
                 role="group"
                 aria-label={section.title}
+                data-title={section.title}
                 onPointerLeave={() => {
                     setNote('');
                 }}

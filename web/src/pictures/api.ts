@@ -44,11 +44,11 @@ export interface RigProps {
      * returned is settled. Return the promise of the nominal answer, and moves never queue up.
      */
     onDrag: (drag: Drag) => void | Promise<void>;
-    /** What the server answered to the last move: the ghost comes to stand there. */
+    /** What the server answered to the last move: the ghost stands there while the hand is near. */
     moved?: Moved | undefined;
     /** Lines of the last nominal answer ("leans back with 15 °/s²"), shown while dragging. */
     told?: readonly string[] | undefined;
-    /** Length of a snap step and of a step by arrow key, m; 10 mm if absent. */
+    /** Length of a snap step and of a step by arrow key, m; 5 mm or a quarter of an inch if absent. */
     stepM?: number | undefined;
     /** Sections of any answers: what their tables say of a part is told with it. */
     about?: readonly Section[] | undefined;

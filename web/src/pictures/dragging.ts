@@ -7,11 +7,17 @@ import { moved, type Laid } from '../core/view';
 import type { Part } from '../core/wire';
 import type { Drag } from './api';
 
+/** A fine step by key over a plain one: 1 mm of 5. */
+const FINE = 0.2;
+
 /** A part on its way. */
 export interface Ghost {
     part: string;
     from: Point;
+    /** Where the hand has it. */
     to: Point;
+    /** Where it is thought to come to stand: on whole steps, until the server has said. */
+    stand: Point;
     twin: string | undefined;
     twinFrom: Point | undefined;
     twinTo: Point | undefined;
@@ -63,19 +69,21 @@ export function useHand(
     const grip = useMemo<Grip>(() => {
         let held: Ghost | undefined;
         let told = false;
+        let snapping = false;
         const latest = new Latest<Drag>(drag => now.current.onDrag(drag));
         const show = (next: Ghost | undefined): void => {
             held = next;
             setGhost(next);
         };
-        const go = (to: Point, snap: boolean): void => {
+        const go = (to: Point, stand: Point, snap: boolean): void => {
             if (!held) {
                 return;
             }
             const { from, twinFrom } = held;
-            const twinTo = twinFrom && twinPlace(twinFrom, from, to);
-            show({ ...held, to, twinTo });
+            const twinTo = twinFrom && twinPlace(twinFrom, from, stand);
+            show({ ...held, to, stand, twinTo });
             told = true;
+            snapping = snap;
             latest.offer(sendable(held, 'moving', snap));
         };
         const end = (phase: 'over' | 'off'): void => {
@@ -86,7 +94,7 @@ export function useHand(
                 setGhost(undefined);
                 return;
             }
-            const done = now.current.onDrag(sendable(last, phase, now.current.wanted.snap));
+            const done = now.current.onDrag(sendable(last, phase, snapping));
             const clear = (): void => {
                 setGhost(shown => (shown === last ? undefined : shown));
             };
@@ -109,7 +117,7 @@ export function useHand(
                 const twin = now.current.wanted.twin ? known.twin : undefined;
                 const twinFrom = twin === undefined ? undefined : placeOf(now.current.scene, twin);
                 told = false;
-                show({ part, from, to: from, twin, twinFrom, twinTo: twinFrom, by });
+                show({ part, from, to: from, stand: from, twin, twinFrom, twinTo: twinFrom, by });
                 return true;
             },
             pull(laid: Laid, dx: number, dy: number, free: boolean): void {
@@ -117,15 +125,16 @@ export function useHand(
                     const { wanted } = now.current;
                     const snap = wanted.snap !== free;
                     const to = moved(laid, held.from, dx, dy);
-                    go(snap ? snapped(to, held.from, laid.view, wanted.stepM) : to, snap);
+                    const stand = snap ? snapped(to, held.from, laid.view, wanted.stepM) : to;
+                    go(to, stand, snap);
                 }
             },
             step(laid: Laid, key: string, times: number, free: boolean): boolean {
-                const { stepM, snap } = now.current.wanted;
-                const step = free ? stepM / 10 : stepM * times;
+                const { stepM } = now.current.wanted;
+                const step = free ? FINE * stepM : stepM * times;
                 const to = held && stepped(held.to, key, laid.view, step);
                 if (to) {
-                    go(to, snap && !free);
+                    go(to, to, false); // a step that snapping took back would be none
                 }
                 return to !== undefined;
             },

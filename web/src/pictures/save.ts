@@ -1,4 +1,4 @@
-import { beside, xml, type Node } from '../core/svg';
+import { beside, flattened, xml, type Node } from '../core/svg';
 
 /** What of the page's look a picture takes along. */
 const LOOK = [
@@ -46,7 +46,11 @@ function plainColour(value: string): string {
 }
 
 /** A copy of what is drawn that needs no style sheet; what is hidden, or for the hand only, is left. */
-export function standalone(element: Element, styleOf = getComputedStyle): Node | undefined {
+export function standalone(
+    element: Element,
+    styleOf = getComputedStyle,
+    under?: readonly number[],
+): Node | undefined {
     const style = styleOf(element);
     const drawn = ELEMENTS.test(element.localName) && style.display !== 'none';
     if (!drawn || element.classList.contains('hand-only')) {
@@ -64,21 +68,33 @@ export function standalone(element: Element, styleOf = getComputedStyle): Node |
             attributes[name] = plainColour(value);
         }
     }
+    // Fans are drawn by matrix: it goes into their paths, since not every program keeps strokes out of it.
+    const matrix = under ?? matrixOf(element);
+    if (matrix) {
+        delete attributes['transform'];
+        attributes['d'] &&= flattened(attributes['d'], matrix);
+    }
     const children: (Node | string)[] = [];
     for (const child of Array.from(element.childNodes)) {
         if (child instanceof Element) {
-            const copy = standalone(child, styleOf);
+            const copy = standalone(child, styleOf, matrix);
             if (copy) {
                 children.push(copy);
             }
-        } else if (child.nodeType === Node_TEXT) {
+        } else if (child.nodeType === TEXT) {
             children.push(child.textContent ?? '');
         }
     }
     return { name: element.localName, attributes, children };
 }
 
-const Node_TEXT = 3;
+/** The six numbers of a transform that is a matrix. */
+function matrixOf(element: Element): number[] | undefined {
+    const found = /^matrix\(([^)]*)\)$/.exec(element.getAttribute('transform') ?? '');
+    return found?.[1]?.trim().split(/[ ,]+/).map(Number);
+}
+
+const TEXT = 3;
 
 function sizeOf(svg: SVGSVGElement): [number, number] {
     const [, , width = 0, height = 0] = (svg.getAttribute('viewBox') ?? '')
@@ -97,7 +113,7 @@ export function svgText(pictures: readonly SVGSVGElement[], styleOf = getCompute
     const copies = pictures.flatMap(svg => {
         const node = standalone(svg, styleOf);
         const [width, height] = sizeOf(svg);
-        return node ? [{ node, width, height, title: svg.getAttribute('aria-label') ?? '' }] : [];
+        return node ? [{ node, width, height, title: svg.dataset['title'] ?? '' }] : [];
     });
     return xml(
         beside(copies, plainColour(style.getPropertyValue('--sheet') || '#fff'), {

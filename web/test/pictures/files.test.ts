@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { csvOf, field } from '../../src/core/csv';
+import { DISK, RIGHT_HAND } from '../../src/core/fanShape';
 import { numbersOf, type Numbers } from '../../src/core/numbers';
-import { beside, xml } from '../../src/core/svg';
+import { beside, flattened, xml } from '../../src/core/svg';
 import type { Value } from '../../src/core/wire';
 import { svgText } from '../../src/pictures/save';
 import { forSeeds } from './random';
@@ -187,7 +188,7 @@ describe('SVG', () => {
 
     test('a saved picture carries its look, no script, and nothing meant for the hand', () => {
         const svg = element('svg', { class: 'drawn', viewBox: '0 0 10 10', onload: 'x()' });
-        svg.setAttribute('aria-label', 'A <b>');
+        svg.setAttribute('data-title', 'A <b>');
         const hand = element('g', { class: 'hand hand-only' });
         hand.append(element('path', { d: 'M0 0' }));
         svg.append(
@@ -207,6 +208,31 @@ describe('SVG', () => {
         expect(root.textContent).toContain('<b> & more');
         expect(root.textContent).toContain('A <b>');
         svg.remove();
+    });
+
+    test('a fan is drawn where its matrix puts it, without the matrix', () => {
+        const matrix = [20, 5, -3, 8, 100, 200];
+        const numbers = (d: string): [number, number][] =>
+            Array.from(d.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g), each => [
+                Number(each[1]),
+                Number(each[2]),
+            ]);
+        const put = (x: number, y: number) => [20 * x - 3 * y + 100, 5 * x + 8 * y + 200] as const;
+        const corners = numbers(flattened(DISK, matrix));
+        expect(corners.length).toBeGreaterThan(30);
+        corners.forEach(([x, y], k) => {
+            const angle = (2 * Math.PI * k) / 32;
+            const [wantedX, wantedY] = put(Math.cos(angle), Math.sin(angle));
+            expect(x).toBeCloseTo(wantedX, 1);
+            expect(y).toBeCloseTo(wantedY, 1);
+        });
+        const own = numbers(RIGHT_HAND);
+        expect(own.length).toBe(40);
+        numbers(flattened(RIGHT_HAND, matrix)).forEach(([x, y], k) => {
+            const [wantedX, wantedY] = put(...(own[k] ?? [NaN, NaN]));
+            expect(x).toBeCloseTo(wantedX, 1);
+            expect(y).toBeCloseTo(wantedY, 1);
+        });
     });
 
     test('nothing drawn is no picture', () => {

@@ -20,8 +20,9 @@ describe('labels of a rig', () => {
         forSeeds(120, random => {
             const scene = randomScene(random);
             for (const laid of lay(Object.values(VIEWS), corners(scene), SHEET)) {
-                const all = rigLabels(scene, laid);
-                const labels = [...all.numbers, ...all.names];
+                const chosen = random.of(scene.fans).id;
+                const all = rigLabels(scene, laid, random.next() < 0.5 ? chosen : undefined);
+                const labels = [...all.numbers, ...all.names, ...(all.chosen ? [all.chosen] : [])];
                 labels.forEach((one, k) => {
                     const { left, top, right, bottom } = one.box;
                     must(left >= 0 && right <= laid.width, `${one.words} leaves the sides`);

@@ -272,7 +272,7 @@ describe('a drawn rig', () => {
         );
     });
 
-    test('a drag tells where to, on whole steps, and its drop', () => {
+    test('a drag tells where the hand is, that it may snap, and its drop', () => {
         const drags: Drag[] = [];
         rig(drag => {
             drags.push(drag);
@@ -289,7 +289,7 @@ describe('a drawn rig', () => {
         expect(to.rightM).toBeGreaterThan(from.rightM);
         expect(to.forwardM).toBeGreaterThan(from.forwardM);
         expect(to.upM).toBe(from.upM);
-        expect(to.rightM / 0.01).toBeCloseTo(Math.round(to.rightM / 0.01), 6);
+        expect(drags[1]?.snap).toBe(true);
         expect(drags[1]?.twin).toBe(true);
         expect(home.querySelector('.ghost')).toBeNull();
     });
@@ -329,8 +329,9 @@ describe('a drawn rig', () => {
         press('corner.1', 'Enter');
         const from = placeOf('corner.1');
         expect(drags.map(drag => drag.phase)).toEqual(['moving', 'moving', 'over']);
-        expect(drags[2]?.to.rightM).toBeCloseTo(from.rightM + 0.01, 9);
-        expect(drags[2]?.to.forwardM).toBeCloseTo(from.forwardM + 0.1, 9);
+        expect(drags[2]?.snap).toBe(false);
+        expect(drags[2]?.to.rightM).toBeCloseTo(from.rightM + 0.005, 9);
+        expect(drags[2]?.to.forwardM).toBeCloseTo(from.forwardM + 0.05, 9);
     });
 
     test('one move is under way at a time, and the last of the waiting ones follows', async () => {
@@ -351,7 +352,7 @@ describe('a drawn rig', () => {
             await Promise.resolve();
         });
         expect(drags).toHaveLength(2);
-        expect(drags[1]?.to.rightM).toBeCloseTo(placeOf('corner.1').rightM + 0.03, 9);
+        expect(drags[1]?.to.rightM).toBeCloseTo(placeOf('corner.1').rightM + 0.015, 9);
     });
 
     test('is saved as one picture, without what is for the hand', () => {

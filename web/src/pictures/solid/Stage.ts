@@ -103,7 +103,7 @@ export class Stage {
             return;
         }
         const { middle, reach } = this.extent;
-        const away = (0.92 * reach) / Math.sin((this.camera.fov * Math.PI) / 360);
+        const away = (1.04 * reach) / Math.sin((this.camera.fov * Math.PI) / 360);
         const far =
             away / Math.min(1, this.camera.aspect) / Math.hypot(from.forward, from.right, from.up);
         this.camera.position.set(...xyz(plus(middle, from, far)));
