@@ -17,6 +17,8 @@ final class AllRoutes {
                         new FolderRoutes(bay).routes(), //
                         new DocumentRoutes(bay).routes(),
                         new WatchRoute(bay).routes(),
+                        new ReportRoute(rig -> bay.drafts().of(rig).reading(), bay.version())
+                                .routes(),
                         new AskRoutes(
                                         rig -> bay.drafts().of(rig).reading(),
                                         bay.version(),

@@ -26,6 +26,11 @@ final class Answering {
     /** A sentence may quote the file. */
     private static final liftwright.report.Door HARMLESS = new liftwright.report.Door(false);
 
+    /** A sentence that may quote a file, for the page. */
+    static String harmless(String sentence) {
+        return HARMLESS.plain(sentence);
+    }
+
     private final Asked asked;
     private final String version;
     private final AskedWork work;

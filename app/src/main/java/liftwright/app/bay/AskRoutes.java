@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
-import liftwright.app.bay.FaultException.Kind;
 import liftwright.review.Stage;
 import liftwright.rig.Change;
 import liftwright.rig.file.RigReading;
@@ -45,7 +44,7 @@ final class AskRoutes {
     }
 
     private Reply ask(Call call) {
-        RigReading reading = reading(call.body());
+        RigReading reading = readings.asked(call.body());
         Asked asked = Asked.of(call.body(), reading, Asked.stage(call.body().text("to")));
         return Reply.lines(
                 lines -> {
@@ -56,7 +55,7 @@ final class AskRoutes {
     }
 
     private Reply tryOut(Call call) {
-        RigReading reading = reading(call.body());
+        RigReading reading = readings.asked(call.body());
         List<Change> changes = ChangesIn.of(call.body());
         Asked before = Asked.of(call.body(), reading, Stage.NOMINAL);
         return Reply.lines(
@@ -81,16 +80,6 @@ final class AskRoutes {
                     new Answering(before, version, work, lines, faults)
                             .refuse(change.at() + " cannot be changed: " + reason);
         }
-    }
-
-    /** The rig as it stands, if that is what the page means. */
-    private RigReading reading(Json.Members body) {
-        RigReading reading = readings.of(body.text("rig"));
-        if (!reading.digest().equals(body.text("base"))) {
-            throw new FaultException(
-                    Kind.STALE, "The rig was changed elsewhere meanwhile: ask again.");
-        }
-        return reading;
     }
 
     /**

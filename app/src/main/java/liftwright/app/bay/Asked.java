@@ -30,7 +30,12 @@ record Asked(RigReading reading, List<Question> questions, UnitSystem units, Sta
         return new Asked(reading, questions, units(body.text("units")), to);
     }
 
-    private static UnitSystem units(String word) {
+    /**
+     * The units that a word means.
+     *
+     * @throws FaultException where it means none
+     */
+    static UnitSystem units(String word) {
         return switch (word) {
             case "si" -> UnitSystem.SI;
             case "us" -> UnitSystem.US;
