@@ -124,8 +124,10 @@ export interface Completion {
 }
 
 /**
- * POST /api/move {rig, base, part, to: Place, snap: boolean, twin: boolean} -> Moved. Nothing is changed:
+ * POST /api/move {rig, base, part, to: Place, snap: boolean, twin: boolean, whole?: boolean} -> Moved. Nothing is changed:
  * the changes are to be tried or made. `to` is where its middle shall be, on the drawn rig.
+ * `whole` moves all of its group by the same. A mount is named `mounts/NAME` where a part has its name.
+ * 409 'refused' with the reason where it cannot stand there. Keys nudge with `snap: false`: a step of 1 mm or more.
  */
 export interface Place {
     forwardM: number;
@@ -138,6 +140,8 @@ export interface Moved {
     place: Place;
     /** "sets fans/2/at", "adds an except entry to the ring left": what the file will say. */
     sentence: string;
+    /** Ids of all parts that move with it, its own too; mounts as `mounts/NAME`. */
+    moves?: string[];
 }
 
 /** POST /api/begin: a rig from nothing -> RigDocument of the new file (saved). 409 'refused' if it exists. */
@@ -146,8 +150,10 @@ export interface Beginning {
     name: string;
     /** Answers of the guide by key, as text with units: see GuideStep. */
     answers: Record<string, string>;
+    /** In which placeholders were given; SI where it is left out. */
+    units?: Units;
 }
-/** POST /api/guide {answers} -> Guide: the steps, with what is wrong in the answers so far. */
+/** POST /api/guide {answers, units?: Units} -> Guide: the steps, with what is wrong in the answers so far. */
 export interface Guide {
     steps: GuideStep[];
     /** The file these answers make; absent while a problem stands. */

@@ -88,6 +88,11 @@ record Answers(
         double fullV() {
             return series.value() * cell.fullV();
         }
+
+        /** How many fans the pack with most of them feeds. */
+        int perPack(int fans) {
+            return (fans + count.value() - 1) / count.value();
+        }
     }
 
     record Wires(

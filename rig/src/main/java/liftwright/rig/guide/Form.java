@@ -10,6 +10,7 @@ import liftwright.rig.guide.GuideField.Choice;
 import liftwright.rig.shape.kind.Kind;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Spot;
+import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.text.Node;
 
 /** Reads answers one by one with the reader of the rig file, and keeps what was asked. */
@@ -37,10 +38,26 @@ final class Form {
         return ask(key, GuideField.Kind.QUANTITY, kind, placeholder, label, help);
     }
 
-    /** Asks for a whole number. */
+    /**
+     * Asks for a whole number.
+     *
+     * @param what is counted, in the plural
+     */
     Said<Integer> count(
-            String key, Kind<Integer> kind, int placeholder, String label, String help) {
-        return ask(key, GuideField.Kind.COUNT, kind, Integer.toString(placeholder), label, help);
+            String key,
+            String what,
+            int least,
+            int most,
+            int placeholder,
+            String label,
+            String help) {
+        return ask(
+                key,
+                GuideField.Kind.COUNT,
+                new Whole("a number of " + what, least, most),
+                Integer.toString(placeholder),
+                label,
+                help);
     }
 
     /** Asks for a text of the builder's own. */

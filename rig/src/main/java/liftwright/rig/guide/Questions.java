@@ -1,23 +1,18 @@
 package liftwright.rig.guide;
 
-import java.util.Arrays;
 import java.util.List;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.UnitSystem;
 import liftwright.rig.book.GenericFan;
 import liftwright.rig.guide.GuideField.Choice;
 import liftwright.rig.shape.kind.Amount;
-import liftwright.rig.shape.kind.Gauge;
 import liftwright.rig.shape.kind.Kind;
 import liftwright.rig.shape.kind.Measure;
 import liftwright.rig.shape.kind.Range;
 import liftwright.rig.shape.kind.Text;
-import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.words.CantKeys;
-import liftwright.rig.shape.words.CellKeys;
 import liftwright.rig.shape.words.DemandKeys;
 import liftwright.rig.shape.words.FanTypeKeys;
-import liftwright.rig.shape.words.MotorKeys;
 import liftwright.rig.shape.words.OtherPartKeys;
 import liftwright.rig.shape.words.WearerKeys;
 
@@ -28,14 +23,10 @@ import liftwright.rig.shape.words.WearerKeys;
 final class Questions {
 
     private static final String NOBODY = "nobody";
-    private static final int MOST_FANS = 96;
+    static final int MOST_FANS = 96;
 
     private static final Kind<Quantity> TIP = Amount.of(Measure.LENGTH, Range.between(0.05, 0.5));
     private static final Kind<Quantity> SPACING = Amount.of(Measure.LENGTH, Range.between(0.03, 2));
-    private static final Kind<Quantity> RUN = Amount.of(Measure.LENGTH, Range.upTo(20));
-    private static final Kind<Quantity> FUSE = Amount.of(Measure.CURRENT, Range.between(1, 5000));
-    private static final Kind<Quantity> CAPACITY =
-            Amount.of(Measure.CHARGE, Range.between(0.1 * 3600, 1000 * 3600));
 
     private final Form form;
     private final Figures figures;
@@ -71,8 +62,9 @@ final class Questions {
         Answers.Task task = task(worn);
         Answers.FanSaid fan = fan();
         Answers.Layout layout = layout(worn, fan);
-        Answers.Packs packs = packs(layout, fan);
-        Said<Quantity> speedConstant = speedConstant(fan, packs);
+        var supply = new SupplyQuestions(form, figures, us);
+        Answers.Packs packs = supply.packs(layout, fan);
+        Said<Quantity> speedConstant = supply.speedConstant(fan, packs);
         var whole =
                 new Answers.FanSaid(
                         fan.tip(),
@@ -89,7 +81,7 @@ final class Questions {
                 whole,
                 layout,
                 packs,
-                wires(layout, whole, packs),
+                supply.wires(layout, whole, packs),
                 masses(layout),
                 control(worn));
     }
@@ -192,17 +184,6 @@ final class Questions {
         return new Answers.FanSaid(tip, mass, thrust, speed, power, speed);
     }
 
-    /** Asked after the pack, on whose voltage its placeholder rests. */
-    private Said<Quantity> speedConstant(Answers.FanSaid fan, Answers.Packs packs) {
-        double perVolt = fan.speed().value().si() / (0.8 * packs.nominalV());
-        return form.ask(
-                "speed constant",
-                MotorKeys.SPEED_CONSTANT.kind(),
-                figures.plain(perVolt, "rpm/V") + " ± 5 %",
-                "Speed constant of the motor",
-                "Unloaded speed for each volt. The placeholder suits the pack above.");
-    }
-
     private Answers.Layout layout(boolean worn, Answers.FanSaid fan) {
         form.step(
                 "layout",
@@ -211,9 +192,9 @@ final class Questions {
                         + " mirrors the left.");
         var layout =
                 new Answers.Layout(
-                        count("back rows", "rows", 0, 6, 2, "Rows behind the back", "0 for none."),
-                        count("back row", "fans", 1, 8, 4, "Fans in each of them", "Side by side."),
-                        count(
+                        form.count("back rows", "rows", 0, 6, 2, "Rows behind the back", "0 for none."),
+                        form.count("back row", "fans", 1, 8, 4, "Fans in each of them", "Side by side."),
+                        form.count(
                                 "arm rows",
                                 "rows",
                                 0,
@@ -221,7 +202,7 @@ final class Questions {
                                 worn ? 1 : 0,
                                 "Rows on each forearm",
                                 "0 for none."),
-                        count(
+                        form.count(
                                 "arm row",
                                 "fans",
                                 1,
@@ -259,155 +240,6 @@ final class Questions {
             form.wrong("spacing", "Fans this near to each other would touch.");
         }
         return layout;
-    }
-
-    private Answers.Packs packs(Answers.Layout layout, Answers.FanSaid fan) {
-        form.step(
-                "packs",
-                "The packs",
-                "Cells in series make the voltage, their capacity the time. Mirror images hang on"
-                        + " one pack, so that one that fails turns the rig as little as can be.");
-        CellKind cell =
-                CellKind.of(
-                        form.choice(
-                                "cell",
-                                Arrays.stream(CellKind.values())
-                                        .map(k -> new Choice(k.curve(), k.label()))
-                                        .toList(),
-                                CellKind.LIPO.curve(),
-                                "Cells",
-                                "Decides the curve of the voltage at rest, from the parts book."));
-        int series = 14;
-        int fans = Math.max(1, layout.fans());
-        int packs = fans <= 16 ? fans : (fans + 1) / 2;
-        double amperes =
-                fan.power().value().si() / 0.85 / (series * cell.nominalV()) * fans / packs;
-        double least = Figures.above(amperes / 20, 2, 3, 4, 5, 6, 8, 10, 12, 16, 22, 30, 60);
-        Said<Quantity> capacity =
-                form.ask(
-                        "capacity",
-                        CAPACITY,
-                        figures.plain(least * 3600, "Ah") + " ± 3 % each",
-                        "Capacity of one cell",
-                        "As printed on it, or measured.");
-        double ampereHours = capacity.value().si() / 3600;
-        return new Answers.Packs(
-                cell,
-                capacity,
-                form.ask(
-                        "cell mass",
-                        CellKeys.MASS.kind(),
-                        figures.mass(cell.massKg(ampereHours)) + " ± 3 %",
-                        "Mass of one cell",
-                        "A pack on the scale, over its cells."),
-                form.ask(
-                        "cell resistance",
-                        CellKeys.RESISTANCE.kind(),
-                        figures.plain(cell.resistanceOhm(ampereHours), "mΩ") + " ± 20 % each",
-                        "Resistance of one cell",
-                        "As a charger shows it, or from a load test."),
-                count("series", "cells", 3, 30, series, "Cells in series", "In one pack."),
-                count("parallel", "strings", 1, 20, 1, "Strings side by side", "In one pack."),
-                packCount(layout, packs));
-    }
-
-    private Said<Integer> packCount(Answers.Layout layout, int placeholder) {
-        Said<Integer> count =
-                count(
-                        "packs",
-                        "packs",
-                        1,
-                        MOST_FANS,
-                        placeholder,
-                        "How many packs",
-                        "At most as many as fans; strings side by side make a pack larger.");
-        if (layout.fans() > 0 && count.value() > layout.fans()) {
-            form.wrong(
-                    "packs",
-                    layout.fans()
-                            + " fans hang on at most as many packs: add strings side by side"
-                            + " instead.");
-        }
-        return count;
-    }
-
-    private Answers.Wires wires(Answers.Layout layout, Answers.FanSaid fan, Answers.Packs packs) {
-        form.step(
-                "wires",
-                "Wires, fuse, switch",
-                "From each pack a trunk with a fuse, then a branch to each of its fans; lengths are"
-                        + " one way, out and back.");
-        double fanA = fan.power().value().si() / 0.85 / packs.nominalV();
-        double fans = Math.ceil((double) Math.max(1, layout.fans()) / packs.count().value());
-        double packA = fanA * fans;
-        String contactor = "contactor";
-        return new Answers.Wires(
-                form.ask(
-                        "trunk wire",
-                        new Gauge(),
-                        gauge(packA),
-                        "Wire of the trunk",
-                        "American gauge, such as 8 AWG. The placeholder carries 12 A/mm²."),
-                form.ask(
-                        "trunk length",
-                        RUN,
-                        us ? "16 in ± 10 %" : "400 mm ± 10 %",
-                        "Length of the trunk",
-                        "From the pack to where it splits."),
-                form.ask(
-                        "branch wire", new Gauge(), gauge(fanA), "Wire of a branch", "To one fan."),
-                form.ask(
-                        "branch length",
-                        RUN,
-                        us ? "22 in ± 10 %" : "550 mm ± 10 %",
-                        "Length of a branch",
-                        "From the split to the controller."),
-                form.ask(
-                        "fuse",
-                        FUSE,
-                        figures.plain(
-                                Figures.above(
-                                        1.25 * packA,
-                                        30,
-                                        40,
-                                        60,
-                                        80,
-                                        100,
-                                        125,
-                                        150,
-                                        200,
-                                        250,
-                                        300,
-                                        400,
-                                        500,
-                                        800,
-                                        1200,
-                                        2000,
-                                        4000),
-                                "A"),
-                        "Fuse of each pack",
-                        "Its rating. The placeholder is a quarter above full throttle."),
-                form.choice(
-                                contactor,
-                                List.of(
-                                        new Choice("yes", "a contactor, opened by radio and hand"),
-                                        new Choice("no", "none yet")),
-                                "yes",
-                                "What makes it dead",
-                                "One contactor that opens every pack; who may open it is written in"
-                                        + " the file.")
-                        .equals("yes"));
-    }
-
-    private String gauge(double amperes) {
-        int[] sold = {18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0, -1, -2, -3};
-        for (int number : sold) {
-            var wire = new liftwright.rig.book.WireGauge(number);
-            if (wire.areaMm2() * 12 >= amperes) {
-                return wire.toString();
-            }
-        }
-        return new liftwright.rig.book.WireGauge(liftwright.rig.book.WireGauge.THICKEST).toString();
     }
 
     private Answers.Masses masses(Answers.Layout layout) {
@@ -450,17 +282,5 @@ final class Questions {
                 worn ? "shared throttle" : "flight computer",
                 "How the fans are set",
                 "A shared throttle leaves steering to the arms and the body.");
-    }
-
-    private Said<Integer> count(
-            String key,
-            String what,
-            int least,
-            int most,
-            int placeholder,
-            String label,
-            String help) {
-        return form.count(
-                key, new Whole("a number of " + what, least, most), placeholder, label, help);
     }
 }

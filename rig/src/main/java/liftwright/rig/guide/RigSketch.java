@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import liftwright.quantity.UnitSystem;
 import liftwright.rig.book.GenericFan;
+import liftwright.rig.book.PartsBook;
 
 /** Writes the commented rig file that answers make. */
 final class RigSketch {
@@ -105,7 +106,7 @@ final class RigSketch {
         var generic = new GenericFan(fan.tip().value().si());
         double volts = packs.nominalV();
         double amperes = fan.power().value().si() / 0.9 / volts;
-        double most = Figures.above(1.3 * amperes, STEPS_A);
+        double most = Figures.above(1.8 * amperes, STEPS_A);
         line("fan types:");
         line("  my fan:");
         value("    tip: ", fan.tip(), "over the blades");
@@ -238,7 +239,7 @@ final class RigSketch {
                             + packs.count().text()
                             + ", rating: "
                             + figures.plain(Figures.above(wires.fuse().value().si(), STEPS_A), "A")
-                            + ", breaks: 2000 A, voltage: "
+                            + ", breaks: 6000 A, voltage: "
                             + figures.plain(volts, "V")
                             + "}");
         }
@@ -247,7 +248,7 @@ final class RigSketch {
         line(
                 "      from: p                             # a trunk from each pack, a branch to each fan");
         value(
-                "      trunk: [{joint: bullet 8 mm}, {fuse: "
+                "      trunk: [{joint: " + joint(packs.perPack(said.layout().fans()) * fanA()) + "}, {fuse: "
                         + wires.fuse().text()
                         + "}, {run: "
                         + wires.trunk().text()
@@ -258,7 +259,7 @@ final class RigSketch {
         value(
                 "      branch: [{run: " + wires.branch().text() + ", length: ",
                 wires.branchLength(),
-                "}, {joint: bullet 6 mm}]",
+                "}, {joint: " + joint(fanA()) + "}]",
                 "out and back");
         line("      fans:                               # mirror images together");
         feeds();
@@ -266,6 +267,21 @@ final class RigSketch {
             kills();
         }
         line("");
+    }
+
+    /** What one fan draws at the power that was said, A. */
+    private double fanA() {
+        return said.fan().power().value().si() / 0.85 / said.packs().nominalV();
+    }
+
+    /** The smallest generic joint that is advertised for half as much again. */
+    private static String joint(double amperes) {
+        for (String name : List.of("bullet 4 mm", "bullet 5 mm", "bullet 6 mm", "bullet 8 mm")) {
+            if (PartsBook.joint(name).orElseThrow().ratingA() >= 1.5 * amperes) {
+                return name;
+            }
+        }
+        return "lug M8";
     }
 
     private void feeds() {
