@@ -94,7 +94,8 @@ class GuidedRigsTest {
         return switch (field.kind()) {
             case TEXT -> Optional.of("Heron");
             case CHOICE ->
-                    Optional.of(field.choices().get(random.nextInt(field.choices().size())).value());
+                    Optional.of(
+                            field.choices().get(random.nextInt(field.choices().size())).value());
             case COUNT ->
                     Optional.of(
                             field.key().equals("series")

@@ -24,7 +24,9 @@ final class AllRoutes {
                                         bay.version(),
                                         AskRoutes.PROGRESS,
                                         bay::fault)
-                                .routes())
+                                .routes(),
+                        new GuideRoutes(bay).routes(),
+                        new MoveRoute(bay).routes())
                 .flatMap(List::stream)
                 .collect(Collectors.toUnmodifiableMap(Route::name, Function.identity()));
     }

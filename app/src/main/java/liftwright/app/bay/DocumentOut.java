@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import liftwright.answer.JsonText;
+import liftwright.plant.move.Mover;
 import liftwright.rig.Problem;
 import liftwright.rig.draft.DraftView;
 import liftwright.rig.draft.FoundProblem;
@@ -31,6 +32,7 @@ final class DocumentOut {
 
     private void document(String rig, DraftView view) {
         var reading = view.reading();
+        Optional<Mover> mover = Mover.of(reading);
         json.object(
                 () -> {
                     json.member("rig", rig)
@@ -41,7 +43,7 @@ final class DocumentOut {
                             .name("readable")
                             .truth(reading.rig().isPresent())
                             .each("problems", FoundProblem.of(reading), this::problem)
-                            .each("parts", ShownPart.of(reading), this::part)
+                            .each("parts", ShownPart.of(reading), part -> part(part, mover))
                             .each("outline", Outline.of(reading.text()), this::node)
                             .member("undo", view.undo())
                             .member("redo", view.redo());
@@ -80,8 +82,10 @@ final class DocumentOut {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    private void part(ShownPart part) {
-        Optional<String> why = Optional.empty();
+    /** A part that merely stands where a mirror image would has a twin too. */
+    private void part(ShownPart part, Optional<Mover> mover) {
+        Optional<String> why = mover.flatMap(m -> m.whyNot(part.id()));
+        Optional<String> twin = part.twin().or(() -> mover.flatMap(m -> m.twin(part.id())));
         json.object(
                 () -> {
                     json.member("id", part.id())
@@ -93,7 +97,7 @@ final class DocumentOut {
                     json.name("movable")
                             .truth(why.isEmpty())
                             .member("why", why)
-                            .member("twin", part.twin());
+                            .member("twin", twin);
                 });
     }
 

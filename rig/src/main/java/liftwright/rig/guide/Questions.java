@@ -192,8 +192,22 @@ final class Questions {
                         + " mirrors the left.");
         var layout =
                 new Answers.Layout(
-                        form.count("back rows", "rows", 0, 6, 2, "Rows behind the back", "0 for none."),
-                        form.count("back row", "fans", 1, 8, 4, "Fans in each of them", "Side by side."),
+                        form.count(
+                                "back rows",
+                                "rows",
+                                0,
+                                6,
+                                2,
+                                "Rows behind the back",
+                                "0 for none."),
+                        form.count(
+                                "back row",
+                                "fans",
+                                1,
+                                8,
+                                4,
+                                "Fans in each of them",
+                                "Side by side."),
                         form.count(
                                 "arm rows",
                                 "rows",

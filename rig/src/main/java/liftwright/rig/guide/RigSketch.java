@@ -248,7 +248,9 @@ final class RigSketch {
         line(
                 "      from: p                             # a trunk from each pack, a branch to each fan");
         value(
-                "      trunk: [{joint: " + joint(packs.perPack(said.layout().fans()) * fanA()) + "}, {fuse: "
+                "      trunk: [{joint: "
+                        + joint(packs.perPack(said.layout().fans()) * fanA())
+                        + "}, {fuse: "
                         + wires.fuse().text()
                         + "}, {run: "
                         + wires.trunk().text()
