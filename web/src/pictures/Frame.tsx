@@ -54,6 +54,7 @@ export function Frame(props: FrameProps) {
             onKeyDown={event => {
                 if (isTableKey(event)) {
                     event.preventDefault();
+                    event.stopPropagation();
                     turn();
                 }
             }}

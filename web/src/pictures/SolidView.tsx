@@ -6,6 +6,7 @@ import type { RigProps } from './api';
 import { colours } from './colour';
 import { Frame } from './Frame';
 import { Stage } from './solid/Stage';
+import { TableView } from './TableView';
 import { onTheme } from './theme';
 
 const NONE: readonly string[] = [];
@@ -59,10 +60,15 @@ export default function SolidView(props: RigProps) {
 
     if (missing) {
         return (
-            <p class="picture">
-                This browser draws nothing in space (WebGL is missing or switched off). The views
-                from behind, from the side and from above show the same rig.
-            </p>
+            <div class="picture">
+                <p>
+                    This browser draws nothing in space (WebGL is missing or switched off). The
+                    views from behind, from the side and from above show the same rig.
+                </p>
+                {tables().map(table => (
+                    <TableView key={table.id} table={table} selected={selected} onShow={onShow} />
+                ))}
+            </div>
         );
     }
     return (

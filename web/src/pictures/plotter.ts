@@ -172,7 +172,7 @@ export function plotter(
     let plot = make();
     const resized = new ResizeObserver(() => {
         const width = Math.max(200, home.clientWidth);
-        if (width !== plot.width) {
+        if (home.clientWidth > 0 && width !== plot.width) {
             plot.setSize({ width, height: HEIGHT });
         }
     });

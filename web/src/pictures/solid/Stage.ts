@@ -51,7 +51,11 @@ export class Stage {
         private scene: Scene,
         private chosen: Chosen,
     ) {
-        this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: false });
+        const context = canvas.getContext('webgl2', { antialias: true, alpha: false });
+        if (!context) {
+            throw new Error('no WebGL'); // asked for here, since the library would write it to the console
+        }
+        this.renderer = new WebGLRenderer({ canvas, context, antialias: true, alpha: false });
         this.renderer.setPixelRatio(Math.min(2, devicePixelRatio));
         const sun = new DirectionalLight('#ffffff', 1.6);
         sun.position.set(1, 2, 2);
