@@ -3,11 +3,15 @@ package liftwright.app.bay;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /** What all routes share. */
 final class Bay {
 
+    private static final int MOST_FAULTS = 10;
+
+    private final AtomicInteger told = new AtomicInteger();
     private final OpenedFolder folder;
     private final String version;
     private final Optional<String> open;
@@ -56,9 +60,11 @@ final class Bay {
         return keys;
     }
 
-    /** Reports a mistake of ours. */
+    /** Reports a mistake of ours; the first few, since what fails may be asked at every frame. */
     void fault(Throwable cause) {
-        faults.accept(cause);
+        if (told.incrementAndGet() <= MOST_FAULTS) {
+            faults.accept(cause);
+        }
     }
 
     /**

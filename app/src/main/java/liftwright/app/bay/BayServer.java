@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.net.BindException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
@@ -122,6 +124,13 @@ public final class BayServer implements AutoCloseable {
             if (lock.isEmpty()) {
                 return OtherServer.link(folder.own(), what.rig());
             }
+            Optional<Path> above = openAbove(folder);
+            if (above.isPresent()) {
+                lock.get().close();
+                return OtherServer.link(
+                        above.get().resolve(OpenedFolder.OWN),
+                        what.rig().map(rig -> folder.from(above.get(), rig)));
+            }
             try {
                 return new Opened.Here(start(what, folder, lock.get(), limits, more));
             } catch (IOException | RuntimeException e) {
@@ -133,9 +142,27 @@ public final class BayServer implements AutoCloseable {
         } catch (BindException e) {
             return new Opened.Not(
                     "port " + what.port() + " is taken; leave --port out for a free one");
+        } catch (NoSuchFileException e) {
+            return new Opened.Not("no folder " + what.folder());
+        } catch (AccessDeniedException e) {
+            return new Opened.Not(
+                    "may not write into "
+                            + what.folder()
+                            + ", where what is not saved yet is kept: copy the folder to a place of"
+                            + " your own");
         } catch (IOException e) {
             return new Opened.Not("cannot open " + what.folder() + ": " + e.getMessage());
         }
+    }
+
+    /** A folder around this one that is open: its page shows this one's rigs too. */
+    private static Optional<Path> openAbove(OpenedFolder folder) {
+        for (Path above = folder.path().getParent(); above != null; above = above.getParent()) {
+            if (FolderLock.held(above.resolve(OpenedFolder.OWN), folder.own())) {
+                return Optional.of(above);
+            }
+        }
+        return Optional.empty();
     }
 
     private static BayServer start(

@@ -53,6 +53,7 @@ final class FolderLock implements AutoCloseable {
      */
     static Optional<FolderLock> take(Path own) throws IOException {
         make(own);
+        requireOwn(own);
         FileChannel channel =
                 FileChannel.open(
                         own.resolve(LOCK),
@@ -88,6 +89,44 @@ final class FolderLock implements AutoCloseable {
         Path ignore = own.resolve(".gitignore");
         if (!Files.exists(ignore, LinkOption.NOFOLLOW_LINKS)) {
             Files.writeString(ignore, "*\n", StandardOpenOption.CREATE_NEW);
+        }
+    }
+
+    /** Whoever owns it could say in it that his own server is the one to go to. */
+    private static void requireOwn(Path own) throws IOException {
+        Path mine = write(own, "mine", "");
+        try {
+            if (!Files.getOwner(mine).equals(Files.getOwner(own))) {
+                throw new IOException(
+                        own + " belongs to " + Files.getOwner(own) + " and not to you");
+            }
+        } finally {
+            Files.deleteIfExists(mine);
+        }
+    }
+
+    /**
+     * Whether a server runs for a folder whose own folder this would be, started by the one to whom
+     * {@code mine} belongs.
+     */
+    static boolean held(Path own, Path mine) {
+        Path lock = own.resolve(LOCK);
+        try {
+            if (!Files.isRegularFile(lock, LinkOption.NOFOLLOW_LINKS)
+                    || !Files.getOwner(own, LinkOption.NOFOLLOW_LINKS)
+                            .equals(Files.getOwner(mine))) {
+                return false;
+            }
+            try (var channel =
+                            FileChannel.open(
+                                    lock, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+                    FileLock free = channel.tryLock()) {
+                return free == null;
+            }
+        } catch (OverlappingFileLockException e) {
+            return true; // this very process
+        } catch (IOException e) {
+            return false;
         }
     }
 

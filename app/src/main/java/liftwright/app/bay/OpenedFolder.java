@@ -3,6 +3,7 @@ package liftwright.app.bay;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Locale;
 import liftwright.app.bay.FaultException.Kind;
@@ -31,6 +32,14 @@ final class OpenedFolder {
     /** Where it really is. */
     Path path() {
         return real;
+    }
+
+    /** A rig's path from a folder around this one, as the page of that one names it. */
+    String from(Path above, String rig) {
+        var parts = new ArrayList<String>();
+        above.relativize(real).forEach(part -> parts.add(part.toString()));
+        parts.add(rig);
+        return String.join("/", parts);
     }
 
     /** Its own name, for the reader. */

@@ -40,6 +40,24 @@ class LifeTest {
         }
     }
 
+    /** Two servers shall not write the same files. */
+    @Test
+    void aFolderInsideAnOpenOneIsShownByThatOnesPage() throws IOException {
+        Path inner = Files.createDirectories(folder.resolve("a/b"));
+        Files.writeString(inner.resolve("inner.yaml"), OpenBay.RIG);
+        try (var bay = OpenBay.at(folder)) {
+            Opened second = open(inner, Optional.of("inner.yaml"));
+            assertThat(second).isInstanceOf(Opened.Already.class);
+            String token = OpenBay.token(((Opened.Already) second).link());
+            String key = "Liftwright-Key: " + bay.enter(token).text("key");
+            assertThat(bay.raw().post("folder", "{}", key).text("open"))
+                    .isEqualTo("a/b/inner.yaml");
+        }
+        try (var now = OpenBay.at(inner)) {
+            assertThat(now.server().port()).isPositive();
+        }
+    }
+
     @Test
     void theSameFolderByAnotherNameIsTheSame() throws IOException {
         Path link = folder.resolveSibling(folder.getFileName() + "-link");
@@ -167,6 +185,16 @@ class LifeTest {
             bay.server().close();
             assertThat(Raw.chunk(in)).as("the end, and no cut").isEmpty();
         }
+    }
+
+    @Test
+    void aFaultThatRepeatsIsNotToldForEver() throws IOException {
+        var faults = new ArrayList<Throwable>();
+        var bay = new Bay(new OpenedFolder(folder), "9", Optional.empty(), faults::add);
+        for (int i = 0; i < 1000; i++) {
+            bay.fault(new IllegalStateException("on purpose"));
+        }
+        assertThat(faults).hasSize(10);
     }
 
     @Test
