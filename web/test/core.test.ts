@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { actionFor, keysTwice, strokeName, type Stroke } from '../src/core/action';
 import { Lines } from '../src/core/lines';
-import { difference, merge } from '../src/core/merge';
+import { compare, difference, merge } from '../src/core/merge';
 import { unsentFrom } from '../src/core/unsent';
 import { asked, changed, ended, told, unasked } from '../src/core/verdicts';
 import type { AnswerDocument, Told } from '../src/core/wire';
@@ -87,6 +87,19 @@ describe('a merge', () => {
             expect(marked(both.text, 't'), `seed ${seed}`).toEqual(marked(theirs, 't'));
         }
         expect(merged).toBeGreaterThan(50);
+    });
+});
+
+test('two versions are compared where they differ, and nowhere else', () => {
+    const base = 'a\nb\nc\nd\ne\nf\ng\n';
+    expect(compare(base, 'a\nb\nc\nD\ne\nf\ng\n')).toEqual({
+        mine: '⋯\nc\nd\ne\n⋯',
+        theirs: '⋯\nc\nD\ne\n⋯',
+    });
+    expect(compare('a\nb\n', 'A\nb\nc\n')).toEqual({ mine: 'a\nb\n', theirs: 'A\nb\nc\n' });
+    expect(compare(base, 'A\nb\nc\nd\ne\nf\nG\n')).toEqual({
+        mine: 'a\nb\n⋯\nf\ng\n',
+        theirs: 'A\nb\n⋯\nf\nG\n',
     });
 });
 

@@ -16,6 +16,8 @@ export interface DeskView {
     text: string;
     /** Whether something is not acknowledged by the server yet. */
     unsent: boolean;
+    /** Whether the rig is about to be another than the document says: typed, or ordered. */
+    changing: boolean;
     /** 'lost': it does not answer, and is tried again. 'key': it is another run and wants its own link. */
     link: 'there' | 'lost' | 'key';
     clash?: Clash;
@@ -75,6 +77,8 @@ export class Desk {
             document: this.document,
             text: this.text,
             unsent: this.text !== this.document.text || this.orders.length > 0,
+            changing:
+                this.text !== this.document.text || this.orders.some(({ kind }) => kind !== 'save'),
             link: this.link,
             ...(this.clash === undefined ? {} : { clash: this.clash }),
         };

@@ -111,6 +111,25 @@ function apart(from: string[], to: string[], start: number, rows: number, column
     return found;
 }
 
+/** Two texts where they differ, with a line before and after; "⋯" stands for lines that are the same. */
+export function compare(mine: string, theirs: string): { mine: string; theirs: string } {
+    const from = linesOf(mine);
+    const left: string[] = [];
+    const right: string[] = [];
+    let shown = 0;
+    for (const { from: start, to: end, lines } of hunks(from, linesOf(theirs))) {
+        const before = Math.max(shown, start - 1);
+        const gap = before > shown ? ['⋯\n'] : [];
+        const lead = [...gap, ...from.slice(before, start)];
+        const tail = from.slice(end, end + 1);
+        left.push(...lead, ...from.slice(start, end), ...tail);
+        right.push(...lead, ...lines, ...tail);
+        shown = Math.min(from.length, end + 1);
+    }
+    const rest = shown < from.length ? '⋯' : '';
+    return { mine: left.join('') + rest, theirs: right.join('') + rest };
+}
+
 /** The one span in which two texts differ. */
 export interface Span {
     from: number;

@@ -1,3 +1,4 @@
+import { compare } from '../core/merge';
 import { QUESTIONS } from '../core/verdicts';
 import { useEffect, useState } from 'preact/hooks';
 import { LADDER } from '../core/questions';
@@ -136,7 +137,7 @@ interface ChoiceProps {
 }
 
 function Choice({ title, sentence, mine, theirs, theirsName, take }: ChoiceProps) {
-    const lines = unlike(mine, theirs);
+    const lines = compare(mine, theirs);
     return (
         <section class="bar warn" aria-label={title}>
             <h2>{title}</h2>
@@ -171,25 +172,6 @@ function Choice({ title, sentence, mine, theirs, theirsName, take }: ChoiceProps
             </div>
         </section>
     );
-}
-
-/** The lines from the first to the last that differ, with one before and after. */
-function unlike(mine: string, theirs: string): { mine: string; theirs: string } {
-    const a = mine.split('\n');
-    const b = theirs.split('\n');
-    let start = 0;
-    while (start < a.length && start < b.length && a[start] === b[start]) start++;
-    let end = 0;
-    while (
-        end < a.length - start &&
-        end < b.length - start &&
-        a[a.length - 1 - end] === b[b.length - 1 - end]
-    ) {
-        end++;
-    }
-    const cut = (lines: string[]) =>
-        lines.slice(Math.max(0, start - 1), lines.length - Math.max(0, end - 1)).join('\n');
-    return { mine: cut(a), theirs: cut(b) };
 }
 
 const QUIET_MS = 800;

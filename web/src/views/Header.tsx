@@ -12,7 +12,7 @@ export function Header() {
         view === undefined
             ? undefined
             : view.link !== 'there'
-              ? 'kept in this page: the server does not answer'
+              ? 'not connected: kept in this page'
               : view.unsent
                 ? 'sending'
                 : view.document.saved

@@ -1,3 +1,4 @@
+import type { DeskView } from '../core/desk';
 import { LADDER, type Asked } from '../core/questions';
 import type { Rung } from '../core/verdicts';
 import { useBay } from './context';
@@ -45,7 +46,7 @@ function Step({ asked, index, question }: StepProps) {
     return (
         <button
             type="button"
-            class={`rung ${outcomeClass(outcome)}${open ? ' open' : ''}${isOld(rung, bay.desk.value?.document.revision) ? ' old' : ''}`}
+            class={`rung ${outcomeClass(outcome)}${open ? ' open' : ''}${isOld(rung, bay.desk.value) ? ' old' : ''}`}
             aria-current={open}
             onClick={() => {
                 bay.guiding.value = false;
@@ -69,8 +70,11 @@ function Step({ asked, index, question }: StepProps) {
 }
 
 /** Whether what stands there speaks of another rig than the one in the editor. */
-export function isOld(rung: Rung, revision: string | undefined): boolean {
-    return rung.document !== undefined && rung.of !== revision;
+export function isOld(rung: Rung, view: DeskView | undefined): boolean {
+    return (
+        rung.document !== undefined &&
+        (view === undefined || view.changing || rung.of !== view.document.revision)
+    );
 }
 
 function VerdictText({ rung }: { rung: Rung }) {

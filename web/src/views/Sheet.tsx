@@ -23,7 +23,7 @@ export function Sheet() {
     const rung = bay.asks.rungs.value[question];
     const tried = bay.trial.tried.value?.rungs[question].document;
     const shown = tried ?? rung.document;
-    const old = isOld(rung, view.document.revision) && tried === undefined;
+    const old = isOld(rung, view) && tried === undefined;
     return (
         <article class={`answer ${outcomeClass(rung.document?.answer.verdict.outcome)}`}>
             <h2>{asked?.words}</h2>

@@ -180,6 +180,7 @@ export class RigEditor {
                 info: detail,
             })),
             filter: true,
+            validFor: /^[\w -]*$/,
         };
     }
 }
