@@ -1,3 +1,4 @@
+import { numeral, roundBelow } from './axis';
 import { fanMatrix, halves } from './fanShape';
 import { Labels, widthOf, type Box, type Label } from './labels';
 import { placeOf, type Scene } from './scene';
@@ -32,6 +33,33 @@ export function groupOf(part: string): string {
 export function numberOf(part: string, rightHand: boolean): string {
     const at = part.lastIndexOf('.');
     return (at > 0 ? part.slice(at + 1) : '') + (rightHand ? 'R' : 'L');
+}
+
+/** A stretch of a round length, with its words; lengths of the picture but for the words. */
+export interface ScaleBar {
+    readonly from: number;
+    readonly wide: number;
+    readonly words: string;
+}
+
+const LONGEST_BAR = 90;
+const SHORTEST_BAR = 16;
+
+/** The longest round stretch that fits between the words of both edges; undefined where none does. */
+export function scaleBar(laid: Laid, unit: string, per: number): ScaleBar | undefined {
+    const { view, width, scale } = laid;
+    const left = widthOf(`← ${view.left}`) + 8;
+    const right = width - widthOf(`${view.right} →`) - 8;
+    for (let most = LONGEST_BAR; most >= SHORTEST_BAR; most /= 2) {
+        const round = roundBelow((most / scale) * per);
+        const wide = (round / per) * scale;
+        const words = `${numeral(round, round)} ${unit}`;
+        const from = (left + right - wide - 6 - widthOf(words)) / 2;
+        if (from >= left && wide >= SHORTEST_BAR / 2.5) {
+            return { from, wide, words };
+        }
+    }
+    return undefined;
 }
 
 /** Whether an arrow points so straight at the eye, or away from it, that a dot stands for it. */

@@ -40,8 +40,8 @@ export const VIEWS: Readonly<Record<ViewName, View>> = {
     front: {
         name: 'front',
         words: 'by someone who faces the wearer',
-        left: 'wearer’s right',
-        right: 'wearer’s left',
+        left: 'their right',
+        right: 'their left',
         top: 'up',
         across: point(0, -1, 0),
         upward: point(0, 0, 1),
@@ -137,4 +137,14 @@ export function lay(views: readonly View[], all: readonly Point[], sheet: Sheet)
             height,
         };
     });
+}
+
+const GAP = 12;
+const INSET = 18; // padding and frame of a picture
+
+/** How many views stand beside each other where there is so much room, and how wide each is. */
+export function arranged(room: number, count: number): { columns: number; width: number } {
+    const columns = Math.min(count, room >= 720 ? 3 : room >= 440 ? 2 : 1);
+    const width = (room - GAP * (columns - 1)) / columns - INSET;
+    return { columns, width: Math.max(150, Math.floor(width)) };
 }

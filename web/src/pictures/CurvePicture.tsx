@@ -121,7 +121,7 @@ function Plotted({ curves, together }: { curves: Curves; together: string }) {
                 }}
             />
             <p class="axis-title x">{curves.x.title}</p>
-            <p class="key reading" aria-live="polite">
+            <p class="picture-key reading" aria-live="polite">
                 {step === undefined ? '\u00a0' : reading(curves, step)}
             </p>
         </>

@@ -60,7 +60,7 @@ export function LedgerPicture(props: PictureProps & { section: Table; ledger: Le
                     />
                 ))}
             </svg>
-            <p class="key">
+            <p class="picture-key">
                 Whisker: 95 % band.
                 {ledger.leftOut > 0 && ' Causes that add nothing are left out here.'}
             </p>

@@ -1,10 +1,11 @@
-import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import { useCallback, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { numbersOf } from '../core/numbers';
 import { factsOf, nameOf, namedParts, whyNot, type Named } from '../core/partWords';
 import { FOOT } from '../core/rigLabels';
 import { corners, sceneOf } from '../core/scene';
 import { length, minus, point } from '../core/space';
-import { lay, VIEWS, type Laid } from '../core/view';
+import { arranged, lay, VIEWS, type Laid } from '../core/view';
 import type { Moved } from '../core/wire';
 import type { RigProps } from './api';
 import { useHand, type Ghost } from './dragging';
@@ -13,7 +14,9 @@ import { RigView } from './RigView';
 
 /** Steps that read well in the file: 5 mm, a quarter of an inch. */
 const STEP_M = { si: 0.005, us: 0.00635 };
-const SHEET = { width: 360, margin: 26, foot: FOOT, leastHeight: 190, mostHeight: 620 };
+const SHEET = { margin: 26, foot: FOOT, leastHeight: 170, mostHeight: 560 };
+/** Before anything is measured, pixels. */
+const ROOM = 1140;
 const NONE: readonly string[] = [];
 
 /** The rig from behind (or in front), from its right side and from above, all to one scale. */
@@ -37,9 +40,15 @@ export function RigViews(props: RigProps) {
     );
     // While a part is dragged the page under it stays where it is.
     const kept = useRef<Laid[]>(undefined);
-    const fitted = useMemo(() => lay(views, corners(scene), SHEET), [views, scene]);
+    const room = useRef<HTMLDivElement>(null);
+    const { columns, width } = arranged(useWidth(room), views.length);
+    const fitted = useMemo(
+        () => lay(views, corners(scene), { ...SHEET, width }),
+        [views, scene, width],
+    );
     const last = kept.current;
-    const laid = ghost && last && last[0]?.view === views[0] ? last : fitted;
+    const stands = last?.[0]?.view === views[0] && last?.[0]?.width === width;
+    const laid = ghost && last && stands ? last : fitted;
     kept.current = laid;
 
     const movable = useMemo(() => {
@@ -120,7 +129,7 @@ export function RigViews(props: RigProps) {
                 )}
                 {chooser}
             </div>
-            <div class="views">
+            <div ref={room} class={`views columns-${columns}`}>
                 {laid.map(each => (
                     <div key={each.view.name} class="one-view">
                         <p class="view-words">seen {each.view.words}</p>
@@ -166,6 +175,29 @@ function settled(ghost: Ghost | undefined, moved: Moved | undefined): Ghost | un
     return length(minus(stand, ghost.to)) < SAID_M ? { ...ghost, stand } : ghost;
 }
 
+/** How wide an element is, pixels; letters keep their size, so the drawing is laid to it. */
+function useWidth(element: RefObject<HTMLElement | null>): number {
+    const [width, setWidth] = useState(ROOM);
+    useLayoutEffect(() => {
+        const home = element.current;
+        if (!home) {
+            return undefined;
+        }
+        const measure = (): void => {
+            if (home.clientWidth > 0) {
+                setWidth(home.clientWidth);
+            }
+        };
+        measure();
+        const watched = new ResizeObserver(measure);
+        watched.observe(home);
+        return () => {
+            watched.disconnect();
+        };
+    }, [element]);
+    return width;
+}
+
 /** The same parts as before, unless one has come, gone or changed: a drag changes none. */
 function useStable(names: Named[]): Named[] {
     const last = useRef(names);
@@ -207,7 +239,7 @@ function Telling({ scene, current, dragged, ...props }: TellingProps) {
     const fixed = named && parts.length > 0 ? whyNot(parts, named.id) : undefined;
     return (
         <div class="telling">
-            <div aria-live="polite" class="told">
+            <div aria-live="polite" class="picture-told">
                 {dragged !== undefined && (
                     <>
                         <p>{props.moved ? `${dragged}: ${props.moved.sentence}` : dragged}</p>
@@ -220,7 +252,7 @@ function Telling({ scene, current, dragged, ...props }: TellingProps) {
             {named && dragged === undefined && (
                 <>
                     <p class="part-words">{nameOf(scene, named)}</p>
-                    {fixed && <p class="key">{fixed}</p>}
+                    {fixed && <p class="picture-key">{fixed}</p>}
                     <dl class="facts">
                         {facts.map(fact => (
                             <div key={fact.label}>
@@ -231,7 +263,7 @@ function Telling({ scene, current, dragged, ...props }: TellingProps) {
                     </dl>
                 </>
             )}
-            <p class="key">{KEY}</p>
+            <p class="picture-key">{KEY}</p>
         </div>
     );
 }

@@ -128,7 +128,7 @@ export default function SolidView(props: RigProps) {
                 />
                 <div ref={labels} class="solid-labels" aria-hidden="true" />
             </div>
-            <p class="key">
+            <p class="picture-key">
                 Drag to turn; once chosen, the wheel comes nearer. Rims are hatched the way the
                 rotor turns, and so goes the arrow round the hub. Chequered ball: centre of mass,
                 with its plumb line. Dashed: the line along which the lift acts.

@@ -45,7 +45,7 @@ export function WaterfallPicture(props: PictureProps & { section: Waterfall }) {
                     onNote={setNote}
                 />
             </svg>
-            <p class="key">
+            <p class="picture-key">
                 {note || 'Solid: a sum. Hatched: taken away. Dotted: added. Whisker: 95 % band.'}
             </p>
         </Frame>

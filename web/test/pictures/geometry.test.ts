@@ -4,7 +4,7 @@ import { arrowM, corners, share } from '../../src/core/scene';
 import { snapped, stepped, twinPlace } from '../../src/core/snap';
 import { fanStrokes, spinStrokes, xyz } from '../../src/core/solid';
 import { across, dot, length, minus, plus, point, unit, type Point } from '../../src/core/space';
-import { lay, moved, VIEWS, x, y, type Laid, type ViewName } from '../../src/core/view';
+import { arranged, lay, moved, VIEWS, x, y, type Laid, type ViewName } from '../../src/core/view';
 import { forSeeds, must, randomScene, type Random } from './random';
 
 const SHEET = { width: 360, margin: 26, foot: 24, leastHeight: 190, mostHeight: 620 };
@@ -82,6 +82,15 @@ describe('views', () => {
                 expect(to[hidden]).toBe(from[hidden]);
             }
         });
+    });
+
+    test('views stand beside each other as far as there is room, and never overflow it', () => {
+        for (let room = 200; room < 2000; room += 7) {
+            const { columns, width } = arranged(room, 3);
+            must(columns * (width + 18) + (columns - 1) * 12 <= room, `${room} overflows`);
+            must(columns === 3 || room < 720, `${room} has room for three`);
+            must(width >= 150, `${room} is too narrow`);
+        }
     });
 
     test('who looks stands where the words say', () => {

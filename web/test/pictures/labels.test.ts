@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { Labels, LETTER, meet, short, widthOf, type Label } from '../../src/core/labels';
-import { FOOT, groupOf, rigLabels } from '../../src/core/rigLabels';
+import { FOOT, groupOf, rigLabels, scaleBar } from '../../src/core/rigLabels';
 import { corners } from '../../src/core/scene';
 import { lay, VIEWS } from '../../src/core/view';
 import { forSeeds, must, randomScene } from './random';
@@ -39,6 +39,33 @@ describe('labels of a rig', () => {
         });
         expect(written).toBeGreaterThan(1000);
         expect(crowded).toBeLessThan(0.2 * written);
+    });
+
+    test('the scale bar is a round length, and lies between the words of both edges', () => {
+        let drawn = 0;
+        forSeeds(60, random => {
+            const scene = randomScene(random);
+            const width = random.whole(180, 500);
+            const [unit, per] = random.of([
+                ['mm', 1000],
+                ['in', 1 / 0.0254],
+            ] as const);
+            for (const laid of lay(Object.values(VIEWS), corners(scene), { ...SHEET, width })) {
+                const bar = scaleBar(laid, unit, per);
+                if (!bar) {
+                    continue;
+                }
+                drawn++;
+                const { left, right } = laid.view;
+                must(bar.from > widthOf(`← ${left}`), 'the bar begins on a word');
+                const end = bar.from + bar.wide + 6 + widthOf(bar.words);
+                must(end < width - widthOf(`${right} →`), 'the bar ends on a word');
+                const length = Number(bar.words.replace(` ${unit}`, ''));
+                must(Math.abs((length / per) * laid.scale - bar.wide) < 1e-6, bar.words);
+                must(/^0*[.]?0*[125]0*(\.0*)? /.test(bar.words), `${bar.words} is not round`);
+            }
+        });
+        expect(drawn).toBeGreaterThan(150);
     });
 
     test('every group is named, or said to be crowded out', () => {

@@ -98,7 +98,7 @@ describe('a waterfall', () => {
         void act(() => {
             rows[0]?.focus();
         });
-        expect(home.querySelector('.key')?.textContent).toBe(waterfall.start.note);
+        expect(home.querySelector('.picture-key')?.textContent).toBe(waterfall.start.note);
         void act(() => {
             rows[0]?.dispatchEvent(
                 new KeyboardEvent('keydown', { key: 'ArrowDown', bubbles: true }),
