@@ -20,23 +20,28 @@ final class Course {
     /** Most bytes of all steps together. */
     static final int MOST_BYTES = 32 << 20;
 
+    /** Most bytes of the steps that a journal begins with. */
+    private static final int MOST_KEPT_BYTES = 1 << 20;
+
     /** More unsaved changes than this are not made again on another text. */
     private static final int MOST_REPLAYED = 2000;
 
     private static final How.Typed TYPED = new How.Typed();
 
-    /** An edit that can be taken back or done again. */
-    record Step(String label, How how, Patch patch) {}
-
     /**
      * An edit that the disk does not have.
      *
-     * @param step what was done or taken back
+     * @param step what was done or taken back; empty where it is no longer known
      * @param back whether it was taken back
      */
-    private record Unsaved(Step step, boolean back) {
-        How how() {
-            return back ? TYPED : step.how();
+    private record Unsaved(Optional<Step> step, boolean back, How how) {
+
+        static Unsaved of(Step step, boolean back) {
+            return new Unsaved(Optional.of(step), back, back ? TYPED : step.how());
+        }
+
+        static Unsaved text() {
+            return new Unsaved(Optional.empty(), false, TYPED);
         }
     }
 
@@ -92,15 +97,55 @@ final class Course {
         return count > MOST_REPLAYED ? Optional.empty() : Optional.of(batches);
     }
 
-    /** All of it in one entry, without the steps that led here. */
+    /** All of it in one entry; of the steps as many as are not too long. */
     Entry.Start summary() {
-        How how =
-                replay().<How>map(
-                                batches ->
-                                        new How.Made(
-                                                batches.stream().flatMap(List::stream).toList()))
-                        .orElse(TYPED);
-        return new Entry.Start(disk, Patch.between(disk, text), how);
+        var done = newest(undo);
+        var taken = newest(redo);
+        var marks = new ArrayList<Entry.Mark>();
+        for (var each : unsaved) {
+            int place = each.step().map(step -> place(step, done, taken)).orElse(0);
+            marks.add(new Entry.Mark(place, each.back(), each.how()));
+        }
+        return new Entry.Start(disk, Patch.between(disk, text), done, taken, marks);
+    }
+
+    private static int place(Step step, List<Step> done, List<Step> taken) {
+        int undone = taken.indexOf(step);
+        return undone >= 0 ? -(undone + 1) : done.indexOf(step) + 1;
+    }
+
+    private static List<Step> newest(Deque<Step> steps) {
+        var newest = new ArrayList<Step>();
+        int size = 0;
+        for (Step step : steps) {
+            size += step.patch().size();
+            if (size > MOST_KEPT_BYTES) {
+                break;
+            }
+            newest.add(step);
+        }
+        return newest;
+    }
+
+    private void begin(Entry.Start start) {
+        disk = start.disk();
+        text = start.toText().on(disk);
+        undo.clear();
+        redo.clear();
+        unsaved.clear();
+        undo.addAll(start.undo());
+        redo.addAll(start.redo());
+        bytes = undo.stream().mapToInt(step -> step.patch().size()).sum();
+        for (var mark : start.unsaved()) {
+            int place = mark.place();
+            List<Step> steps = place < 0 ? start.redo() : start.undo();
+            int index = Math.abs(place) - 1;
+            if (index >= steps.size()) {
+                throw new IllegalArgumentException("no such step");
+            }
+            Optional<Step> step = index < 0 ? Optional.empty() : Optional.of(steps.get(index));
+            unsaved.add(new Unsaved(step, mark.back(), mark.how()));
+        }
     }
 
     /** The text is on the disk now. */
@@ -114,25 +159,13 @@ final class Course {
      */
     void apply(Entry entry) {
         switch (entry) {
-            case Entry.Start(var start, var toText, var how) -> {
-                disk = start;
-                text = toText.on(start);
-                undo.clear();
-                redo.clear();
-                bytes = 0;
-                unsaved.clear();
-                if (toText.size() > 0) {
-                    var step = new Step("earlier edits", how, toText);
-                    push(step);
-                    unsaved.add(new Unsaved(step, false));
-                }
-            }
+            case Entry.Start start -> begin(start);
             case Entry.Edit(var label, var how, var patch) -> {
                 text = patch.on(text);
                 var step = new Step(label, how, patch);
                 redo.clear();
                 push(step);
-                unsaved.add(new Unsaved(step, false));
+                unsaved.add(Unsaved.of(step, false));
             }
             case Entry.Undo(var label, var patch) -> takeBack(label, patch);
             case Entry.Redo(var label, var patch) -> doAgain(label, patch);
@@ -147,44 +180,48 @@ final class Course {
                 disk = patch.on(disk);
                 unsaved.clear();
                 // What lies between is no longer what was edited since.
-                unsaved.add(new Unsaved(new Step("", TYPED, patch), false));
+                unsaved.add(Unsaved.text());
             }
         }
         if (Arrays.equals(disk, text)) {
             unsaved.clear();
         } else if (unsaved.isEmpty() || unsaved.size() > MOST_REPLAYED) {
             unsaved.clear();
-            unsaved.add(new Unsaved(new Step("", TYPED, Patch.between(disk, text)), false));
+            unsaved.add(Unsaved.text());
         }
     }
 
     private void takeBack(String label, Patch patch) {
         text = patch.on(text);
         Step step = undo.poll();
-        if (step == null) {
-            step = new Step(label, TYPED, patch.back());
+        if (step == null || !step.patch().isLike(patch.back())) {
+            step = new Step(label, TYPED, patch.back()); // taken back further than is remembered
+            undo.clear();
+            bytes = 0;
         } else {
             bytes -= step.patch().size();
         }
         redo.push(step);
-        if (!unsaved.isEmpty() && unsaved.getLast().equals(new Unsaved(step, false))) {
-            unsaved.removeLast();
-        } else {
-            unsaved.add(new Unsaved(step, true));
-        }
+        go(Unsaved.of(step, false), Unsaved.of(step, true));
     }
 
     private void doAgain(String label, Patch patch) {
         text = patch.on(text);
         Step step = redo.poll();
-        if (step == null) {
+        if (step == null || !step.patch().isLike(patch)) {
             step = new Step(label, TYPED, patch);
+            redo.clear();
         }
         push(step);
-        if (!unsaved.isEmpty() && unsaved.getLast().equals(new Unsaved(step, true))) {
+        go(Unsaved.of(step, true), Unsaved.of(step, false));
+    }
+
+    /** What undoes the last of what is unsaved leaves that saved; else it is unsaved itself. */
+    private void go(Unsaved opposite, Unsaved otherwise) {
+        if (!unsaved.isEmpty() && unsaved.getLast().equals(opposite)) {
             unsaved.removeLast();
         } else {
-            unsaved.add(new Unsaved(step, false));
+            unsaved.add(otherwise);
         }
     }
 

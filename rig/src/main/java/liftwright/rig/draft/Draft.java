@@ -105,9 +105,12 @@ public final class Draft implements AutoCloseable {
         } catch (IllegalArgumentException e) {
             whole = false;
         }
-        if (before.isClean() || Arrays.equals(before.text(), seen)) {
+        if (before.isClean()) {
             endJournal();
             return new Course(seen);
+        }
+        if (Arrays.equals(before.text(), seen)) {
+            return before; // it was saved, and the journal had not heard of it yet
         }
         news.add(
                 "What was not saved the last time is here again"
@@ -124,8 +127,8 @@ public final class Draft implements AutoCloseable {
                 revision,
                 reading,
                 isSaved(),
-                course.lastDone().map(Course.Step::label),
-                course.lastTakenBack().map(Course.Step::label),
+                course.lastDone().map(Step::label),
+                course.lastTakenBack().map(Step::label),
                 Optional.ofNullable(rival).map(this::conflict),
                 told);
     }
@@ -382,6 +385,7 @@ public final class Draft implements AutoCloseable {
         }
         if (course.isClean()) {
             RigReading next = read(seen);
+            rival = null;
             take(new Entry.Taken("what another program wrote", toSeen, toSeen), next);
             news.add("Another program changed the file; undo takes that back.");
             return;

@@ -84,11 +84,18 @@ final class Frames {
 
     private static void write(Entry entry, DataOutputStream out) throws IOException {
         switch (entry) {
-            case Entry.Start(var disk, var toText, var how) -> {
+            case Entry.Start(var disk, var toText, var undo, var redo, var unsaved) -> {
                 out.writeByte('B');
                 bytes(disk, out);
                 patch(toText, out);
-                how(how, out);
+                steps(undo, out);
+                steps(redo, out);
+                out.writeInt(unsaved.size());
+                for (var mark : unsaved) {
+                    out.writeInt(mark.place());
+                    out.writeBoolean(mark.back());
+                    how(mark.how(), out);
+                }
             }
             case Entry.Edit(var label, var how, var text) -> {
                 out.writeByte('E');
@@ -122,7 +129,7 @@ final class Frames {
     private static Entry entry(DataInputStream in) throws IOException {
         byte kind = in.readByte();
         return switch (kind) {
-            case 'B' -> new Entry.Start(bytes(in), patch(in), how(in));
+            case 'B' -> new Entry.Start(bytes(in), patch(in), steps(in), steps(in), marks(in));
             case 'E' -> new Entry.Edit(text(in), how(in), patch(in));
             case 'U' -> new Entry.Undo(text(in), patch(in));
             case 'R' -> new Entry.Redo(text(in), patch(in));
@@ -130,6 +137,33 @@ final class Frames {
             case 'S' -> new Entry.Seen(patch(in));
             default -> throw new IOException("no entry begins with " + kind);
         };
+    }
+
+    private static void steps(List<Step> steps, DataOutputStream out) throws IOException {
+        out.writeInt(steps.size());
+        for (var step : steps) {
+            text(step.label(), out);
+            how(step.how(), out);
+            patch(step.patch(), out);
+        }
+    }
+
+    private static List<Step> steps(DataInputStream in) throws IOException {
+        int size = in.readInt();
+        var steps = new ArrayList<Step>();
+        for (int i = 0; i < size; i++) {
+            steps.add(new Step(text(in), how(in), patch(in)));
+        }
+        return steps;
+    }
+
+    private static List<Entry.Mark> marks(DataInputStream in) throws IOException {
+        int size = in.readInt();
+        var marks = new ArrayList<Entry.Mark>();
+        for (int i = 0; i < size; i++) {
+            marks.add(new Entry.Mark(in.readInt(), in.readBoolean(), how(in)));
+        }
+        return marks;
     }
 
     private static void how(How how, DataOutputStream out) throws IOException {

@@ -49,6 +49,13 @@ record Patch(int from, byte[] removed, byte[] inserted) {
         return new Patch(from, /* removed= */ inserted, /* inserted= */ removed);
     }
 
+    /** Whether the other one does the same. */
+    boolean isLike(Patch other) {
+        return from == other.from
+                && Arrays.equals(removed, other.removed)
+                && Arrays.equals(inserted, other.inserted);
+    }
+
     int size() {
         return removed.length + inserted.length;
     }
