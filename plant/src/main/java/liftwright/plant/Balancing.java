@@ -1,6 +1,7 @@
 package liftwright.plant;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +43,7 @@ public final class Balancing {
     /** Fans of a type and group have the number of the first of them: alike as declared. */
     private final int[] alike;
 
-    private Balancing(Assembler parts) {
+    Balancing(Assembler parts) {
         this.parts = parts;
         jets = new Jets(parts.rig, parts.ledger);
         Map<PartId, String> group = new HashMap<>();
@@ -130,6 +131,9 @@ public final class Balancing {
         private List<Beams.Give> gives = List.of();
         private List<JetStrike> strikes = List.of();
 
+        /** The vector that jets were followed at last; empty before. */
+        private double[] struckAt = {};
+
         private final Optional<FansUnderOrder> declared;
 
         private Worker(Optional<FansUnderOrder> declared) {
@@ -167,7 +171,7 @@ public final class Balancing {
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
             double densityKgpm3 = parts.air.densityKgpm3(held);
             load(held, densityKgpm3);
-            strikes = jets.strikes(held, mass, places);
+            followJets(mass, places);
             for (int fan = 0; fan < places.size(); fan++) {
                 fans.upShare()[fan] = -places.get(fan).actual().z() - strikes.get(fan).force().z();
             }
@@ -219,7 +223,7 @@ public final class Balancing {
             MassProperties mass = parts.ledger.properties(held);
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
             if (follow) {
-                strikes = jets.strikes(held, mass, places);
+                followJets(mass, places);
             }
             return MomentLedger.of(work(held, mass.centre(), places), mass.inertia());
         }
@@ -246,8 +250,18 @@ public final class Balancing {
             boolean converged = fans.settle(0, supply);
             measure();
             List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
-            strikes = jets.strikes(held, parts.ledger.properties(held), places);
+            if (!Arrays.equals(struckAt, held)) {
+                followJets(parts.ledger.properties(held), places);
+            }
             return converged ? Optional.of(work(held, centre, places)) : Optional.empty();
+        }
+
+        /** Where jets strike is settled by the vector alone, whatever the fans do. */
+        private void followJets(MassProperties mass, List<FanPlace> places) {
+            if (!Arrays.equals(struckAt, held)) {
+                strikes = jets.strikes(held, mass, places);
+                struckAt = held.clone();
+            }
         }
 
         /**

@@ -40,8 +40,10 @@ public final class Plant {
     private final Pose pose;
     private final ThrustLines lines;
     private final MassLedger ledger;
+    private final Assembler parts;
 
     Plant(Assembler parts) {
+        this.parts = parts;
         rig = parts.rig;
         table = parts.table;
         air = parts.air;
@@ -72,6 +74,11 @@ public final class Plant {
      */
     public static Plant assemble(Rig rig, Set<String> opened) {
         return new Plant(new Assembler(rig, opened));
+    }
+
+    /** Lift-off of the same rig with the same contactors, nothing assembled twice. */
+    public Balancing balancing() {
+        return new Balancing(parts);
     }
 
     /** The rig it was made from. */

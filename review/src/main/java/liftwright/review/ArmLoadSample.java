@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import liftwright.numerics.Draws;
-import liftwright.numerics.Work;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.ArmJoint;
@@ -70,36 +68,24 @@ final class ArmLoadSample {
 
     private final Balancing balancing;
     private final ArmStrength strength;
-    private final Settings settings;
-    private final int draws;
-    private final double[][] heldNm;
-    private final double[][] shares;
-    private final boolean[] solved;
+    private final long seed;
+    private final double[][] heldNm = new double[2 * PER_STATE][0];
+    private final double[][] shares = new double[2 * PER_STATE][0];
+    private boolean[] solved = new boolean[0];
 
-    private ArmLoadSample(Balancing balancing, Wearer wearer, Settings settings, int draws) {
+    private ArmLoadSample(Balancing balancing, Wearer wearer, long seed) {
         this.balancing = balancing;
-        this.settings = settings;
-        this.draws = draws;
+        this.seed = seed;
         strength = ArmStrength.of(wearer);
-        heldNm = new double[2 * PER_STATE][draws];
-        shares = new double[2 * PER_STATE][draws];
-        solved = new boolean[draws];
     }
 
-    /**
-     * All rows; none where nobody wears the rig or nothing is strapped to the arms, where full
-     * throttle has no operating point, or when stopped.
-     *
-     * @param drawn how many draws the verdict was made of
-     */
-    static List<Row> of(Balancing balancing, Settings settings, int drawn, Work work) {
-        Optional<Wearer> wearer = balancing.rig().wearer();
-        if (wearer.isEmpty() || !armsCarry(balancing)) {
-            return List.of();
-        }
-        var sample =
-                new ArmLoadSample(balancing, wearer.get(), settings, Math.min(drawn, MOST_DRAWS));
-        return sample.rows(work);
+    /** Empty where nobody wears the rig or nothing is strapped to the arms. */
+    static Optional<ArmLoadSample> of(Balancing balancing, long seed) {
+        return balancing
+                .rig()
+                .wearer()
+                .filter(_ -> armsCarry(balancing))
+                .map(wearer -> new ArmLoadSample(balancing, wearer, seed));
     }
 
     private static boolean armsCarry(Balancing balancing) {
@@ -115,32 +101,48 @@ final class ArmLoadSample {
         };
     }
 
-    private List<Row> rows(Work work) {
+    /** Makes room for so many draws, those made so far kept. */
+    void reserve(int target) {
+        int most = Math.min(target, MOST_DRAWS);
+        for (int k = 0; k < heldNm.length; k++) {
+            heldNm[k] = Arrays.copyOf(heldNm[k], most);
+            shares[k] = Arrays.copyOf(shares[k], most);
+        }
+        solved = Arrays.copyOf(solved, most);
+    }
+
+    /**
+     * All rows; none where full throttle has no operating point at the declared values.
+     *
+     * @param drawn how many draws the verdict was made of
+     */
+    List<Row> rows(int drawn) {
         Balancing.Worker worker = balancing.worker();
         double[] p = balancing.parameters().nominal();
         double[] strong = strength.table().nominal();
         double[] nominalNm = new double[2 * PER_STATE];
-        if (!solve(worker, p, nominalNm)) {
+        if (!solve(worker, p, worker.liftOff(p), nominalNm)) {
             return List.of();
         }
-        work.stage("arm loads", draws);
-        int done =
-                Draws.forEach(work, settings.threads(), draws, () -> new Scratch(this), this::draw);
-        if (done < draws) {
-            return List.of();
-        }
+        int draws = Math.min(drawn, MOST_DRAWS);
         List<Row> rows = new ArrayList<>();
         for (State state : State.values()) {
             for (int side = 0; side < 2; side++) {
                 for (ArmJoint joint : JOINTS) {
-                    rows.add(row(state, side, joint, nominalNm, strong));
+                    rows.add(row(state, side, joint, nominalNm, strong, draws));
                 }
             }
         }
         return rows;
     }
 
-    private Row row(State state, int side, ArmJoint joint, double[] nominalNm, double[] strong) {
+    private Row row(
+            State state,
+            int side,
+            ArmJoint joint,
+            double[] nominalNm,
+            double[] strong,
+            int draws) {
         int at = index(state, side, joint);
         double held = nominalNm[at];
         Optional<Exertion> exertion = joint.exertion(held);
@@ -151,15 +153,15 @@ final class ArmLoadSample {
                 side,
                 joint,
                 held,
-                Bands.about(held, kept(heldNm[at])),
+                Bands.about(held, kept(heldNm[at], draws)),
                 exertion,
                 can,
                 exertion.map(strength::origin).orElse("no muscle holds it"),
                 share,
-                Bands.about(share, kept(shares[at])));
+                Bands.about(share, kept(shares[at], draws)));
     }
 
-    private double[] kept(double[] values) {
+    private double[] kept(double[] values, int draws) {
         double[] kept = new double[draws];
         int count = 0;
         for (int i = 0; i < draws; i++) {
@@ -170,27 +172,35 @@ final class ArmLoadSample {
         return Arrays.copyOf(kept, count);
     }
 
-    private static final class Scratch {
-        private final Balancing.Worker worker;
-        private final double[] p;
+    /** One draw to be made: strengths and moments. */
+    static final class Scratch {
         private final double[] strong;
         private final double[] nm = new double[2 * PER_STATE];
 
-        private Scratch(ArmLoadSample sample) {
-            worker = sample.balancing.worker();
-            p = new double[sample.balancing.parameters().size()];
-            strong = new double[sample.strength.table().size()];
+        private Scratch(int strengths) {
+            strong = new double[strengths];
         }
     }
 
-    private void draw(Scratch scratch, int draw) {
-        try {
-            balancing.parameters().draw(settings.seed(), draw, scratch.p);
-            strength.table().draw(settings.seed(), draw, scratch.strong);
-            solved[draw] = solve(scratch.worker, scratch.p, scratch.nm);
-        } catch (ImpossibleValueException beyond) {
-            return; // told by the verdict, which counts it
+    Scratch scratch() {
+        return new Scratch(strength.table().size());
+    }
+
+    /**
+     * Solves what the arms hold in one draw; nothing from {@link #MOST_DRAWS} on.
+     *
+     * @param worker that has just found {@code point} at {@code p}; it is at full throttle then
+     */
+    void draw(Balancing.Worker worker, double[] p, HoverPoint point, Scratch scratch, int draw) {
+        if (draw >= MOST_DRAWS) {
+            return;
         }
+        try {
+            strength.table().draw(seed, draw, scratch.strong);
+        } catch (ImpossibleValueException beyond) {
+            return; // a strength that none has: the others tell
+        }
+        solved[draw] = solve(worker, p, point, scratch.nm);
         for (State state : State.values()) {
             for (int side = 0; side < 2; side++) {
                 for (ArmJoint joint : JOINTS) {
@@ -216,8 +226,8 @@ final class ArmLoadSample {
     }
 
     /** Moments in both states; false where one has no operating point. */
-    private static boolean solve(Balancing.Worker worker, double[] p, double[] nm) {
-        HoverPoint point = worker.liftOff(p);
+    private static boolean solve(
+            Balancing.Worker worker, double[] p, HoverPoint point, double[] nm) {
         if (!point.converged()) {
             return false;
         }

@@ -25,7 +25,7 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
 
     @Override
     public double nominal(Plant plant) {
-        return nominal(Balancing.of(plant.rig()));
+        return nominal(plant.balancing());
     }
 
     static double nominal(Balancing balancing) {
@@ -45,6 +45,11 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
         return new BalanceSample(plant, widthScale, settings);
     }
 
+    /** One that also tells what turns the rig and what the arms hold. */
+    BalanceSample telling(Plant plant) {
+        return new BalanceSample(plant, Sample.asDeclared(plant), settings, true);
+    }
+
     @Override
     public Optional<BalanceJudgement> judge(Plant plant, Work work) {
         return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
@@ -59,10 +64,11 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
         }
         int draws = pursued.get().draws();
         Outcome byNumbers = pursued.get().outcome();
-        Balancing balancing = Balancing.of(plant.rig());
-        HoverPoint point = balancing.worker().liftOff(balancing.parameters().nominal());
+        Balancing.Worker worker = sample.balancing().worker();
+        double[] p = sample.balancing().parameters().nominal();
+        HoverPoint point = worker.liftOff(p);
         int failed = sample.failed(draws);
-        double nominal = nominal(balancing);
+        double nominal = sample.left(worker, p, point);
         List<String> downgrades = Downgrades.of(plant.rig(), point.converged(), failed, draws);
         downgrades.addAll(BalanceEvidence.beyondBeams(point));
         return Optional.of(

@@ -52,10 +52,10 @@ public final class BalanceQuestion implements Staged {
         this.settings = settings;
         this.searches = Set.copyOf(searches);
         this.measured = measured;
-        balancing = Balancing.of(rig);
         plant = Plant.assemble(rig);
+        balancing = plant.balancing();
         judge = new BalanceJudge(Steering.of(balancing), settings);
-        sample = judge.sample(plant, Sample.asDeclared(plant));
+        sample = judge.telling(plant);
     }
 
     /**
@@ -112,9 +112,6 @@ public final class BalanceQuestion implements Staged {
             return Optional.empty();
         }
         BalanceJudgement judgement = judged.get();
-        if (!judgement.sample().tell(judgement.draws(), work)) {
-            return Optional.empty();
-        }
         List<Evidence.Assumption> assumed =
                 measured.isPresent() ? MeasuredTurning.assumptions() : List.of();
         Evidence evidence = BalanceEvidence.of(rig, rigDigest, plant, settings, judgement, assumed);
@@ -128,8 +125,7 @@ public final class BalanceQuestion implements Staged {
                         ? List.of()
                         : inquiry.remedies(stage, verdict, BalanceMoves.of(rig, judgement));
         List<Searched> searched = stage == Stage.WHOLE ? searched(work) : List.of();
-        List<ArmLoadSample.Row> armLoads =
-                ArmLoadSample.of(balancing, settings, judgement.draws(), work);
+        List<ArmLoadSample.Row> armLoads = sample.armLoads(judgement.draws());
         if (work.stopped()) {
             return Optional.empty();
         }

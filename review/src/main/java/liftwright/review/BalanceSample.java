@@ -1,8 +1,8 @@
 package liftwright.review;
 
 import java.util.Arrays;
-import liftwright.numerics.Draws;
-import liftwright.numerics.Work;
+import java.util.List;
+import java.util.Optional;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
@@ -12,8 +12,9 @@ import liftwright.plant.body.MassProperties;
 import liftwright.plant.parameters.ImpossibleValueException;
 
 /**
- * What steering has left at lift-off, over the draws of its declared doubt; and, once it is {@link
- * #tell told}, what turns the rig in the same draws. Remedies are judged by the first alone.
+ * What steering has left at lift-off, over the draws of its declared doubt; where it shall tell,
+ * also what turns the rig and what the arms hold in the same draws. Remedies are judged by the first
+ * alone.
  */
 final class BalanceSample extends Sample<BalanceSample.Scratch> {
 
@@ -37,20 +38,51 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
     /** Thrust that each fan's jet loses to what it strikes, N. */
     private final double[][] jetLossN;
 
+    /** Whether more than the judged number is wanted. */
+    private final boolean tells;
+
+    private final Optional<ArmLoadSample> armLoads;
+
     BalanceSample(Plant plant, double[] widthScale, Settings settings) {
+        this(plant, widthScale, settings, false);
+    }
+
+    /**
+     * @param tells whether more than the judged number is wanted
+     */
+    BalanceSample(Plant plant, double[] widthScale, Settings settings, boolean tells) {
         super(plant, widthScale, settings);
-        balancing = Balancing.of(plant.rig());
+        this.tells = tells;
+        balancing = plant.balancing();
         steering = Steering.of(balancing);
         reaches = steering.reaches(balancing);
         jetLossN = new double[plant.rig().fans().size()][0];
+        armLoads =
+                tells ? ArmLoadSample.of(balancing, settings.seed()) : Optional.empty();
+    }
+
+    Balancing balancing() {
+        return balancing;
+    }
+
+    /** The judged number of a point, all arms reaching as they do at the declared values. */
+    double left(Balancing.Worker worker, double[] p, HoverPoint point) {
+        return steering.left(worker, p, point, reaches, plant.rig().limits());
+    }
+
+    /** What the arms hold; none where arms hold nothing, or this sample does not tell. */
+    List<ArmLoadSample.Row> armLoads(int drawn) {
+        return armLoads.map(loads -> loads.rows(drawn)).orElse(List.of());
     }
 
     /** Lift-off to be found. */
     static final class Scratch {
         final Balancing.Worker worker;
         final double[] p;
+        final Optional<ArmLoadSample.Scratch> arms;
 
-        Scratch(Balancing balancing) {
+        Scratch(Balancing balancing, Optional<ArmLoadSample> loads) {
+            arms = loads.map(ArmLoadSample::scratch);
             worker = balancing.worker();
             p = new double[balancing.parameters().size()];
         }
@@ -58,7 +90,7 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
 
     @Override
     Scratch scratch() {
-        return new Scratch(balancing);
+        return new Scratch(balancing, armLoads);
     }
 
     @Override
@@ -66,21 +98,14 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         left = Arrays.copyOf(left, target);
         throttle = Arrays.copyOf(throttle, target);
         lifts = Arrays.copyOf(lifts, target);
-    }
-
-    /**
-     * Computes what turns the rig in the first {@code draws} draws.
-     *
-     * @return whether it was not stopped before that
-     */
-    boolean tell(int draws, Work work) {
-        grow(acceleration, draws);
-        grow(moment, draws);
-        grow(share, draws);
-        grow(wearer, draws);
-        grow(jetLossN, draws);
-        return Draws.forEach(work, settings.threads(), 0, draws, this::scratch, this::turning)
-                == draws;
+        if (tells) {
+            grow(acceleration, target);
+            grow(moment, target);
+            grow(share, target);
+            grow(wearer, target);
+            grow(jetLossN, target);
+            armLoads.ifPresent(loads -> loads.reserve(target));
+        }
     }
 
     private static void grow(double[][] arrays, int target) {
@@ -96,6 +121,9 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         try {
             balancing.parameters().draw(settings.seed(), draw, widthScale, scratch.p);
             point = scratch.worker.liftOff(scratch.p);
+            if (tells) {
+                balancing.standingWearer(scratch.p).ifPresent(person -> wearer(person, draw));
+            }
         } catch (ImpossibleValueException beyond) {
             return false;
         }
@@ -104,23 +132,19 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         }
         lifts[draw] = point.lifts();
         throttle[draw] = point.throttle();
-        left[draw] = steering.left(scratch.worker, scratch.p, point, reaches, plant.rig().limits());
+        left[draw] = left(scratch.worker, scratch.p, point);
+        if (tells) {
+            turning(point, draw);
+            armLoads.ifPresent(loads -> arms(loads, scratch, point, draw));
+        }
         return true;
     }
 
-    /** A draw that has no operating point leaves its places at nought, and is counted as failed. */
-    private void turning(Scratch scratch, int draw) {
-        HoverPoint point;
-        try {
-            balancing.parameters().draw(settings.seed(), draw, widthScale, scratch.p);
-            point = scratch.worker.liftOff(scratch.p);
-            balancing.standingWearer(scratch.p).ifPresent(person -> wearer(person, draw));
-        } catch (ImpossibleValueException beyond) {
-            return;
-        }
-        if (!point.converged()) {
-            return;
-        }
+    private static void arms(ArmLoadSample loads, Scratch scratch, HoverPoint point, int draw) {
+        scratch.arms.ifPresent(own -> loads.draw(scratch.worker, scratch.p, point, own, draw));
+    }
+
+    private void turning(HoverPoint point, int draw) {
         for (Turn turn : TURNS) {
             acceleration[turn.index()][draw] = turn.of(point.ledger().acceleration());
             moment[turn.index()][draw] = turn.of(point.ledger().moment());
