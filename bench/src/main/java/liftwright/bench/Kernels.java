@@ -36,6 +36,8 @@ final class Kernels {
                     Map.entry("EnduranceOfMudlark.bands", "100 ms on two threads"),
                     Map.entry("BalanceOfMudlark.nominal", "10 ms"),
                     Map.entry("BalanceOfMudlark.bands", "20 ms"),
+                    Map.entry("PageOfMudlark.nominal", "10 ms"),
+                    Map.entry("PageOfMudlark.tried", "25 ms"),
                     Map.entry("Trims.mostLift", "a twentieth of library"),
                     Map.entry("NetworkStep.ours trees", "3 µs, a third of sparseCholesky"),
                     Map.entry("NetworkStep.ours crossTied", "15 µs, a third of sparseCholesky"));

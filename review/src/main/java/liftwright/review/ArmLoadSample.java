@@ -137,12 +137,7 @@ final class ArmLoadSample {
     }
 
     private Row row(
-            State state,
-            int side,
-            ArmJoint joint,
-            double[] nominalNm,
-            double[] strong,
-            int draws) {
+            State state, int side, ArmJoint joint, double[] nominalNm, double[] strong, int draws) {
         int at = index(state, side, joint);
         double held = nominalNm[at];
         Optional<Exertion> exertion = joint.exertion(held);

@@ -13,8 +13,8 @@ import liftwright.plant.parameters.ImpossibleValueException;
 
 /**
  * What steering has left at lift-off, over the draws of its declared doubt; where it shall tell,
- * also what turns the rig and what the arms hold in the same draws. Remedies are judged by the first
- * alone.
+ * also what turns the rig and what the arms hold in the same draws. Remedies are judged by the
+ * first alone.
  */
 final class BalanceSample extends Sample<BalanceSample.Scratch> {
 
@@ -57,8 +57,7 @@ final class BalanceSample extends Sample<BalanceSample.Scratch> {
         steering = Steering.of(balancing);
         reaches = steering.reaches(balancing);
         jetLossN = new double[plant.rig().fans().size()][0];
-        armLoads =
-                tells ? ArmLoadSample.of(balancing, settings.seed()) : Optional.empty();
+        armLoads = tells ? ArmLoadSample.of(balancing, settings.seed()) : Optional.empty();
     }
 
     Balancing balancing() {

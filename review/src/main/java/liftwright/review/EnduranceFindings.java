@@ -22,12 +22,14 @@ final class EnduranceFindings {
 
     private EnduranceFindings() {}
 
-    static List<Finding> of(Rig rig, Task task, EnduranceJudgement judgement, EnduranceRun run) {
+    static List<Finding> of(
+            Plant plant, Task task, EnduranceJudgement judgement, EnduranceRun run) {
+        Rig rig = plant.rig();
         List<Finding> findings = new ArrayList<>();
         run.end().ifPresent(end -> findings.add(firstEnd(rig, end)));
         continuousCurrent(rig, run).ifPresent(findings::add);
-        circulating(rig).ifPresent(findings::add);
-        RippleFinding.of(rig).ifPresent(findings::add);
+        circulating(plant).ifPresent(findings::add);
+        RippleFinding.of(plant).ifPresent(findings::add);
         if (task instanceof Task.Hover) {
             findings.add(byHand(judgement, run));
         }
@@ -82,8 +84,8 @@ final class EnduranceFindings {
     }
 
     /** Packs side by side at unlike charge feed each other while the fans stand still. */
-    private static Optional<Finding> circulating(Rig rig) {
-        Plant plant = Plant.assemble(rig);
+    private static Optional<Finding> circulating(Plant plant) {
+        Rig rig = plant.rig();
         Discharge idle = EnduranceJudge.declared(plant, true);
         idle.follow(new Order.Throttle(0), 0, run -> {});
         int worst = -1;

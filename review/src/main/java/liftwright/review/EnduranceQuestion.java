@@ -84,7 +84,7 @@ public final class EnduranceQuestion implements Staged {
                         verdict,
                         shortfall(task.demandS(rig) - judgement.nominal()),
                         remedies,
-                        EnduranceFindings.of(rig, task, judgement, run));
+                        EnduranceFindings.of(plant, task, judgement, run));
         List<Section> sections = new ArrayList<>();
         sections.add(EnduranceTables.ends(rig, run, judgement));
         if (task instanceof Task.Hover) {

@@ -30,8 +30,8 @@ final class RippleFinding {
 
     private record Worst(int fan, double throttle, double share, double volt, double ampere) {}
 
-    static Optional<Finding> of(Rig rig) {
-        Plant plant = Plant.assemble(rig);
+    static Optional<Finding> of(Plant plant) {
+        Rig rig = plant.rig();
         Discharge start = EnduranceJudge.declared(plant, true);
         Worst worst = null;
         for (int step = 1; step <= STEPS; step++) {

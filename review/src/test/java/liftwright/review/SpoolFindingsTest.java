@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
+import liftwright.rig.Rig;
 import org.junit.jupiter.api.Test;
 
 /** What is told of rotors after a stop, and of ripple, and what is left untold. */
@@ -75,10 +77,10 @@ class SpoolFindingsTest {
 
     @Test
     void rippleIsWorstBelowFullThrottleAndMoreCapacitanceLowersIt() {
-        double as = si(RippleFinding.of(ExampleRigs.edited("mudlark")).orElseThrow());
+        double as = si(ripple(ExampleRigs.edited("mudlark")).orElseThrow());
         double less =
                 si(
-                        RippleFinding.of(
+                        ripple(
                                         ExampleRigs.edited(
                                                 "mudlark",
                                                 "capacitance: 940 µF",
@@ -86,30 +88,31 @@ class SpoolFindingsTest {
                                 .orElseThrow());
         assertThat(less).isCloseTo(2 * as, within(1e-9));
         Finding high =
-                RippleFinding.of(
+                ripple(
                                 ExampleRigs.edited(
                                         "mudlark",
                                         "switching frequency: 24 kHz",
                                         "switching frequency: 2 kHz"))
                         .orElseThrow();
         assertThat(high.severity()).isEqualTo(Severity.WARNS);
-        assertThat(
-                        RippleFinding.of(
-                                ExampleRigs.edited(
-                                        "mudlark", "      switching frequency: 24 kHz\n", "")))
+        assertThat(ripple(ExampleRigs.edited("mudlark", "      switching frequency: 24 kHz\n", "")))
                 .isEmpty();
     }
 
     @Test
     void theCapacitorsResistanceAddsToIt() {
-        Finding plain = RippleFinding.of(ExampleRigs.edited("mudlark")).orElseThrow();
+        Finding plain = ripple(ExampleRigs.edited("mudlark")).orElseThrow();
         Finding more =
-                RippleFinding.of(
+                ripple(
                                 ExampleRigs.edited(
                                         "mudlark",
                                         "capacitance: 940 µF",
                                         "capacitance: 940 µF\n      capacitor resistance: 5 mΩ"))
                         .orElseThrow();
         assertThat(si(more)).isGreaterThan(si(plain));
+    }
+
+    private static Optional<Finding> ripple(Rig rig) {
+        return RippleFinding.of(Plant.assemble(rig));
     }
 }

@@ -201,6 +201,30 @@ class AskRoutesTest {
     }
 
     @Test
+    void whatMakesNoRigIsRefusedForTheQuestionThatNeedsIt() throws IOException {
+        String text = Files.readString(JsonOfReview.example("mudlark"));
+        RigReading reading =
+                reading(
+                        text.replace(
+                                "  body: female\n",
+                                "  body: female\n  measured: {thigh mass: 30 kg}\n"));
+        assertThat(reading.rig()).as(reading.problems().toString()).isPresent();
+        List<JsonNode> lines = hear(reading, "ask", ask(reading, ALL, "si", "banded"));
+        assertThat(course(lines))
+                .containsExactly(
+                        "nominal lift",
+                        "nominal endurance",
+                        "refused",
+                        "banded lift",
+                        "banded endurance",
+                        "done");
+        JsonNode refused =
+                lines.stream().filter(line -> line.has("refused")).findFirst().orElseThrow();
+        assertThat(refused.get("question").stringValue()).isEqualTo("balance");
+        assertThat(refused.get("refused").stringValue()).contains("trunk");
+    }
+
+    @Test
     void aBaseThatNoLongerStandsIsStale() {
         RigReading reading = example("sandpiper");
         RigReading other = example("curlew");

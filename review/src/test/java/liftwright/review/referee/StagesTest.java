@@ -241,6 +241,6 @@ class StagesTest {
     }
 
     private static int patience(RandomGenerator random) {
-        return random.nextInt(0, 700);
+        return random.nextInt(0, 300);
     }
 }
