@@ -29,9 +29,10 @@ export function RigViews(props: RigProps) {
     const [facing, setFacing] = useState(false);
     const [snap, setSnap] = useState(true);
     const [twin, setTwin] = useState(true);
+    const [whole, setWhole] = useState(false);
     const [current, setCurrent] = useState<string>();
     const stepM = props.stepM ?? STEP_M[props.units];
-    const { ghost: held, grip } = useHand(scene, parts, { stepM, snap, twin }, props.onDrag);
+    const { ghost: held, grip } = useHand(scene, parts, { stepM, snap, twin, whole }, props.onDrag);
     const ghost = useMemo(() => settled(held, props.moved), [held, props.moved]);
 
     const views = useMemo(
@@ -124,6 +125,16 @@ export function RigViews(props: RigProps) {
                                 }}
                             />
                             twin goes along
+                        </label>
+                        <label>
+                            <input
+                                type="checkbox"
+                                checked={whole}
+                                onChange={event => {
+                                    setWhole(event.currentTarget.checked);
+                                }}
+                            />
+                            whole group
                         </label>
                     </>
                 )}

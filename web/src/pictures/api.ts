@@ -28,6 +28,8 @@ export interface Drag {
     phase: 'moving' | 'over' | 'off';
     snap: boolean;
     twin: boolean;
+    /** Whether all of its group move by the same; not where it is absent. */
+    whole?: boolean;
 }
 
 export interface RigProps {

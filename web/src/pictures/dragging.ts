@@ -28,6 +28,7 @@ export interface Wanted {
     stepM: number;
     snap: boolean;
     twin: boolean;
+    whole?: boolean;
 }
 
 /** What takes, moves and lets go. */
@@ -44,7 +45,7 @@ export interface Grip {
     cancel(): void;
 }
 
-function sendable(ghost: Ghost, phase: Drag['phase'], snap: boolean): Drag {
+function sendable(ghost: Ghost, phase: Drag['phase'], snap: boolean, whole = false): Drag {
     const { forward, right, up } = ghost.to;
     return {
         part: ghost.part,
@@ -52,6 +53,7 @@ function sendable(ghost: Ghost, phase: Drag['phase'], snap: boolean): Drag {
         phase,
         snap,
         twin: ghost.twin !== undefined,
+        ...(whole ? { whole } : {}),
     };
 }
 
@@ -84,7 +86,7 @@ export function useHand(
             show({ ...held, to, stand, twinTo });
             told = true;
             snapping = snap;
-            latest.offer(sendable(held, 'moving', snap));
+            latest.offer(sendable(held, 'moving', snap, now.current.wanted.whole));
         };
         const end = (phase: 'over' | 'off'): void => {
             const last = held;
@@ -94,7 +96,9 @@ export function useHand(
                 setGhost(undefined);
                 return;
             }
-            const done = now.current.onDrag(sendable(last, phase, snapping));
+            const done = now.current.onDrag(
+                sendable(last, phase, snapping, now.current.wanted.whole),
+            );
             const clear = (): void => {
                 setGhost(shown => (shown === last ? undefined : shown));
             };

@@ -15,6 +15,7 @@ interface Drag {
     phase: 'moving' | 'over' | 'off';
     snap: boolean;
     twin: boolean;
+    whole?: boolean;
 }
 
 /** A part under the hand: where it may stand, what the questions say of it, and at its drop the change. */
@@ -44,6 +45,7 @@ export class Moving {
             to: drag.to,
             snap: drag.snap,
             twin: drag.twin,
+            ...(drag.whole === true ? { whole: true } : {}),
         });
         if (turn !== this.turn) return;
         if (reply.kind !== 'done') {

@@ -294,6 +294,27 @@ describe('a drawn rig', () => {
         expect(home.querySelector('.ghost')).toBeNull();
     });
 
+    test('a drag says whether the whole group goes along', () => {
+        const drags: Drag[] = [];
+        rig(drag => {
+            drags.push(drag);
+        });
+        const drop = () => {
+            pointer('corner.1', 'pointerdown', 100, 100);
+            pointer('corner.1', 'pointermove', 130, 80);
+            pointer('corner.1', 'pointerup', 130, 80);
+            return drags.at(-1)?.whole ?? false;
+        };
+        expect(drop()).toBe(false);
+        const label = [...home.querySelectorAll('label')].find(each =>
+            each.textContent.includes('whole group'),
+        );
+        void act(() => {
+            label?.querySelector('input')?.click();
+        });
+        expect(drop()).toBe(true);
+    });
+
     test('Escape puts it back, and the pointer that is still down moves it no more', () => {
         const drags: Drag[] = [];
         rig(drag => {

@@ -86,7 +86,9 @@ public final class Mover {
         missed(place, wish);
         Optional<String> counterpart = counterpart(part, steps, wish, place);
         List<String> parts = standing.movedIn(steps.now());
-        String sentence = Telling.of(part, move, counterpart, parts);
+        String sentence =
+                Telling.of(part, move, counterpart, parts)
+                        + Telling.turned(standing.turnedIn(steps.now()));
         return new Outcome.Moved(steps.done(), place, sentence, parts);
     }
 
@@ -137,6 +139,10 @@ public final class Mover {
         missed(place, wish);
         List<String> parts = standing.movedIn(steps.now());
         return new Outcome.Moved(
-                steps.done(), place, Telling.of(mount, standing.file().declaredTwin(mount)), parts);
+                steps.done(),
+                place,
+                Telling.of(mount, standing.file().declaredTwin(mount))
+                        + Telling.turned(standing.turnedIn(steps.now())),
+                parts);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import liftwright.plant.body.Axes;
 import liftwright.plant.body.Frames;
+import liftwright.rig.Fan;
 import liftwright.rig.Mount;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
@@ -95,6 +96,34 @@ final class Standing {
                             }
                         });
         return moved;
+    }
+
+    /**
+     * Ids of the fans whose jet goes another way in {@code after}: beyond the middle plane
+     * “outboard” means the other side.
+     */
+    List<String> turnedIn(Standing after) {
+        Map<String, List<Vec3>> before = jets();
+        var turned = new ArrayList<String>();
+        after.jets()
+                .forEach(
+                        (id, jet) -> {
+                            if (!jet.equals(before.get(id))) {
+                                turned.add(id);
+                            }
+                        });
+        return turned;
+    }
+
+    private Map<String, List<Vec3>> jets() {
+        var jets = new LinkedHashMap<String, List<Vec3>>();
+        for (Fan fan : rig.fans()) {
+            var ways = new ArrayList<>(List.of(fan.blows()));
+            fan.leans().forEach(lean -> ways.add(lean.towards()));
+            fan.seat().forEach(lean -> ways.add(lean.towards()));
+            jets.put(fan.id().text(), ways);
+        }
+        return jets;
     }
 
     private Map<String, Vec3> places() {

@@ -76,6 +76,15 @@ final class Telling {
                         .orElse("");
     }
 
+    /** What is said where jets go another way. */
+    static String turned(List<String> fans) {
+        return fans.isEmpty()
+                ? ""
+                : " “Outboard” is the other side there: the jet of "
+                        + named(fans)
+                        + " leans or blows that way now.";
+    }
+
     private static String named(List<String> ids) {
         String names =
                 ids.stream()

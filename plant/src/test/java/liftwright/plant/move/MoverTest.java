@@ -105,6 +105,7 @@ class MoverTest {
                     id -> assertThat(outcome.sentence()).as(told).contains("“" + id + "”"));
         }
         twins(wish, mover, places, now, told);
+        jets(before.rig().orElseThrow(), after.rig().orElseThrow(), outcome.sentence());
         assertThat(marks(after.text().text(), "#.*")).isEqualTo(marks(before.text().text(), "#.*"));
         assertThat(marks(after.text().text(), "±"))
                 .as(told)
@@ -114,6 +115,16 @@ class MoverTest {
                         before.rig().orElseThrow().fans().stream()
                                 .map(f -> f.id().text() + f.spin())
                                 .toList());
+    }
+
+    private static void jets(Rig before, Rig after, String sentence) {
+        boolean turned = false;
+        for (int k = 0; k < before.fans().size(); k++) {
+            var was = before.fans().get(k);
+            var is = after.fans().get(k);
+            turned |= !was.leans().equals(is.leans()) || !was.blows().equals(is.blows());
+        }
+        assertThat(sentence.contains("jet of")).isEqualTo(turned);
     }
 
     /** A twin that is not asked along stays, where the format can say so. */

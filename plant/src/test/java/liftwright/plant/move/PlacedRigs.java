@@ -156,6 +156,9 @@ final class PlacedRigs {
             line("    at:");
             line("      %s   # up or down", place("up", "down"));
             line("      %s ± 5 %%", place("right", "left"));
+            if (mount.equals("back") && coin()) {
+                line("    cant: {outboard: 3°}");
+            }
         }
         if (coin()) {
             line("    shift: {%s}", place("forward", "back"));
