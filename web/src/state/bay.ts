@@ -132,6 +132,12 @@ export class Bay {
         else await this.openRig(first);
     }
 
+    /** What can be opened now. */
+    async list(): Promise<void> {
+        const reply = await this.server.call<Folder>('/api/folder', {});
+        if (reply.kind === 'done') this.folder.value = reply.value;
+    }
+
     async openRig(rig: string): Promise<void> {
         const reply = await this.server.call<RigDocument>('/api/document', { rig });
         if (reply.kind === 'done') this.lay(reply.value);

@@ -31,7 +31,9 @@ export function GuideSheet() {
         const reply = await bay.server.call<RigDocument>('/api/begin', { name, answers });
         if (reply.kind === 'done') {
             bay.lay(reply.value);
+            void bay.list();
             document.getElementById('sheet')?.focus();
+            window.scrollTo(0, 0);
         } else {
             setFault(reply.kind === 'fault' ? reply.fault.sentence : SILENT);
         }

@@ -85,6 +85,7 @@ function Menu() {
                 aria-expanded={open}
                 aria-controls="menu"
                 onClick={() => {
+                    if (!open && bay.gate.state.peek() === 'in') void bay.list();
                     setOpen(!open);
                 }}
             >

@@ -62,8 +62,8 @@ const places: Places = {
         // The place may come with the next drawing of the page.
         requestAnimationFrame(() => {
             const at = document.getElementById(place);
-            at?.focus();
-            at?.scrollIntoView({ block: 'nearest' });
+            at?.focus({ preventScroll: true });
+            at?.scrollIntoView({ block: place === 'facing' ? 'nearest' : 'start' });
         });
     },
 };

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { FIRST, LADDER } from '../core/questions';
 import type { Rung } from '../core/verdicts';
 import type { AnswerDocument, Drawing, Section } from '../core/wire';
@@ -16,6 +17,12 @@ export function Sheet() {
     const bay = useBay();
     const question = bay.open.value;
     const view = bay.desk.value;
+    const shownBefore = useRef(question);
+    useEffect(() => {
+        if (shownBefore.current === question) return;
+        shownBefore.current = question;
+        document.getElementById('sheet')?.scrollIntoView({ block: 'start' });
+    }, [question]);
     if (view === undefined || question === undefined) {
         return <p class="quiet">{bay.gate.state.value === 'in' ? 'The rig is being read.' : ''}</p>;
     }
