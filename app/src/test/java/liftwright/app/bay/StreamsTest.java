@@ -24,9 +24,6 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(60)
 class StreamsTest {
 
-    private static final UnaryOperator<Limits> QUICK =
-            l -> Allowing.times(l, l.bodyTime(), Duration.ofMillis(400), Duration.ofMillis(50));
-
     @TempDir private Path folder;
 
     @Test
@@ -60,7 +57,7 @@ class StreamsTest {
 
     @Test
     void aStreamWithNothingToTellBeats() throws Exception {
-        try (var bay = OpenBay.at(folder, QUICK);
+        try (var bay = OpenBay.at(folder, StreamsTest::quick);
                 Socket socket = ask(bay, bay.key(), "watch", "{\"rig\":\"rig.yaml\"}")) {
             InputStream in = started(socket);
             for (int i = 0; i < 4; i++) {
@@ -84,7 +81,7 @@ class StreamsTest {
                                             }
                                             gone.countDown();
                                         }));
-        try (var bay = OpenBay.at(folder, QUICK, route)) {
+        try (var bay = OpenBay.at(folder, StreamsTest::quick, route)) {
             try (Socket socket = ask(bay, bay.key(), "work", "{}")) {
                 started(socket);
             }
@@ -107,7 +104,7 @@ class StreamsTest {
                                                 lines.tell(large);
                                             }
                                         }));
-        try (var bay = OpenBay.at(folder, QUICK, route);
+        try (var bay = OpenBay.at(folder, StreamsTest::quick, route);
                 Socket socket = ask(bay, bay.key(), "flood", "{}")) {
             assertThat(gone.await(30, TimeUnit.SECONDS)).isTrue();
             assertThat(socket.isConnected()).isTrue();
@@ -152,7 +149,7 @@ class StreamsTest {
 
     @Test
     void soManyStreamsAndNoMore() throws Exception {
-        UnaryOperator<Limits> two = l -> Allowing.atOnce(QUICK.apply(l), 48, 2);
+        UnaryOperator<Limits> two = l -> Allowing.atOnce(quick(l), 48, 2);
         try (var bay = OpenBay.at(folder, two)) {
             String key = bay.key();
             String watch = "{\"rig\":\"rig.yaml\"}";
@@ -287,6 +284,10 @@ class StreamsTest {
         public void onGone(Runnable then) {
             throw new UnsupportedOperationException();
         }
+    }
+
+    private static Limits quick(Limits l) {
+        return Allowing.times(l, l.bodyTime(), Duration.ofMillis(400), Duration.ofMillis(50));
     }
 
     static Socket ask(OpenBay bay, String key, String name, String body) throws IOException {
