@@ -6,10 +6,7 @@ export default defineConfig({
     test: {
         environment: 'node',
         // Scenarios are turned on as what they walk through lands.
-        include: [
-            'browser/*.test.ts',
-            ...(process.env['SCENARIOS'] === undefined ? [] : ['browser/scenarios/*.test.ts']),
-        ],
+        include: process.env['SCENARIOS'] ? ['browser/**/*.test.ts'] : ['browser/*.test.ts'],
         globalSetup: ['browser/harness/setup.ts'],
         fileParallelism: false,
         maxWorkers: 1,

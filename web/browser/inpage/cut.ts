@@ -1,4 +1,4 @@
-import { cutters, pieces, type Box } from './text';
+import { cutters, holds, pieces, type Box } from './text';
 
 function scrolls(element: Element, axis: 'overflowX' | 'overflowY'): boolean {
     return ['auto', 'scroll'].includes(getComputedStyle(element)[axis]);
@@ -63,7 +63,7 @@ export function cutTexts(): string[] {
 function inSight(box: Box, cuts: { by: Element; box: Box; y: boolean }[], by: Element): boolean {
     return !cuts.some(
         cut =>
-            by.contains(cut.by) &&
+            holds(by, cut.by) &&
             cut.by !== by &&
             cut.y &&
             scrolls(cut.by, 'overflowY') &&

@@ -40,12 +40,13 @@ export function held(): Held | null {
     };
 }
 
-/** Takes the focus away without moving it elsewhere; the next Tab goes on from there. */
+/** Takes the focus away; the next Tab goes to the first stop of the page. */
 export function letGo(): void {
-    const element = holder();
-    if (element instanceof HTMLElement || element instanceof SVGElement) {
-        element.blur();
-    }
+    const top = document.createElement('span');
+    top.tabIndex = -1;
+    document.body.prepend(top);
+    top.focus();
+    top.remove();
 }
 
 /** The styles that show focus: of the one that holds it, of what is in it and what is around. */
@@ -68,16 +69,36 @@ function ring(element: Element): string[] {
     });
 }
 
+function moment(): Promise<void> {
+    return new Promise(resolve => {
+        setTimeout(resolve, 40);
+    });
+}
+
 /** Whether what holds the focus looks the same with and without. */
-export function looksTheSame(): boolean {
+export async function looksTheSame(): Promise<boolean> {
     const element = holder();
     if (!(element instanceof HTMLElement) && !(element instanceof SVGElement)) {
         return false;
     }
-    const withFocus = ring(element);
     const byKey = element.matches(':focus-visible');
+    const back = () => {
+        element.focus({ preventScroll: true, focusVisible: byKey });
+    };
+    const same = (one: string[], other: string[]) => one.every((look, i) => look === other[i]);
+    const now = ring(element);
     element.blur();
     const without = ring(element);
-    element.focus({ preventScroll: true, focusVisible: byKey });
-    return withFocus.every((one, i) => one === without[i]);
+    back();
+    if (!same(now, without)) {
+        return false;
+    }
+    // Some show it by a script, a moment later.
+    await moment();
+    const later = ring(element);
+    element.blur();
+    await moment();
+    const left = ring(element);
+    back();
+    return same(later, left);
 }

@@ -41,7 +41,8 @@ export function parentOf(element: Element): Element | null {
     return element.parentElement ?? (root instanceof ShadowRoot ? root.host : null);
 }
 
-function holds(outer: Element, inner: Element): boolean {
+/** Whether `inner` is `outer` or in it, shadows included. */
+export function holds(outer: Element, inner: Element): boolean {
     for (let at: Element | null = inner; at !== null; at = parentOf(at)) {
         if (at === outer) {
             return true;

@@ -12,10 +12,15 @@ test('Tab reaches everything, shows where it is, and leaves again', () =>
             const walk = await walkByTab(page);
             expect.soft(walk.faults, question).toEqual([]);
             const stops = walk.stops.join('\n');
-            for (const wanted of ['Save', 'Undo', 'Menu', 'Will it lift me?', 'as a table']) {
-                expect.soft(stops, question).toContain(wanted);
-            }
-            expect.soft(stops).toContain('Text of the rig file');
+            const missing = [
+                'Save',
+                'Undo',
+                'Menu',
+                'Will it lift',
+                'save ',
+                'Text of the rig file',
+            ].filter(wanted => !stops.includes(wanted));
+            expect.soft(missing, `${question}, of ${walk.stops.length} stops`).toEqual([]);
         }
     }));
 

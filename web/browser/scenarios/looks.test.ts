@@ -17,7 +17,7 @@ const screens = [
 
 async function expectClean(page: Page, where: string): Promise<void> {
     expect.soft(await overlappingTexts(page), `texts on one another, ${where}`).toEqual([]);
-    expect.soft(await cutTexts(page), `texts cut off, ${where}`).toEqual([]);
+    expect.soft((await cutTexts(page)).slice(0, 9), `texts cut off, ${where}`).toEqual([]);
 }
 
 describe.each(['light', 'dark'] as const)('in %s', theme => {
