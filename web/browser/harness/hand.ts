@@ -77,6 +77,12 @@ export class Hand {
         });
     }
 
+    /** A change of the rig has arrived, and the open question is answered for it. */
+    async changed(): Promise<void> {
+        await this.page.getByText('not saved to the file yet').waitFor();
+        await this.answered();
+    }
+
     /** The rig seen from one side. */
     view(from: 'behind' | 'above' | 'right side'): Locator {
         const words = {

@@ -23,7 +23,7 @@ test('a newcomer opens the demo, drags a fan, sees it turn, and finds it in the 
         const yaw = page.locator('figure', { hasText: 'yaw' }).locator('[data-field*=yaw]').first();
         const yawBefore = await yaw.getAttribute('data-si');
         await hand.drag('left.8', 0, 60, 'above');
-        await hand.answered();
+        await hand.changed();
         await shoot(page, 'dragged');
         expect(await yaw.getAttribute('data-si')).not.toBe(yawBefore);
         expect(folder.read('rig.yaml'), 'nothing is written before it is saved').toBe(before);
@@ -51,7 +51,7 @@ test('a rig that is short: a remedy is tried, kept, and stands in the file with 
         await shoot(page, 'tried');
         expect(folder.read('rig.yaml')).toBe(before);
         await trial.getByRole('button', { name: 'Keep' }).click();
-        await hand.answered();
+        await hand.changed();
         expect(await hand.verdict.innerText()).toMatch(/^\s*met/);
         await hand.save();
         const after = folder.read('rig.yaml');

@@ -21,7 +21,7 @@ test('every number in every picture and table is the command line’s', () =>
             const { shown, strange } = await numbersAgainst(page, commandLine);
             expect(strange, `${question}, as tables`).toEqual([]);
             expect(shown.length).toBeGreaterThan(30);
-            expect(shown.filter(one => one.low !== undefined).length).toBeGreaterThan(3);
+            expect(shown.filter(one => one.low !== undefined).length).toBeGreaterThan(1);
         }
     }));
 

@@ -89,7 +89,7 @@ function VerdictLine({ rung, old }: { rung: Rung; old: boolean }) {
                         Stop
                     </button>
                 )}
-                {rung.state === 'stopped' && (
+                {(rung.state === 'stopped' || rung.state === 'unasked') && (
                     <button
                         type="button"
                         class="plain small"
