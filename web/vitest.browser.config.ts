@@ -11,7 +11,7 @@ export default defineConfig({
         fileParallelism: false,
         maxWorkers: 1,
         isolate: false,
-        testTimeout: 90_000,
+        testTimeout: 180_000,
         hookTimeout: 60_000,
         reporters: ['default', new Surefire('browser', '../browser/target/surefire-reports')],
     },

@@ -12,6 +12,9 @@ export const questions = Object.keys(asked) as Question[];
 /** Where nominal answers are told while a part is dragged. */
 export const nominalTexts = '.ladder .with-it, .telling .told';
 
+/** Remedies of a rig that is short are searched for; a machine may have other work. */
+const patience = { timeout: 60_000 };
+
 export interface Grip {
     x: number;
     y: number;
@@ -57,24 +60,32 @@ export class Hand {
 
     /** The open question has its outcome, whole or not yet. */
     async banded(): Promise<void> {
-        await this.page.waitForFunction(() => {
-            const line = document.querySelector('.verdict-line');
-            const told = line?.querySelector('.verdict strong')?.textContent ?? '';
-            return (
-                line?.classList.contains('old') === false &&
-                ['met', 'not met', 'cannot be told'].includes(told)
-            );
-        });
+        await this.page.waitForFunction(
+            () => {
+                const line = document.querySelector('.verdict-line');
+                const told = line?.querySelector('.verdict strong')?.textContent ?? '';
+                return (
+                    line?.classList.contains('old') === false &&
+                    ['met', 'not met', 'cannot be told'].includes(told)
+                );
+            },
+            undefined,
+            patience,
+        );
     }
 
     /** The open question is answered to its end, for the rig as it stands. */
     async answered(): Promise<void> {
         await this.banded();
-        await this.page.waitForFunction(() => {
-            const line = document.querySelector('.verdict-line');
-            const state = line?.querySelector('.state')?.textContent ?? '';
-            return line?.classList.contains('old') === false && state.trim() === '';
-        });
+        await this.page.waitForFunction(
+            () => {
+                const line = document.querySelector('.verdict-line');
+                const state = line?.querySelector('.state')?.textContent ?? '';
+                return line?.classList.contains('old') === false && state.trim() === '';
+            },
+            undefined,
+            patience,
+        );
     }
 
     /** A change of the rig has arrived, and the open question is answered for it. */

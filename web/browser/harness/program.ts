@@ -107,7 +107,6 @@ function start(words: string[]): ChildProcess {
         java(),
         [
             '-XX:+UseSerialGC',
-            '-XX:TieredStopAtLevel=1',
             '-Xmx512m',
             '--enable-native-access=ALL-UNNAMED',
             '-cp',

@@ -32,7 +32,7 @@ test('units are switched everywhere, and back', () =>
         expect(metric).toMatch(/\d\sN\b/);
         expect(metric).not.toContain('lbf');
         await hand.choose('Units', 'us');
-        await page.getByText('lbf').first().waitFor();
+        await hand.sheet.getByText('lbf').first().waitFor();
         await hand.answered();
         const customary = await hand.sheet.innerText();
         expect(customary).toContain('lbf');

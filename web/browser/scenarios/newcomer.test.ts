@@ -20,7 +20,7 @@ test('a newcomer opens the demo, drags a fan, sees it turn, and finds it in the 
 
         await hand.open('balance');
         await hand.answered();
-        const yaw = page.locator('figure', { hasText: 'yaw' }).locator('[data-field*=yaw]').first();
+        const yaw = page.locator('[data-field=yaw-moment]').last();
         const yawBefore = await yaw.getAttribute('data-si');
         await hand.drag('left.8', 0, 60, 'above');
         await hand.changed();
