@@ -22,6 +22,7 @@ test('a newcomer opens the demo, drags a fan, sees it turn, and finds it in the 
         await hand.answered();
         const yaw = page.locator('[data-field=yaw-moment]').last();
         const yawBefore = await yaw.getAttribute('data-si');
+        await hand.sheet.getByLabel('twin goes along').uncheck();
         await hand.drag('left.8', 0, 60, 'above');
         await hand.changed();
         await shoot(page, 'dragged');
@@ -57,7 +58,7 @@ test('a rig that is short: a remedy is tried, kept, and stands in the file with 
         const after = folder.read('rig.yaml');
         expect(after).not.toBe(before);
         expect(comments(after)).toEqual(comments(before));
-        expect(comments(before).length).toBeGreaterThan(3);
+        expect(comments(before).length).toBeGreaterThan(1);
     }));
 
 test('what a finding speaks of is shown on the rig and in the file', () =>

@@ -81,21 +81,25 @@ test('an edit from outside while a fan is dragged: both are kept', () =>
         );
     }));
 
-test('an edit from outside of the very lines that were changed here: both versions are kept', () =>
+test('an edit from outside of the very value that was changed here: both versions are kept', () =>
     inBay('mudlark', async ({ folder, visit: { page } }) => {
         const hand = new Hand(page);
         await hand.answered();
-        await hand.typeAtEnd('\n# mine');
+        await hand.menu(/Show the file as outline/);
+        const hover = hand.file.getByLabel('hover', { exact: true });
+        await hover.fill('70 s');
+        await hover.press('Enter');
         await page.getByText('not saved to the file yet').waitFor();
-        folder.write('rig.yaml', `${folder.read('rig.yaml')}\n# theirs\n`);
+        folder.write('rig.yaml', folder.read('rig.yaml').replace('hover: 60 s', 'hover: 90 s'));
         const choice = page.getByRole('region', { name: /Another program wrote|same lines/ });
         await choice.waitFor();
         await shoot(page, 'conflict');
-        expect(await choice.innerText()).toContain('# mine');
-        expect(await choice.innerText()).toContain('# theirs');
+        expect(await choice.innerText()).toContain('hover: 70 s');
+        expect(await choice.innerText()).toContain('hover: 90 s');
         await choice.getByRole('button', { name: 'Take yours' }).click();
+        await choice.waitFor({ state: 'detached' });
         await hand.save();
-        expect(folder.read('rig.yaml')).toContain('# mine');
+        expect(folder.read('rig.yaml')).toContain('hover: 70 s');
     }));
 
 test('two tabs are one document', () =>
