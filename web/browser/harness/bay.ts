@@ -1,6 +1,7 @@
 import { expect } from 'vitest';
 import { Folder } from './folder';
 import { Program } from './program';
+import { shoot } from './shots';
 import { browser, desk, Visit, type Look } from './visit';
 
 /** The program on a folder of its own, and a page that looks at it. */
@@ -27,6 +28,12 @@ export async function inBay(
         const all = bay as Bay;
         await scenario(all);
         expect(all.visit.complaints, 'what the page complained of').toEqual([]);
+    } catch (fault) {
+        if (bay.visit !== undefined) {
+            const name = expect.getState().currentTestName ?? 'unnamed';
+            await shoot(bay.visit.page, `failed ${name.replace(/[^\w ]+/g, ' ').slice(0, 80)}`);
+        }
+        throw fault;
     } finally {
         await bay.visit?.close();
         await bay.program?.stop();

@@ -45,12 +45,12 @@ test('a fan is moved, kept, taken back and saved by keys alone', () =>
         expect(await within(fan)).toBe(true);
         await page.keyboard.press('Shift+ArrowLeft');
         await page.keyboard.press('Enter');
-        await hand.answered();
+        await hand.changed();
         await page.keyboard.press('Control+s');
         await page.getByText('saved', { exact: true }).waitFor();
         expect(folder.read('rig.yaml')).not.toBe(before);
         await page.keyboard.press('Control+z');
-        await hand.answered();
+        await hand.changed();
         await page.keyboard.press('Control+s');
         await page.getByText('saved', { exact: true }).waitFor();
         expect(folder.read('rig.yaml')).toBe(before);

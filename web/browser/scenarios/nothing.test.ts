@@ -41,7 +41,7 @@ test('from an empty folder a rig of twelve fans of one’s own, in at most sixty
         await hand.press('Make this rig');
         await hand.banded();
         await hand.open('balance');
-        await hand.banded();
+        await hand.nominal();
         const fans = hand.view('behind').getByRole('button', { name: /, fan,/ });
         expect(await fans.count()).toBe(12);
         await shoot(page, 'from-nothing');

@@ -52,6 +52,7 @@ function VerdictLine({ rung, old }: { rung: Rung; old: boolean }) {
     const bay = useBay();
     const verdict = rung.document?.answer.verdict;
     const asking = rung.state === 'asking';
+    const readable = bay.desk.value?.document.readable === true;
     return (
         <div class={old ? 'verdict-line old' : 'verdict-line'}>
             {verdict !== undefined && (
@@ -89,7 +90,7 @@ function VerdictLine({ rung, old }: { rung: Rung; old: boolean }) {
                         Stop
                     </button>
                 )}
-                {(rung.state === 'stopped' || rung.state === 'unasked') && (
+                {(rung.state === 'stopped' || (rung.state === 'unasked' && readable)) && (
                     <button
                         type="button"
                         class="plain small"
