@@ -2,22 +2,15 @@ package liftwright.rig.draft;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import liftwright.rig.Change;
 import liftwright.rig.file.Disk;
-import liftwright.rig.file.Folder;
-import liftwright.rig.file.RigFiles;
 import liftwright.rig.file.RigReading;
-import liftwright.rig.text.RigText;
 import liftwright.rig.text.YamlText;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The working copy of one rig file: what several tabs and several programs edit together. Every
@@ -32,38 +25,11 @@ public final class Draft implements AutoCloseable {
     private static final String TOO_LARGE =
             "A rig file has at most " + YamlText.MOST_BYTES + " bytes: nothing was changed.";
 
-    private final Path file;
-    private final String rig;
-    private final Disk disk;
-    private final KeptTables tables;
-    private final Journal journal;
-    private final Past past = new Past();
+    private final WorkingCopy work;
     private final List<Runnable> watchers = new CopyOnWriteArrayList<>();
-    private final List<String> news = new ArrayList<>();
 
-    private Course course;
-    private RigReading reading;
-    private String revision;
-
-    /** What the disk holds where that could not be merged. */
-    private byte @Nullable [] rival;
-
-    /** Why the disk cannot be looked at; empty while it can. */
-    private String trouble = "";
-
-    private Draft(Path folder, String rig, Disk disk) throws IOException {
-        this.file = folder.resolve(rig);
-        this.rig = rig;
-        this.disk = disk;
-        Path beside = file.toAbsolutePath().getParent();
-        this.tables = new KeptTables(new Folder(beside == null ? folder : beside));
-        this.journal = new Journal(JournalPlace.of(folder, rig), disk);
-        byte[] seen = RigFiles.read(file);
-        this.course = recovered(seen);
-        this.reading = read(course.text());
-        this.revision = reading.digest();
-        past.remember(revision, reading.text());
-        meet(seen);
+    private Draft(WorkingCopy work) {
+        this.work = work;
     }
 
     /**
@@ -79,80 +45,22 @@ public final class Draft implements AutoCloseable {
     }
 
     static Draft open(Path folder, String rig, Disk disk) throws IOException {
-        return new Draft(folder, rig, disk);
-    }
-
-    private Course recovered(byte[] seen) throws IOException {
-        Optional<Journal.Left> left;
-        try {
-            left = journal.left();
-        } catch (IOException e) {
-            news.add(
-                    "What was not saved the last time cannot be read ("
-                            + e.getMessage()
-                            + "); it was kept as "
-                            + journal.setAside().getFileName()
-                            + ".");
-            return new Course(seen);
-        }
-        if (left.isEmpty()) {
-            return new Course(seen);
-        }
-        var before = new Course(seen);
-        boolean whole = !left.get().torn();
-        try {
-            left.get().entries().forEach(before::apply);
-        } catch (IllegalArgumentException e) {
-            whole = false;
-        }
-        if (before.isClean()) {
-            endJournal();
-            return new Course(seen);
-        }
-        if (Arrays.equals(before.text(), seen)) {
-            return before; // it was saved, and the journal had not heard of it yet
-        }
-        news.add(
-                "What was not saved the last time is here again"
-                        + (whole ? "." : "; its last line was not written to its end."));
-        return before;
+        return new Draft(new WorkingCopy(folder, rig, disk));
     }
 
     /** The draft as it stands; what is to be told is told with it and not again. */
     public synchronized DraftView view() {
-        var told = news.isEmpty() ? Optional.<String>empty() : Optional.of(String.join(" ", news));
-        news.clear();
-        return new DraftView(
-                rig,
-                revision,
-                reading,
-                isSaved(),
-                course.lastDone().map(Step::label),
-                course.lastTakenBack().map(Step::label),
-                Optional.ofNullable(rival).map(this::conflict),
-                told);
-    }
-
-    private DraftView.Conflict conflict(byte[] theirs) {
-        String text = theirs.length > YamlText.MOST_BYTES ? "" : RigText.read(rig, theirs).text();
-        return new DraftView.Conflict(
-                text,
-                "Another program wrote this file while edits of yours were not saved. Both texts"
-                        + " are kept: choose one.");
-    }
-
-    private boolean isSaved() {
-        return course.isClean() && rival == null && trouble.isEmpty();
+        return work.view();
     }
 
     /** What is declared now, without telling anything. */
     public synchronized RigReading reading() {
-        return reading;
+        return work.reading();
     }
 
     /** Names the state that {@link #reading} gives. */
     public synchronized String revision() {
-        return revision;
+        return work.revision();
     }
 
     /**
@@ -165,12 +73,12 @@ public final class Draft implements AutoCloseable {
 
     /** The state now, without telling anything. */
     public synchronized Standing standing() {
-        return new Standing(revision, isSaved());
+        return new Standing(work.revision(), work.isSaved());
     }
 
     /** What is declared now, where it is still what {@code base} names. */
     public synchronized Optional<RigReading> readingAt(String base) {
-        return base.equals(revision) ? Optional.of(reading) : Optional.empty();
+        return base.equals(work.revision()) ? Optional.of(work.reading()) : Optional.empty();
     }
 
     /**
@@ -189,27 +97,21 @@ public final class Draft implements AutoCloseable {
         if (changes.size() > MOST_CHANGES) {
             return refused("One edit has at most " + MOST_CHANGES + " changes.");
         }
-        boolean merged = !base.equals(revision);
+        boolean merged = !base.equals(work.revision());
         if (merged) {
-            var declared = reading.text().declaration();
+            var declared = work.reading().text().declaration();
             var objection =
                     declared.flatMap(
-                            now -> Footing.objection(past.declaration(base), now, changes));
+                            now -> Footing.objection(work.declaredAt(base), now, changes));
             if (objection.isPresent()) {
                 return refused("The rig was changed elsewhere meanwhile. " + objection.get());
             }
         }
-        return switch (reading.with(changes)) {
+        return switch (work.reading().with(changes)) {
             case RigReading.Edit.Refused(var _, var reason) ->
                     refused(merged ? "The rig was changed elsewhere meanwhile. " + reason : reason);
-            case RigReading.Edit.Changed(var next, var _) -> {
-                if (merged) {
-                    news.add(
-                            "The rig was changed elsewhere meanwhile; this change was made on top"
-                                    + " of that.");
-                }
-                yield edited(next, Words.label(label), new How.Made(changes));
-            }
+            case RigReading.Edit.Changed(var next, var _) ->
+                    edited(next, Words.label(label), new How.Made(changes), merged);
         };
     }
 
@@ -224,27 +126,33 @@ public final class Draft implements AutoCloseable {
     }
 
     private Outcome typed(String base, String newText) throws IOException {
-        if (!base.equals(revision)) {
+        if (!base.equals(work.revision())) {
             return stale();
         }
         byte[] bytes =
-                LineEnds.kept(reading.text().text(), newText).getBytes(StandardCharsets.UTF_8);
+                LineEnds.kept(work.reading().text().text(), newText).getBytes(StandardCharsets.UTF_8);
         if (bytes.length > YamlText.MOST_BYTES) {
             return refused(TOO_LARGE);
         }
-        RigReading next = read(bytes);
-        return edited(next, Words.ofTyping(reading.text(), next.text()), new How.Typed());
+        RigReading next = work.read(bytes);
+        return edited(next, Words.ofTyping(work.reading().text(), next.text()), new How.Typed(), false);
     }
 
-    private Outcome edited(RigReading next, String label, How how) throws IOException {
+    private Outcome edited(RigReading next, String label, How how, boolean merged)
+            throws IOException {
         byte[] bytes = next.text().bytes();
-        if (course.text().length > YamlText.MOST_BYTES || bytes.length > YamlText.MOST_BYTES) {
+        if (work.course().text().length > YamlText.MOST_BYTES || bytes.length > YamlText.MOST_BYTES) {
             return refused(TOO_LARGE);
         }
-        if (Arrays.equals(bytes, course.text())) {
+        if (Arrays.equals(bytes, work.course().text())) {
             return done();
         }
-        move(new Entry.Edit(label, how, Patch.between(course.text(), bytes)), next);
+        work.move(new Entry.Edit(label, how, Patch.between(work.course().text(), bytes)), next);
+        if (merged) {
+            work.tell(
+                    "The rig was changed elsewhere meanwhile; this change was made on top of"
+                            + " that.");
+        }
         return done();
     }
 
@@ -252,14 +160,14 @@ public final class Draft implements AutoCloseable {
     public Outcome undo(String base) throws IOException {
         return announced(
                 () -> {
-                    var step = course.lastDone();
-                    if (!base.equals(revision)) {
+                    var step = work.course().lastDone();
+                    if (!base.equals(work.revision())) {
                         return stale();
                     }
                     if (step.isEmpty()) {
                         return refused("There is nothing to take back.");
                     }
-                    move(new Entry.Undo(step.get().label(), step.get().patch().back()));
+                    work.move(new Entry.Undo(step.get().label(), step.get().patch().back()));
                     return done();
                 });
     }
@@ -268,14 +176,14 @@ public final class Draft implements AutoCloseable {
     public Outcome redo(String base) throws IOException {
         return announced(
                 () -> {
-                    var step = course.lastTakenBack();
-                    if (!base.equals(revision)) {
+                    var step = work.course().lastTakenBack();
+                    if (!base.equals(work.revision())) {
                         return stale();
                     }
                     if (step.isEmpty()) {
                         return refused("There is nothing to do again.");
                     }
-                    move(new Entry.Redo(step.get().label(), step.get().patch()));
+                    work.move(new Entry.Redo(step.get().label(), step.get().patch()));
                     return done();
                 });
     }
@@ -291,43 +199,25 @@ public final class Draft implements AutoCloseable {
     }
 
     private Outcome saved(String base) throws IOException {
-        if (!base.equals(revision)) {
+        if (!base.equals(work.revision())) {
             return stale();
         }
-        lookNow();
-        if (rival != null) {
+        work.look();
+        if (work.rival().isPresent()) {
             return new Outcome.Conflicting(
                     view(), "The file on disk is another one: nothing was saved.");
         }
-        if (!base.equals(revision)) {
+        if (!base.equals(work.revision())) {
             return stale(); // what was on disk was merged just now: it is to be seen first
         }
-        if (course.isClean() && trouble.isEmpty()) {
+        if (work.isSaved()) {
             return done();
         }
-        try {
-            if (trouble.isEmpty()) {
-                if (!RigFiles.writeOver(file, course.disk(), course.text(), disk)) {
-                    lookNow();
-                    return new Outcome.Conflicting(
-                            view(), "The file on disk has just changed: nothing was saved.");
-                }
-            } else {
-                RigFiles.create(file, course.text(), disk);
-            }
-        } catch (FileAlreadyExistsException e) {
-            lookNow();
+        if (!work.write()) {
+            work.look();
             return new Outcome.Conflicting(
-                    view(), "A file of that name has just appeared: nothing was saved.");
+                    view(), "The file on disk has just changed: nothing was saved.");
         }
-        trouble = "";
-        try {
-            move(new Entry.Seen(Patch.between(course.disk(), course.text())));
-        } catch (IOException e) {
-            news.add("The file is saved, but the journal beside it could not be told so.");
-            course.saved();
-        }
-        endJournal();
         return done();
     }
 
@@ -343,80 +233,10 @@ public final class Draft implements AutoCloseable {
     public boolean look() throws IOException {
         return announced(
                 () -> {
-                    String before = stamp();
-                    lookNow();
-                    return !before.equals(stamp());
+                    String before = work.stamp();
+                    work.look();
+                    return !before.equals(work.stamp());
                 });
-    }
-
-    private void lookNow() throws IOException {
-        byte[] seen;
-        try {
-            seen = RigFiles.read(file);
-            trouble = "";
-        } catch (IOException e) {
-            if (trouble.isEmpty()) {
-                news.add(
-                        e instanceof NoSuchFileException
-                                ? "The file is no longer on the disk. To save writes it again."
-                                : "The file on the disk cannot be read now.");
-            }
-            trouble = "gone";
-            return;
-        }
-        if (tables.refresh()) {
-            stand(read(course.text()));
-            news.add("A table beside the rig file has changed.");
-        }
-        meet(seen);
-    }
-
-    /** Compares what the disk holds with what it held. */
-    private void meet(byte[] seen) throws IOException {
-        if (Arrays.equals(seen, course.disk())) {
-            rival = null;
-            return;
-        }
-        Patch toSeen = Patch.between(course.disk(), seen);
-        if (Arrays.equals(seen, course.text())) {
-            rival = null;
-            take(new Entry.Seen(toSeen), reading);
-            return;
-        }
-        if (course.isClean()) {
-            RigReading next = read(seen);
-            rival = null;
-            take(new Entry.Taken("what another program wrote", toSeen, toSeen), next);
-            news.add("Another program changed the file; undo takes that back.");
-            return;
-        }
-        var merged = replayed(seen);
-        if (merged.isEmpty()) {
-            rival = seen;
-            return;
-        }
-        rival = null;
-        Patch toMerged = Patch.between(course.text(), merged.get().text().bytes());
-        take(new Entry.Taken("what another program wrote", toSeen, toMerged), merged.get());
-        news.add("Another program changed the file; your unsaved changes were made on top of it.");
-    }
-
-    /** The unsaved changes made on another text, where they can be. */
-    private Optional<RigReading> replayed(byte[] seen) {
-        var batches = course.replay();
-        if (batches.isEmpty() || seen.length > YamlText.MOST_BYTES) {
-            return Optional.empty();
-        }
-        var changes = batches.get().stream().flatMap(List::stream).toList();
-        RigReading theirs = read(seen);
-        var base = RigText.read(rig, course.disk()).declaration();
-        var now = theirs.text().declaration();
-        if (now.isEmpty() || Footing.objection(base, now.get(), changes).isPresent()) {
-            return Optional.empty();
-        }
-        return theirs.with(changes) instanceof RigReading.Edit.Changed(var next, var _)
-                ? Optional.of(next)
-                : Optional.empty();
     }
 
     /** Which of two texts goes on. */
@@ -431,68 +251,25 @@ public final class Draft implements AutoCloseable {
     public Outcome resolve(String base, Side side) throws IOException {
         return announced(
                 () -> {
-                    byte[] theirs = rival;
-                    if (!base.equals(revision)) {
+                    byte[] theirs = work.rival().orElse(null);
+                    if (!base.equals(work.revision())) {
                         return stale();
                     }
                     if (theirs == null) {
                         return refused("There is no conflict to end.");
                     }
-                    Patch toTheirs = Patch.between(course.disk(), theirs);
+                    Patch toTheirs = Patch.between(work.course().disk(), theirs);
                     switch (side) {
-                        case MINE -> move(new Entry.Seen(toTheirs));
+                        case MINE -> work.settle(new Entry.Seen(toTheirs));
                         case DISK ->
-                                move(
+                                work.settle(
                                         new Entry.Taken(
                                                 "taking the text from the disk",
                                                 toTheirs,
-                                                Patch.between(course.text(), theirs)));
+                                                Patch.between(work.course().text(), theirs)));
                     }
-                    rival = null;
                     return done();
                 });
-    }
-
-    /** Keeps the entry, then goes where it leads. */
-    private void move(Entry entry) throws IOException {
-        move(entry, null);
-    }
-
-    private void move(Entry entry, @Nullable RigReading known) throws IOException {
-        journal.add(course, entry);
-        course.apply(entry);
-        stand(known == null ? read(course.text()) : known);
-    }
-
-    /** As {@link #move}; while nothing is unsaved the journal need not know. */
-    private void take(Entry entry, RigReading next) throws IOException {
-        if (!course.isClean()) {
-            journal.add(course, entry);
-        }
-        course.apply(entry);
-        stand(next);
-        if (course.isClean()) {
-            endJournal();
-        }
-    }
-
-    /** What is saved needs no journal; one that stays behind says that nothing is unsaved. */
-    private void endJournal() {
-        try {
-            journal.end();
-        } catch (IOException e) {
-            news.add("The journal beside the file could not be taken away.");
-        }
-    }
-
-    private void stand(RigReading next) {
-        reading = next;
-        revision = next.digest();
-        past.remember(revision, next.text());
-    }
-
-    private RigReading read(byte[] bytes) {
-        return RigReading.read(rig, bytes, tables);
     }
 
     private Outcome done() {
@@ -518,11 +295,11 @@ public final class Draft implements AutoCloseable {
         var stamps = new String[2];
         try {
             synchronized (this) {
-                stamps[0] = stamp();
+                stamps[0] = work.stamp();
                 try {
                     return deed.run();
                 } finally {
-                    stamps[1] = stamp();
+                    stamps[1] = work.stamp();
                 }
             }
         } finally {
@@ -530,10 +307,6 @@ public final class Draft implements AutoCloseable {
                 watchers.forEach(Runnable::run);
             }
         }
-    }
-
-    private synchronized String stamp() {
-        return revision + isSaved() + (rival == null ? "" : Arrays.hashCode(rival));
     }
 
     /** Calls {@code watcher} after every change, until what is returned is closed. */
@@ -552,6 +325,6 @@ public final class Draft implements AutoCloseable {
     /** Lets go of the journal; what is unsaved stays in it. */
     @Override
     public synchronized void close() {
-        journal.close();
+        work.close();
     }
 }

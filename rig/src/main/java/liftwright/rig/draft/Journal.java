@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
@@ -25,6 +24,9 @@ final class Journal implements AutoCloseable {
 
     /** Beyond this it is begun anew with what is unsaved, bytes. */
     static final int MOST_BYTES = 8 << 20;
+
+    /** More than any journal has: a folder may come from anywhere. */
+    private static final int MOST_READ_BYTES = 4 * MOST_BYTES;
 
     private static final byte[] HEAD = "liftwright journal 1\n".getBytes(StandardCharsets.US_ASCII);
 
@@ -65,8 +67,8 @@ final class Journal implements AutoCloseable {
         if (leadsThroughLinks()) {
             return Optional.empty(); // none of ours: we never write there
         }
-        try {
-            bytes = Files.readAllBytes(file);
+        try (var in = Files.newInputStream(file)) {
+            bytes = in.readNBytes(MOST_READ_BYTES + 1);
         } catch (NoSuchFileException e) {
             return Optional.empty();
         }
@@ -80,11 +82,13 @@ final class Journal implements AutoCloseable {
         return Optional.of(new Left(read.entries(), read.end() < bytes.length));
     }
 
-    /** Puts what cannot be read out of the way, under another name. */
+    /** Puts what cannot be read out of the way, under a name that nothing has. */
     Path setAside() throws IOException {
         Path aside = file.resolveSibling(file.getFileName() + ".unread");
-        Files.move(file, aside, StandardCopyOption.REPLACE_EXISTING);
-        return aside;
+        for (int number = 2; Files.exists(aside, LinkOption.NOFOLLOW_LINKS); number++) {
+            aside = file.resolveSibling(file.getFileName() + ".unread-" + number);
+        }
+        return Files.move(file, aside);
     }
 
     /**

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import liftwright.rig.Change;
 import liftwright.rig.RigPath;
@@ -412,6 +415,10 @@ class DraftTest {
             assertThat(draft.view().reading().text().bytes()).isEqualTo(first);
         }
         assertThat(Path.of(journal + ".unread")).hasContent(junk);
+        Files.writeString(journal, "another");
+        open().close();
+        assertThat(Path.of(journal + ".unread")).hasContent(junk);
+        assertThat(Path.of(journal + ".unread-2")).hasContent("another");
         try (var draft = open()) {
             assertThat(draft.view().told()).isEmpty();
         }
@@ -441,5 +448,40 @@ class DraftTest {
         assertThat(JournalPlace.of(folder, "a/b")).isNotEqualTo(JournalPlace.of(folder, "a_b"));
         assertThat(folder.relativize(JournalPlace.of(folder, "é".repeat(300))).toString().length())
                 .isLessThan(100);
+    }
+
+    @Test
+    void threadsThatEditAtOnceLoseNothing() throws Exception {
+        var paths = List.of("site/elevation", "wearer/mass", "demands/hover", "site/temperature");
+        var units = List.of(" m", " kg", " s", " °C");
+        try (var draft = open();
+                var threads = Executors.newVirtualThreadPerTaskExecutor()) {
+            var all = new ArrayList<Future<?>>();
+            for (int tab = 0; tab < paths.size(); tab++) {
+                int own = tab;
+                all.add(
+                        threads.submit(
+                                () -> {
+                                    String seen = draft.revision();
+                                    for (int i = 1; i <= 25; i++) {
+                                        var change = set(paths.get(own), i + units.get(own));
+                                        var after = done(draft.change(seen, change, "x"));
+                                        assertThat(text(after)).contains(i + units.get(own));
+                                        seen = i % 2 == 0 ? after.revision() : seen;
+                                    }
+                                    return true;
+                                }));
+            }
+            for (var each : all) {
+                each.get();
+            }
+            assertThat(text(draft.view()))
+                    .contains("elevation: 25 m", "mass: 25 kg", "hover: 25 s")
+                    .contains("temperature: 25 °C");
+            for (int i = 0; i < 100; i++) {
+                done(draft.undo(draft.revision()));
+            }
+            assertThat(draft.view().reading().text().bytes()).isEqualTo(first);
+        }
     }
 }
