@@ -101,8 +101,7 @@ public final class Draft implements AutoCloseable {
         if (merged) {
             var declared = work.reading().text().declaration();
             var objection =
-                    declared.flatMap(
-                            now -> Footing.objection(work.declaredAt(base), now, changes));
+                    declared.flatMap(now -> Footing.objection(work.declaredAt(base), now, changes));
             if (objection.isPresent()) {
                 return refused("The rig was changed elsewhere meanwhile. " + objection.get());
             }
@@ -130,18 +129,21 @@ public final class Draft implements AutoCloseable {
             return stale();
         }
         byte[] bytes =
-                LineEnds.kept(work.reading().text().text(), newText).getBytes(StandardCharsets.UTF_8);
+                LineEnds.kept(work.reading().text().text(), newText)
+                        .getBytes(StandardCharsets.UTF_8);
         if (bytes.length > YamlText.MOST_BYTES) {
             return refused(TOO_LARGE);
         }
         RigReading next = work.read(bytes);
-        return edited(next, Words.ofTyping(work.reading().text(), next.text()), new How.Typed(), false);
+        return edited(
+                next, Words.ofTyping(work.reading().text(), next.text()), new How.Typed(), false);
     }
 
     private Outcome edited(RigReading next, String label, How how, boolean merged)
             throws IOException {
         byte[] bytes = next.text().bytes();
-        if (work.course().text().length > YamlText.MOST_BYTES || bytes.length > YamlText.MOST_BYTES) {
+        if (work.course().text().length > YamlText.MOST_BYTES
+                || bytes.length > YamlText.MOST_BYTES) {
             return refused(TOO_LARGE);
         }
         if (Arrays.equals(bytes, work.course().text())) {
