@@ -140,11 +140,13 @@ export function lay(views: readonly View[], all: readonly Point[], sheet: Sheet)
 }
 
 const GAP = 12;
+const NARROWEST = 150;
+const WIDEST = 680;
 const INSET = 18; // padding and frame of a picture
 
 /** How many views stand beside each other where there is so much room, and how wide each is. */
 export function arranged(room: number, count: number): { columns: number; width: number } {
     const columns = Math.min(count, room >= 720 ? 3 : room >= 440 ? 2 : 1);
     const width = (room - GAP * (columns - 1)) / columns - INSET;
-    return { columns, width: Math.max(150, Math.floor(width)) };
+    return { columns, width: Math.min(WIDEST, Math.max(NARROWEST, Math.floor(width))) };
 }

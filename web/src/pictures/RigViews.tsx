@@ -5,7 +5,7 @@ import { factsOf, nameOf, namedParts, whyNot, type Named } from '../core/partWor
 import { FOOT } from '../core/rigLabels';
 import { corners, sceneOf } from '../core/scene';
 import { length, minus, point } from '../core/space';
-import { arranged, lay, VIEWS, type Laid } from '../core/view';
+import { arranged, lay, VIEWS, type Laid, type ViewName } from '../core/view';
 import type { Moved } from '../core/wire';
 import type { RigProps } from './api';
 import { useHand, type Ghost } from './dragging';
@@ -35,10 +35,12 @@ export function RigViews(props: RigProps) {
     const { ghost: held, grip } = useHand(scene, parts, { stepM, snap, twin, whole }, props.onDrag);
     const ghost = useMemo(() => settled(held, props.moved), [held, props.moved]);
 
-    const views = useMemo(
-        () => [facing ? VIEWS.front : VIEWS.behind, VIEWS.side, VIEWS.above],
-        [facing],
-    );
+    const [alone, setAlone] = useState<ViewName>();
+    const views = useMemo(() => {
+        const all = [facing ? VIEWS.front : VIEWS.behind, VIEWS.side, VIEWS.above];
+        const one = all.filter(view => view.name === alone);
+        return one.length > 0 ? one : all;
+    }, [facing, alone]);
     // While a part is dragged the page under it stays where it is.
     const kept = useRef<Laid[]>(undefined);
     const room = useRef<HTMLDivElement>(null);
@@ -143,7 +145,19 @@ export function RigViews(props: RigProps) {
             <div ref={room} class={`views columns-${columns}`}>
                 {laid.map(each => (
                     <div key={each.view.name} class="one-view">
-                        <p class="view-words">seen {each.view.words}</p>
+                        <p class="view-words">
+                            seen {each.view.words}{' '}
+                            <button
+                                type="button"
+                                aria-pressed={alone !== undefined}
+                                aria-label={`${each.view.words}: larger, alone`}
+                                onClick={() => {
+                                    setAlone(alone === undefined ? each.view.name : undefined);
+                                }}
+                            >
+                                larger
+                            </button>
+                        </p>
                         <RigView
                             title={drawing.title}
                             scene={scene}

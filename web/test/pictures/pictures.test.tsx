@@ -252,6 +252,16 @@ describe('a drawn rig', () => {
         expect(home.querySelectorAll('.marked')).toHaveLength(3);
     });
 
+    test('one view can be had alone, and all of them again', () => {
+        rig(vi.fn());
+        click('from above: larger');
+        const only = home.querySelectorAll('svg.view');
+        expect(only).toHaveLength(1);
+        expect(only[0]?.getAttribute('aria-label')).toContain('from above');
+        click('from above: larger');
+        expect(home.querySelectorAll('svg.view')).toHaveLength(3);
+    });
+
     test('one stop of the Tab key in each view; Page Down walks by name', () => {
         rig(vi.fn());
         for (const svg of Array.from(home.querySelectorAll('svg.view'))) {
