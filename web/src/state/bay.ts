@@ -89,6 +89,8 @@ export class Bay {
                 );
             }
         });
+        // Who comes back to the page has perhaps been in another program, or the machine was asleep.
+        addEventListener('focus', () => void this.kept?.again());
         void this.gate.start();
     }
 
