@@ -301,7 +301,12 @@ final class Grammar {
                                         + " written.")
                         .build());
         spec.addOption(flag(NO_BROWSER, "Print the link and start no browser."));
-        spec.addOption(value(PORT, "N", "Listen on this port; a free one when left out."));
+        spec.addOption(
+                value(
+                        PORT,
+                        "N",
+                        "Listen on this port; when left out on the one of the last time, or any"
+                                + " free one."));
         return example(spec, "liftwright open examples");
     }
 

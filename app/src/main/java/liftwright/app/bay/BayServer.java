@@ -24,6 +24,9 @@ public final class BayServer implements AutoCloseable {
     /** Longest wait for requests to end by themselves. */
     private static final long PATIENCE_MS = 1_500;
 
+    /** Connections that may wait to be taken. */
+    private static final int WAITING = 64;
+
     private static final String JUMP = "open.html";
 
     static {
@@ -168,8 +171,7 @@ public final class BayServer implements AutoCloseable {
     private static BayServer start(
             Opening what, OpenedFolder folder, FolderLock lock, Limits limits, List<Route> more)
             throws IOException {
-        var loopback = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
-        HttpServer server = HttpServer.create(new InetSocketAddress(loopback, what.port()), 64);
+        HttpServer server = listening(what.port(), lock.lastPort());
         int port = server.getAddress().getPort();
         var bay = new Bay(folder, what.version(), what.rig(), what.faults());
         String secret = bay.keys().secret();
@@ -190,6 +192,23 @@ public final class BayServer implements AutoCloseable {
             throw e;
         }
         return started;
+    }
+
+    /** On the port that is wanted; where none is, on the last one if it is free. */
+    private static HttpServer listening(int wanted, int last) throws IOException {
+        if (wanted == 0 && last != 0) {
+            try {
+                return listening(last);
+            } catch (BindException e) {
+                return listening(0);
+            }
+        }
+        return listening(wanted);
+    }
+
+    private static HttpServer listening(int port) throws IOException {
+        var loopback = InetAddress.getByAddress(new byte[] {127, 0, 0, 1});
+        return HttpServer.create(new InetSocketAddress(loopback, port), WAITING);
     }
 
     /** Where it listens. */

@@ -26,6 +26,9 @@ final class FolderLock implements AutoCloseable {
 
     private static final String LOCK = "lock";
     private static final String DOOR = "door";
+    private static final String PORT = "port";
+    private static final int LEAST_PORT = 1024;
+    private static final int MOST_PORT = 65_535;
     private static final Pattern DOOR_TEXT =
             Pattern.compile("([0-9]{1,5}) ([A-Za-z0-9_-]{20,100})\n");
     private static final int DOOR_BYTES = 200;
@@ -155,8 +158,23 @@ final class FolderLock implements AutoCloseable {
         return file;
     }
 
+    /**
+     * Where the server before this one listened; 0 where that is not known. A tab that is still
+     * open, and what a browser keeps for the page, belong to that address.
+     */
+    int lastPort() {
+        try (var in = Files.newInputStream(own.resolve(PORT), LinkOption.NOFOLLOW_LINKS)) {
+            String text = new String(in.readNBytes(DOOR_BYTES), StandardCharsets.US_ASCII).strip();
+            int port = text.matches("[0-9]{1,5}") ? Integer.parseInt(text) : 0;
+            return port >= LEAST_PORT && port <= MOST_PORT ? port : 0;
+        } catch (IOException e) {
+            return 0;
+        }
+    }
+
     /** Says where the server listens. */
     void tell(Listening listening) throws IOException {
+        write(own, PORT, listening.port() + "\n");
         write(own, DOOR, listening.port() + " " + listening.secret() + "\n");
     }
 

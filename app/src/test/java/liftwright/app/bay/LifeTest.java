@@ -89,6 +89,25 @@ class LifeTest {
         assertThat(folder.resolve("rig.yaml")).hasContent(OpenBay.RIG);
     }
 
+    /** A tab that is still open, and what the browser keeps for the page, belong to an address. */
+    @Test
+    void theNextServerListensWhereTheLastOneDid(@TempDir Path other) throws IOException {
+        int port;
+        try (var bay = OpenBay.at(folder)) {
+            port = bay.server().port();
+        }
+        try (var again = OpenBay.at(folder)) {
+            assertThat(again.server().port()).isEqualTo(port);
+            Path own = Files.createDirectory(other.resolve(".liftwright"));
+            for (String remembered : new String[] {port + "\n", "80\n", "99999", "x", ""}) {
+                Files.writeString(own.resolve("port"), remembered);
+                try (var bay = OpenBay.at(other)) {
+                    assertThat(bay.server().port()).isNotEqualTo(port).isGreaterThan(1023);
+                }
+            }
+        }
+    }
+
     @Test
     void aServerThatDiedLeavesNothingThatHinders() throws IOException {
         Path own = Files.createDirectory(folder.resolve(".liftwright"));
