@@ -197,7 +197,7 @@ final class Questions {
                                 "rows",
                                 0,
                                 6,
-                                2,
+                                worn ? 1 : 3,
                                 "Rows behind the back",
                                 "0 for none."),
                         form.count(
@@ -213,7 +213,7 @@ final class Questions {
                                 "rows",
                                 0,
                                 3,
-                                worn ? 1 : 0,
+                                worn ? 2 : 0,
                                 "Rows on each forearm",
                                 "0 for none."),
                         form.count(
