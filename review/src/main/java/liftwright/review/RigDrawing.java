@@ -7,9 +7,11 @@ import liftwright.answer.Section;
 import liftwright.answer.Value;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.FanAtWork;
+import liftwright.plant.body.Frames;
 import liftwright.plant.body.Limb;
 import liftwright.plant.body.MassItem;
 import liftwright.rig.Fan;
+import liftwright.rig.Mount;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 
@@ -29,6 +31,7 @@ final class RigDrawing {
             layers.add(wearer(limbs));
         }
         layers.add(parts(point));
+        layers.add(mounts(rig));
         layers.add(centre(point));
         if (point.ledger().force().length() > 0) {
             layers.add(lift(point));
@@ -101,6 +104,21 @@ final class RigDrawing {
         List<String> columns = new ArrayList<>(List.of("part", "part-kind", "part-mass"));
         columns.addAll(PLACE);
         return new Section.Table("drawn-parts", "Packs and other parts in place", columns, rows);
+    }
+
+    /** Origins of the mounts, by what an edit of the file calls them. */
+    private static Section.Table mounts(Rig rig) {
+        Frames frames = Frames.of(rig);
+        List<List<Value>> rows = new ArrayList<>();
+        for (Mount mount : rig.mounts()) {
+            List<Value> row = new ArrayList<>();
+            row.add(Value.words("part", "mounts/" + mount.name()));
+            row.addAll(lengths(PLACE, frames.mount(mount).origin()));
+            rows.add(row);
+        }
+        List<String> columns = new ArrayList<>(List.of("part"));
+        columns.addAll(PLACE);
+        return new Section.Table("drawn-mounts", "Mounts in place", columns, rows);
     }
 
     private static Section.Table centre(HoverPoint point) {

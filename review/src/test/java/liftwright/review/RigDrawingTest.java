@@ -120,6 +120,22 @@ class RigDrawingTest {
         }
     }
 
+    /** The back frame of Mudlark is on its trunk, 180 mm behind the origin and 60 mm above it. */
+    @Test
+    void mountsStandWhereTheFileSays() {
+        Map<String, Vec3> mounts = new LinkedHashMap<>();
+        drawn("mudlark")
+                .rows("drawn-mounts")
+                .forEach(row -> mounts.put(words(row, "part"), vector(row, "place")));
+        assertThat(mounts).containsOnlyKeys("mounts/back", "mounts/left pod", "mounts/right pod");
+        Vec3 back = named(mounts, "mounts/back");
+        assertThat(back.minus(new Vec3(-0.18, 0, -0.06)).length()).isLessThan(1e-9);
+        Vec3 left = named(mounts, "mounts/left pod");
+        assertThat(named(mounts, "mounts/right pod").mirrored().minus(left).length())
+                .isLessThan(1e-9);
+        assertThat(left.y()).isLessThan(-0.2);
+    }
+
     @Test
     void limbsJoinAndHoldTheirCentres() {
         Drawn drawn = drawn("mudlark");
