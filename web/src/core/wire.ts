@@ -208,7 +208,11 @@ export interface AnswerDocument {
 }
 export interface Answer {
     question: Question;
-    /** In a nominal answer the outcome is 'not judged': no doubt was computed. */
+    /**
+     * In a nominal answer the outcome is 'not judged': no doubt was computed (or 'cannot be told', where
+     * the declared values themselves could not be). A banded answer is 'not judged' where 256 draws do
+     * not tell.
+     */
     verdict: Verdict;
     findings: Finding[];
     sections: Section[];

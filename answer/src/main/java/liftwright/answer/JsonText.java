@@ -135,7 +135,17 @@ public final class JsonText {
 
     private void quoted(String text) {
         out.append('"');
-        text.codePoints().forEach(this::character);
+        for (int i = 0; i < text.length(); ) {
+            char plain = text.charAt(i);
+            if (plain >= ' ' && plain < 0x7f && plain != '"' && plain != '\\') {
+                out.append(plain); // nearly all there is
+                i++;
+            } else {
+                int c = text.codePointAt(i);
+                character(c);
+                i += Character.charCount(c);
+            }
+        }
         out.append('"');
     }
 

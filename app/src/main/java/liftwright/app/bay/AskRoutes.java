@@ -70,6 +70,10 @@ final class AskRoutes {
     }
 
     private void tried(Asked before, List<Change> changes, AskedWork work, Lines lines) {
+        if (work.stopped()) { // a newer one came while this waited: it is not worth reading
+            new Answering(before, version, work, lines, faults).run();
+            return;
+        }
         switch (before.reading().with(changes)) {
             case RigReading.Edit.Changed(var changed, var _) ->
                     answer(
