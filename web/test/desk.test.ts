@@ -144,6 +144,16 @@ describe('changes from elsewhere', () => {
         expect(told.length).toBe(1);
     });
 
+    test('that are no other revision, as a conflict on disk, are fetched too', async () => {
+        const { desk, server, timer, now } = laid();
+        server.otherProgram('disk\n');
+        await desk.elsewhere('r1', true);
+        await desk.elsewhere('r1', true);
+        await timer.pass(1000);
+        expect(now().document.conflict?.diskText).toBe('disk\n');
+        expect(server.calls).toEqual(['/api/document']);
+    });
+
     test('on disk are shown with both texts and settled by the server', async () => {
         const { desk, server, timer, now } = laid();
         server.otherProgram('disk\n');

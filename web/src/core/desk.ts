@@ -28,6 +28,7 @@ const PAUSE_MS = 200;
 const LONGEST_MS = 1000;
 const FIRST_RETRY_MS = 500;
 const LAST_RETRY_MS = 5000;
+const ECHO_MS = 400;
 
 /**
  * The one document, as this page has it. What is typed is in the editor at once and at the server a moment
@@ -55,6 +56,7 @@ export class Desk {
     private cancelPause: (() => void) | undefined;
     private cancelLongest: (() => void) | undefined;
     private cancelRetry: (() => void) | undefined;
+    private cancelEcho: (() => void) | undefined;
 
     constructor(
         private document: RigDocument,
@@ -147,7 +149,12 @@ export class Desk {
             return;
         }
         const known = revision === this.document.revision;
-        if (known && (saved === undefined || saved === this.document.saved)) return;
+        if (known && (saved === undefined || saved === this.document.saved)) {
+            // An echo of what was done here, or news that has no other revision: a conflict with the disk.
+            this.cancelEcho?.();
+            this.cancelEcho = this.timer.after(ECHO_MS, () => void this.again());
+            return;
+        }
         const before = this.document;
         await this.again();
         const now = this.document;
@@ -180,6 +187,7 @@ export class Desk {
         this.cancelPause?.();
         this.cancelLongest?.();
         this.cancelRetry?.();
+        this.cancelEcho?.();
     }
 
     private order(order: Order): void {

@@ -153,7 +153,10 @@ export class RigEditor {
                 ...lintKeymap,
                 ...defaultKeymap,
             ]),
-            EditorView.contentAttributes.of({ 'aria-label': 'Text of the rig file' }),
+            EditorView.contentAttributes.of({
+                'aria-label': 'Text of the rig file',
+                tabindex: '0',
+            }),
             EditorView.updateListener.of(update => {
                 if (!update.docChanged) return;
                 if (update.transactions.some(each => each.annotation(fromDesk))) return;
