@@ -1,4 +1,5 @@
 import type { Scene } from './scene';
+import { bareName } from './mounts';
 import { labelOf } from './numbers';
 import { wordsOf } from './rows';
 import type { AnswerDocument, Part, Section, Table } from './wire';
@@ -23,7 +24,7 @@ export function namedParts(scene: Scene): Named[] {
 /** "left.3, fan, left-hand, 55.6 N". */
 export function nameOf(scene: Scene, named: Named): string {
     const thrust = scene.fans.find(fan => fan.id === named.id)?.thrust;
-    return [named.id, named.what, ...(thrust ? [thrust.shown] : [])].join(', ');
+    return [bareName(named.id), named.what, ...(thrust ? [thrust.shown] : [])].join(', ');
 }
 
 function tables(sections: readonly Section[]): Table[] {

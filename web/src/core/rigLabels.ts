@@ -1,6 +1,7 @@
 import { numeral, roundBelow } from './axis';
 import { fanMatrix, halves } from './fanShape';
 import { Labels, widthOf, type Box, type Label } from './labels';
+import { bareName } from './mounts';
 import { placeOf, type Scene } from './scene';
 import { dot, type Point } from './space';
 import { x, y, type Laid } from './view';
@@ -72,7 +73,7 @@ export function rigLabels(scene: Scene, laid: Laid, chosen?: string): RigLabels 
     const labels = new Labels(laid.width, laid.height - FOOT);
     labels.reserve({ left: 0, top: 0, right: 20 + widthOf(laid.view.top), bottom: 18 });
     const at = chosen === undefined ? undefined : placeOf(scene, chosen);
-    const chosenName = at && labels.beside(boxOf(scene, laid, chosen, at), chosen ?? '');
+    const chosenName = at && labels.beside(boxOf(scene, laid, chosen, at), bareName(chosen ?? ''));
     const numbers: Label[] = [];
     const groups = new Map<string, Box[]>();
     const take = (id: string, box: Box): void => {

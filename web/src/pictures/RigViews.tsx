@@ -1,5 +1,6 @@
 import type { RefObject } from 'preact';
 import { useCallback, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { bareName, drawnName, drawnParts } from '../core/mounts';
 import { numbersOf } from '../core/numbers';
 import { factsOf, nameOf, namedParts, whyNot, type Named } from '../core/partWords';
 import { FOOT } from '../core/rigLabels';
@@ -21,7 +22,14 @@ const NONE: readonly string[] = [];
 
 /** The rig from behind (or in front), from its right side and from above, all to one scale. */
 export function RigViews(props: RigProps) {
-    const { drawing, fields, fileName, parts, selected, stale, marked = NONE } = props;
+    const { drawing, fields, fileName, stale } = props;
+    const parts = useMemo(() => drawnParts(props.parts), [props.parts]);
+    const named = (part: string): string => drawnName(props.parts, part);
+    const selected = props.selected === undefined ? undefined : named(props.selected);
+    const marked = useMemo(
+        () => (props.marked ?? NONE).map(part => drawnName(props.parts, part)),
+        [props.marked, props.parts],
+    );
     const hint = useId();
     const scene = useMemo(() => sceneOf(drawing), [drawing]);
     const tables = useCallback(() => numbersOf(drawing, fields), [drawing, fields]);
@@ -59,7 +67,9 @@ export function RigViews(props: RigProps) {
         return (part: string) => all.has(part);
     }, [parts]);
     const told = current ?? selected;
-    const show = useStableCall(props.onShow);
+    const show = useStableCall(part => {
+        props.onShow(bareName(part));
+    });
     const chooser = useMemo(
         () => (
             <label>
@@ -77,7 +87,7 @@ export function RigViews(props: RigProps) {
                     <option value="">none</option>
                     {names.map(named => (
                         <option key={named.id} value={named.id}>
-                            {named.id}, {named.what}
+                            {bareName(named.id)}, {named.what}
                         </option>
                     ))}
                 </select>
@@ -94,7 +104,7 @@ export function RigViews(props: RigProps) {
             tables={tables}
             stale={stale}
             selected={selected}
-            onShow={props.onShow}
+            onShow={show}
         >
             <div class="rig-tools">
                 <button
@@ -182,7 +192,7 @@ export function RigViews(props: RigProps) {
                     : ''}
                 Page Up and Page Down go from part to part; Enter shows it in the file.
             </p>
-            <Telling {...props} current={told} scene={scene} dragged={ghost?.part} />
+            <Telling {...props} parts={parts} current={told} scene={scene} dragged={ghost?.part} />
         </Frame>
     );
 }
@@ -267,7 +277,9 @@ function Telling({ scene, current, dragged, ...props }: TellingProps) {
             <div aria-live="polite" class="picture-told">
                 {dragged !== undefined && (
                     <>
-                        <p>{props.moved ? `${dragged}: ${props.moved.sentence}` : dragged}</p>
+                        <p>
+                            {[bareName(dragged), props.moved?.sentence].filter(Boolean).join(': ')}
+                        </p>
                         {props.told?.map((line, k) => (
                             <p key={k}>{line}</p>
                         ))}

@@ -1,4 +1,5 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { bareName, drawnName } from '../core/mounts';
 import { numbersOf } from '../core/numbers';
 import { sceneOf } from '../core/scene';
 import { OUTLOOKS } from '../core/solid';
@@ -15,7 +16,11 @@ const CLICK = 4;
 
 /** The rig to turn. */
 export default function SolidView(props: RigProps) {
-    const { drawing, fields, fileName, stale, selected, onShow, marked = NONE } = props;
+    const { drawing, fields, fileName, stale, parts, marked = NONE } = props;
+    const selected = props.selected === undefined ? undefined : drawnName(parts, props.selected);
+    const onShow = (part: string): void => {
+        props.onShow(bareName(part));
+    };
     const scene = useMemo(() => sceneOf(drawing), [drawing]);
     const tables = useCallback(() => numbersOf(drawing, fields), [drawing, fields]);
     const canvas = useRef<HTMLCanvasElement>(null);

@@ -1,7 +1,7 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import type { Part, Section, Value } from '../../src/core/wire';
+import type { Part, Section, Table, Value } from '../../src/core/wire';
 import { Picture, RigViews, type Drag } from '../../src/pictures';
 import { svgText } from '../../src/pictures/save';
 import bare from './data/sandpiper.json';
@@ -250,6 +250,54 @@ describe('a drawn rig', () => {
         press('corner.2', 'Enter');
         expect(onShow).toHaveBeenCalledWith('corner.2');
         expect(home.querySelectorAll('.marked')).toHaveLength(3);
+    });
+
+    test('a mount is dragged by a name no part can have, and shown by its own', () => {
+        const value = (name: string, more: Partial<Value>): Value => ({
+            field: name,
+            kind: 'amount',
+            shown: '',
+            shownBand: '',
+            ...more,
+        });
+        const columns = ['part', 'place-forward', 'place-right', 'place-up'];
+        const mount = [
+            value('part', { kind: 'words', text: 'mounts/back', shown: 'mounts/back' }),
+            ...columns.slice(1).map(column => value(column, { si: 0.1, unit: 'm' })),
+        ];
+        const layer: Table = {
+            kind: 'table',
+            id: 'drawn-mounts',
+            title: 'Mounts',
+            columns,
+            rows: [mount],
+        };
+        const drags: Drag[] = [];
+        const onShow = vi.fn();
+        void act(() => {
+            render(
+                <RigViews
+                    drawing={{ ...drawing, layers: [...drawing.layers, layer] }}
+                    fields={FIELDS}
+                    units="si"
+                    fileName="f"
+                    parts={[part('back', { kind: 'mount' })]}
+                    selected="back"
+                    onShow={onShow}
+                    onDrag={drag => {
+                        drags.push(drag);
+                    }}
+                />,
+                home,
+            );
+        });
+        expect(hand('mounts/back').getAttribute('aria-label')).toBe('back, mount');
+        expect(home.querySelector('.chosen-name')?.textContent).toBe('back');
+        press('mounts/back', 'Enter');
+        expect(onShow).toHaveBeenCalledWith('back');
+        press('mounts/back', 'ArrowLeft');
+        expect(drags[0]?.part).toBe('mounts/back');
+        expect(drags[0]?.to.rightM).toBeCloseTo(0.095, 9);
     });
 
     test('one view can be had alone, and all of them again', () => {

@@ -10,6 +10,7 @@ import {
 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { Labels, LETTER, type Box, type Label } from '../../core/labels';
+import { bareName } from '../../core/mounts';
 import { groupOf, named } from '../../core/rigLabels';
 import { placeOf, type Scene } from '../../core/scene';
 import { xyz, type Outlook } from '../../core/solid';
@@ -270,7 +271,7 @@ export class Stage {
         }
         this.placed = [];
         for (const [name, boxes] of groups) {
-            const found = labels.beside(named(boxes), name);
+            const found = labels.beside(named(boxes), bareName(name));
             if (found) {
                 this.placed.push(found);
             }
