@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -155,6 +156,55 @@ class DraftFaultTest {
             }
         }
         assertThat(failures).isGreaterThan(30);
+    }
+
+    /** A disk that says in which order it was asked. */
+    private static final class Recorded extends Disk {
+        final List<String> asked = new ArrayList<>();
+
+        @Override
+        public void write(FileChannel channel, byte[] bytes) throws IOException {
+            asked.add("write");
+            super.write(channel, bytes);
+        }
+
+        @Override
+        public void force(FileChannel channel) throws IOException {
+            asked.add("force");
+            super.force(channel);
+        }
+
+        @Override
+        public void replace(Path fresh, Path target) throws IOException {
+            asked.add("replace");
+            super.replace(fresh, target);
+        }
+
+        @Override
+        public void forceFolder(Path of) throws IOException {
+            asked.add("force folder");
+            super.forceFolder(of);
+        }
+    }
+
+    @Test
+    void everythingIsForcedToTheDiskBeforeItCounts() throws Exception {
+        clear();
+        var disk = new Recorded();
+        try (var draft = open(disk)) {
+            set(5).on(draft);
+            assertThat(disk.asked)
+                    .endsWith("write", "force", "replace", "force folder", "write", "force");
+            for (var step : STEPS) {
+                disk.asked.clear();
+                step.on(draft);
+                int written = disk.asked.lastIndexOf("write");
+                assertThat(disk.asked.lastIndexOf("force")).isGreaterThan(written);
+                assertThat(disk.asked.lastIndexOf("force folder"))
+                        .isGreaterThanOrEqualTo(disk.asked.lastIndexOf("replace"));
+                assertThat(written).isNotNegative();
+            }
+        }
     }
 
     /** The texts one after the other of a journal without a save, and the journal. */

@@ -183,6 +183,18 @@ class DraftTest {
     }
 
     @Test
+    void anEntryInThePlaceOfOneThatWasTakenOutIsAnotherOne() throws Exception {
+        try (var draft = open()) {
+            String base = draft.revision();
+            String fuse = "wiring/feeds/feed/trunk/2";
+            var out = List.<Change>of(new Change.Remove(RigPath.parse(fuse)));
+            done(draft.change(base, out, "no fuse"));
+            assertThat(draft.change(base, set(fuse + "/fuse", "300 A"), "larger"))
+                    .isInstanceOf(Outcome.Refused.class);
+        }
+    }
+
+    @Test
     void anUnknownBaseNeedsWhatItNamesToBeThere() throws Exception {
         try (var draft = open()) {
             done(draft.change("nonsense", set("site/pressure", "1000 hPa"), "x"));
@@ -482,6 +494,27 @@ class DraftTest {
                 done(draft.undo(draft.revision()));
             }
             assertThat(draft.view().reading().text().bytes()).isEqualTo(first);
+        }
+    }
+
+    @Test
+    void changesThatHaveNoPlaceInWhatAnotherProgramWroteAreAConflict() throws Exception {
+        try (var draft = open()) {
+            done(draft.change(draft.revision(), set("crew/watcher/reaction", "2 s"), "slower"));
+            String mine = text(draft.view());
+            elsewhere("crew:\n  watcher: {reaction: 1.5 s}", "");
+            draft.look();
+            assertThat(draft.view().conflict()).isPresent();
+            assertThat(text(draft.view())).isEqualTo(mine);
+            Files.writeString(file, "rig: [broken");
+            draft.look();
+            assertThat(draft.view().conflict().orElseThrow().diskText()).isEqualTo("rig: [broken");
+            assertThat(text(draft.view())).isEqualTo(mine);
+            // Typing on while there is a conflict loses nothing either.
+            done(draft.text(draft.revision(), mine + "# more\n"));
+            done(draft.resolve(draft.revision(), Draft.Side.MINE));
+            done(draft.save(draft.revision()));
+            assertThat(Files.readString(file)).isEqualTo(mine + "# more\n");
         }
     }
 }
