@@ -166,7 +166,10 @@ export class Bay {
                 this.tell(sentence);
             },
         );
+        const before = this.asked.peek();
         this.desk.value = this.kept.view();
+        // The same rig opened anew: nothing that it is asked of has changed, and nothing is answered.
+        if (before === this.asked.peek()) this.askAgain();
         this.watch();
     }
 
