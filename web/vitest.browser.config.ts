@@ -5,8 +5,7 @@ import { Surefire } from './browser/harness/surefire.ts';
 export default defineConfig({
     test: {
         environment: 'node',
-        // Scenarios are turned on as what they walk through lands.
-        include: process.env['SCENARIOS'] ? ['browser/**/*.test.ts'] : ['browser/*.test.ts'],
+        include: ['browser/**/*.test.ts'],
         globalSetup: ['browser/harness/setup.ts'],
         fileParallelism: false,
         maxWorkers: 1,

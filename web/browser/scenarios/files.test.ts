@@ -111,7 +111,10 @@ test('hostile names stay words on every rung, in every picture and in every file
             .replace('rig: Mudlark', `rig: '${hostile}'`)
             .replace(/back-bottom/g, 'constructor toString proto x-y-z 0123456789 abcd'),
     );
-    folder.write('=cmd&<b>.yaml', `rig: '=HYPERLINK("x")'\nliftwright: 1\n'x<img src=x onerror=alert(1)>': 1\n`);
+    folder.write(
+        '=cmd&<b>.yaml',
+        `rig: '=HYPERLINK("x")'\nliftwright: 1\n'x<img src=x onerror=alert(1)>': 1\n`,
+    );
     await inBay(folder, async ({ visit }) => {
         const { page } = visit;
         const hand = new Hand(page);
