@@ -66,7 +66,7 @@ export class Asks {
             // Two asks can overtake each other on their way: the later one was stopped for the earlier.
             if (cut && tries > 1) {
                 await new Promise(resolve => setTimeout(resolve, AGAIN_MS));
-                if (this.running === undefined && this.turn === turn) {
+                if (this.turn === turn) {
                     await this.ask(rig, revision, units, to, questions, tries - 1);
                 }
             }
