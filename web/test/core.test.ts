@@ -2,9 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { actionFor, keysTwice, strokeName, type Stroke } from '../src/core/action';
 import { Lines } from '../src/core/lines';
 import { compare, difference, merge } from '../src/core/merge';
+import { placedWords } from '../src/core/problems';
 import { unsentFrom } from '../src/core/unsent';
 import { asked, changed, ended, told, unasked } from '../src/core/verdicts';
-import type { AnswerDocument, Told } from '../src/core/wire';
+import type { AnswerDocument, Problem, Told } from '../src/core/wire';
 import { actionsOf } from '../src/state/actions';
 import { Bay } from '../src/state/bay';
 import { seeded } from './fakeBay';
@@ -212,4 +213,23 @@ describe('an action', () => {
         expect(keysTwice(first === undefined ? [] : [first, first])).toEqual(['Ctrl+S']);
         expect(new Set(actions.map(({ id }) => id)).size).toBe(actions.length);
     });
+});
+
+test('a note says only what it has to say, an error also what was expected', () => {
+    const problem: Problem = {
+        code: 'unused-key',
+        severity: 'note',
+        line: 1,
+        column: 1,
+        from: 0,
+        to: 1,
+        path: 'demands/yaw',
+        found: 'the key “yaw”',
+        expected: 'nothing else',
+        suggestion: 'It is read, and used by no question yet.',
+    };
+    expect(placedWords(problem)).toBe('demands/yaw: It is read, and used by no question yet.');
+    expect(placedWords({ ...problem, severity: 'error' })).toBe(
+        'demands/yaw: the key “yaw”; expected nothing else. It is read, and used by no question yet.',
+    );
 });

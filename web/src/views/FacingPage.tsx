@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import type { DeskView } from '../core/desk';
+import { placedWords } from '../core/problems';
 import type { Problem } from '../core/wire';
 import { useBay } from './context';
 import type { EditorProps } from './editor/Editor';
@@ -118,7 +119,7 @@ function Problems({ view }: { view: DeskView }) {
                             >
                                 {problem.severity}, line {problem.line}
                             </button>{' '}
-                            {problemWords(problem)}
+                            {placedWords(problem)}
                         </li>
                     ))}
                 </ul>
@@ -129,13 +130,4 @@ function Problems({ view }: { view: DeskView }) {
 
 function count(n: number, what: string): string {
     return n === 0 ? '' : `${n} ${what}${n === 1 ? '' : 's'}`;
-}
-
-export function problemWords({ path, found, expected, suggestion }: Problem): string {
-    return [
-        path === '' ? '' : `${path}: `,
-        found,
-        expected === '' ? '' : `; expected ${expected}`,
-        suggestion === '' ? '' : `. ${suggestion}`,
-    ].join('');
 }

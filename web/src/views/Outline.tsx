@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { DeskView } from '../core/desk';
+import { problemWords } from '../core/problems';
 import type { OutlineNode } from '../core/wire';
 import { useBay } from './context';
 
@@ -91,12 +92,7 @@ function Scalar({ node, value, marked }: { node: OutlineNode; value: string; mar
                     }}
                 />
             </label>
-            {problem !== undefined && (
-                <span class="quiet">
-                    {problem.found}
-                    {problem.expected === '' ? '' : `; expected ${problem.expected}`}
-                </span>
-            )}
+            {problem !== undefined && <span class="quiet">{problemWords(problem)}</span>}
         </li>
     );
 }

@@ -32,7 +32,7 @@ import {
 import { difference } from '../../core/merge';
 import type { Completion, Problem } from '../../core/wire';
 import type { Bay, Look } from '../../state/bay';
-import { problemWords } from '../FacingPage';
+import { placedWords } from '../../core/problems';
 import { look as lookOfText } from './look';
 
 /** A change that came from the document and not from whoever types. */
@@ -107,7 +107,7 @@ export class RigEditor {
                 from,
                 to: Math.min(Math.max(from, problem.to), length),
                 severity: problem.severity === 'note' ? 'info' : problem.severity,
-                message: problemWords(problem),
+                message: placedWords(problem),
             };
         });
         this.view.dispatch(setDiagnostics(this.view.state, diagnostics));
