@@ -192,7 +192,7 @@ async function longTasks(sheet: Sheet, hand: Hand): Promise<void> {
 
 async function bands(sheet: Sheet, hand: Hand): Promise<void> {
     const took: number[] = [];
-    await hand.drag('back-top.4', 20, 0);
+    await hand.drag('left.1', 0, 20, 'above');
     await hand.changed();
     for (let i = 0; i < 9; i++) {
         const before = performance.now();

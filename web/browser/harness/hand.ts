@@ -88,6 +88,22 @@ export class Hand {
         );
     }
 
+    /** Every question is answered to its end. */
+    async allAnswered(): Promise<void> {
+        await this.answered();
+        await this.page.waitForFunction(
+            () => {
+                const ladder = document.querySelector('.ladder');
+                return (
+                    ladder?.querySelector('progress') === null &&
+                    !/being (judged|answered)/.test(ladder.textContent)
+                );
+            },
+            undefined,
+            patience,
+        );
+    }
+
     /** A change of the rig has arrived, and the open question is answered for it. */
     async changed(): Promise<void> {
         await this.page.getByText('not saved to the file yet').waitFor();
@@ -132,8 +148,13 @@ export class Hand {
                 for (let k = 1; k < 10; k++) {
                     const x = at.x + (at.width * ((i * 7) % 10)) / 10;
                     const y = at.y + (at.height * ((k * 7) % 10)) / 10;
-                    const top = document.elementFromPoint(x, y);
-                    if (top !== null && element.contains(top)) {
+                    // Not on its very rim: a pixel beside it must be the part as well.
+                    const around = [
+                        [0, 0],
+                        [1, 1],
+                        [-1, -1],
+                    ].map(([dx = 0, dy = 0]) => document.elementFromPoint(x + dx, y + dy));
+                    if (around.every(top => top !== null && element.contains(top))) {
                         return { x, y };
                     }
                 }

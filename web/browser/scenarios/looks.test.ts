@@ -28,7 +28,7 @@ describe.each(['light', 'dark'] as const)('in %s', theme => {
                 const hand = new Hand(page);
                 for (const question of questions) {
                     await hand.open(question);
-                    await hand.answered();
+                    await hand.allAnswered();
                     await page.setViewportSize(whole);
                     const where = `${question}, ${theme}`;
                     expect.soft(await axeFindings(page), `axe, ${where}`).toEqual([]);
@@ -53,7 +53,7 @@ test('at 200 % zoom every rung is whole', () =>
             const hand = new Hand(page);
             for (const question of questions) {
                 await hand.open(question);
-                await hand.answered();
+                await hand.allAnswered();
                 await expectClean(page, `${question}, zoom`);
                 await shoot(page, `${question}-zoom`);
             }
@@ -68,10 +68,11 @@ test('in forced colours every rung keeps its marks and words', () =>
             const hand = new Hand(page);
             for (const question of questions) {
                 await hand.open(question);
-                await hand.answered();
-                await page.setViewportSize(whole);
-                expect.soft(await faintTexts(page), `faint, ${question}`).toEqual([]);
-                await page.setViewportSize({ width: 1280, height: 720 });
+                await hand.allAnswered();
+                // The browser paints text in the reader's colours itself: there is no other to be too faint.
+                expect.soft(await axeFindings(page), `axe, ${question}`).toEqual([]);
+                expect.soft(await strangeColours(page), `colours, ${question}`).toEqual([]);
+                await expectClean(page, `${question}, forced`);
                 await shoot(page, `${question}-forced`);
             }
         },
@@ -84,7 +85,7 @@ test('with reduced motion nothing moves by itself', () =>
         async ({ visit: { page } }) => {
             const hand = new Hand(page);
             await hand.open('balance');
-            await hand.answered();
+            await hand.allAnswered();
             await hand.drag('back-top.1', 20, 0);
             const moving = await page.evaluate(() =>
                 document.getAnimations().map(one => {
@@ -93,7 +94,25 @@ test('with reduced motion nothing moves by itself', () =>
                 }),
             );
             expect(moving).toEqual([]);
-            await hand.answered();
+            await hand.allAnswered();
         },
         { width: 1280, height: 720, reducedMotion: true },
     ));
+
+/** Texts of pictures in a colour that is not the reader's: those the browser does not see to by itself. */
+function strangeColours(page: Page): Promise<string[]> {
+    return page.evaluate(() => {
+        const probe = document.createElement('span');
+        document.body.append(probe);
+        const system = ['CanvasText', 'LinkText', 'ButtonText', 'GrayText', 'HighlightText'].map(
+            name => {
+                probe.style.color = name;
+                return getComputedStyle(probe).color;
+            },
+        );
+        probe.remove();
+        return [...document.querySelectorAll('svg text')]
+            .filter(text => !system.includes(getComputedStyle(text).fill))
+            .map(text => `${text.textContent} ${getComputedStyle(text).fill}`);
+    });
+}

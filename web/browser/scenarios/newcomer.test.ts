@@ -23,7 +23,7 @@ test('a newcomer opens the demo, drags a fan, sees it turn, and finds it in the 
         const yaw = page.locator('[data-field=yaw-moment]').last();
         const yawBefore = await yaw.getAttribute('data-si');
         await hand.sheet.getByLabel('twin goes along').uncheck();
-        await hand.drag('left.8', 0, 60, 'above');
+        await hand.drag('left.1', 0, 40, 'above');
         await hand.changed();
         await shoot(page, 'dragged');
         expect(await yaw.getAttribute('data-si')).not.toBe(yawBefore);

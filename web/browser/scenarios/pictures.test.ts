@@ -8,10 +8,10 @@ test('the solid view opens, turns by key, and is a table where it is asked for',
         'mudlark',
         async ({ visit: { page } }) => {
             const hand = new Hand(page);
-            await hand.answered();
+            await hand.allAnswered();
             await shoot(page, 'readme-lift');
             await hand.open('balance');
-            await hand.answered();
+            await hand.allAnswered();
             await shoot(page, 'readme-balance');
             await hand.press('Turn the rig in 3D');
             const canvas = hand.sheet.locator('figure canvas').first();
