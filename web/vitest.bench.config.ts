@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
     test: {
         environment: 'node',
+        env: { LIFTWRIGHT_MEASURED: '1' },
         include: ['browser/bench/*.measure.ts'],
         globalSetup: ['browser/harness/setup.ts'],
         fileParallelism: false,

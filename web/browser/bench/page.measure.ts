@@ -158,6 +158,7 @@ async function dragging(sheet: Sheet, hand: Hand): Promise<void> {
             const took = await next;
             if (took === null) {
                 missed++;
+                break; // it may not have been taken at all: take it again
             } else {
                 late.push(took);
             }

@@ -104,10 +104,10 @@ export class Hand {
         );
     }
 
-    /** A change of the rig has arrived, and the open question is answered for it. */
+    /** A change of the rig has arrived, and the open question has its outcome for it. */
     async changed(): Promise<void> {
         await this.page.getByText('not saved to the file yet').waitFor();
-        await this.answered();
+        await this.banded();
     }
 
     /** The rig seen from one side. */

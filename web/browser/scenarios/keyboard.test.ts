@@ -28,9 +28,9 @@ test('a fan is moved, kept, taken back and saved by keys alone', () =>
     inBay('mudlark', async ({ folder, visit: { page } }) => {
         const before = folder.read('rig.yaml');
         const hand = new Hand(page);
-        await hand.answered();
+        await hand.banded();
         await page.keyboard.press('Alt+3');
-        await hand.answered();
+        await hand.banded();
         const fan = hand.part('back-top.1', 'behind');
         for (let i = 0; i < 80 && !(await within(fan)); i++) {
             await page.keyboard.press('Tab');

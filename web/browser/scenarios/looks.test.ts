@@ -34,7 +34,8 @@ describe.each(['light', 'dark'] as const)('in %s', theme => {
                     expect.soft(await axeFindings(page), `axe, ${where}`).toEqual([]);
                     expect.soft(await faintTexts(page), `faint, ${where}`).toEqual([]);
                     await expectClean(page, where);
-                    for (const screen of screens) {
+                    // A theme moves nothing: the small screens are looked at in one.
+                    for (const screen of theme === 'light' ? screens : screens.slice(0, 1)) {
                         await page.setViewportSize(screen);
                         const size = `${screen.width}x${screen.height}`;
                         await expectClean(page, `${where}, ${size}`);

@@ -54,7 +54,7 @@ test('typing that breaks the file greys the verdict and takes nothing away', () 
             await hand.press(/^Undo/);
             await page.waitForTimeout(100);
         }
-        await hand.answered();
+        await hand.banded();
         expect(folder.read('rig.yaml')).toBe(before);
     }));
 
@@ -62,7 +62,7 @@ test('an edit from outside while a fan is dragged: both are kept', () =>
     inBay('mudlark', async ({ folder, visit: { page } }) => {
         const hand = new Hand(page);
         await hand.open('balance');
-        await hand.answered();
+        await hand.nominal();
         const grip = await hand.grab('back-top.1');
         await page.mouse.move(grip.x - 10, grip.y);
         folder.write(
@@ -84,7 +84,7 @@ test('an edit from outside while a fan is dragged: both are kept', () =>
 test('an edit from outside takes away what was changed here: both versions are kept', () =>
     inBay('mudlark', async ({ folder, visit: { page } }) => {
         const hand = new Hand(page);
-        await hand.answered();
+        await hand.nominal();
         await hand.menu(/Show the file as outline/);
         const hover = hand.file.getByLabel('hover', { exact: true });
         await hover.fill('70 s');
@@ -105,17 +105,17 @@ test('an edit from outside takes away what was changed here: both versions are k
 test('two tabs are one document', () =>
     inBay('mudlark', async ({ visit }) => {
         const hand = new Hand(visit.page);
-        await hand.answered();
+        await hand.nominal();
         const opened = visit.context.waitForEvent('page');
         await hand.menu('Open another tab');
         const other = new Hand(await opened);
-        await other.answered();
+        await other.nominal();
         await other.open('balance');
-        await other.answered();
+        await other.banded();
         await other.drag('back-top.1', -30, 0);
         await visit.page.getByText('not saved to the file yet').waitFor();
         await hand.open('balance');
-        await hand.answered();
+        await hand.banded();
         expect(await hand.verdict.innerText()).toBe(await other.verdict.innerText());
         await hand.press(/^Undo/);
         await other.page.getByText('saved', { exact: true }).waitFor();
@@ -129,7 +129,7 @@ test('the server is killed in mid-edit and started again: nothing is lost', () =
         const { folder, visit } = bay;
         const { page } = visit;
         const hand = new Hand(page);
-        await hand.answered();
+        await hand.nominal();
         await hand.typeAtEnd('\n# before the fall');
         await page.getByText('not saved to the file yet').waitFor();
         visit.forgive(
@@ -156,7 +156,7 @@ test('server and page die together: the next ones find what was typed', () =>
         const { folder, visit } = bay;
         const before = folder.read('rig.yaml');
         const hand = new Hand(visit.page);
-        await hand.answered();
+        await hand.nominal();
         await hand.typeAtEnd('\n# unsaved');
         await visit.page.getByText('not saved to the file yet').waitFor();
         await bay.program.kill();
