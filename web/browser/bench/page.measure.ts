@@ -20,7 +20,7 @@ test('what the page costs', async () => {
         const visit = await Visit.of(browser, program.link, { ...desk, height: 900 });
         try {
             const hand = new Hand(visit.page);
-            await hand.answered();
+            await hand.allAnswered();
             await bringChecks(visit.page);
             await visit.page.evaluate(selector => {
                 inPage.startWatching(selector);

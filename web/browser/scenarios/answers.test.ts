@@ -62,6 +62,27 @@ test('long work can be stopped, and goes on when asked', () =>
         expect(await hand.verdict.innerText()).toBe(whole);
     }));
 
+test('a page at rest draws nothing', () =>
+    inBay('mudlark', async ({ visit: { page } }) => {
+        const hand = new Hand(page);
+        await hand.allAnswered();
+        const session = await page.context().newCDPSession(page);
+        await session.send('Performance.enable');
+        await page.waitForTimeout(1000);
+        const drawn = async () => {
+            const { metrics } = await session.send('Performance.getMetrics');
+            return metrics
+                .filter(({ name }) => ['LayoutCount', 'RecalcStyleCount'].includes(name))
+                .map(({ name, value }) => `${name} ${value}`);
+        };
+        const before = await drawn();
+        await page.waitForTimeout(2500);
+        expect(await drawn()).toEqual(before);
+        // The counters count: what is drawn shows in them.
+        await hand.open('balance');
+        expect(await drawn()).not.toEqual(before);
+    }));
+
 /** From now on no answer comes through beyond those of a stage, or none at all, as on a very slow machine. */
 function holdAnswers(page: Page, past?: 'nominal'): Promise<void> {
     return page.evaluate(stage => {
