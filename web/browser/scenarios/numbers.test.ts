@@ -23,6 +23,12 @@ test('every number in every picture and table is the command line’s', () =>
             expect(shown.length).toBeGreaterThan(30);
             expect(shown.filter(one => one.low !== undefined).length).toBeGreaterThan(1);
         }
+        // One digit off, and it is seen.
+        await page.evaluate(() => {
+            const number = document.querySelector('main [data-si]');
+            number?.setAttribute('data-si', `${number.getAttribute('data-si') ?? ''}1`);
+        });
+        expect((await numbersAgainst(page, commandLine)).strange).toHaveLength(1);
     }));
 
 test('a picture on a canvas is also a table', () =>
