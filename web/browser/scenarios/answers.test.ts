@@ -68,16 +68,21 @@ test('a page at rest draws nothing', () =>
         await hand.allAnswered();
         const session = await page.context().newCDPSession(page);
         await session.send('Performance.enable');
-        await page.waitForTimeout(1000);
         const drawn = async () => {
             const { metrics } = await session.send('Performance.getMetrics');
             return metrics
                 .filter(({ name }) => ['LayoutCount', 'RecalcStyleCount'].includes(name))
                 .map(({ name, value }) => `${name} ${value}`);
         };
-        const before = await drawn();
-        await page.waitForTimeout(2500);
-        expect(await drawn()).toEqual(before);
+        // On a busy machine the last words of an answer may still be on their way: it has to come to rest.
+        let before: string[] = [];
+        let after = await drawn();
+        for (let i = 0; i < 6 && before.join() !== after.join(); i++) {
+            before = after;
+            await page.waitForTimeout(2500);
+            after = await drawn();
+        }
+        expect(after).toEqual(before);
         // The counters count: what is drawn shows in them.
         await hand.open('balance');
         expect(await drawn()).not.toEqual(before);

@@ -87,7 +87,7 @@ test('with reduced motion nothing moves by itself', () =>
             const hand = new Hand(page);
             await hand.open('balance');
             await hand.allAnswered();
-            await hand.drag('back-top.1', 20, 0);
+            await hand.drag('left.1', 0, 20, 'above');
             const moving = await page.evaluate(() =>
                 document.getAnimations().map(one => {
                     const effect = one.effect as KeyframeEffect | null;
