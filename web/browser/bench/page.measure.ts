@@ -147,7 +147,7 @@ async function dragging(sheet: Sheet, hand: Hand): Promise<void> {
     const late: number[] = [];
     let missed = 0;
     for (let round = 0; late.length + missed < drags; round++) {
-        const grip = await hand.grab(fans[round % fans.length] ?? 'left.1');
+        const grip = await hand.grab(fans[round % fans.length] ?? 'left.1', 'above');
         for (let i = 0; i < 25; i++) {
             const turn = (i * 2.399963) % (2 * Math.PI); // golden angle: never the same place twice
             const next = hand.page.evaluate(() => inPage.nextNominal(3000)).catch(() => null);
@@ -175,11 +175,11 @@ async function dragging(sheet: Sheet, hand: Hand): Promise<void> {
     sheet.tell('    without a new text within 3 s', String(missed), '0');
 }
 
-const fans = ['left.1', 'right.4', 'back-top.2', 'back-bottom.3'];
+const fans = ['left.1', 'right.1', 'left.5', 'right.5'];
 
 async function longTasks(sheet: Sheet, hand: Hand): Promise<void> {
     const before = (await hand.page.evaluate(() => inPage.watched())).longTasksMs.length;
-    const grip = await hand.grab('left.1');
+    const grip = await hand.grab('left.1', 'above');
     const end = performance.now() + 10_000;
     for (let i = 0; performance.now() < end; i++) {
         await hand.page.mouse.move(grip.x + 50 * Math.cos(i / 9), grip.y + 50 * Math.sin(i / 7));
