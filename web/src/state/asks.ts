@@ -2,14 +2,12 @@ import { signal } from '@preact/signals';
 import type { Question, Stage, Told, Units } from '../core/wire';
 import { asked, changed, ended, QUESTIONS, told, unasked, type Rungs } from '../core/verdicts';
 import type { Server } from './server';
-
-const AGAIN_MS = 300;
+import { nextTurn } from './turn';
 
 /** Asks the questions anew when the rig has changed, and holds what was answered. */
 export class Asks {
     readonly rungs = signal<Rungs>(unasked());
     private running: AbortController | undefined;
-    private turn = 0;
 
     constructor(
         private readonly server: Server,
@@ -20,7 +18,6 @@ export class Asks {
 
     /** The rig is another: what stands is of before. */
     changed(): void {
-        this.turn++;
         this.running?.abort();
         this.running = undefined;
         this.rungs.value = changed(this.rungs.value);
@@ -38,16 +35,14 @@ export class Asks {
         units: Units,
         to: Stage = 'whole',
         questions: readonly Question[] = QUESTIONS,
-        tries = 3,
     ): Promise<void> {
         this.running?.abort();
         const running = new AbortController();
-        const turn = ++this.turn;
         this.running = running;
         this.rungs.value = asked(this.rungs.value);
         const end = await this.server.stream(
             '/api/ask',
-            { rig, base: revision, questions, units, to },
+            { rig, base: revision, questions, units, to, turn: nextTurn() },
             running.signal,
             line => {
                 if (this.running === running) {
@@ -59,26 +54,13 @@ export class Asks {
         this.running = undefined;
         // What came to its end has said so in its last line; the rest was cut off.
         this.rungs.value = ended(this.rungs.value, revision, true);
-        if (end.kind !== 'fault') {
-            const cut = questions.some(question =>
-                ['unasked', 'stopped'].includes(this.rungs.value[question].state),
-            );
-            // Two asks can overtake each other on their way: the later one was stopped for the earlier.
-            if (cut && tries > 1) {
-                await new Promise(resolve => setTimeout(resolve, AGAIN_MS));
-                if (this.turn === turn) {
-                    await this.ask(rig, revision, units, to, questions, tries - 1);
-                }
-            }
-            return;
-        }
+        if (end.kind !== 'fault') return;
         if (end.fault.fault === 'stale') this.stale();
         else this.tell(end.fault.sentence);
     }
 
     /** What was answered stays. */
     stop(revision: string): void {
-        this.turn++;
         this.running?.abort();
         this.running = undefined;
         this.rungs.value = ended(this.rungs.value, revision, true);

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { QUESTIONS, told, unasked, type Rungs } from '../core/verdicts';
 import type { Change, Told, Units } from '../core/wire';
 import type { Server } from './server';
+import { nextTurn } from './turn';
 
 /** Changes that are made in memory only, with what the questions answer to them. */
 export interface Tried {
@@ -35,7 +36,7 @@ export class Trial {
         this.tried.value = { label, changes, of: revision, rungs, state: 'asking' };
         const end = await this.server.stream(
             '/api/try',
-            { rig, base: revision, changes, questions: QUESTIONS, units },
+            { rig, base: revision, changes, questions: QUESTIONS, units, turn: nextTurn() },
             running.signal,
             read => {
                 const line = read as Told;

@@ -2,6 +2,7 @@ package liftwright.app.bay;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import liftwright.review.Stage;
@@ -46,11 +47,12 @@ final class AskRoutes {
     private Reply ask(Call call) {
         RigReading reading = readings.asked(call.body());
         Asked asked = Asked.of(call.body(), reading, Asked.stage(call.body().text("to")));
+        OptionalDouble turn = Asked.turn(call.body());
         return Reply.lines(
                 lines -> {
                     var work = new AskedWork(way::give);
                     lines.onGone(work::stop);
-                    asking.run(call.session(), work, () -> answer(asked, work, lines));
+                    asking.run(call.session(), turn, work, () -> answer(asked, work, lines));
                 });
     }
 
@@ -58,12 +60,14 @@ final class AskRoutes {
         RigReading reading = readings.asked(call.body());
         List<Change> changes = ChangesIn.of(call.body());
         Asked before = Asked.of(call.body(), reading, Stage.NOMINAL);
+        OptionalDouble turn = Asked.turn(call.body());
         return Reply.lines(
                 lines -> {
                     var work = new AskedWork(() -> {});
                     lines.onGone(work::stop);
                     trying.run(
                             call.session(),
+                            turn,
                             work,
                             () -> way.first(() -> tried(before, changes, work, lines)));
                 });

@@ -1,6 +1,7 @@
 package liftwright.app.bay;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import liftwright.quantity.UnitSystem;
 import liftwright.review.Stage;
 import liftwright.rig.file.RigReading;
@@ -41,6 +42,13 @@ record Asked(RigReading reading, List<Question> questions, UnitSystem units, Sta
             case "us" -> UnitSystem.US;
             default -> throw FaultException.badRequest("Units are si or us.");
         };
+    }
+
+    /** Number of a request among those of its page, which grows; empty where none is given. */
+    static OptionalDouble turn(Json.Members body) {
+        return body.optional("turn").isPresent()
+                ? OptionalDouble.of(body.number("turn"))
+                : OptionalDouble.empty();
     }
 
     /**

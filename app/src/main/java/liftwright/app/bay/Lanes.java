@@ -2,19 +2,41 @@ package liftwright.app.bay;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.locks.ReentrantLock;
 
-/** One lane of work for each tab: what is asked anew stops what still runs there. */
+/**
+ * One lane of work for each tab: what is asked anew stops what still runs there. Requests of one
+ * page can overtake each other on their way, so a page numbers them, and the higher number is the
+ * newer request whenever it arrives.
+ */
 final class Lanes {
+
+    private record Held(AskedWork work, OptionalDouble turn) {}
 
     private static final class Lane {
         private final ReentrantLock running = new ReentrantLock();
-        private Optional<AskedWork> newest = Optional.empty();
+        private Optional<Held> newest = Optional.empty();
 
-        private synchronized void take(AskedWork work) {
-            newest.ifPresent(AskedWork::stop);
-            newest = Optional.of(work);
+        /** Whether it is the newest now. */
+        private synchronized boolean take(Held next) {
+            if (newest.filter(held -> isNewer(held, next)).isPresent()) {
+                return false;
+            }
+            newest.ifPresent(held -> held.work.stop());
+            newest = Optional.of(next);
+            return true;
+        }
+
+        private synchronized void end(Held ended) {
+            newest = newest.filter(held -> held != ended);
+        }
+
+        private static boolean isNewer(Held one, Held other) {
+            return one.turn.isPresent()
+                    && other.turn.isPresent()
+                    && one.turn.getAsDouble() > other.turn.getAsDouble();
         }
     }
 
@@ -22,16 +44,24 @@ final class Lanes {
 
     /**
      * Stops what runs in the lane of that tab, waits until it has ended and does {@code then},
-     * which finds its own work stopped where something newer came meanwhile.
+     * which finds its own work stopped where something newer came meanwhile or before.
+     *
+     * @param turn number of the request among those of its page; empty counts as the newest
      */
-    void run(Session session, AskedWork work, Runnable then) {
+    void run(Session session, OptionalDouble turn, AskedWork work, Runnable then) {
         Lane lane = lanes.computeIfAbsent(session, _ -> new Lane());
-        lane.take(work);
+        var held = new Held(work, turn);
+        if (!lane.take(held)) {
+            work.stop();
+            then.run();
+            return;
+        }
         lane.running.lock();
         try {
             then.run();
         } finally {
             lane.running.unlock();
+            lane.end(held);
         }
     }
 }

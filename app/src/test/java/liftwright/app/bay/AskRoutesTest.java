@@ -275,6 +275,40 @@ class AskRoutesTest {
     }
 
     @Test
+    void anAskThatWasOvertakenOnItsWayStopsNothing() throws InterruptedException {
+        RigReading reading = example("sandpiper");
+        List<Route> routes = routes(reading);
+        var newer = new LinesHeard();
+        Thread runs =
+                started(
+                        stream(routes, "ask", TAB, turn(ask(reading, ALL, "si", "whole"), 8)),
+                        newer);
+        newer.await(line -> line.has("stage"));
+
+        var late = new LinesHeard();
+        stream(routes, "ask", TAB, turn(ask(reading, ALL, "si", "whole"), 7)).teller().accept(late);
+        assertThat(course(late.heard())).containsExactly("stopped");
+        assertThat(course(newer.heard())).doesNotContain("stopped");
+
+        var next = new LinesHeard();
+        String less = turn(ask(reading, "[\"lift\"]", "si", "nominal"), 9);
+        stream(routes, "ask", TAB, less).teller().accept(next);
+        runs.join();
+        assertThat(course(newer.heard())).endsWith("stopped");
+
+        var clockPutBack = new LinesHeard();
+        String earlier = turn(ask(reading, "[\"lift\"]", "si", "nominal"), 1);
+        stream(routes, "ask", TAB, earlier).teller().accept(clockPutBack);
+        assertThat(course(clockPutBack.heard()))
+                .as("nothing newer runs any more")
+                .containsExactly("nominal lift", "done");
+    }
+
+    private static String turn(String body, int turn) {
+        return body.replaceFirst("}$", ",\"turn\":" + turn + "}");
+    }
+
+    @Test
     void anotherTabStopsNothingAndWhoLeavesStopsHisOwn() throws InterruptedException {
         RigReading reading = example("sandpiper");
         List<Route> routes = routes(reading);

@@ -19,6 +19,7 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
 
 /** Streams of lines: they come at once, they beat, they end on both sides. */
 @Timeout(60)
@@ -219,18 +220,20 @@ class StreamsTest {
     @Test
     void whoWatchesARigIsToldOfThatRig() throws Exception {
         var hub = new Hub();
-        var lines = new Kept();
+        var lines = new LinesHeard();
         Thread watching = Thread.ofVirtual().start(() -> hub.watch("a.yaml", lines));
-        assertThat(lines.told.take()).isEqualTo("{}");
+        lines.await(JsonNode::isEmpty); // whoever hears this is watching
         hub.publish(new Hub.Changed("b.yaml", "r1", true));
         hub.publish(new Hub.Changed("a.yaml", "r2", false));
-        assertThat(lines.told.take()).isEqualTo("{\"revision\":\"r2\",\"saved\":false}");
-        lines.gone = true;
+        lines.await(line -> line.has("revision"));
+        lines.leave();
         watching.join();
         for (int i = 0; i < 100; i++) {
             hub.publish(new Hub.Changed("a.yaml", "r" + i, true)); // nobody is there: no harm
         }
-        assertThat(lines.told).isEmpty();
+        assertThat(lines.heard())
+                .extracting(JsonNode::toString)
+                .containsExactly("{}", "{\"revision\":\"r2\",\"saved\":false}");
     }
 
     @Test
@@ -263,27 +266,6 @@ class StreamsTest {
         lines.onGone(late::countDown);
         assertThat(late.getCount()).isZero();
         deadlines.stop();
-    }
-
-    /** Lines that stay here. */
-    private static final class Kept implements Lines {
-        private final LinkedBlockingQueue<String> told = new LinkedBlockingQueue<>();
-        private volatile boolean gone;
-
-        @Override
-        public void tell(String json) {
-            told.add(json);
-        }
-
-        @Override
-        public boolean gone() {
-            return gone;
-        }
-
-        @Override
-        public void onGone(Runnable then) {
-            throw new UnsupportedOperationException();
-        }
     }
 
     private static Limits quick(Limits l) {

@@ -27,6 +27,24 @@ final class Footing {
                 .findFirst();
     }
 
+    /**
+     * Whether somebody else changed a value that these changes change too, and not to the same:
+     * made on top, they would take back what stands there now.
+     *
+     * @param base what they were made on
+     * @param mine what they made of it
+     */
+    static boolean clash(
+            Declaration base, Declaration mine, Declaration now, List<Change> changes) {
+        return changes.stream()
+                .map(Change::at)
+                .anyMatch(
+                        at -> {
+                            var here = now.at(at);
+                            return !here.equals(base.at(at)) && !here.equals(mine.at(at));
+                        });
+    }
+
     private static Optional<String> objection(
             Optional<Declaration> base, Declaration now, Change change) {
         var segments = change.at().segments();

@@ -208,8 +208,13 @@ final class WorkingCopy {
         var changes = batches.get().stream().flatMap(List::stream).toList();
         RigReading theirs = read(seen);
         var base = RigText.read(rig, course.disk()).declaration();
+        var mine = reading.text().declaration();
         var now = theirs.text().declaration();
-        if (now.isEmpty() || Footing.objection(base, now.get(), changes).isPresent()) {
+        if (base.isEmpty()
+                || mine.isEmpty()
+                || now.isEmpty()
+                || Footing.objection(base, now.get(), changes).isPresent()
+                || Footing.clash(base.get(), mine.get(), now.get(), changes)) {
             return Optional.empty();
         }
         return theirs.with(changes) instanceof RigReading.Edit.Changed(var next, var _)

@@ -164,7 +164,7 @@ class DraftPropertyTest {
                 unsaved.clear();
             } else if (unsaved.isEmpty()) {
                 take(seen, seen);
-            } else if (unsaved.stream().allMatch(Deed::isSet)) {
+            } else if (unsaved.stream().allMatch(deed -> deed.isSet() && !clashes(deed, seen))) {
                 State merged = seen;
                 for (Deed deed : unsaved) {
                     merged = merged.with(deed.which(), deed.value());
@@ -173,6 +173,13 @@ class DraftPropertyTest {
             } else {
                 rival = Optional.of(seen);
             }
+        }
+
+        /** Whether the disk has another value than before where mine is another one too. */
+        private boolean clashes(Deed deed, State seen) {
+            String theirs = seen.values().get(deed.which());
+            return !theirs.equals(disk.values().get(deed.which()))
+                    && !theirs.equals(now.values().get(deed.which()));
         }
 
         void take(State seen, State next) {

@@ -281,6 +281,23 @@ class DraftTest {
     }
 
     @Test
+    void aValueThatBothChangedIsAConflictUnlessBothMeanTheSame() throws Exception {
+        try (var draft = open()) {
+            done(draft.change(draft.revision(), set("site/humidity", "70 %"), "drier"));
+            String mine = text(draft.view());
+            elsewhere("humidity: 80 %", "humidity: 85 %");
+            String theirs = Files.readString(file);
+            assertThat(draft.look()).isTrue();
+            assertThat(text(draft.view())).isEqualTo(mine);
+            assertThat(draft.view().conflict().orElseThrow().diskText()).isEqualTo(theirs);
+            elsewhere("humidity: 85 %", "humidity: 70 % # measured");
+            draft.look();
+            assertThat(draft.view().conflict()).isEmpty();
+            assertThat(text(draft.view())).contains("humidity: 70 % # measured");
+        }
+    }
+
+    @Test
     void typingAndAnotherProgramAreAConflictAndNeitherTextIsLost() throws Exception {
         try (var draft = open()) {
             String mine = new String(first, UTF_8) + "# mine\n";
