@@ -158,6 +158,16 @@ describe('a trial', () => {
         expect(asked.map(({ path }) => path)).toEqual(['/api/try']);
     });
 
+    test('answers the open question first, and is numbered above what was asked before', () => {
+        const { server, asked } = door();
+        const trial = new Trial(server, () => 'balance');
+        void trial.start('rig.yaml', 'r1', 'si', 'less', changes);
+        void trial.start('rig.yaml', 'r1', 'si', 'less', changes);
+        const bodies = asked.map(({ body }) => body as { questions: string[]; turn: number });
+        expect(bodies[0]?.questions).toEqual(['balance', 'lift', 'endurance']);
+        expect(bodies[1]?.turn).toBeGreaterThan(bodies[0]?.turn ?? Infinity);
+    });
+
     test('that makes no rig says why', async () => {
         const { server, last } = door();
         const trial = new Trial(server);

@@ -53,7 +53,7 @@ export class Bay {
         },
         () => void this.kept?.again(),
     );
-    readonly trial = new Trial(this.server);
+    readonly trial = new Trial(this.server, () => this.open.peek());
     readonly moving = new Moving(
         this.server,
         this.trial,

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { QUESTIONS, told, unasked, type Rungs } from '../core/verdicts';
-import type { Change, Told, Units } from '../core/wire';
+import type { Change, Question, Told, Units } from '../core/wire';
 import type { Server } from './server';
 import { nextTurn } from './turn';
 
@@ -19,7 +19,11 @@ export class Trial {
     readonly tried = signal<Tried | undefined>(undefined);
     private running: AbortController | undefined;
 
-    constructor(private readonly server: Server) {}
+    constructor(
+        private readonly server: Server,
+        /** The question that lies open: it is answered before the others. */
+        private readonly open: () => Question | undefined = () => undefined,
+    ) {}
 
     async start(
         rig: string,
@@ -36,7 +40,7 @@ export class Trial {
         this.tried.value = { label, changes, of: revision, rungs, state: 'asking' };
         const end = await this.server.stream(
             '/api/try',
-            { rig, base: revision, changes, questions: QUESTIONS, units, turn: nextTurn() },
+            { rig, base: revision, changes, questions: this.order(), units, turn: nextTurn() },
             running.signal,
             read => {
                 const line = read as Told;
@@ -57,6 +61,11 @@ export class Trial {
         } else if (now.state === 'asking') {
             this.tried.value = { ...now, state: 'answered' };
         }
+    }
+
+    private order(): readonly Question[] {
+        const open = this.open();
+        return open === undefined ? QUESTIONS : [open, ...QUESTIONS.filter(each => each !== open)];
     }
 
     private now(): Tried | undefined {

@@ -30,7 +30,7 @@ final class Lanes {
         }
 
         private synchronized void end(Held ended) {
-            newest = newest.filter(held -> held != ended);
+            newest = newest.filter(held -> held.work != ended.work);
         }
 
         private static boolean isNewer(Held one, Held other) {
