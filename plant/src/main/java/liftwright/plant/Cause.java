@@ -13,5 +13,29 @@ public enum Cause {
     /** Full throttle no longer gives the lift wanted. */
     FULL_THROTTLE,
     /** A cell is empty. */
-    EMPTY
+    EMPTY;
+
+    /** Whether it bends within a step as the currents do. */
+    boolean goesWithTheCurrent() {
+        return switch (this) {
+            case CELL_VOLTAGE, CELL_CURRENT -> true;
+            case RESERVE, CUT_OFF, FULL_THROTTLE, EMPTY -> false;
+        };
+    }
+
+    /** Whether the run is another one from there on. */
+    boolean changesTheRun() {
+        return switch (this) {
+            case CUT_OFF, FULL_THROTTLE, EMPTY -> true;
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT -> false;
+        };
+    }
+
+    /** Whether only a solved network tells how far it is. */
+    boolean readOffTheNetwork() {
+        return switch (this) {
+            case CUT_OFF, FULL_THROTTLE -> true;
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> false;
+        };
+    }
 }

@@ -28,14 +28,6 @@ import liftwright.rig.Rig;
  */
 public final class Discharge {
 
-    private static final int MOST_SECANTS = 40;
-    private static final double TIME_ERROR_S = 1e-4;
-
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-
-    /** Share of a step to which the place of a crest is found. */
-    private static final double CREST_SHARE = 0.005;
-
     /** Told of the start, of every step and of every event. */
     @FunctionalInterface
     public interface Watcher {
@@ -63,6 +55,7 @@ public final class Discharge {
     private final SupplyState state;
     private final RunLimits limits;
     private final ReachedTimes times;
+    private final StepSearch search;
 
     /** Packs whose time within the last step the network was asked for. */
     private final boolean[] askedVoltage;
@@ -73,8 +66,6 @@ public final class Discharge {
 
     /** The order followed last since the start. */
     private Optional<Order> followed = Optional.empty();
-
-    private boolean failed;
 
     Discharge(Plant plant, Workspace own, FansUnderOrder fans, Cells cells) {
         this.plant = plant;
@@ -88,6 +79,7 @@ public final class Discharge {
         limits = new RunLimits(rig);
         askedVoltage = new boolean[rig.packs().size()];
         askedCurrent = new boolean[rig.packs().size()];
+        search = new StepSearch(stepper, limits, network, fans);
         times = new ReachedTimes(rig.packs().size(), rig.fans().size());
     }
 
@@ -108,7 +100,7 @@ public final class Discharge {
         for (int fan = 0; fan < rig.fans().size(); fan++) {
             fans.units().stop(fan, false);
         }
-        failed = false;
+        search.start();
         followed = Optional.empty();
     }
 
@@ -125,10 +117,10 @@ public final class Discharge {
         double untilS = state.timeS() + forS;
         fans.order(order);
         if (!followed.equals(Optional.of(order))) {
-            failed |= !stepper.begin(cells, state);
+            search.failIf(!stepper.begin(cells, state));
             followed = Optional.of(order);
         }
-        if (failed) {
+        if (search.failed()) {
             return false;
         }
         noteAll();
@@ -136,11 +128,11 @@ public final class Discharge {
         while (!over() && state.timeS() < untilS) {
             double before = state.timeS();
             if (!stepper.step(untilS)) {
-                failed = stepper.failed();
-                return !failed;
+                search.failIf(stepper.failed());
+                return !search.failed();
             }
             locate(before);
-            if (failed) {
+            if (search.failed()) {
                 return false;
             }
             watcher.at(this);
@@ -162,12 +154,12 @@ public final class Discharge {
             for (Cause cause : Cause.values()) {
                 double[] when = times.of(cause);
                 for (int part = 0; part < when.length; part++) {
-                    if (when[part] > state.timeS() && distance(cause, part) <= 0) {
+                    if (when[part] > state.timeS() && search.distance(cause, part) <= 0) {
                         when[part] = state.timeS();
                         if (cause == Cause.CUT_OFF) {
                             fans.units().stop(part, true);
-                            failed |= !stepper.restart();
-                            again = !failed;
+                            search.failIf(!stepper.restart());
+                            again = !search.failed();
                         }
                     }
                 }
@@ -182,35 +174,35 @@ public final class Discharge {
         boolean ends = false;
         for (Cause cause : Cause.values()) {
             double[] when = times.of(cause);
-            for (int part = 0; part < when.length && !failed; part++) {
-                if (when[part] < Double.POSITIVE_INFINITY || !(distance(cause, part) < 0)) {
+            for (int part = 0; part < when.length && !search.failed(); part++) {
+                if (when[part] < Double.POSITIVE_INFINITY || !(search.distance(cause, part) < 0)) {
                     continue;
                 }
-                double share = root(cause, part, h, 0, 1, readOffTheNetwork(cause));
-                if (!stopsAtFirst && goesWithTheCurrent(cause)) {
-                    share = refined(cause, part, h, share);
+                double share = search.root(cause, part, h, 0, 1, cause.readOffTheNetwork());
+                if (!stopsAtFirst && cause.goesWithTheCurrent()) {
+                    share = search.refined(cause, part, h, share);
                 }
                 when[part] = fromS + share * h;
-                if (changesTheRun(cause) && share <= first) {
+                if (cause.changesTheRun() && share <= first) {
                     first = share;
                     ends = true;
                 }
-                back(1, readOffTheNetwork(cause) || goesWithTheCurrent(cause));
+                search.back(1, cause.readOffTheNetwork() || cause.goesWithTheCurrent());
             }
         }
-        if (stopsAtFirst && !failed) {
+        if (stopsAtFirst && !search.failed()) {
             refineFirst(fromS, h);
         }
-        if (failed) {
+        if (search.failed()) {
             return;
         }
         if (ends) {
             double endS = fromS + first * h;
             times.forgetAfter(endS);
-            failed |= !stepper.within(first);
+            search.failIf(!stepper.within(first));
             locateBefore(fromS, h, first);
             stopFans(endS);
-            if (!failed) {
+            if (!search.failed()) {
                 noteAll();
             }
         } else {
@@ -221,50 +213,16 @@ public final class Discharge {
     /** Finds the peak current that was passed and left again within the step. */
     private void locateCrests(double fromS, double h) {
         double[] when = times.of(Cause.CELL_CURRENT);
-        for (int pack = 0; pack < when.length && !failed; pack++) {
+        for (int pack = 0; pack < when.length && !search.failed(); pack++) {
             if (when[pack] == Double.POSITIVE_INFINITY && limits.isNearPeak(pack, stepper)) {
-                double crest = crest(pack);
-                if (!failed && distance(Cause.CELL_CURRENT, pack) < 0) {
-                    when[pack] = fromS + h * root(Cause.CELL_CURRENT, pack, h, 0, crest, true);
+                double crest = search.crest(pack);
+                if (!search.failed() && search.distance(Cause.CELL_CURRENT, pack) < 0) {
+                    when[pack] =
+                            fromS + h * search.root(Cause.CELL_CURRENT, pack, h, 0, crest, true);
                 }
-                back(1, true);
+                search.back(1, true);
             }
         }
-    }
-
-    /**
-     * Share of the step at which the current of a pack is greatest (golden section); stays there.
-     */
-    private double crest(int pack) {
-        double low = 0;
-        double high = 1;
-        double left = high - GOLDEN * (high - low);
-        double right = low + GOLDEN * (high - low);
-        double atLeft = distanceAt(left, pack);
-        double atRight = distanceAt(right, pack);
-        while (high - low > CREST_SHARE) {
-            if (atLeft < atRight) {
-                high = right;
-                right = left;
-                atRight = atLeft;
-                left = high - GOLDEN * (high - low);
-                atLeft = distanceAt(left, pack);
-            } else {
-                low = left;
-                left = right;
-                atLeft = atRight;
-                right = low + GOLDEN * (high - low);
-                atRight = distanceAt(right, pack);
-            }
-        }
-        double crest = atLeft < atRight ? left : right;
-        back(crest, true);
-        return crest;
-    }
-
-    private double distanceAt(double share, int pack) {
-        back(share, true);
-        return distance(Cause.CELL_CURRENT, pack);
     }
 
     /**
@@ -274,10 +232,12 @@ public final class Discharge {
     private void locateBefore(double fromS, double h, double cut) {
         for (Cause cause : Cause.values()) {
             double[] when = times.of(cause);
-            for (int part = 0; part < when.length && !failed && !changesTheRun(cause); part++) {
-                if (when[part] == Double.POSITIVE_INFINITY && distance(cause, part) < 0) {
-                    when[part] = fromS + h * root(cause, part, h, 0, cut, true);
-                    back(cut, true);
+            for (int part = 0;
+                    part < when.length && !search.failed() && !cause.changesTheRun();
+                    part++) {
+                if (when[part] == Double.POSITIVE_INFINITY && search.distance(cause, part) < 0) {
+                    when[part] = fromS + h * search.root(cause, part, h, 0, cut, true);
+                    search.back(cut, true);
                 }
             }
         }
@@ -293,8 +253,8 @@ public final class Discharge {
                 any = true;
             }
         }
-        if (any && !failed) {
-            failed = !stepper.restart();
+        if (any && !search.failed()) {
+            search.failIf(!stepper.restart());
         }
     }
 
@@ -306,13 +266,13 @@ public final class Discharge {
         Arrays.fill(askedVoltage, false);
         Arrays.fill(askedCurrent, false);
         boolean moved = false;
-        while (!failed
+        while (!search.failed()
                 && (refine(Cause.CELL_VOLTAGE, askedVoltage, fromS, h)
                         || refine(Cause.CELL_CURRENT, askedCurrent, fromS, h))) {
             moved = true;
         }
-        if (moved && !failed) {
-            back(1, true);
+        if (moved && !search.failed()) {
+            search.back(1, true);
         }
     }
 
@@ -323,108 +283,11 @@ public final class Discharge {
             boolean inThisStep = when[part] > fromS && when[part] <= fromS + h;
             if (inThisStep && !asked[part] && when[part] <= firstS()) {
                 asked[part] = true;
-                when[part] = fromS + h * refined(cause, part, h, (when[part] - fromS) / h);
+                when[part] = fromS + h * search.refined(cause, part, h, (when[part] - fromS) / h);
                 return true;
             }
         }
         return false;
-    }
-
-    /**
-     * The same root with the network solved at each try: within a step currents bend a little, and
-     * a cell's voltage falls slowly enough for that to matter.
-     */
-    private double refined(Cause cause, int part, double h, double share) {
-        double low = Math.max(0, share - 0.05);
-        double high = Math.min(1, share + 0.05);
-        if (failed || !stepper.within(high) || distance(cause, part) > 0) {
-            high = 1;
-        }
-        if (failed || !stepper.within(low) || distance(cause, part) <= 0) {
-            low = 0;
-        }
-        return root(cause, part, h, low, high, true);
-    }
-
-    private static boolean goesWithTheCurrent(Cause cause) {
-        return switch (cause) {
-            case CELL_VOLTAGE, CELL_CURRENT -> true;
-            case RESERVE, CUT_OFF, FULL_THROTTLE, EMPTY -> false;
-        };
-    }
-
-    private static boolean changesTheRun(Cause cause) {
-        return switch (cause) {
-            case CUT_OFF, FULL_THROTTLE, EMPTY -> true;
-            case RESERVE, CELL_VOLTAGE, CELL_CURRENT -> false;
-        };
-    }
-
-    private static boolean readOffTheNetwork(Cause cause) {
-        return switch (cause) {
-            case CUT_OFF, FULL_THROTTLE -> true;
-            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> false;
-        };
-    }
-
-    /** Goes back into the last step, solving the network there or not. */
-    private boolean back(double share, boolean solved) {
-        if (solved) {
-            failed |= !stepper.within(share);
-        } else {
-            stepper.look(share);
-        }
-        return !failed;
-    }
-
-    /**
-     * Share of the last step at which a distance falls to zero, between two shares: the Illinois
-     * method (Dowell and Jarratt, A modified regula falsi, BIT 11, 1971).
-     */
-    private double root(Cause cause, int part, double h, double from, double to, boolean solved) {
-        double low = from;
-        double high = to;
-        if (!back(high, solved)) {
-            return to;
-        }
-        double highD = distance(cause, part);
-        if (!back(low, solved)) {
-            return to;
-        }
-        double lowD = distance(cause, part);
-        if (lowD <= 0) {
-            return from;
-        }
-        if (highD > 0) {
-            return to;
-        }
-        int side = 0;
-        for (int tries = 0; tries < MOST_SECANTS && (high - low) * h > TIME_ERROR_S; tries++) {
-            double share = high - highD * (high - low) / (highD - lowD);
-            if (!back(share, solved)) {
-                return to;
-            }
-            double d = distance(cause, part);
-            if (d > 0) {
-                low = share;
-                lowD = d;
-                highD = side > 0 ? highD / 2 : highD;
-                side = 1;
-            } else {
-                high = share;
-                highD = d;
-                lowD = side < 0 ? lowD / 2 : lowD;
-                side = -1;
-            }
-            if (Math.abs(d) < 1e-12) {
-                return share;
-            }
-        }
-        return high;
-    }
-
-    private double distance(Cause cause, int part) {
-        return limits.distance(cause, part, stepper, network, fans);
     }
 
     /** When a cause first held anywhere, s since the start; empty if it never did. */
@@ -468,7 +331,7 @@ public final class Discharge {
         boolean found = stepper.resume();
         double liftN = fans.liftN();
         fans.order(order);
-        failed |= !stepper.resume();
+        search.failIf(!stepper.resume());
         return found ? OptionalDouble.of(liftN) : OptionalDouble.empty();
     }
 
@@ -479,7 +342,7 @@ public final class Discharge {
 
     /** Whether a point without a solution was met; then the run means nothing from there on. */
     public boolean failed() {
-        return failed;
+        return search.failed();
     }
 
     /** What the packs remember: charge passed and slow voltages. */
