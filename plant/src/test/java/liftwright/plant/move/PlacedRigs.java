@@ -2,26 +2,24 @@ package liftwright.plant.move;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.random.RandomGenerator;
+import liftwright.testkit.RandomText;
 
 /**
  * Invented rig files whose parts are placed in every way the format knows: on trunk, frame and
  * posed limbs, tilted and straight mounts, singly, in rows, rings and ranges, like others, shifted,
  * mirrored, with exceptions, in several units, with tolerances and comments between.
  */
-final class PlacedRigs {
+final class PlacedRigs extends RandomText {
 
     private static final String[] UNITS = {"mm", "cm", "m", "in"};
     private static final double[] UNIT_M = {0.001, 0.01, 1, 0.0254};
 
-    private final RandomGenerator random;
-    private final StringBuilder out = new StringBuilder();
     private final List<String> fans = new ArrayList<>();
     private final int unit;
 
     private PlacedRigs(RandomGenerator random) {
-        this.random = random;
+        super(random);
         this.unit = random.nextInt(UNITS.length);
     }
 
@@ -202,23 +200,5 @@ final class PlacedRigs {
 
     private boolean coin() {
         return random.nextBoolean();
-    }
-
-    private double in(double least, double most) {
-        return random.nextDouble(least, most);
-    }
-
-    private String word(String... words) {
-        return words[random.nextInt(words.length)];
-    }
-
-    @SuppressWarnings("AnnotateFormatMethod") // formats are constants of this class
-    private void line(String format, Object... values) {
-        out.append(text(format, values)).append('\n');
-    }
-
-    @SuppressWarnings("AnnotateFormatMethod")
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }

@@ -2,20 +2,18 @@ package liftwright.rig.shape;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.random.RandomGenerator;
+import liftwright.testkit.RandomText;
 
 /** Random rigs as texts: each is right, none is likely to have been thought of. */
-final class RandomRigs {
+final class RandomRigs extends RandomText {
 
-    private final RandomGenerator random;
-    private final StringBuilder out = new StringBuilder();
     private final List<String> fans = new ArrayList<>();
     private final List<String> groups = new ArrayList<>();
     private int twins;
 
     private RandomRigs(RandomGenerator random) {
-        this.random = random;
+        super(random);
     }
 
     /**
@@ -185,23 +183,5 @@ final class RandomRigs {
             }
             line("        p.%d: [%s]", p + 1, String.join(", ", mine));
         }
-    }
-
-    private double in(double least, double most) {
-        return random.nextDouble(least, most);
-    }
-
-    private String word(String... words) {
-        return words[random.nextInt(words.length)];
-    }
-
-    @SuppressWarnings("AnnotateFormatMethod") // formats are constants of this class
-    private void line(String format, Object... values) {
-        out.append(text(format, values)).append('\n');
-    }
-
-    @SuppressWarnings("AnnotateFormatMethod")
-    private static String text(String format, Object... values) {
-        return String.format(Locale.ROOT, format, values);
     }
 }
