@@ -14,7 +14,7 @@ public final class AnswerSchema {
 
     /** The questions that have a schema. */
     public static final List<String> QUESTIONS =
-            List.of("lift", "endurance", "balance", "stand", "fan");
+            List.of("lift", "endurance", "heat", "balance", "stand", "fan");
 
     private AnswerSchema() {}
 

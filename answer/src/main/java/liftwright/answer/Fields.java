@@ -42,6 +42,7 @@ public final class Fields {
                         SearchFields.ROWS,
                         DrawingFields.ROWS,
                         SupplyFields.ROWS,
+                        TimelineFields.ROWS,
                         StandFields.ROWS,
                         BenchFields.ROWS,
                         NameFields.ROWS)

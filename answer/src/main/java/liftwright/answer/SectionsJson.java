@@ -34,7 +34,62 @@ final class SectionsJson {
                         .flatMap(series -> series.points().stream())
                         .forEach(point -> occur(plot, point));
             }
+            case Section.Timeline timeline -> {
+                heading("timeline", timeline);
+                values.value("horizon", Value.of(Section.Timeline.TIME, timeline.horizonS()));
+                json.each("bars", timeline.bars(), bar -> json.object(() -> bar(bar)));
+            }
+            case Section.Shares shares -> {
+                heading("shares", shares);
+                values.value("whole", shares.whole());
+                json.each("shares", shares.shares(), s -> json.object(() -> share(shares, s)));
+            }
+            case Section.Playback playback -> playback(playback);
         }
+    }
+
+    private void bar(Section.Timeline.Bar bar) {
+        json.member("part", bar.part()).member("what", bar.what());
+        values.value("at", bar.at());
+        values.value("hottest", bar.hottest());
+        values.value("limit", bar.limit());
+        json.member("where", bar.where());
+    }
+
+    private void share(Section.Shares shares, Section.Shares.Share share) {
+        json.member("label", share.label());
+        values.value("value", share.value());
+        values.value("share", shares.share(share.value()));
+    }
+
+    private void playback(Section.Playback playback) {
+        heading("playback", playback);
+        axis("x", Section.Timeline.TIME);
+        axis("y", playback.field());
+        json.each("times", playback.timesS(), json::number);
+        playback.timesS().forEach(timeS -> values.occurs(Section.Timeline.TIME, timeS));
+        json.each("tracks", playback.tracks(), track -> json.object(() -> track(track)));
+        for (Section.Playback.Track track : playback.tracks()) {
+            values.occurs(playback.field(), track.limit());
+            track.values().forEach(value -> values.occurs(playback.field(), value));
+        }
+    }
+
+    private void track(Section.Playback.Track track) {
+        json.member("part", track.part()).member("kind", track.kind());
+        place("from", track.from());
+        place("to", track.to());
+        json.name("limit").number(track.limit());
+        json.each("values", track.values(), json::number);
+    }
+
+    private void place(String name, Section.Playback.Place place) {
+        json.name(name)
+                .array(
+                        () ->
+                                json.number(place.forwardM())
+                                        .number(place.rightM())
+                                        .number(place.upM()));
     }
 
     private void table(Section.Table table) {

@@ -192,7 +192,7 @@ class AnswerJsonTest {
                 || type == Character.PARAGRAPH_SEPARATOR;
     }
 
-    private static SampleAnswer sample(String name) {
+    static SampleAnswer sample(String name) {
         return (SampleAnswer) SampleAnswer.of(Outcome.HOLDS, name, SampleAnswer.PASSED);
     }
 
@@ -218,7 +218,7 @@ class AnswerJsonTest {
         return AnswerJson.write(answer, "Mudlark", "0.1.0");
     }
 
-    private static JsonNode read(Answer answer) {
+    static JsonNode read(Answer answer) {
         return REFEREE.readTree(write(answer));
     }
 

@@ -101,6 +101,10 @@ class AnswerTextsTest {
         assertThat(told.get("lift-usable").get("unit").stringValue())
                 .isEqualTo("unit of lift-usable");
         assertThat(told.get("step-supply-sag").get("per").doubleValue()).isEqualTo(8);
+        assertThat(told.get("time").get("per").doubleValue()).as("the horizon").isEqualTo(180);
+        assertThat(told.get("temperature").get("per").doubleValue())
+                .as("the hottest that is played")
+                .isEqualTo(361.5);
     }
 
     private static String shown(Answer answer) {

@@ -1,5 +1,6 @@
 package liftwright.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import liftwright.quantity.Band;
@@ -55,6 +56,21 @@ record SampleAnswer(
                                                         Sentence.words("too fast"))))),
                         note(Finding.Severity.WARNS, name),
                         note(Finding.Severity.NOTES, name)),
+                sections(name),
+                new Evidence(
+                        "sha256:0",
+                        "none",
+                        7,
+                        1024,
+                        Sentence.words("20 % of charge"),
+                        List.of(new Evidence.Law("motor", "textbook", "any speed", true)),
+                        List.of(new Evidence.Assumption("site/humidity", "50 %", "from memory")),
+                        List.of(checks)));
+    }
+
+    private static List<Section> sections(String name) {
+        var sections = new ArrayList<Section>();
+        sections.addAll(
                 List.of(
                         new Section.Waterfall(
                                 "lift",
@@ -77,16 +93,9 @@ record SampleAnswer(
                                                 new Value(
                                                         "winding-current",
                                                         new Value.Figure.NotComputed(
-                                                                "no supply")))))),
-                new Evidence(
-                        "sha256:0",
-                        "none",
-                        7,
-                        1024,
-                        Sentence.words("20 % of charge"),
-                        List.of(new Evidence.Law("motor", "textbook", "any speed", true)),
-                        List.of(new Evidence.Assumption("site/humidity", "50 %", "from memory")),
-                        List.of(checks)));
+                                                                "no supply")))))));
+        sections.addAll(SampleHeat.all(name));
+        return sections;
     }
 
     private static List<Change> changes() {

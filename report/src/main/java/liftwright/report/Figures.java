@@ -2,6 +2,7 @@ package liftwright.report;
 
 import java.util.stream.Collectors;
 import liftwright.answer.Fields;
+import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.quantity.Band;
@@ -81,6 +82,20 @@ public final class Figures {
                         .map(band -> "(" + format.band(measure(value), amount.si(), band) + ")")
                         .orElse("")
                 : "";
+    }
+
+    /** When a limit of a timeline is reached; a limit that is not says how long was looked. */
+    public String when(Section.Timeline timeline, Value at) {
+        return at.figure() instanceof Value.Figure.Never
+                ? "not within " + bare(Value.of(Section.Timeline.TIME, timeline.horizonS()))
+                : bare(at);
+    }
+
+    /** What was come to, and of what: {@code 98 °C of 85 °C}. */
+    public String against(Value worst, Value limit) {
+        return worst.figure() instanceof Value.Figure.Amount
+                ? bare(worst) + " of " + bare(limit)
+                : bare(worst);
     }
 
     /** With its amounts in the reader's units. */

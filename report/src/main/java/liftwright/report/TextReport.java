@@ -77,6 +77,9 @@ public final class TextReport {
             case Section.Waterfall waterfall -> new WaterfallText(paper, figures).write(waterfall);
             case Section.Table table -> new TableText(paper, figures).write(table);
             case Section.Plot plot -> new PlotText(paper, look).write(plot);
+            case Section.Timeline timeline -> new TimelineText(paper, figures).write(timeline);
+            case Section.Shares shares -> new TableText(paper, figures).write(shares.table());
+            case Section.Playback _ -> {} // moves, which paper does not
             case Section.Drawing _ -> {} // a terminal has no room for it; its numbers are in JSON
         }
     }

@@ -46,6 +46,7 @@ final class Chapter {
         return switch (question) {
             case "lift" -> "Will it lift?";
             case "endurance" -> "For how long, and what gives out first?";
+            case "heat" -> "What gives out first, and when?";
             case "balance" -> "Is it balanced, and which way will it turn?";
             default -> question;
         };
@@ -157,6 +158,7 @@ final class Chapter {
                                                                                 name)));
                 case Section.Plot plot ->
                         curves.add(() -> new CurvePicture(page).draw(plot, frame(plot), name));
+                case Section.Timeline _, Section.Shares _, Section.Playback _ -> {}
                 case Section.Drawing drawing ->
                         drawings.add(() -> new RigPicture(page, units).draw(drawing, name));
             }
@@ -190,6 +192,9 @@ final class Chapter {
                         folded(
                                 "Points of the curve: " + plot.title(),
                                 () -> tables.write(plot, frame(plot), id));
+                case Section.Timeline timeline -> tables.write(timeline.table(), id);
+                case Section.Shares shares -> tables.write(shares.table(), id);
+                case Section.Playback _ -> {} // moves, which paper does not
                 case Section.Drawing drawing ->
                         folded(
                                 "Places in the drawing: " + drawing.title(),
@@ -223,6 +228,16 @@ final class Chapter {
                     used.add(plot.x());
                     used.add(plot.y());
                 }
+                case Section.Timeline timeline -> {
+                    used.addAll(timeline.table().columns());
+                    timeline.bars().forEach(bar -> used.add(bar.hottest().field()));
+                    timeline.bars().forEach(bar -> used.add(bar.limit().field()));
+                }
+                case Section.Shares shares -> {
+                    used.addAll(shares.table().columns());
+                    shares.shares().forEach(share -> used.add(share.value().field()));
+                }
+                case Section.Playback playback -> used.add(playback.field());
                 case Section.Drawing drawing ->
                         drawing.layers().forEach(layer -> used.addAll(layer.columns()));
             }

@@ -202,6 +202,16 @@ class StagesTest {
                                                     Value.of(plot.x(), point.x()),
                                                     Value.of(plot.y(), point.y())))
                             .toList();
+            case Section.Timeline timeline -> timeline.table().rows();
+            case Section.Shares shares -> shares.table().rows();
+            case Section.Playback playback ->
+                    playback.tracks().stream()
+                            .map(
+                                    track ->
+                                            track.values().stream()
+                                                    .map(si -> Value.of(playback.field(), si))
+                                                    .toList())
+                            .toList();
         };
     }
 

@@ -1,0 +1,135 @@
+package liftwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import liftwright.answer.Section.Timeline;
+import liftwright.answer.Section.Timeline.Bar;
+import liftwright.answer.Value;
+
+/**
+ * A timeline as ordered rows of words, time and bar. A bar that ends at its limit is solid; one
+ * that goes on to the end of the calculation is hatched and open, and its words say the same.
+ */
+final class TimelineText {
+
+    private static final int INDENT = 2;
+    private static final int GAP = 2;
+    private static final int WIDEST_LABEL = 34;
+    private static final int LEAST_BAR = 16;
+    private static final char REACHED = '█';
+    private static final char OPEN = '▒';
+    private static final char GOES_ON = '>';
+
+    private final Paper paper;
+    private final Figures figures;
+
+    TimelineText(Paper paper, Figures figures) {
+        this.paper = paper;
+        this.figures = figures;
+    }
+
+    private record Row(String label, String when, String band, String worst, Bar bar) {}
+
+    void write(Timeline timeline) {
+        paper.heading(timeline.title());
+        if (timeline.bars().isEmpty()) {
+            paper.text(INDENT, "Nothing has a limit.");
+            return;
+        }
+        List<Row> rows = timeline.bars().stream().map(bar -> row(timeline, bar)).toList();
+        int[] widths = {
+            widest(rows.stream().map(Row::label).toList()),
+            widest(rows.stream().map(Row::when).toList()),
+            widest(rows.stream().map(Row::band).toList()),
+            widest(rows.stream().map(Row::worst).toList())
+        };
+        int words = INDENT;
+        for (int width : widths) {
+            words += width > 0 ? width + GAP : 0;
+        }
+        int beside = paper.columns() - words;
+        boolean one = beside >= LEAST_BAR;
+        int columns = one ? beside : paper.columns() - 2 * INDENT;
+        double endS = Math.max(timeline.horizonS(), latestS(timeline));
+        for (Row row : rows) {
+            String bar = bar(row.bar().at(), endS, columns);
+            if (one) {
+                paper.set(line(row, widths) + bar);
+            } else {
+                paper.text(INDENT, line(row, new int[4]).strip());
+                paper.set(" ".repeat(2 * INDENT) + bar);
+            }
+        }
+        axis(endS, one ? words : 2 * INDENT, columns);
+        notes(timeline);
+    }
+
+    private Row row(Timeline timeline, Bar bar) {
+        return new Row(
+                Columns.cut(paper.plain(bar.part() + ", " + bar.what()), WIDEST_LABEL),
+                paper.plain(figures.when(timeline, bar.at())),
+                paper.plain(figures.band(bar.at())),
+                paper.plain(figures.against(bar.hottest(), bar.limit())),
+                bar);
+    }
+
+    /** What has no width stands as it is. */
+    private static String line(Row row, int[] widths) {
+        var line = new StringBuilder(" ".repeat(INDENT));
+        line.append(Columns.padded(row.label(), widths[0])).append(" ".repeat(GAP));
+        line.append(Columns.rightAligned(row.when(), widths[1])).append(" ".repeat(GAP));
+        if (!row.band().isEmpty() || widths[2] > 0) {
+            line.append(Columns.padded(row.band(), widths[2])).append(" ".repeat(GAP));
+        }
+        line.append(Columns.padded(row.worst(), widths[3])).append(" ".repeat(GAP));
+        return line.toString();
+    }
+
+    private static String bar(Value at, double endS, int columns) {
+        if (!(at.figure() instanceof Value.Figure.Amount(double atS, var _))) {
+            return String.valueOf(OPEN).repeat(columns - 1) + GOES_ON;
+        }
+        int length = (int) Math.round(atS / endS * columns);
+        return String.valueOf(REACHED).repeat(Math.clamp(length, 1, columns));
+    }
+
+    private void axis(double endS, int indent, int columns) {
+        String from = paper.plain(figures.bare(Value.of(Timeline.TIME, 0)));
+        String to = paper.plain(figures.bare(Value.of(Timeline.TIME, endS)));
+        int room = columns - Columns.of(from) - Columns.of(to);
+        paper.set(" ".repeat(indent) + from + " ".repeat(Math.max(1, room)) + to);
+    }
+
+    private void notes(Timeline timeline) {
+        var open = new ArrayList<String>();
+        for (Bar bar : timeline.bars()) {
+            if (bar.at().figure() instanceof Value.Figure.Amount && !bar.where().isBlank()) {
+                paper.block(
+                        INDENT,
+                        INDENT + 2,
+                        Paper.Ink.PLAIN,
+                        bar.part() + ", " + bar.what() + ": " + bar.where());
+            } else if (!(bar.at().figure() instanceof Value.Figure.Amount)) {
+                open.add(bar.part());
+            }
+        }
+        if (!open.isEmpty()) {
+            paper.text(INDENT, "An open bar (" + OPEN + GOES_ON + ") comes to no limit.");
+        }
+    }
+
+    private static double latestS(Timeline timeline) {
+        return timeline.bars().stream()
+                .mapToDouble(
+                        bar ->
+                                bar.at().figure() instanceof Value.Figure.Amount(double s, var _)
+                                        ? s
+                                        : 0)
+                .max()
+                .orElse(0);
+    }
+
+    private static int widest(List<String> texts) {
+        return texts.stream().mapToInt(Columns::of).max().orElse(0);
+    }
+}
