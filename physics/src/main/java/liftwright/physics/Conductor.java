@@ -12,6 +12,12 @@ public final class Conductor {
     /** Temperature coefficient of that copper at 20 °C, 1/K [NBS100]. */
     public static final double COPPER_PER_K = 0.00393;
 
+    /** Heat capacity of copper per volume, J/(m³·K) [IEC60949]. */
+    public static final double COPPER_JPM3K = 3.45e6;
+
+    /** Thermal conductivity of conductor copper near 100 °C, W/(m·K) [INCROPERA]. */
+    public static final double COPPER_WPMK = 390;
+
     /** Smallest conductor the gauge rule is offered for, AWG. */
     public static final int THINNEST_AWG = 40;
 

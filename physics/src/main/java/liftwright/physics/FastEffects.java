@@ -139,7 +139,19 @@ public final class FastEffects {
             double toRadps,
             double capacitanceF) {
         double given = inertiaKgm2 * (fromRadps * fromRadps - toRadps * toRadps);
-        return Math.sqrt(startV * startV + given / capacitanceF);
+        return absorbedPeakV(startV, given / 2, capacitanceF);
+    }
+
+    /**
+     * Voltage of capacitors that take an energy, √(V² + 2 E/C): of all rotors on a bus together, E
+     * = Σ ½ J Ω². An upper bound, as above.
+     *
+     * @param startV V before, V
+     * @param energyJ E ≥ 0, J
+     * @return V
+     */
+    public static double absorbedPeakV(double startV, double energyJ, double capacitanceF) {
+        return Math.sqrt(startV * startV + 2 * energyJ / capacitanceF);
     }
 
     /**

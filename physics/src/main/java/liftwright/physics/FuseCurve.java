@@ -1,0 +1,159 @@
+package liftwright.physics;
+
+/**
+ * A fuse by its published time–current points, with memory: dθ/dt = (g(I) − θ)/τ, and it opens at θ
+ * = 1. The gain g(I) = 1/(1 − exp(−t(I)/τ)) makes it open from cold (θ = 0) at t(I) exactly; θ left
+ * from a load before makes it open earlier (this project's own, first order).
+ *
+ * <p>t(I) is straight in logarithms between the points. Above the last the melting energy is spent
+ * before heat leaves, I² t = constant [IEC60949]. Below the first the element is a body that ends
+ * at a temperature by I²: g = (I/I_m)², where the least fusing current I_m is the one at which g of
+ * the first point meets that law. So g has no jump anywhere, every published point is met, and a
+ * current below I_m never opens the fuse however long it flows.
+ *
+ * <p>Times of fuses scatter by a factor of 2 and more about their middle; the points are declared
+ * with that doubt. Currents are taken by their size: a fuse does not know their direction.
+ */
+public final class FuseCurve {
+
+    private final double[] logA;
+    private final double[] logS;
+    private final double timeConstantS;
+    private final double leastA;
+
+    /**
+     * A curve through points.
+     *
+     * @param currentA currents, A, strictly rising
+     * @param timeS time to open from cold at each, s, strictly falling
+     * @param timeConstantS τ, s
+     * @throws IllegalArgumentException for points that do not run so, or values not above 0
+     */
+    public FuseCurve(double[] currentA, double[] timeS, double timeConstantS) {
+        if (currentA.length == 0 || currentA.length != timeS.length || !isPositive(timeConstantS)) {
+            throw new IllegalArgumentException(
+                    "a fuse has as many currents as times, at least one, and a time constant");
+        }
+        logA = new double[currentA.length];
+        logS = new double[currentA.length];
+        for (int point = 0; point < currentA.length; point++) {
+            if (!isPositive(currentA[point]) || !isPositive(timeS[point])) {
+                throw new IllegalArgumentException("currents and times of a fuse are above 0");
+            }
+            logA[point] = Math.log(currentA[point]);
+            logS[point] = Math.log(timeS[point]);
+            if (point > 0 && !(logA[point] > logA[point - 1] && logS[point] < logS[point - 1])) {
+                throw new IllegalArgumentException(
+                        "the currents of a fuse rise from point to point, and its times fall");
+            }
+        }
+        this.timeConstantS = timeConstantS;
+        leastA = currentA[0] * Math.sqrt(-Math.expm1(-timeS[0] / timeConstantS));
+    }
+
+    private static boolean isPositive(double value) {
+        return value > 0 && value < Double.POSITIVE_INFINITY;
+    }
+
+    /** τ, s. */
+    public double timeConstantS() {
+        return timeConstantS;
+    }
+
+    /** Least fusing current I_m, A: at it and below the fuse never opens. */
+    public double leastFusingA() {
+        return leastA;
+    }
+
+    /**
+     * Time to open from cold at a steady current, s; infinite at {@link #leastFusingA} and below.
+     */
+    public double timeS(double currentA) {
+        double current = Math.abs(currentA);
+        if (current <= leastA) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double log = Math.log(current);
+        if (log < logA[0]) {
+            return opensAfterS(0, gain(current), timeConstantS);
+        }
+        return publishedS(log);
+    }
+
+    /** Gain g(I) of the state; the square of I over I_m below the first point. */
+    public double gain(double currentA) {
+        double current = Math.abs(currentA);
+        double log = Math.log(current);
+        if (log < logA[0]) {
+            double share = current / leastA;
+            return share * share;
+        }
+        return -1 / Math.expm1(-publishedS(log) / timeConstantS);
+    }
+
+    private double publishedS(double log) {
+        int last = logA.length - 1;
+        if (log >= logA[last]) {
+            return Math.exp(logS[last] - 2 * (log - logA[last]));
+        }
+        int above = 1;
+        while (log > logA[above]) {
+            above++;
+        }
+        double share = (log - logA[above - 1]) / (logA[above] - logA[above - 1]);
+        return Math.exp(logS[above - 1] + share * (logS[above] - logS[above - 1]));
+    }
+
+    /**
+     * Time to open at a steady current from any state, s; infinite if it never does.
+     *
+     * @param theta state now, 0 to 1
+     */
+    public double prospectiveS(double theta, double currentA) {
+        return opensAfterS(theta, gain(currentA), timeConstantS);
+    }
+
+    /** State after a step at one gain, exact: θ + (g − θ)(1 − exp(−h/τ)). */
+    public static double after(double theta, double gain, double stepS, double timeConstantS) {
+        return theta - (gain - theta) * Math.expm1(-stepS / timeConstantS);
+    }
+
+    /**
+     * State after a step in which the gain runs straight from one value to another, exact.
+     *
+     * @param nearGain at the start of the step
+     * @param farGain at its end
+     */
+    public static double after(
+            double theta, double nearGain, double farGain, double stepS, double timeConstantS) {
+        return CellLaw.pairAfterV(theta, nearGain, farGain, 1, timeConstantS, stepS);
+    }
+
+    /** Time until θ = 1 at one gain, τ ln((g − θ)/(g − 1)), s; infinite for g ≤ 1; 0 if open. */
+    public static double opensAfterS(double theta, double gain, double timeConstantS) {
+        if (theta >= 1) {
+            return 0;
+        }
+        if (gain <= 1) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return timeConstantS * Math.log1p((1 - theta) / (gain - 1));
+    }
+
+    /**
+     * Longest time constant at which a fuse still holds a current for ever, −t₁/ln(1 − (I_h/I₁)²),
+     * s: with a longer one the least fusing current of the curve falls below it.
+     *
+     * @param holdsA I_h that the fuse carries for ever, A, below the first point's current
+     * @param firstA I₁, A
+     * @param firstS t₁, s
+     */
+    public static double longestTimeConstantS(double holdsA, double firstA, double firstS) {
+        if (!(holdsA > 0 && holdsA < firstA) || !isPositive(firstS)) {
+            throw new IllegalArgumentException(
+                    "a fuse holds a current below that of its first point");
+        }
+        double share = holdsA / firstA;
+        return -firstS / Math.log1p(-share * share);
+    }
+}
