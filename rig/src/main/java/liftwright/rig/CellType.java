@@ -2,6 +2,7 @@ package liftwright.rig;
 
 import java.util.List;
 import java.util.Optional;
+import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.rig.table.CellTests;
 
@@ -23,6 +24,7 @@ import liftwright.rig.table.CellTests;
  * @param continuousCurrent A
  * @param peakCurrent A
  * @param measured tests of such cells
+ * @param thermal how one cell warms
  */
 public record CellType(
         String name,
@@ -38,13 +40,73 @@ public record CellType(
         Quantity openCircuitDoubt,
         Optional<Quantity> continuousCurrent,
         Optional<Quantity> peakCurrent,
-        Optional<CellTests> measured) {
+        Optional<CellTests> measured,
+        Thermal thermal) {
 
     public CellType {
         settling = List.copyOf(settling);
         if (measured.isEmpty()
                 && (capacity.isEmpty() || resistance.isEmpty() || openCircuit.isEmpty())) {
             throw new IllegalArgumentException(name + " is neither declared nor measured");
+        }
+    }
+
+    /** A cell that warms like a common one of its mass. */
+    public CellType(
+            String name,
+            String chemistry,
+            Optional<Quantity> capacity,
+            Optional<Quantity> resistance,
+            List<Settling> settling,
+            Optional<Shape> resistanceOverCharge,
+            Ageing ageing,
+            Quantity temperatureCoefficient,
+            Quantity mass,
+            Optional<Curve> openCircuit,
+            Quantity openCircuitDoubt,
+            Optional<Quantity> continuousCurrent,
+            Optional<Quantity> peakCurrent,
+            Optional<CellTests> measured) {
+        this(
+                name,
+                chemistry,
+                capacity,
+                resistance,
+                settling,
+                resistanceOverCharge,
+                ageing,
+                temperatureCoefficient,
+                mass,
+                openCircuit,
+                openCircuitDoubt,
+                continuousCurrent,
+                peakCurrent,
+                measured,
+                Thermal.usual(mass.si()));
+    }
+
+    /**
+     * How one cell warms: its core on its surface, the surface in the air about the pack.
+     *
+     * @param heatCapacity J/K
+     * @param coreToSurface W/K
+     * @param toAir from one cell's share of the pack's surface, W/K
+     */
+    public record Thermal(Quantity heatCapacity, Quantity coreToSurface, Quantity toAir) {
+
+        static final double J_PER_KG_K = 1000;
+        static final double CORE_W_PER_KG_K = 12;
+        static final double AIR_W_PER_KG_K = 0.6;
+
+        private static final Dimension J_PER_K = new Dimension(2, 1, -2, 0, -1, 0);
+        private static final Dimension W_PER_K = new Dimension(2, 1, -3, 0, -1, 0);
+
+        /** What common cells have by their mass, kg, above 0; from memory. */
+        public static Thermal usual(double massKg) {
+            return new Thermal(
+                    Cooling.doubted(J_PER_KG_K * massKg, J_PER_K, 0.15),
+                    Cooling.doubted(CORE_W_PER_KG_K * massKg, W_PER_K, 0.5),
+                    Cooling.doubted(AIR_W_PER_KG_K * massKg, W_PER_K, 0.5));
         }
     }
 

@@ -167,12 +167,24 @@ public record FanType(
      * @param windingResistance at 20 °C, Ω
      * @param noLoadCurrent I₀, A
      * @param polePairs of the motor
+     * @param heating how it warms
      */
     public record Motor(
             Optional<Quantity> speedConstant,
             Optional<Quantity> windingResistance,
             Optional<Quantity> noLoadCurrent,
-            OptionalInt polePairs) {}
+            OptionalInt polePairs,
+            Heating heating) {
+
+        /** A motor that warms like that of a common fan of 0.6 kg. */
+        public Motor(
+                Optional<Quantity> speedConstant,
+                Optional<Quantity> windingResistance,
+                Optional<Quantity> noLoadCurrent,
+                OptionalInt polePairs) {
+            this(speedConstant, windingResistance, noLoadCurrent, polePairs, Heating.usual(0.6));
+        }
+    }
 
     /**
      * @param topSpeed declared maximum, rad/s
@@ -219,6 +231,7 @@ public record FanType(
      * @param switchingLoss k_sw of I_b = d I + k_sw I (1 − d), 1
      * @param mass kg
      * @param switching how it switches
+     * @param cooling how it warms
      */
     public record Controller(
             Quantity onResistance,
@@ -231,5 +244,35 @@ public record FanType(
             Quantity fixedPower,
             Quantity switchingLoss,
             Quantity mass,
-            Switching switching) {}
+            Switching switching,
+            Cooling cooling) {
+
+        /** A controller that warms like a common one of its mass, or of 0.1 kg if it has none. */
+        public Controller(
+                Quantity onResistance,
+                Optional<Quantity> currentLimit,
+                Optional<Quantity> topVoltage,
+                Optional<Quantity> topElectricalSpeed,
+                Optional<Quantity> capacitance,
+                Optional<Quantity> capacitorVoltage,
+                Optional<Quantity> cutOff,
+                Quantity fixedPower,
+                Quantity switchingLoss,
+                Quantity mass,
+                Switching switching) {
+            this(
+                    onResistance,
+                    currentLimit,
+                    topVoltage,
+                    topElectricalSpeed,
+                    capacitance,
+                    capacitorVoltage,
+                    cutOff,
+                    fixedPower,
+                    switchingLoss,
+                    mass,
+                    switching,
+                    Cooling.usual(mass.si() > 0 ? mass.si() : 0.1));
+        }
+    }
 }

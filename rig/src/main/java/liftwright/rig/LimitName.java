@@ -34,6 +34,43 @@ public enum LimitName {
             3.3,
             new Dimension(2, 1, -3, -1, 0, 0),
             "common practice: LiPo abort value"),
+    CELL_AT_START(
+            "cell at start",
+            288.15,
+            new Dimension(0, 0, 0, 0, 1, 0),
+            "common practice; makers' sheets differ"),
+    CELL_TEMPERATURE(
+            "cell temperature",
+            333.15,
+            new Dimension(0, 0, 0, 0, 1, 0),
+            "common practice; makers' sheets differ"),
+    JOINT_TEMPERATURE(
+            "joint temperature",
+            363.15,
+            new Dimension(0, 0, 0, 0, 1, 0),
+            "EIA-364-70 practice: 30 K of rise at its rating, and as much again"),
+    TOUCH_TEMPERATURE(
+            "touch temperature",
+            333.15,
+            new Dimension(0, 0, 0, 0, 1, 0),
+            "from memory, ISO 13732-1"),
+    CONTROLLER_TEMPERATURE(
+            "controller junction", 373.15, new Dimension(0, 0, 0, 0, 1, 0), "common practice"),
+    WINDING_TEMPERATURE(
+            "motor winding",
+            393.15,
+            new Dimension(0, 0, 0, 0, 1, 0),
+            "common practice, where no class is declared"),
+    MAGNET_TEMPERATURE(
+            "magnets",
+            353.15,
+            new Dimension(0, 0, 0, 0, 1, 0),
+            "common practice, where no grade is declared"),
+    WIRE_BELOW_CLASS(
+            "wire below class",
+            20,
+            new Dimension(0, 0, 0, 0, 1, 0),
+            "common practice: lists of classes differ by as much"),
     HAZARDOUS_VOLTAGE(
             "hazardous voltage", 60, new Dimension(2, 1, -3, -1, 0, 0), "UN R100; IEC 62368-1");
 

@@ -26,6 +26,7 @@ public record Key<T>(
         LIFT(true),
         ENDURANCE(true),
         BALANCE(true),
+        HEAT(true),
         FAILURES(false);
 
         private final boolean asked;

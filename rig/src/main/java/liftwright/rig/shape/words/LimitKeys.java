@@ -19,25 +19,6 @@ public final class LimitKeys {
     /** One key for each limit that a question compares with. */
     public static final Map<LimitName, Key<Quantity>> OF = named();
 
-    public static final Key<Quantity> CELL_START =
-            temperature("cell at start", "Least cell temperature at the start.", "25 °C");
-    public static final Key<Quantity> CELL_HOTTEST =
-            temperature("cell temperature", "Hottest core of a cell.", "60 °C");
-    public static final Key<Quantity> JOINT_HOTTEST =
-            temperature("joint temperature", "Hottest joint.", "90 °C");
-    public static final Key<Quantity> TOUCH =
-            temperature("touch temperature", "Hottest surface that skin can touch.", "60 °C");
-    public static final Key<Quantity> JUNCTION =
-            temperature("controller junction", "Hottest switch of a controller.", "100 °C");
-    public static final Key<Quantity> WINDING =
-            temperature("motor winding", "Hottest winding.", "120 °C");
-    public static final Key<Quantity> MAGNET = temperature("magnets", "Hottest magnet.", "80 °C");
-    public static final Key<Quantity> WIRE_BELOW_CLASS =
-            later(
-                    "wire below class",
-                    Amount.notNegative(Measure.KELVIN),
-                    "How far wires stay below the class of their insulation.",
-                    "20 K");
     public static final Key<Quantity> LIFT_ONE_LOST =
             later(
                     "thrust to weight with one fan lost",
@@ -79,27 +60,19 @@ public final class LimitKeys {
 
     public static final Section SECTION = section();
 
-    private static Key<Quantity> temperature(String name, String meaning, String example) {
-        return later(
-                name,
-                Amount.of(Measure.TEMPERATURE, Range.between(223.15, 673.15)),
-                meaning,
-                example);
-    }
-
     private static Map<LimitName, Key<Quantity>> named() {
         var keys = new java.util.EnumMap<LimitName, Key<Quantity>>(LimitName.class);
         for (LimitName name : LimitName.values()) {
             String value = show(name);
-            keys.put(
-                    name,
+            Key<Quantity> key =
                     defaulted(
                             name.key(),
-                            Amount.positive(measure(name)),
+                            amount(name),
                             value,
                             name.origin(),
                             "Limit: " + meaning(name) + ".",
-                            value));
+                            value);
+            keys.put(name, isHeat(name) ? key.readBy(Key.Question.HEAT) : key);
         }
         return java.util.Collections.unmodifiableMap(keys);
     }
@@ -133,12 +106,73 @@ public final class LimitKeys {
                     CELL_UNDER_LOAD,
                     HAZARDOUS_VOLTAGE ->
                     name.key();
+            case CELL_AT_START -> "coldest cell at the start";
+            case CELL_TEMPERATURE -> "hottest core of a cell";
+            case JOINT_TEMPERATURE -> "hottest joint";
+            case TOUCH_TEMPERATURE -> "hottest surface that skin can touch";
+            case CONTROLLER_TEMPERATURE -> "hottest switch of a controller";
+            case WINDING_TEMPERATURE -> "hottest winding; declared here, it counts for every class";
+            case MAGNET_TEMPERATURE -> "hottest magnet; declared here, it counts for every grade";
+            case WIRE_BELOW_CLASS ->
+                    "how far wires and windings stay below the class of their insulation";
         };
     }
 
+    private static boolean isHeat(LimitName name) {
+        return switch (name) {
+            case CELL_AT_START,
+                    CELL_TEMPERATURE,
+                    JOINT_TEMPERATURE,
+                    TOUCH_TEMPERATURE,
+                    CONTROLLER_TEMPERATURE,
+                    WINDING_TEMPERATURE,
+                    MAGNET_TEMPERATURE,
+                    WIRE_BELOW_CLASS ->
+                    true;
+            case ROLL_RESERVE,
+                    PITCH_RESERVE,
+                    YAW_RESERVE,
+                    DRIFT,
+                    ARM_REACH,
+                    ARM_REACH_LEFT,
+                    ROTOR_SPEED_SHARE,
+                    TIP_MACH,
+                    ELECTRICAL_SPEED_SHARE,
+                    CONTROLLER_VOLTAGE_SHARE,
+                    CAPACITOR_VOLTAGE_SHARE,
+                    CONTROLLER_CURRENT_SHARE,
+                    JOINT_CURRENT_SHARE,
+                    FUSE_OVER_CURRENT,
+                    FUSE_BREAKING_SHARE,
+                    RIPPLE_SHARE,
+                    ARM_LOAD_SHARE,
+                    KILL_TIME,
+                    CELL_UNDER_LOAD,
+                    HAZARDOUS_VOLTAGE ->
+                    false;
+        };
+    }
+
+    /** A temperature, or a difference of two where a limit keeps its distance. */
+    private static Amount amount(LimitName name) {
+        return name == LimitName.WIRE_BELOW_CLASS
+                ? Amount.of(Measure.KELVIN, Range.between(0, 200))
+                : measure(name) == Measure.TEMPERATURE
+                        ? Amount.of(Measure.TEMPERATURE, Range.between(223.15, 673.15))
+                        : Amount.positive(measure(name));
+    }
+
     private static Measure measure(LimitName name) {
+        if (name == LimitName.WIRE_BELOW_CLASS) {
+            return Measure.KELVIN;
+        }
         for (Measure measure :
-                List.of(Measure.VOLTAGE, Measure.TIME, Measure.TURN_ACCELERATION, Measure.ANGLE)) {
+                List.of(
+                        Measure.TEMPERATURE,
+                        Measure.VOLTAGE,
+                        Measure.TIME,
+                        Measure.TURN_ACCELERATION,
+                        Measure.ANGLE)) {
             if (name.dimension().equals(measure.dimension())) {
                 return measure;
             }
@@ -150,14 +184,6 @@ public final class LimitKeys {
         var keys = new java.util.ArrayList<Key<?>>(OF.values());
         keys.addAll(
                 List.of(
-                        CELL_START,
-                        CELL_HOTTEST,
-                        JOINT_HOTTEST,
-                        TOUCH,
-                        JUNCTION,
-                        WINDING,
-                        MAGNET,
-                        WIRE_BELOW_CLASS,
                         LIFT_ONE_LOST,
                         PHASE_MARGIN,
                         WIND,
