@@ -24,7 +24,7 @@ export interface Axis {
 
 /** Of values in SI; of a field the answer does not explain, in SI as well. */
 export function axisOf(field: Field | undefined, name: string, values: readonly number[]): Axis {
-    const { label, unit, per, plus } = field ?? { label: name, unit: '', per: 1, plus: 0 };
+    const { per, plus } = field ?? { per: 1, plus: 0 };
     let low = Infinity;
     let high = -Infinity;
     for (const si of values) {
@@ -35,8 +35,12 @@ export function axisOf(field: Field | undefined, name: string, values: readonly 
         [low, high] = [0, 1];
     }
     const room = high > low ? ROOM * (high - low) : Math.max(Math.abs(high), 1) * ROOM;
-    low -= room;
-    high += room;
+    return between(field, name, low - room, high + room);
+}
+
+/** From end to end, in the reader's units, without room beyond. */
+export function between(field: Field | undefined, name: string, low: number, high: number): Axis {
+    const { label, unit, per, plus } = field ?? { label: name, unit: '', per: 1, plus: 0 };
     return {
         title: unit ? `${label} [${unit}]` : label,
         unit,

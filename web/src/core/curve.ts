@@ -13,14 +13,18 @@ export interface Curves {
 export interface Curve {
     readonly label: string;
     readonly mark: Plot['series'][number]['mark'];
+    /** Which of the named lines it is, from 0: lines after the first are broken, each in its own way. */
+    readonly line: number;
     /** SI. */
     readonly points: readonly (readonly [number, number])[];
 }
 
 export function curvesOf(plot: Plot, fields: AnswerDocument['fields']): Curves {
+    let line = -1;
     const series = plot.series.map(({ label, mark, points }) => ({
         label,
         mark,
+        line: (line += mark === 'line' && label ? 1 : 0),
         points: [...points].sort((a, b) => a[0] - b[0]),
     }));
     const all = series.flatMap(each => each.points);
@@ -70,4 +74,17 @@ export function valueAt(
     }
     const wide = after[0] - before[0];
     return wide > 0 ? before[1] + ((after[1] - before[1]) * (x - before[0])) / wide : after[1];
+}
+
+/** How lines after the first are broken, in pixels on and off. */
+export const BROKEN: readonly (readonly number[])[] = [
+    [],
+    [11, 3],
+    [2, 3],
+    [11, 3, 2, 3],
+    [5, 2, 1, 2, 1, 2],
+];
+
+export function brokenAs(line: number): readonly number[] {
+    return BROKEN[Math.max(0, line) % BROKEN.length] ?? [];
 }

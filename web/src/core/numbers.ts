@@ -1,6 +1,17 @@
-import { axisOf, numeral, shownOn } from './axis';
+import { axisOf, numeral, shownOn, type Axis } from './axis';
 import { signedWords, siOf } from './rows';
-import type { AnswerDocument, Plot, Section, Table, Value, Waterfall } from './wire';
+import { whenOf } from './timeline';
+import type {
+    AnswerDocument,
+    Playback,
+    Plot,
+    Section,
+    Shares,
+    Table,
+    Timeline,
+    Value,
+    Waterfall,
+} from './wire';
 
 type Fields = AnswerDocument['fields'];
 
@@ -102,6 +113,129 @@ function ofPlot(plot: Plot, fields: Fields): Numbers[] {
     }));
 }
 
+function part(words: string): Cell {
+    const value: Value = { field: 'part', kind: 'words', text: words, shown: words, shownBand: '' };
+    return { words, value, number: false };
+}
+
+/** Limits of several measures stand in one column: the unit of a file has a column of its own. */
+function ofTimeline(timeline: Timeline): Numbers {
+    const heads = [
+        'part',
+        'limit of',
+        'reached after',
+        'worst',
+        'limit',
+        'SI unit of both',
+        'where',
+    ];
+    return {
+        id: timeline.id,
+        title: timeline.title,
+        heads: heads.map((label, k) => ({ label, siUnit: k === 2 ? 's' : '' })),
+        rows: timeline.bars.map(bar => [
+            part(bar.part),
+            text(bar.what),
+            { ...cellOf(bar.at), words: whenOf(timeline, bar.at) },
+            cellOf(bar.hottest),
+            cellOf(bar.limit),
+            text(bar.limit.unit ?? ''),
+            text(bar.where),
+        ]),
+    };
+}
+
+function ofShares(shares: Shares): Numbers {
+    return {
+        id: shares.id,
+        title: shares.title,
+        heads: [
+            { label: 'what', siUnit: '' },
+            { label: 'amount', siUnit: shares.whole.unit ?? '' },
+            { label: 'share', siUnit: '' },
+        ],
+        rows: [
+            ...shares.shares.map(({ label, value, share }) => [
+                text(label),
+                cellOf(value),
+                cellOf(share),
+            ]),
+            [text('together'), cellOf(shares.whole), text('')],
+        ],
+    };
+}
+
+/** A row a part: its limit, where it begins, the most it comes to and when, where it ends. */
+function ofPlayback(playback: Playback, fields: Fields): Numbers {
+    const { x, y } = axesOf(playback, fields);
+    const number = (axis: Axis, si: number): Cell => ({
+        words: numeral(shownOn(axis, si), axis.step / 100),
+        si,
+        number: true,
+    });
+    return {
+        id: playback.id,
+        title: playback.title,
+        heads: [
+            { label: 'part', siUnit: '' },
+            { label: 'what', siUnit: '' },
+            ...['limit', 'at the start', 'most'].map(label => ({
+                label: `${label}${y.unit ? ` [${y.unit}]` : ''}`,
+                siUnit: playback.y.unit,
+            })),
+            { label: `at${x.unit ? ` [${x.unit}]` : ''}`, siUnit: playback.x.unit },
+            { label: `at the end${y.unit ? ` [${y.unit}]` : ''}`, siUnit: playback.y.unit },
+        ],
+        rows: playback.tracks.map(track => {
+            const most = Math.max(...track.values);
+            return [
+                part(track.part),
+                text(track.kind),
+                number(y, track.limit),
+                number(y, track.values[0] ?? 0),
+                number(y, most),
+                number(x, playback.times[track.values.indexOf(most)] ?? 0),
+                number(y, track.values.at(-1) ?? 0),
+            ];
+        }),
+    };
+}
+
+/** Every moment of every part, for a file: a row a moment, a column a part. */
+export function momentsOf(playback: Playback, fields: Fields): Numbers {
+    const { x } = axesOf(playback, fields);
+    return {
+        id: playback.id,
+        title: playback.title,
+        heads: [
+            { label: x.title, siUnit: playback.x.unit },
+            ...playback.tracks.map(track => ({
+                label: `${track.part} ${track.kind}`,
+                siUnit: playback.y.unit,
+            })),
+        ],
+        rows: playback.times.map((time, k) =>
+            [time, ...playback.tracks.map(track => track.values[k] ?? 0)].map(si => ({
+                words: String(si),
+                si,
+                number: true,
+            })),
+        ),
+    };
+}
+
+function axesOf(playback: Playback, fields: Fields): { x: Axis; y: Axis } {
+    const { x, y } = playback;
+    return {
+        x: axisOf(fields[x.field], x.field, playback.times),
+        y: axisOf(
+            fields[y.field],
+            y.field,
+            playback.tracks.flatMap(track => [...track.values, track.limit]),
+        ),
+    };
+}
+
 /** The tables that say the same as the picture of a section. */
 export function numbersOf(section: Section, fields: Fields): Numbers[] {
     switch (section.kind) {
@@ -113,5 +247,11 @@ export function numbersOf(section: Section, fields: Fields): Numbers[] {
             return ofPlot(section, fields);
         case 'drawing':
             return section.layers.map(layer => ofTable(layer, fields));
+        case 'timeline':
+            return [ofTimeline(section)];
+        case 'shares':
+            return [ofShares(section)];
+        case 'playback':
+            return [ofPlayback(section, fields)];
     }
 }

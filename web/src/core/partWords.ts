@@ -36,6 +36,9 @@ function tables(sections: readonly Section[]): Table[] {
                 return [...section.layers];
             case 'waterfall':
             case 'plot':
+            case 'timeline':
+            case 'shares':
+            case 'playback':
                 return [];
         }
     });

@@ -256,11 +256,13 @@ export interface Value {
     band?: { low: number; high: number; coverage: number; method: string; draws: number };
     /** With kind 'words'. */
     text?: string;
+    /** With kind 'not computed'. */
+    reason?: string;
     /** In the reader's units, without band; and the band alone, empty if none. */
     shown: string;
     shownBand: string;
 }
-export type Section = Waterfall | Table | Plot | Drawing;
+export type Section = Waterfall | Table | Plot | Drawing | Timeline | Shares | Playback;
 export interface WaterfallStep {
     label: string;
     value: Value;
@@ -300,4 +302,48 @@ export interface Drawing {
     id: string;
     title: string;
     layers: Table[];
+}
+/** What comes when, a bar a part, in order of time; what is never reached comes last. */
+export interface Timeline {
+    kind: 'timeline';
+    id: string;
+    title: string;
+    /** How far the calculation went. */
+    horizon: Value;
+    bars: {
+        part: string;
+        what: string;
+        at: Value;
+        hottest: Value;
+        limit: Value;
+        /** In words; may be empty. */
+        where: string;
+    }[];
+}
+/** One amount and what it consists of. */
+export interface Shares {
+    kind: 'shares';
+    id: string;
+    title: string;
+    whole: Value;
+    shares: { label: string; value: Value; share: Value }[];
+}
+/** How a number of every part goes with time: `values` and `limit` in the unit of y, one value for each of `times`. */
+export interface Playback {
+    kind: 'playback';
+    id: string;
+    title: string;
+    x: { field: string; unit: string };
+    y: { field: string; unit: string };
+    times: number[];
+    tracks: Track[];
+}
+export interface Track {
+    part: string;
+    kind: string;
+    /** Forward, right, up, m; a point where both are one. */
+    from: [number, number, number];
+    to: [number, number, number];
+    limit: number;
+    values: number[];
 }

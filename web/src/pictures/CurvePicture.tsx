@@ -101,7 +101,7 @@ function Plotted({ curves, together }: { curves: Curves; together: string }) {
                     .map((each, k) => (
                         <li key={k}>
                             <svg viewBox="0 0 30 14" width="30" height="14" aria-hidden="true">
-                                <Mark mark={each.mark} x={15} y={7} />
+                                <Mark mark={each.mark} line={each.line} x={15} y={7} />
                             </svg>
                             {each.label}
                         </li>

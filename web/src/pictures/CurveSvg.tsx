@@ -1,5 +1,5 @@
 import { numeral, shareOn, shownOn, ticks, type Axis } from '../core/axis';
-import type { Curve, Curves } from '../core/curve';
+import { brokenAs, type Curve, type Curves } from '../core/curve';
 
 const WIDTH = 420;
 const PLOT = 220;
@@ -23,7 +23,7 @@ export function CurveSvg({ curves }: { curves: Curves }) {
         >
             {named.map((each, k) => (
                 <g key={k}>
-                    <Mark mark={each.mark} x={14} y={11 + LEGEND * k} />
+                    <Mark mark={each.mark} line={each.line} x={14} y={11 + LEGEND * k} />
                     <text x={36} y={15 + LEGEND * k} class="label">
                         {each.label}
                     </text>
@@ -105,17 +105,28 @@ function Line({ curve, x, y }: LineProps) {
         case 'line':
         case 'dashes': {
             const d = curve.points.map(p => `${x(p[0]).toFixed(1)} ${y(p[1]).toFixed(1)}`);
-            return (
-                <path
-                    class={curve.mark === 'line' ? 'curveline' : 'dashes'}
-                    d={`M${d.join(' L')}`}
-                />
-            );
+            return <path {...stroke(curve.mark, curve.line)} d={`M${d.join(' L')}`} />;
         }
     }
 }
 
-export function Mark({ mark, x, y }: { mark: Curve['mark']; x: number; y: number }) {
+function stroke(mark: 'line' | 'dashes', line: number) {
+    const broken = mark === 'line' ? brokenAs(line) : [];
+    return {
+        class: mark === 'line' ? 'curveline' : 'dashes',
+        ...(broken.length > 0 && { 'stroke-dasharray': broken.join(' ') }),
+    };
+}
+
+interface MarkProps {
+    mark: Curve['mark'];
+    /** Which of the lines, where there are several. */
+    line?: number;
+    x: number;
+    y: number;
+}
+
+export function Mark({ mark, line = 0, x, y }: MarkProps) {
     switch (mark) {
         case 'dot':
             return <circle cx={x} cy={y} r={3.6} class="dot" />;
@@ -125,9 +136,7 @@ export function Mark({ mark, x, y }: { mark: Curve['mark']; x: number; y: number
             );
         case 'line':
         case 'dashes':
-            return (
-                <path class={mark === 'line' ? 'curveline' : 'dashes'} d={`M${x - 14} ${y} h28`} />
-            );
+            return <path {...stroke(mark, line)} d={`M${x - 14} ${y} h28`} />;
     }
 }
 

@@ -12,6 +12,8 @@ interface FrameProps {
     kind: string;
     /** Made when they are shown or saved. */
     tables: () => readonly Numbers[];
+    /** What a file of numbers holds, where that is more than the table shows. */
+    file?: (() => readonly Numbers[]) | undefined;
     stale?: boolean | undefined;
     selected?: string | undefined;
     onShow?: ((part: string) => void) | undefined;
@@ -109,7 +111,7 @@ export function Frame(props: FrameProps) {
                     type="button"
                     aria-label={`save ${title} as CSV`}
                     onClick={saving(() => {
-                        saveCsv(fileName, csvOf(tables()));
+                        saveCsv(fileName, csvOf((props.file ?? tables)()));
                     })}
                 >
                     CSV

@@ -5,8 +5,11 @@ import type { Table } from '../core/wire';
 import type { PictureProps } from './api';
 import { CurvePicture } from './CurvePicture';
 import { LedgerPicture } from './LedgerPicture';
+import { PlaybackPicture } from './PlaybackPicture';
 import { RigViews } from './RigViews';
+import { SharesPicture } from './SharesPicture';
 import { TablePicture } from './TablePicture';
+import { TimelinePicture } from './TimelinePicture';
 import { WaterfallPicture } from './WaterfallPicture';
 
 /** A section of an answer as picture, with its numbers as a table one key away. */
@@ -19,6 +22,12 @@ export function Picture(props: PictureProps) {
             return <CurvePicture {...props} section={section} />;
         case 'drawing':
             return <RigViews {...props} drawing={section} parts={[]} onDrag={noDrag} />;
+        case 'timeline':
+            return <TimelinePicture {...props} section={section} />;
+        case 'shares':
+            return <SharesPicture {...props} section={section} />;
+        case 'playback':
+            return <PlaybackPicture {...props} section={section} />;
         case 'table':
             return <LedgerOrTable {...props} section={section} />;
     }

@@ -1,5 +1,4 @@
-import type { RefObject } from 'preact';
-import { useCallback, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { bareName, drawnName, drawnParts } from '../core/mounts';
 import { numbersOf } from '../core/numbers';
 import { factsOf, nameOf, namedParts, whyNot, type Named } from '../core/partWords';
@@ -12,12 +11,11 @@ import type { RigProps } from './api';
 import { useHand, type Ghost } from './dragging';
 import { Frame } from './Frame';
 import { RigView } from './RigView';
+import { useWidth } from './useWidth';
 
 /** Steps that read well in the file: 5 mm, a quarter of an inch. */
 const STEP_M = { si: 0.005, us: 0.00635 };
 const SHEET = { margin: 26, foot: FOOT, leastHeight: 170, mostHeight: 560 };
-/** Before anything is measured, pixels. */
-const ROOM = 1140;
 const NONE: readonly string[] = [];
 
 /** The rig from behind (or in front), from its right side and from above, all to one scale. */
@@ -208,29 +206,6 @@ function settled(ghost: Ghost | undefined, moved: Moved | undefined): Ghost | un
     const { forwardM, rightM, upM } = moved.place;
     const stand = point(forwardM, rightM, upM);
     return length(minus(stand, ghost.to)) < SAID_M ? { ...ghost, stand } : ghost;
-}
-
-/** How wide an element is, pixels; letters keep their size, so the drawing is laid to it. */
-function useWidth(element: RefObject<HTMLElement | null>): number {
-    const [width, setWidth] = useState(ROOM);
-    useLayoutEffect(() => {
-        const home = element.current;
-        if (!home) {
-            return undefined;
-        }
-        const measure = (): void => {
-            if (home.clientWidth > 0) {
-                setWidth(home.clientWidth);
-            }
-        };
-        measure();
-        const watched = new ResizeObserver(measure);
-        watched.observe(home);
-        return () => {
-            watched.disconnect();
-        };
-    }, [element]);
-    return width;
 }
 
 /** The same parts as before, unless one has come, gone or changed: a drag changes none. */

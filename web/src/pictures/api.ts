@@ -7,6 +7,8 @@ export type Show = (part: string) => void;
 
 export interface PictureProps {
     section: Section;
+    /** The rig as another answer draws it: what is played moves on it. */
+    rig?: Drawing | undefined;
     fields: AnswerDocument['fields'];
     units: Units;
     /** What the file saved is to be called, without ending. */

@@ -1,7 +1,7 @@
 import uPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
 import { numeral, shownOn, ticks, type Axis } from '../core/axis';
-import { columns, valueAt, type Curves } from '../core/curve';
+import { brokenAs, columns, valueAt, type Curves } from '../core/curve';
 import { colours } from './colour';
 
 const HEIGHT = 240;
@@ -27,13 +27,14 @@ function scale(of: Axis): uPlot.Scale {
 }
 
 function series(curves: Curves, colour: (token: string) => string): uPlot.Series[] {
-    return curves.series.map(({ mark }) => {
+    return curves.series.map(({ mark, line: number }) => {
+        const broken = mark === 'dashes' ? [7, 4] : [...brokenAs(number)];
         const line = mark === 'line' || mark === 'dashes';
         return {
             spanGaps: true,
             width: mark === 'line' ? 2 : 1.6,
             stroke: () => colour(mark === 'line' ? '--ink' : '--quiet'),
-            ...(mark === 'dashes' && { dash: [7, 4] }),
+            ...(line && broken.length > 0 && { dash: broken }),
             ...(line ? {} : { paths: () => null }),
             points: { show: mark === 'dot', size: 8, fill: () => colour('--sheet') },
         };

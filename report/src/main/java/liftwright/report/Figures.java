@@ -86,9 +86,13 @@ public final class Figures {
 
     /** When a limit of a timeline is reached; a limit that is not says how long was looked. */
     public String when(Section.Timeline timeline, Value at) {
-        return at.figure() instanceof Value.Figure.Never
-                ? "not within " + bare(Value.of(Section.Timeline.TIME, timeline.horizonS()))
-                : bare(at);
+        return switch (at.figure()) {
+            case Value.Figure.Amount _ -> bare(at);
+            case Value.Figure.Words words -> words.text();
+            case Value.Figure.Never _ ->
+                    "not within " + bare(Value.of(Section.Timeline.TIME, timeline.horizonS()));
+            case Value.Figure.NotComputed not -> not.reason();
+        };
     }
 
     /** What was come to, and of what: {@code 98 °C of 85 °C}. */

@@ -30,14 +30,29 @@ public record PlotFrame(Axis x, Axis y) {
     }
 
     /**
+     * Which of the lines with a label the last one up to a series is, from 0: what tells lines
+     * apart. −1 before the first.
+     *
+     * @param at number of the series
+     */
+    public static int lineOf(Plot plot, int at) {
+        int line = -1;
+        for (Plot.Series series : plot.series().subList(0, at + 1)) {
+            line += series.mark() == Plot.Mark.LINE && !series.label().isEmpty() ? 1 : 0;
+        }
+        return line;
+    }
+
+    /**
      * One axis.
      *
      * @param title with its unit
-     * @param perSi how many of the shown unit one SI unit is; no plotted measure has an offset
+     * @param perSi how many of the shown unit one SI unit is
+     * @param plus what is shown where SI is nought: degrees do not begin there
      * @param low lower end, SI
      * @param high upper end, SI, above it
      */
-    public record Axis(String title, double perSi, double low, double high) {
+    public record Axis(String title, double perSi, double plus, double low, double high) {
 
         private static Axis of(String field, List<Double> values, QuantityFormat format) {
             double low = Double.POSITIVE_INFINITY;
@@ -50,14 +65,30 @@ public record PlotFrame(Axis x, Axis y) {
                 throw new IllegalArgumentException("a plot without a point");
             }
             double room = high > low ? ROOM * (high - low) : Math.max(Math.abs(high), 1) * ROOM;
+            return between(field, low - room, high + room, format);
+        }
+
+        /**
+         * From end to end, in the unit that suits the greater.
+         *
+         * @param low SI
+         * @param high SI, above it
+         */
+        public static Axis between(String field, double low, double high, QuantityFormat format) {
             Measure measure = Fields.of(field).measure();
             double size = Math.max(Math.abs(low), Math.abs(high));
             String unit = format.unitText(measure, size);
+            double plus = format.inUnit(measure, 0, size);
             return new Axis(
                     Fields.of(field).label() + (unit.isEmpty() ? "" : " [" + unit + "]"),
-                    format.inUnit(measure, 1, size),
-                    low - room,
-                    high + room);
+                    format.inUnit(measure, 1, size) - plus,
+                    plus,
+                    low,
+                    high);
+        }
+
+        private double shown(double si) {
+            return si * perSi + plus;
         }
 
         /** Where a value lies between the ends, 0 to 1. */
@@ -73,7 +104,7 @@ public record PlotFrame(Axis x, Axis y) {
         /** To the digits that a step of the shown unit needs. */
         public String number(double si, double step) {
             int decimals = (int) Math.max(0, Math.ceil(-Math.log10(step) - 1e-9));
-            String text = String.format(Locale.ROOT, "%." + decimals + "f", si * perSi);
+            String text = String.format(Locale.ROOT, "%." + decimals + "f", shown(si));
             return text.matches("-0(\\.0*)?") ? text.substring(1) : text.replace('-', '−');
         }
 
@@ -93,10 +124,10 @@ public record PlotFrame(Axis x, Axis y) {
         public List<Double> ticks() {
             List<Double> ticks = new ArrayList<>();
             double step = step();
-            long first = (long) Math.ceil(low * perSi / step);
-            long last = (long) Math.floor(high * perSi / step);
+            long first = (long) Math.ceil(shown(low) / step);
+            long last = (long) Math.floor(shown(high) / step);
             for (long i = first; i <= last; i++) {
-                ticks.add(i * step / perSi);
+                ticks.add((i * step - plus) / perSi);
             }
             return ticks;
         }

@@ -51,8 +51,9 @@ final class PlotText {
         for (char[] line : grid) {
             Arrays.fill(line, ' ');
         }
-        for (Plot.Series series : plot.series()) {
-            char mark = mark(series.mark());
+        for (int k = 0; k < plot.series().size(); k++) {
+            Plot.Series series = plot.series().get(k);
+            char mark = mark(plot, k);
             for (Plot.Point point : series.points()) {
                 int column = (int) Math.round(frame.x().share(point.x()) * (columns - 1));
                 int line = (int) Math.round((1 - frame.y().share(point.y())) * (LINES - 1));
@@ -66,16 +67,26 @@ final class PlotText {
 
     private static String legend(Plot plot) {
         StringBuilder words = new StringBuilder();
-        for (Plot.Series series : plot.series()) {
+        for (int k = 0; k < plot.series().size(); k++) {
+            Plot.Series series = plot.series().get(k);
             if (series.label().isEmpty()) {
                 continue;
             }
             words.append(words.isEmpty() ? "" : ", ")
-                    .append(mark(series.mark()))
+                    .append(mark(plot, k))
                     .append(' ')
                     .append(series.label());
         }
         return words.toString();
+    }
+
+    /** Of several lines each has its letter. */
+    private static char mark(Plot plot, int at) {
+        Plot.Mark mark = plot.series().get(at).mark();
+        boolean several = PlotFrame.lineOf(plot, plot.series().size() - 1) > 0;
+        return mark == Plot.Mark.LINE && several
+                ? (char) ('a' + Math.clamp(PlotFrame.lineOf(plot, at), 0, 'n' - 'a'))
+                : mark(mark);
     }
 
     private static char mark(Plot.Mark mark) {
@@ -89,6 +100,6 @@ final class PlotText {
 
     /** What hides what: rows stand before curves, and a row set aside before all. */
     private static int rank(char mark) {
-        return " -·ox".indexOf(mark);
+        return " -·abcdefghijklmnox".indexOf(mark);
     }
 }

@@ -1,6 +1,5 @@
 package liftwright.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import liftwright.answer.Section.Timeline;
 import liftwright.answer.Section.Timeline.Bar;
@@ -36,7 +35,8 @@ final class TimelineText {
             paper.text(INDENT, "Nothing has a limit.");
             return;
         }
-        List<Row> rows = timeline.bars().stream().map(bar -> row(timeline, bar)).toList();
+        OpenBars shown = OpenBars.of(timeline);
+        List<Row> rows = shown.bars().stream().map(bar -> row(timeline, bar)).toList();
         int[] widths = {
             widest(rows.stream().map(Row::label).toList()),
             widest(rows.stream().map(Row::when).toList()),
@@ -50,7 +50,7 @@ final class TimelineText {
         int beside = paper.columns() - words;
         boolean one = beside >= LEAST_BAR;
         int columns = one ? beside : paper.columns() - 2 * INDENT;
-        double endS = Math.max(timeline.horizonS(), latestS(timeline));
+        double endS = shown.endS();
         for (Row row : rows) {
             String bar = bar(row.bar().at(), endS, columns);
             if (one) {
@@ -61,7 +61,7 @@ final class TimelineText {
             }
         }
         axis(endS, one ? words : 2 * INDENT, columns);
-        notes(timeline);
+        notes(shown);
     }
 
     private Row row(Timeline timeline, Bar bar) {
@@ -100,33 +100,21 @@ final class TimelineText {
         paper.set(" ".repeat(indent) + from + " ".repeat(Math.max(1, room)) + to);
     }
 
-    private void notes(Timeline timeline) {
-        var open = new ArrayList<String>();
-        for (Bar bar : timeline.bars()) {
-            if (bar.at().figure() instanceof Value.Figure.Amount && !bar.where().isBlank()) {
+    private void notes(OpenBars shown) {
+        for (Bar bar : shown.bars()) {
+            if (OpenBars.isReached(bar) && !bar.where().isBlank()) {
                 paper.block(
                         INDENT,
                         INDENT + 2,
                         Paper.Ink.PLAIN,
                         bar.part() + ", " + bar.what() + ": " + bar.where());
-            } else if (!(bar.at().figure() instanceof Value.Figure.Amount)) {
-                open.add(bar.part());
             }
         }
-        if (!open.isEmpty()) {
-            paper.text(INDENT, "An open bar (" + OPEN + GOES_ON + ") comes to no limit.");
+        if (!shown.bars().stream().allMatch(OpenBars::isReached)) {
+            paper.text(
+                    INDENT,
+                    "A bar that ends in " + GOES_ON + " comes to no limit." + shown.leftOut());
         }
-    }
-
-    private static double latestS(Timeline timeline) {
-        return timeline.bars().stream()
-                .mapToDouble(
-                        bar ->
-                                bar.at().figure() instanceof Value.Figure.Amount(double s, var _)
-                                        ? s
-                                        : 0)
-                .max()
-                .orElse(0);
     }
 
     private static int widest(List<String> texts) {

@@ -77,7 +77,10 @@ public record Sample(
                                                 new Value("fan-speed", new Value.Figure.Never()),
                                                 new Value(
                                                         "winding-current",
-                                                        new Value.Figure.NotComputed(part)))))),
+                                                        new Value.Figure.NotComputed(part))))),
+                        timeline(part),
+                        shares(part),
+                        playback(part)),
                 new Evidence(
                         "sha256:0",
                         "none",
@@ -87,6 +90,60 @@ public record Sample(
                         List.of(new Evidence.Law("motor of " + part, "book", "any speed", true)),
                         List.of(new Evidence.Assumption("site/" + part, part, "from memory")),
                         List.of(new Evidence.Check("power closes", 3e-12, 1e-9))));
+    }
+
+    /** One that comes to its limit, one that still warms, one that never does, over 200 s. */
+    public static Section.Timeline timeline(String part) {
+        return new Section.Timeline(
+                "first-limits",
+                "What gives out first",
+                List.of(
+                        new Section.Timeline.Bar(
+                                part,
+                                "insulation",
+                                Value.of("time-to-limit", 50, band(50)),
+                                Value.of("temperature", 373.15),
+                                Value.of("temperature", 323.15),
+                                "at the lug of " + part),
+                        new Section.Timeline.Bar(
+                                "back.1",
+                                part,
+                                new Value(
+                                        "time-to-limit",
+                                        new Value.Figure.NotComputed("still warming")),
+                                Value.of("temperature", 313.15),
+                                Value.of("temperature", 333.15),
+                                ""),
+                        new Section.Timeline.Bar(
+                                "back.2",
+                                "reserve",
+                                new Value("time-to-limit", new Value.Figure.Never()),
+                                Value.of("charge-left", 0.45),
+                                Value.of("charge-left", 0.2),
+                                "")),
+                200);
+    }
+
+    public static Section.Shares shares(String part) {
+        return new Section.Shares(
+                "losses",
+                "Where the watts go",
+                Value.of("electrical-power", 4000),
+                List.of(
+                        new Section.Shares.Share(part, Value.of("electrical-power", 3000)),
+                        new Section.Shares.Share("wires", Value.of("electrical-power", 1000))));
+    }
+
+    public static Section.Playback playback(String part) {
+        var place = new Section.Playback.Place(0, 0.2, 0.1);
+        return new Section.Playback(
+                "heat-playback",
+                "Moment by moment",
+                List.of(0.0, 1.0),
+                "temperature",
+                List.of(
+                        new Section.Playback.Track(
+                                part, "wire", place, place, 323.15, List.of(288.15, 290.0))));
     }
 
     public static Section.Waterfall waterfall(

@@ -87,6 +87,19 @@ final class Canvas {
         return words.codePointCount(0, words.length()) * LETTER * LETTER_WIDTH;
     }
 
+    /** Words as they are written, or as much of their head as there is room for. */
+    static String cut(String words, double room) {
+        String plain = Markup.plain(words);
+        if (widthOf(plain) <= room) {
+            return plain;
+        }
+        int letters = Math.clamp((long) (room / widthOf("w")) - 1, 1, 1000);
+        int end =
+                plain.offsetByCodePoints(
+                        0, Math.min(letters, plain.codePointCount(0, plain.length())));
+        return plain.substring(0, end) + "…";
+    }
+
     /** A number of the drawing: a tenth of a unit is finer than any eye. */
     static String n(double value) {
         String text = String.format(Locale.ROOT, "%.1f", value);

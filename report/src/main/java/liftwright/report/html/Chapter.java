@@ -135,8 +135,9 @@ final class Chapter {
                 "verdict " + style(verdict.outcome()));
     }
 
-    /** Each kind in a row of its own: sums, ledgers, curves, the rig. */
+    /** Each kind in a row of its own: times, sums, ledgers, curves, the rig. */
     private void pictures(Answer answer, String id) {
+        List<Runnable> times = new ArrayList<>();
         List<Runnable> sums = new ArrayList<>();
         List<Runnable> ledgers = new ArrayList<>();
         List<Runnable> curves = new ArrayList<>();
@@ -158,13 +159,22 @@ final class Chapter {
                                                                                 name)));
                 case Section.Plot plot ->
                         curves.add(() -> new CurvePicture(page).draw(plot, frame(plot), name));
-                case Section.Timeline _, Section.Shares _, Section.Playback _ -> {}
+                case Section.Timeline timeline ->
+                        times.add(
+                                () ->
+                                        new TimelinePicture(page, figures, units)
+                                                .draw(timeline, name));
+                case Section.Shares shares ->
+                        sums.add(() -> new SharesPicture(page, figures).draw(shares, name));
+                case Section.Playback _ -> {} // moves, which paper does not
                 case Section.Drawing drawing ->
                         drawings.add(() -> new RigPicture(page, units).draw(drawing, name));
             }
         }
         List<List<Runnable>> kinds =
-                Stream.of(sums, ledgers, curves, drawings).filter(kind -> !kind.isEmpty()).toList();
+                Stream.of(times, sums, ledgers, curves, drawings)
+                        .filter(kind -> !kind.isEmpty())
+                        .toList();
         if (kinds.isEmpty()) {
             return;
         }

@@ -1,6 +1,5 @@
 package liftwright.report.html;
 
-import java.util.List;
 import liftwright.answer.Section.Plot;
 import liftwright.report.PlotFrame;
 
@@ -13,6 +12,9 @@ final class CurvePicture {
     private static final double RIGHT = 12;
     private static final double LEGEND = 18;
 
+    /** Ways in which lines are broken, in the style sheet. */
+    private static final int PATTERNS = 5;
+
     private final Markup page;
     private final Canvas canvas;
 
@@ -22,9 +24,12 @@ final class CurvePicture {
     }
 
     void draw(Plot plot, PlotFrame frame, String id) {
-        List<Plot.Series> named =
-                plot.series().stream().filter(series -> !series.label().isEmpty()).toList();
-        double top = 34 + LEGEND * named.size();
+        double top =
+                34
+                        + LEGEND
+                                * plot.series().stream()
+                                        .filter(series -> !series.label().isEmpty())
+                                        .count();
         page.element(
                 "figure",
                 () -> {
@@ -36,30 +41,41 @@ final class CurvePicture {
                             plot.title(),
                             words(plot, frame),
                             () -> {
-                                legend(named);
+                                legend(plot);
                                 canvas.text(0, top - 12, "start", frame.y().title(), "soft");
                                 axes(frame, top);
-                                plot.series().forEach(series -> series(series, frame, top));
+                                for (int k = 0; k < plot.series().size(); k++) {
+                                    series(plot, k, frame, top);
+                                }
                             });
                 },
                 "class",
                 "curve");
     }
 
-    private void legend(List<Plot.Series> named) {
+    /** Lines after the first are broken, each in its own way. */
+    private static String line(Plot plot, int at) {
+        int line = PlotFrame.lineOf(plot, at);
+        return line < 1 ? "curveline" : "curveline line-" + line % PATTERNS;
+    }
+
+    private void legend(Plot plot) {
         double y = 4;
-        for (Plot.Series series : named) {
-            mark(series.mark(), y + 7);
-            canvas.text(36, y + 11, "start", series.label(), "label");
-            y += LEGEND;
+        for (int k = 0; k < plot.series().size(); k++) {
+            String label = plot.series().get(k).label();
+            if (!label.isEmpty()) {
+                mark(plot, k, y + 7);
+                canvas.text(36, y + 11, "start", label, "label");
+                y += LEGEND;
+            }
         }
     }
 
-    private void mark(Plot.Mark mark, double y) {
-        switch (mark) {
+    private void mark(Plot plot, int at, double y) {
+        switch (plot.series().get(at).mark()) {
             case DOT -> canvas.disk(14, y, 3.6, "dot");
             case CROSS -> cross(14, y);
-            case LINE -> canvas.line(0, y, 28, y, "curveline");
+            case LINE -> canvas.line(0, y, 28, y, line(plot, at));
             case DASHES -> canvas.line(0, y, 28, y, "dashes");
         }
     }
@@ -81,7 +97,8 @@ final class CurvePicture {
         canvas.text(WIDTH - RIGHT, bottom + 36, "end", frame.x().title(), "soft");
     }
 
-    private void series(Plot.Series series, PlotFrame frame, double top) {
+    private void series(Plot plot, int at, PlotFrame frame, double top) {
+        Plot.Series series = plot.series().get(at);
         switch (series.mark()) {
             case DOT ->
                     series.points()
@@ -94,7 +111,7 @@ final class CurvePicture {
                                                     "dot"));
             case CROSS ->
                     series.points().forEach(p -> cross(x(frame, p.x()), y(frame, p.y(), top)));
-            case LINE -> canvas.path(path(series, frame, top), "curveline");
+            case LINE -> canvas.path(path(series, frame, top), line(plot, at));
             case DASHES -> canvas.path(path(series, frame, top), "dashes");
         }
     }

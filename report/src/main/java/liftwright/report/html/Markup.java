@@ -80,6 +80,11 @@ final class Markup {
         }
     }
 
+    /** As it will be read: what acts is written as its code, what no line holds is shortened. */
+    static String plain(String text) {
+        return DOOR.plain(text);
+    }
+
     static String escaped(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
         DOOR.plain(text)

@@ -21,6 +21,9 @@ final class TableHtml {
         this.figures = figures;
     }
 
+    /** A list for the workshop: its boxes are empty squares, and it is printed across the sheet. */
+    private static final String TO_TICK = "done";
+
     void write(Table table, String chapter) {
         List<String> heads =
                 table.columns().stream().map(field -> Fields.of(field).label()).toList();
@@ -38,6 +41,7 @@ final class TableHtml {
                 table.title(),
                 heads,
                 right,
+                table.columns().contains(TO_TICK) ? "scroll list" : "scroll",
                 () ->
                         table.rows()
                                 .forEach(
@@ -46,12 +50,19 @@ final class TableHtml {
 
     private void cells(List<Value> row, boolean[] right, boolean named) {
         for (int k = 0; k < row.size(); k++) {
-            if (k == 0 && named) {
+            if (row.get(k).field().equals(TO_TICK)) {
+                page.element("td", this::box, "class", "tick");
+            } else if (k == 0 && named) {
                 page.element("th", figures.value(row.get(k)), "scope", "row");
             } else {
                 cell(figures.value(row.get(k)), right[k]);
             }
         }
+    }
+
+    /** Empty, to be ticked by hand. */
+    private void box() {
+        page.element("span", "", "class", "box", "role", "img", "aria-label", "box to tick");
     }
 
     private void cell(String text, boolean right) {
@@ -112,6 +123,16 @@ final class TableHtml {
 
     private void table(
             String id, String caption, List<String> heads, boolean[] right, Runnable rows) {
+        table(id, caption, heads, right, "scroll", rows);
+    }
+
+    private void table(
+            String id,
+            String caption,
+            List<String> heads,
+            boolean[] right,
+            String style,
+            Runnable rows) {
         page.element(
                 "div",
                 () ->
@@ -125,7 +146,7 @@ final class TableHtml {
                                     page.element("tbody", rows);
                                 }),
                 "class",
-                "scroll",
+                style,
                 "role",
                 "region",
                 "tabindex",

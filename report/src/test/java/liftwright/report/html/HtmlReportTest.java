@@ -138,7 +138,8 @@ class HtmlReportTest {
         Page page = Page.of(sheet(drawn("left.3")));
         List<Element> pictures =
                 page.all("svg").stream().filter(svg -> svg.hasAttribute("role")).toList();
-        assertThat(pictures).hasSize(6); // waterfall, ledger, curve and the rig from three sides
+        assertThat(pictures)
+                .hasSize(8); // timeline, waterfall, shares, ledger, curve, the rig from three sides
         for (Element picture : pictures) {
             assertThat(Page.text(Page.all(picture, "title").getFirst())).isNotBlank();
             assertThat(Page.text(Page.all(picture, "desc").getFirst())).isNotBlank();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -95,6 +96,141 @@ class PicturesTest {
         }
         return new Section.Table(
                 "yaw-ledger", "Why it turns", List.of("turning-cause", "yaw-moment"), rows);
+    }
+
+    /** Sample: 50 s of 200 s, still warming, never. */
+    @Test
+    void barsOfATimelineEndWhenTheLimitIsReachedOrAreOpen() {
+        Page page = page(Sample.timeline("left.3"));
+        List<Element> solid = of(page, "rect", "sum");
+        List<Element> open = of(page, "path", "taken");
+        assertThat(solid).hasSize(1);
+        assertThat(open).hasSize(2);
+        assertThat(number(solid.getFirst(), "width")).isCloseTo(638 * 50 / 200.0, within(0.11));
+        for (Element bar : open) {
+            double most = points(bar).stream().mapToDouble(point -> point[0]).max().orElse(0);
+            assertThat(most).as("to the end of what was computed").isCloseTo(639, within(0.11));
+        }
+        Element whisker = of(page, "line", "whisker").getFirst();
+        assertThat(number(whisker, "x1")).isCloseTo(1 + 638 * 37 / 200.0, within(0.11));
+        assertThat(number(whisker, "x2")).isCloseTo(1 + 638 * 67 / 200.0, within(0.11));
+        assertThat(page.text())
+                .contains("left.3, insulation")
+                .contains("100 °C of 50 °C; at the lug of left.3")
+                .contains("still warming")
+                .contains("not within 200 s")
+                .contains("45 % of 20 %");
+    }
+
+    @Test
+    void aLargeTimelineSaysWhatItLeavesOut() {
+        List<Section.Timeline.Bar> open =
+                Collections.nCopies(30, Sample.timeline("w").bars().getLast());
+        Page page = page(new Section.Timeline("first-limits", "Firsts", open, 200));
+        assertThat(of(page, "path", "taken")).hasSize(10);
+        assertThat(page.text()).contains("20 more stand in the table");
+        assertThat(page.all("table").getFirst().getElementsByTagName("tr").getLength())
+                .isEqualTo(31);
+    }
+
+    /** Of any names none lies on another, whatever their length. */
+    @Test
+    void wordsOfATimelineAndOfSharesLieApart() {
+        Seeded.check(
+                60,
+                random -> {
+                    String part = "w".repeat(1 + random.nextInt(120));
+                    String what = "m".repeat(1 + random.nextInt(120));
+                    var bar = Sample.timeline(part).bars().get(random.nextInt(3));
+                    Page page =
+                            page(
+                                    new Section.Timeline(
+                                            "first-limits",
+                                            "Firsts",
+                                            List.of(
+                                                    new Section.Timeline.Bar(
+                                                            part,
+                                                            what,
+                                                            bar.at(),
+                                                            bar.hottest(),
+                                                            bar.limit(),
+                                                            what),
+                                                    bar),
+                                            1 + 1000 * random.nextDouble()),
+                                    Sample.shares(part));
+                    for (Element svg : page.all("svg")) {
+                        apart(svg);
+                    }
+                });
+    }
+
+    private static void apart(Element svg) {
+        List<double[]> boxes = new ArrayList<>();
+        var texts = svg.getElementsByTagName("text");
+        for (int k = 0; k < texts.getLength(); k++) {
+            Element text = (Element) texts.item(k);
+            double wide = Canvas.widthOf(Page.text(text));
+            double x = number(text, "x");
+            double left =
+                    switch (text.getAttribute("text-anchor")) {
+                        case "start" -> x;
+                        case "end" -> x - wide;
+                        default -> x - wide / 2;
+                    };
+            double y = number(text, "y");
+            boxes.add(new double[] {left, y - 9, left + wide, y + 2});
+        }
+        for (int i = 0; i < boxes.size(); i++) {
+            double[] a = boxes.get(i);
+            assertThat(a[0] > -0.5 && a[2] < number(svg, "width") + 0.5).isTrue();
+            for (int j = 0; j < i; j++) {
+                double[] b = boxes.get(j);
+                assertThat(a[2] <= b[0] || b[2] <= a[0] || a[3] <= b[1] || b[3] <= a[1]).isTrue();
+            }
+        }
+    }
+
+    /** Sample: 3000 and 1000 of 4000, one after the other. */
+    @Test
+    void sharesLieEndToEndAlongTheWhole() {
+        Page page = page(Sample.shares("fans"));
+        List<Element> bars = of(page, "rect", "sum", "against");
+        assertThat(bars).hasSize(3);
+        assertThat(number(bars.get(0), "width")).isCloseTo(418 * 0.75, within(0.11));
+        assertThat(number(bars.get(1), "x")).isCloseTo(1 + 418 * 0.75, within(0.11));
+        assertThat(number(bars.get(1), "width")).isCloseTo(418 * 0.25, within(0.11));
+        assertThat(number(bars.get(2), "width")).isCloseTo(418, within(0.11));
+        assertThat(page.text()).contains("3 kW, 75 %").contains("4 kW, 100 %");
+    }
+
+    @Test
+    void linesOfOnePlotDifferAndDegreesBeginElsewhere() {
+        List<Section.Plot.Series> series = new ArrayList<>();
+        for (int k = 0; k < 3; k++) {
+            series.add(
+                    new Section.Plot.Series(
+                            "wire " + k,
+                            Section.Plot.Mark.LINE,
+                            List.of(
+                                    new Section.Plot.Point(0, 273.15),
+                                    new Section.Plot.Point(60, 373.15 - 10 * k))));
+        }
+        Page page = page(new Section.Plot("t", "Warm", "time", "temperature", series));
+        assertThat(page.all("path").stream().map(path -> path.getAttribute("class")))
+                .contains("curveline", "curveline line-1", "curveline line-2");
+        List<Element> soft = of(page, "text", "soft");
+        assertThat(soft.stream().map(Page::text)).contains("temperature [°C]", "0", "100", "60");
+        double zero = tick(soft, "0", 46);
+        double hundred = tick(soft, "100", 46);
+        assertThat(zero - hundred).as("on the axis").isCloseTo(220 / 1.1, within(0.2));
+    }
+
+    private static double tick(List<Element> texts, String words, double x) {
+        return texts.stream()
+                .filter(text -> Page.text(text).equals(words) && number(text, "x") == x)
+                .mapToDouble(text -> number(text, "y"))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Who stands behind sees right at the right; who stands at the right side, forward there. */

@@ -1,0 +1,282 @@
+import { useCallback, useEffect, useId, useMemo, useRef, useState } from 'preact/hooks';
+import { momentsOf, numbersOf } from '../core/numbers';
+import {
+    LEVEL_WORDS,
+    levelOf,
+    nearest,
+    playedOf,
+    shareAt,
+    textOn,
+    trackName,
+    waitMs,
+    type Played,
+} from '../core/playback';
+import { sceneOf, type Scene } from '../core/scene';
+import { lay, VIEWS, type ViewName } from '../core/view';
+import type { Playback, Track } from '../core/wire';
+import type { PictureProps } from './api';
+import { Frame } from './Frame';
+import { PlayedRig, playedCorners, Swatch } from './PlayedRig';
+import { RigEdges } from './RigEdges';
+import { useWidth } from './useWidth';
+
+const SHEET = { margin: 34, foot: 24, leastHeight: 200, mostHeight: 460 };
+const INSET = 18; // padding and frame of a picture
+const WIDEST = 680;
+/** How long the whole plays, ms. */
+const WHOLE_MS = 15_000;
+/** Steps in which who wants no motion goes through the whole. */
+const STEPS = 12;
+const LISTED = 6;
+const SIDES: readonly ViewName[] = ['behind', 'side', 'above'];
+const NOTHING: Scene = { fans: [], limbs: [], parts: [], centre: undefined, lift: undefined };
+
+/** How warm each part is at a moment, drawn where it is; moments are played, or chosen by a slider. */
+export function PlaybackPicture(props: PictureProps & { section: Playback }) {
+    const { section, fields, fileName, stale, selected, onShow, rig } = props;
+    const played = useMemo(() => playedOf(section, fields), [section, fields]);
+    const scene = useMemo(() => (rig ? sceneOf(rig) : NOTHING), [rig]);
+    const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
+    const file = useCallback(() => [momentsOf(section, fields)], [section, fields]);
+    const [chosen, setChosen] = useState<number>();
+    const moment = Math.min(chosen ?? played.worst, Math.max(0, played.times.length - 1));
+    const ahead = useMemo(
+        () => nearest(played.tracks, moment, played.cold).slice(0, LISTED),
+        [played, moment],
+    );
+    return (
+        <Frame
+            title={section.title}
+            fileName={fileName}
+            kind="playback"
+            tables={tables}
+            file={file}
+            stale={stale}
+            selected={selected}
+            onShow={onShow}
+        >
+            <Player
+                played={played}
+                title={section.title}
+                moment={moment}
+                untouched={chosen === undefined}
+                first={ahead[0]}
+                onMoment={setChosen}
+            />
+            <Drawn
+                title={section.title}
+                played={played}
+                scene={scene}
+                fields={fields}
+                moment={moment}
+                ahead={ahead}
+                selected={selected}
+                onShow={onShow}
+            />
+            <Ahead played={played} tracks={ahead} moment={moment} onShow={onShow} />
+            <p class="picture-key">
+                Thin and plain: cool. Dotted: warm. Hatched: in the last fifth of its way to its
+                limit. Crossed, with a thick rim: at or over it. A part that warms in several places
+                shows the worst of them. Wires are drawn straight from end to end, which is no plan
+                of them.
+            </p>
+        </Frame>
+    );
+}
+
+interface PlayerProps {
+    played: Played;
+    title: string;
+    moment: number;
+    /** Nothing was chosen yet: what is shown is the worst, and playing begins at the start. */
+    untouched: boolean;
+    first: Track | undefined;
+    onMoment: (moment: number) => void;
+}
+
+function Player({ played, title, moment, untouched, first, onMoment }: PlayerProps) {
+    const last = played.times.length - 1;
+    const [playing, setPlaying] = useState(false);
+    const calm = useCalm();
+    useEffect(() => {
+        if (!playing) return undefined;
+        if (moment >= last) {
+            setPlaying(false);
+            return undefined;
+        }
+        const waiting = setTimeout(
+            () => {
+                onMoment(moment + 1);
+            },
+            waitMs(played.times, moment, WHOLE_MS),
+        );
+        return () => {
+            clearTimeout(waiting);
+        };
+    }, [playing, moment, last, played, onMoment]);
+
+    const go = (): void => {
+        const over = moment >= last || untouched;
+        if (calm) {
+            onMoment(over ? 0 : Math.min(last, moment + Math.max(1, Math.round(last / STEPS))));
+            return;
+        }
+        if (!playing && over) {
+            onMoment(0);
+        }
+        setPlaying(!playing);
+    };
+    const time = textOn(played.x, played.times[moment] ?? 0);
+    return (
+        <div class="player" role="group" aria-label={`${title}: moments`}>
+            <button type="button" onClick={go} disabled={last < 1}>
+                {calm ? 'next moment' : playing ? 'pause' : 'play'}
+            </button>
+            <input
+                type="range"
+                min={0}
+                max={last}
+                step={1}
+                value={moment}
+                aria-label={`moment of ${title}`}
+                aria-valuetext={`${time}${first ? `: ${told(played, first, moment)}` : ''}`}
+                onInput={event => {
+                    setPlaying(false);
+                    onMoment(Number(event.currentTarget.value));
+                }}
+            />
+            <output data-si={String(played.times[moment] ?? 0)}>{time}</output>
+        </div>
+    );
+}
+
+/** "left.1, motor winding 98.2 °C of 100 °C, near its limit". */
+function told(played: Played, track: Track, moment: number): string {
+    const level = levelOf(shareAt(track, moment, played.cold));
+    const value = textOn(played.y, track.values[moment] ?? 0);
+    return `${trackName(track)} ${value} of ${textOn(played.y, track.limit)}, ${LEVEL_WORDS[level]}`;
+}
+
+/** Whether the reader wants nothing to move by itself. */
+function useCalm(): boolean {
+    const query = useMemo(() => matchMedia('(prefers-reduced-motion: reduce)'), []);
+    const [calm, setCalm] = useState(query.matches);
+    useEffect(() => {
+        const changed = (): void => {
+            setCalm(query.matches);
+        };
+        query.addEventListener('change', changed);
+        return () => {
+            query.removeEventListener('change', changed);
+        };
+    }, [query]);
+    return calm;
+}
+
+interface DrawnProps {
+    title: string;
+    played: Played;
+    scene: Scene;
+    fields: PictureProps['fields'];
+    moment: number;
+    ahead: readonly Track[];
+    selected: string | undefined;
+    onShow: (part: string) => void;
+}
+
+function Drawn(props: DrawnProps) {
+    const { title, played, scene, fields, moment, ahead } = props;
+    const id = useId();
+    const [side, setSide] = useState<ViewName>('behind');
+    const room = useRef<HTMLDivElement>(null);
+    const width = Math.min(WIDEST, Math.max(150, Math.floor(useWidth(room) - INSET)));
+    const laid = useMemo(
+        () => lay([VIEWS[side]], playedCorners(scene, played), { ...SHEET, width })[0],
+        [side, scene, played, width],
+    );
+    const edges = useMemo(() => laid && <RigEdges laid={laid} fields={fields} />, [laid, fields]);
+    const words = `${title} at ${textOn(played.x, played.times[moment] ?? 0)}, seen ${VIEWS[side].words}`;
+    return (
+        <>
+            <p class="view-words" role="group" aria-label="seen from">
+                seen{' '}
+                {SIDES.map(each => (
+                    <button
+                        key={each}
+                        type="button"
+                        aria-pressed={each === side}
+                        onClick={() => {
+                            setSide(each);
+                        }}
+                    >
+                        {VIEWS[each].words}
+                    </button>
+                ))}
+            </p>
+            <div ref={room}>
+                {laid && (
+                    <svg
+                        class="drawn view"
+                        viewBox={`0 0 ${laid.width} ${laid.height}`}
+                        role="img"
+                        aria-label={`${words}: ${ahead.map(track => told(played, track, moment)).join('; ')}`}
+                        data-title={words}
+                    >
+                        <PlayedRig
+                            id={id}
+                            scene={scene}
+                            laid={laid}
+                            played={played}
+                            moment={moment}
+                            named={ahead.slice(0, 3)}
+                            selected={props.selected}
+                            onShow={props.onShow}
+                        />
+                        {edges}
+                    </svg>
+                )}
+            </div>
+        </>
+    );
+}
+
+interface AheadProps {
+    played: Played;
+    tracks: readonly Track[];
+    moment: number;
+    onShow: (part: string) => void;
+}
+
+/** Those farthest on their way to their limits at this moment. */
+function Ahead({ played, tracks, moment, onShow }: AheadProps) {
+    const id = useId();
+    return (
+        <ol class="ahead" aria-label="farthest on their way to their limits at this moment">
+            {tracks.map((track, k) => {
+                const level = levelOf(shareAt(track, moment, played.cold));
+                const value = track.values[moment] ?? 0;
+                return (
+                    <li key={`${track.part} ${track.kind}`}>
+                        <Swatch id={`${id}-${k}`} level={level} />
+                        <button
+                            type="button"
+                            class="part-name"
+                            onClick={() => {
+                                onShow(track.part);
+                            }}
+                        >
+                            {trackName(track)}
+                        </button>
+                        <span class="reading">
+                            <span data-si={String(value)}>{textOn(played.y, value)}</span> of{' '}
+                            <span data-si={String(track.limit)}>
+                                {textOn(played.y, track.limit)}
+                            </span>
+                            , {LEVEL_WORDS[level]}
+                        </span>
+                    </li>
+                );
+            })}
+        </ol>
+    );
+}
