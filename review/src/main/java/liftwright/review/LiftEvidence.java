@@ -88,11 +88,21 @@ final class LiftEvidence {
         return limits.stream().noneMatch(limit -> limit.kind() == kind && limit.exceeded());
     }
 
+    /** What stands in for questions that know no heat. */
     static List<Evidence.Assumption> assumptions(Rig rig) {
+        return assumptions(rig, false);
+    }
+
+    /**
+     * @param heat whether what the question of heat alone reads is told too
+     */
+    static List<Evidence.Assumption> assumptions(Rig rig, boolean heat) {
         List<Evidence.Assumption> assumptions = new ArrayList<>();
         for (DefaultUsed used : rig.defaults()) {
-            assumptions.add(
-                    new Evidence.Assumption(used.at().toString(), used.value(), used.origin()));
+            if (heat || !used.ofHeat()) {
+                assumptions.add(
+                        new Evidence.Assumption(used.at().toString(), used.value(), used.origin()));
+            }
         }
         return assumptions;
     }

@@ -1,6 +1,5 @@
 package liftwright.rig;
 
-import java.util.Optional;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 
@@ -9,20 +8,19 @@ import liftwright.quantity.Quantity;
  *
  * @param material of the insulation
  * @param declared whether the file names the material; else the least heat-proof stands in
- * @param ownClass temperature class that the builder read off the wire, K
  * @param wall thickness of the insulation, m, above 0
  * @param bundle how many insulated wires lie together, itself among them, ≥ 1
  * @param air speed of the air across the wire, m/s, ≥ 0
- * @param usualClass class of the material by the parts book, K
+ * @param serviceClass temperature class of the insulation, K: that of the builder, else that of the
+ *     parts book with the spread of its lists
  */
 public record Covering(
         Insulation material,
         boolean declared,
-        Optional<Quantity> ownClass,
         Quantity wall,
         int bundle,
         Quantity air,
-        Quantity usualClass) {
+        Quantity serviceClass) {
 
     /**
      * The class that stands in for a wire of which nothing is declared: PVC of the lowest grade.
@@ -34,7 +32,6 @@ public record Covering(
             new Covering(
                     Insulation.PVC,
                     false,
-                    Optional.empty(),
                     Quantity.exact(0.8e-3, new Dimension(1, 0, 0, 0, 0, 0)),
                     1,
                     Quantity.exact(0, new Dimension(1, 0, -1, 0, 0, 0)),
@@ -45,11 +42,6 @@ public record Covering(
             throw new IllegalArgumentException(
                     "a wire has a wall, lies with itself at least, and air does not flow backwards");
         }
-    }
-
-    /** The class in force: that of the builder, else that of the parts book. */
-    public Quantity serviceClass() {
-        return ownClass.orElse(usualClass);
     }
 
     /** {@link #serviceClass()} in K, without its doubt. */

@@ -58,6 +58,9 @@ public sealed interface Element {
         /** Heat capacity of one pole where nothing tells it: 10 g of brass, J/K. */
         public static final double USUAL_J_PER_K = 4;
 
+        /** The same over its rating: 0.1 g of metal for each ampere, J/(K A). */
+        public static final double J_PER_K_A = 0.04;
+
         /** A new joint with the heat capacity of 10 g of brass. */
         public Joint(
                 PartId id,
@@ -82,6 +85,7 @@ public sealed interface Element {
      * @param breaks breaking capacity, A
      * @param voltage DC voltage rating, V
      * @param opening when it opens
+     * @param heatCapacity of its body, J/K
      */
     record Fuse(
             PartId id,
@@ -90,8 +94,12 @@ public sealed interface Element {
             Quantity resistance,
             Optional<Quantity> breaks,
             Optional<Quantity> voltage,
-            FuseOpening opening)
+            FuseOpening opening,
+            Quantity heatCapacity)
             implements Element {
+
+        /** Heat capacity of a fuse over its rating, from memory, J/(K A). */
+        public static final double J_PER_K_A = 0.1;
 
         /** A slow fuse of the usual curve. */
         public Fuse(
@@ -108,7 +116,9 @@ public sealed interface Element {
                     resistance,
                     breaks,
                     voltage,
-                    FuseOpening.usual(FuseOpening.Speed.SLOW, rating.si()));
+                    FuseOpening.usual(FuseOpening.Speed.SLOW, rating.si()),
+                    Cooling.doubted(
+                            J_PER_K_A * rating.si(), new Dimension(2, 1, -2, 0, -1, 0), 0.5));
         }
 
         public FuseOpening.Speed speed() {

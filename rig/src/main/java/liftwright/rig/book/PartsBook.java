@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import liftwright.rig.FuseOpening;
+import liftwright.rig.Insulation;
 
 /** The generic parts: what stands in, with its doubt, until the builder measures their own. */
 public final class PartsBook {
@@ -19,6 +21,9 @@ public final class PartsBook {
     private static final double FUSE_COLD_V = 0.056;
 
     private static final double FUSE_DOUBT_SHARE = 0.5;
+
+    /** Largest rating of small blade fuses, A. */
+    private static final double MOST_OF_BLADES_A = 40;
 
     private PartsBook() {}
 
@@ -51,6 +56,31 @@ public final class PartsBook {
     /** Where {@link #fuseResistanceOhm} comes from. */
     public static String fuseSource() {
         return "56 mV at rating, as a large blade fuse of 40 A and 1.4 mΩ; measure yours";
+    }
+
+    /** What a material of insulation bears and conducts. */
+    public static BookInsulation insulation(Insulation material) {
+        return BookInsulation.ALL.stream()
+                .filter(book -> book.material() == material)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(material + " is not in the book"));
+    }
+
+    /**
+     * The form of fuse that is usual for a rating in A: blades open fast, the larger forms slowly.
+     */
+    public static FuseOpening.Speed fuseSpeed(double ratingA) {
+        return ratingA <= MOST_OF_BLADES_A ? FuseOpening.Speed.FAST : FuseOpening.Speed.SLOW;
+    }
+
+    /** Where the usual curve of a form of fuse comes from. */
+    public static String fuseCurveSource(FuseOpening.Speed speed) {
+        return switch (speed) {
+            case VERY_FAST ->
+                    "middle of the windows of IEC 60127-2, fast; from memory beyond 400 %";
+            case FAST -> "middle of the windows of ISO 8820-3 for blades; in part from memory";
+            case SLOW -> "middle of the windows of ISO 8820-3 for a large blade of 40 A";
+        };
     }
 
     private static Map<String, OpenCircuitCurve> curves() {

@@ -29,13 +29,18 @@ class DefaultsTest {
             List.of(
                     "that of the air by the standard",
                     "that of the air",
-                    "one group of all fans, share 100 %");
+                    "one group of all fans, share 100 %",
+                    "that of PVC, the least heat-proof",
+                    "those of a very fast fuse",
+                    "those of a fast fuse",
+                    "those of a slow fuse");
 
     static Stream<String> rigs() throws IOException {
         return Stream.of(
                 Files.readString(Path.of("..", "examples", "sandpiper", "rig.yaml")),
                 Files.readString(Path.of("..", "examples", "mudlark", "rig.yaml")),
                 Starter.text(),
+                Good.resource("/format/v1-heat.yaml"),
                 bare());
     }
 

@@ -2,16 +2,24 @@ package liftwright.rig.shape;
 
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import liftwright.rig.Beam;
+import liftwright.rig.CellType;
+import liftwright.rig.Covering;
+import liftwright.rig.Element;
 import liftwright.rig.Exertion;
 import liftwright.rig.Fan;
 import liftwright.rig.FanType;
+import liftwright.rig.FuseOpening;
+import liftwright.rig.HeatLimits;
+import liftwright.rig.Insulation;
 import liftwright.rig.LimitName;
+import liftwright.rig.Magnets;
 import liftwright.rig.Mount;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
@@ -48,7 +56,8 @@ class PublishedFormatTest {
         "v1-scales, 24, 12, 36, 5",
         "v1-beams, 15, 4, 19, 3",
         "v1-body, 24, 12, 36, 5",
-        "v1-places, 4, 6, 8, 1"
+        "v1-places, 4, 6, 8, 1",
+        "v1-heat, 12, 4, 16, 3"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -151,6 +160,71 @@ class PublishedFormatTest {
     }
 
     @Test
+    void whatWarmsIsBound() {
+        Rig rig = Texts.rig(Good.resource("/format/v1-heat.yaml"));
+        List<Element> trunk = elements(rig, "feed.p.1.trunk");
+        List<Element> branch = elements(rig, "feed.p.1.to.top.1");
+        Element.Joint worn = (Element.Joint) trunk.getFirst();
+        assertThat(worn.wear().damage().si()).isEqualTo(2.5);
+        assertThat(worn.wear().growthPerS().orElseThrow().si()).isCloseTo(0.02, within(1e-12));
+        Element.Fuse fuse = (Element.Fuse) trunk.get(1);
+        assertThat(fuse.speed()).isEqualTo(FuseOpening.Speed.SLOW);
+        assertThat(fuse.points())
+                .as("110 % for 100 h stands before what is published")
+                .extracting(p -> p.current().si(), p -> p.time().si())
+                .containsExactly(
+                        tuple(275.0, 360_000.0),
+                        tuple(350.0, 60.0),
+                        tuple(500.0, 5.0));
+        assertThat(fuse.timeDoubt().tolerance().plus()).isCloseTo(0.25, within(1e-12));
+        assertThat(fuse.timeConstant().si()).isEqualTo(50);
+        assertThat(fuse.heatCapacity().si()).isEqualTo(20);
+        assertThat(((Element.Pole) trunk.get(2)).contactor().heatCapacity().si()).isEqualTo(35);
+        Covering own = ((Element.Run) branch.getFirst()).covering();
+        assertThat(own.material()).isEqualTo(Insulation.SILICONE);
+        assertThat(own.classK()).isCloseTo(473.15, within(1e-9));
+        assertThat(own.wall().si()).isCloseTo(0.9e-3, within(1e-12));
+        assertThat(own.bundle()).isEqualTo(6);
+        assertThat(own.air().si()).isEqualTo(4);
+        Covering book = ((Element.Run) branch.get(2)).covering();
+        assertThat(book.classK()).isCloseTo(428.15, within(1e-9));
+        assertThat(book.serviceClass().tolerance().minus()).isEqualTo(20);
+        assertThat(book.bundle()).as("out and back").isEqualTo(2);
+        assertThat(((Element.Joint) branch.get(1)).heatCapacity().si()).isEqualTo(5);
+        assertThat(((Element.Fuse) branch.get(3)).speed()).isEqualTo(FuseOpening.Speed.VERY_FAST);
+        FanType type = rig.fanTypes().getFirst();
+        assertThat(type.motor().heating().windingClassK().orElseThrow().si())
+                .isCloseTo(453.15, within(1e-9));
+        assertThat(type.motor().heating().grade()).isEqualTo(Magnets.SH);
+        assertThat(type.motor().heating().magnetFade().si()).isCloseTo(0.001, within(1e-12));
+        assertThat(type.motor().heating().windingToCase().si()).isEqualTo(1.5);
+        assertThat(type.controller().cooling().junctionToSink().si()).isEqualTo(14);
+        assertThat(type.controller().cooling().toAir().si()).isEqualTo(2);
+        CellType.Thermal cell = rig.cellTypes().getFirst().thermal();
+        assertThat(cell.heatCapacity().si()).isEqualTo(170);
+        assertThat(cell.toAir().si()).isCloseTo(0.09, within(1e-12));
+        assertThat(rig.demands().runs()).isEqualTo(4);
+        assertThat(rig.demands().pause().si()).isEqualTo(480);
+        HeatLimits limits = new HeatLimits(rig.limits());
+        assertThat(limits.wire(own).k()).as("200 °C less 15 K").isCloseTo(458.15, within(1e-9));
+        assertThat(limits.joint().k()).isCloseTo(358.15, within(1e-9));
+        assertThat(limits.winding(type.motor().heating()).k())
+                .as("180 °C less 15 K")
+                .isCloseTo(438.15, within(1e-9));
+        assertThat(limits.magnets(type.motor().heating()).k())
+                .as("what is declared counts before the grade")
+                .isCloseTo(348.15, within(1e-9));
+    }
+
+    private static List<Element> elements(Rig rig, String chain) {
+        return rig.wiring().chains().stream()
+                .filter(c -> c.id().text().equals(chain))
+                .findFirst()
+                .orElseThrow()
+                .elements();
+    }
+
+    @Test
     void savedFilesUseEveryKeyOfTheFormat() {
         var used = new TreeSet<String>();
         for (String name :
@@ -163,7 +237,8 @@ class PublishedFormatTest {
                         "v1-beams",
                         "v1-body",
                         "v1-steering",
-                        "v1-places")) {
+                        "v1-places",
+                        "v1-heat")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

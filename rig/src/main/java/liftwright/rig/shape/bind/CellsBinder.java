@@ -63,7 +63,8 @@ final class CellsBinder {
                 doubt(fields, curve),
                 fields.get(CellKeys.CONTINUOUS),
                 fields.get(CellKeys.PEAK),
-                tests);
+                tests,
+                new WarmthBinder(ledger).cell(fields));
     }
 
     /**

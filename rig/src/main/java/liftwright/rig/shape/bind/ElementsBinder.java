@@ -7,10 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Contactor;
+import liftwright.rig.Covering;
 import liftwright.rig.Element;
+import liftwright.rig.FuseOpening;
 import liftwright.rig.PartId;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.RigPath;
+import liftwright.rig.Wear;
 import liftwright.rig.book.BookJoint;
 import liftwright.rig.book.PartsBook;
 import liftwright.rig.shape.kind.Fields;
@@ -20,6 +23,7 @@ import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Spot;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.words.ElementKeys;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The elements of chains. One declared chain serves many generated ones, so its elements are read
@@ -89,7 +93,8 @@ final class ElementsBinder {
         int gauge = ledger.value(fields, ElementKeys.RUN);
         int conductors = ledger.value(fields, ElementKeys.CONDUCTORS);
         Quantity length = ledger.value(fields, ElementKeys.LENGTH);
-        return Optional.of(id -> new Element.Run(id, path, gauge, conductors, length));
+        Covering covering = new CoveringBinder(ledger).bind(fields, gauge, conductors);
+        return Optional.of(id -> new Element.Run(id, path, gauge, conductors, length, covering));
     }
 
     private Optional<Made> joint(Fields fields, RigPath path) {
@@ -117,7 +122,34 @@ final class ElementsBinder {
             rating = Optional.of(Quantity.exact(book.ratingA(), Measure.CURRENT.dimension()));
         }
         var found = rating;
-        return Optional.of(id -> new Element.Joint(id, path, kind, resistance, found));
+        var wear =
+                new Wear(
+                        fields.get(ElementKeys.DAMAGE).orElse(Wear.NONE.damage()),
+                        fields.get(ElementKeys.GROWTH));
+        Quantity heatCapacity = jointHeat(fields, book, rating);
+        return Optional.of(
+                id -> new Element.Joint(id, path, kind, resistance, found, wear, heatCapacity));
+    }
+
+    private Quantity jointHeat(Fields fields, @Nullable BookJoint book, Optional<Quantity> rating) {
+        double usualJpK;
+        String origin;
+        if (book != null) {
+            usualJpK = book.poleJpK();
+            origin = "its mass in the parts book, " + book.source();
+        } else if (rating.isPresent()) {
+            usualJpK = Element.Joint.J_PER_K_A * rating.get().si();
+            origin = "0.1 g of metal for each ampere of its rating; from memory, measure yours";
+        } else {
+            usualJpK = Element.Joint.USUAL_J_PER_K;
+            origin = "10 g of metal; from memory, measure yours";
+        }
+        return ledger.computed(
+                fields,
+                ElementKeys.HEAT,
+                WarmthBinder.bound(
+                        Measure.HEAT_CAPACITY, usualJpK, BookJoint.MASS_DOUBT_SHARE * usualJpK),
+                origin);
     }
 
     private void unknownJoint(Spot spot, String kind) {
@@ -142,6 +174,14 @@ final class ElementsBinder {
                                 PartsBook.fuseResistanceOhm(rating.si()),
                                 PartsBook.fuseDoubtShare()),
                         "parts book, " + PartsBook.fuseSource());
+        FuseOpening opening = new FuseBinder(ledger).bind(fields, rating);
+        double usualJpK = Element.Fuse.J_PER_K_A * rating.si();
+        Quantity heatCapacity =
+                ledger.computed(
+                        fields,
+                        ElementKeys.HEAT,
+                        WarmthBinder.bound(Measure.HEAT_CAPACITY, usualJpK, usualJpK / 2),
+                        "by its rating; from memory, measure yours");
         return Optional.of(
                 id ->
                         new Element.Fuse(
@@ -150,7 +190,9 @@ final class ElementsBinder {
                                 rating,
                                 resistance,
                                 fields.get(ElementKeys.BREAKS),
-                                fields.get(ElementKeys.VOLTAGE)));
+                                fields.get(ElementKeys.VOLTAGE),
+                                opening,
+                                heatCapacity));
     }
 
     private static String doubted(double ohm, double share) {

@@ -28,10 +28,12 @@ final class FanTypesBinder {
 
     private final Ledger ledger;
     private final Shelf shelf;
+    private final WarmthBinder warmth;
 
     FanTypesBinder(Ledger ledger, Shelf shelf) {
         this.ledger = ledger;
         this.shelf = shelf;
+        this.warmth = new WarmthBinder(ledger);
     }
 
     Map<String, FanType> bind(Map<String, Stated<Fields>> declared) {
@@ -69,7 +71,7 @@ final class FanTypesBinder {
                 new FanType.Rotor(
                         Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.TOP_SPEED),
                         Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.INERTIA)),
-                controller(Ledger.section(fields, FanTypeKeys.CONTROLLER)),
+                controller(fields),
                 fields.get(FanTypeKeys.INTAKE).map(intake -> intake(ledger, intake)),
                 ledger.computed(
                         fields,
@@ -169,16 +171,16 @@ final class FanTypesBinder {
                 motorValue(fields, MotorKeys.SPEED_CONSTANT, found),
                 motorValue(fields, MotorKeys.WINDING, found),
                 motorValue(fields, MotorKeys.NO_LOAD, found),
-                fields.get(MotorKeys.POLE_PAIRS)
-                        .map(OptionalInt::of)
-                        .orElseGet(OptionalInt::empty));
+                fields.get(MotorKeys.POLE_PAIRS).map(OptionalInt::of).orElseGet(OptionalInt::empty),
+                warmth.motor(fields, ledger.value(type, FanTypeKeys.MASS)));
     }
 
     private Optional<Quantity> motorValue(Fields fields, Key<Quantity> key, boolean found) {
         return found ? fields.get(key) : Optional.of(ledger.value(fields, key));
     }
 
-    private FanType.Controller controller(Fields fields) {
+    private FanType.Controller controller(Fields type) {
+        Fields fields = Ledger.section(type, FanTypeKeys.CONTROLLER);
         return new FanType.Controller(
                 ledger.value(fields, ControllerKeys.ON_RESISTANCE),
                 fields.get(ControllerKeys.CURRENT_LIMIT),
@@ -193,7 +195,8 @@ final class FanTypesBinder {
                 new FanType.Switching(
                         fields.get(ControllerKeys.BRAKING),
                         fields.get(ControllerKeys.SWITCHING_FREQUENCY),
-                        fields.get(ControllerKeys.CAPACITOR_RESISTANCE)));
+                        fields.get(ControllerKeys.CAPACITOR_RESISTANCE)),
+                warmth.controller(fields, ledger.value(type, FanTypeKeys.MASS)));
     }
 
     static Intake intake(Ledger ledger, Fields fields) {

@@ -45,7 +45,7 @@ final class Ledger {
         }
         if (key.need() instanceof Need.Default(var text, var origin)) {
             if (!fields.failed(key)) {
-                defaults.add(new DefaultUsed(fields.spotOf(key).path(), text, origin));
+                defaults.add(used(fields, key, text, origin));
             }
             return parse(key, text);
         }
@@ -69,8 +69,16 @@ final class Ledger {
     /** Writes down a default that leaves no value behind. */
     void note(Fields fields, Key<?> key, String text, String origin) {
         if (!fields.has(key)) {
-            defaults.add(new DefaultUsed(fields.spotOf(key).path(), text, origin));
+            defaults.add(used(fields, key, text, origin));
         }
+    }
+
+    private static DefaultUsed used(Fields fields, Key<?> key, String text, String origin) {
+        return new DefaultUsed(
+                fields.spotOf(key).path(),
+                text,
+                origin,
+                key.usedBy().filter(Key.Question.HEAT::equals).isPresent());
     }
 
     void note(Spot spot, String text, String origin) {

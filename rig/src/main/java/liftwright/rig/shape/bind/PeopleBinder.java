@@ -59,7 +59,9 @@ final class PeopleBinder {
                         fields,
                         DemandKeys.JUDGED_AT_CHARGE,
                         Measure.SHARE.show(reserve.si()),
-                        "common practice: the end of the flight"));
+                        "common practice: the end of the flight"),
+                ledger.value(fields, DemandKeys.RUNS),
+                ledger.value(fields, DemandKeys.PAUSE));
     }
 
     Limits limits(Fields fields) {

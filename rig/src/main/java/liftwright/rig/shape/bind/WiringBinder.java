@@ -69,7 +69,8 @@ final class WiringBinder {
                 ledger.value(fields, WiringKeys.POLE_RESISTANCE),
                 fields.get(WiringKeys.RATING),
                 fields.get(WiringKeys.BREAKS),
-                fields.get(WiringKeys.VOLTAGE));
+                fields.get(WiringKeys.VOLTAGE),
+                new WarmthBinder(ledger).pole(fields));
     }
 
     private void add(Wiring.Chain chain, Spot spot) {

@@ -214,27 +214,39 @@ public final class CellKeys {
                     "{capacity left: 95 %, resistance growth: 1.2}",
                     "the cells are as new");
     public static final Key<Quantity> HEAT =
-            later(
-                    "heat capacity",
-                    Amount.positive(Measure.HEAT_CAPACITY),
-                    "Of one cell.",
-                    "165 J/K ± 10 %");
+            computed(
+                            "heat capacity",
+                            Amount.positive(Measure.HEAT_CAPACITY),
+                            "1000 J/K for each kg of its mass, ± 15 % bound; from memory",
+                            "Of one cell.",
+                            "165 J/K ± 10 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> CORE =
-            later(
-                    "core to surface",
-                    Amount.positive(Measure.HEAT_CONDUCTANCE),
-                    "Heat from the core of a cell to its surface.",
-                    "2 W/K ± 30 %");
+            computed(
+                            "core to surface",
+                            Amount.positive(Measure.HEAT_CONDUCTANCE),
+                            "12 W/K for each kg of its mass, ± 50 % bound; from memory",
+                            "Heat from the core of a cell to its surface.",
+                            "2 W/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> TO_AIR =
-            later(
-                    "surface to air",
-                    Amount.positive(Measure.HEAT_CONDUCTANCE),
-                    "Heat from one cell's share of the pack to the air.",
-                    "0.1 W/K ± 30 %");
+            computed(
+                            "surface to air",
+                            Amount.positive(Measure.HEAT_CONDUCTANCE),
+                            "0.6 W/K for each kg of its mass, ± 50 % bound; from memory",
+                            "Heat from one cell's share of the pack to the air.",
+                            "0.1 W/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
     public static final Section THERMAL_SECTION =
             Section.of("cell heat", "How a cell warms.", HEAT, CORE, TO_AIR);
     public static final Key<Fields> THERMAL =
-            later("thermal", THERMAL_SECTION, "How a cell warms.", "{heat capacity: 165 J/K}");
+            open(
+                            "thermal",
+                            THERMAL_SECTION,
+                            "How a cell warms.",
+                            "{heat capacity: 165 J/K}",
+                            "its values are found from the mass of the cell")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> SHAPE_FACTOR =
             required(
                     "factor",

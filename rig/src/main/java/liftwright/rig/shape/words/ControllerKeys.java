@@ -1,5 +1,6 @@
 package liftwright.rig.shape.words;
 
+import static liftwright.rig.shape.kind.Key.computed;
 import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
@@ -143,17 +144,37 @@ public final class ControllerKeys {
     public static final Key<Quantity> IDLE =
             later("idle", Amount.share(), "Least duty at which it keeps turning.", "6 %");
     public static final Key<Quantity> HEAT =
-            later(
-                    "heat capacity",
-                    Amount.positive(Measure.HEAT_CAPACITY),
-                    "Of the controller with its sink.",
-                    "60 J/K ± 30 %");
+            computed(
+                            "heat capacity",
+                            Amount.positive(Measure.HEAT_CAPACITY),
+                            "500 J/K for each kg of its mass, ± 40 % bound; from memory",
+                            "Of the controller with its sink.",
+                            "60 J/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
+    public static final Key<Quantity> JUNCTION_TO_SINK =
+            computed(
+                            "junction to sink",
+                            Amount.positive(Measure.HEAT_CONDUCTANCE),
+                            "125 W/K for each kg of its mass, ± 50 % bound; from memory",
+                            "Heat from the switches to the sink.",
+                            "15 W/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
+    public static final Key<Quantity> JUNCTION_HEAT =
+            computed(
+                            "junction heat capacity",
+                            Amount.positive(Measure.HEAT_CAPACITY),
+                            "10 J/K for each kg of its mass, ± 50 % bound; from memory",
+                            "The part of its heat capacity that warms with the switches.",
+                            "1.2 J/K ± 40 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> TO_AIR =
-            later(
-                    "to air",
-                    Amount.positive(Measure.HEAT_CONDUCTANCE),
-                    "Heat to the fan's own stream at full speed.",
-                    "2 W/K ± 30 %");
+            computed(
+                            "to air",
+                            Amount.positive(Measure.HEAT_CONDUCTANCE),
+                            "15 W/K for each kg of its mass, ± 50 % bound; from memory",
+                            "Heat to the fan's own stream at full speed.",
+                            "2 W/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
 
     public static final Key<Quantity> LOW_END =
             later("low end", Amount.share(), "Command at which the motor starts.", "5 %");
@@ -215,6 +236,8 @@ public final class ControllerKeys {
                     START_CURRENT,
                     IDLE,
                     HEAT,
+                    JUNCTION_TO_SINK,
+                    JUNCTION_HEAT,
                     TO_AIR,
                     COMMAND);
 

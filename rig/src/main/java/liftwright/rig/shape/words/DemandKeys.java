@@ -69,13 +69,23 @@ public final class DemandKeys {
                     "How far from its goal a flight may end.",
                     "0.5 m");
     public static final Key<Integer> RUNS =
-            later(
-                    "runs",
-                    new Whole("how many runs", 1, 1000),
-                    "Runs in a row on the same packs or with packs exchanged.",
-                    "3");
+            defaulted(
+                            "runs",
+                            new Whole("how many runs", 1, 1000),
+                            "1",
+                            "one hover is asked for",
+                            "Runs in a row on the same packs or with packs exchanged.",
+                            "3")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> PAUSE =
-            later("pause", Amount.notNegative(Measure.TIME), "Time between two runs.", "5 min");
+            defaulted(
+                            "pause",
+                            Amount.notNegative(Measure.TIME),
+                            "5 min",
+                            "from memory: time to land, look and change packs; counts between runs",
+                            "Time between two runs.",
+                            "5 min")
+                    .readBy(Key.Question.HEAT);
     public static final Section SECTION =
             Section.of(
                     "demands",

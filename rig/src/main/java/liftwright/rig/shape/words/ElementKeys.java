@@ -2,11 +2,15 @@ package liftwright.rig.shape.words;
 
 import static liftwright.rig.shape.kind.Key.computed;
 import static liftwright.rig.shape.kind.Key.defaulted;
-import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
+import static liftwright.rig.shape.kind.Key.required;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import liftwright.quantity.Quantity;
+import liftwright.rig.FuseOpening;
+import liftwright.rig.Insulation;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Gauge;
@@ -49,30 +53,48 @@ public final class ElementKeys {
                     "one wire each way is declared",
                     "Equal wires side by side each way.",
                     "2");
-    public static final Key<String> INSULATION =
-            later(
-                    "insulation",
-                    Word.of("PVC", "XLPE", "ETFE", "silicone", "FEP", "PTFE"),
-                    "Material of the insulation.",
-                    "silicone");
+    public static final Key<Insulation> INSULATION =
+            open(
+                            "insulation",
+                            new Word<>(insulations()),
+                            "Material of the insulation.",
+                            "silicone",
+                            "the least heat-proof counts: PVC of 70 °C")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> CLASS =
-            later(
-                    "class",
-                    Amount.positive(Measure.TEMPERATURE),
-                    "Temperature class of the insulation.",
-                    "180 °C");
+            Key.<Quantity>computed(
+                            "class",
+                            Amount.of(Measure.TEMPERATURE, Range.between(313.15, 673.15)),
+                            "that of the material in the parts book, as far as lists of the trade"
+                                    + " agree",
+                            "Temperature class of the insulation, as printed on the wire.",
+                            "180 °C")
+                    .readBy(Key.Question.HEAT);
+    public static final Key<Quantity> WALL =
+            Key.<Quantity>computed(
+                            "wall",
+                            Amount.of(Measure.LENGTH, Range.upTo(0.02)),
+                            "the usual one of the material and gauge in the parts book",
+                            "Thickness of the insulation on one side.",
+                            "1 mm ± 0.2 mm")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Integer> BUNDLE =
-            later(
-                    "bundle",
-                    new Whole("wires in the bundle", 1, 200),
-                    "Wires that lie together.",
-                    "6");
+            Key.<Integer>computed(
+                            "bundle",
+                            new Whole("wires in the bundle", 1, 200),
+                            "out and back lie together: twice the conductors; common practice",
+                            "Insulated wires that lie together, these among them.",
+                            "6")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> AIR =
-            later(
-                    "air",
-                    Amount.notNegative(Measure.SPEED),
-                    "Speed of the air along the wire.",
-                    "0 m/s");
+            defaulted(
+                            "air",
+                            Amount.of(Measure.SPEED, Range.between(0, 100)),
+                            "0 m/s",
+                            "still air, which cools least",
+                            "Speed of the air across the wire.",
+                            "0 m/s")
+                    .readBy(Key.Question.HEAT);
 
     public static final Key<String> JOINT =
             open(
@@ -81,8 +103,15 @@ public final class ElementKeys {
                     "A connector, lug or splice, both poles together.",
                     "bullet 6 mm",
                     "it is something else");
-    public static final Key<String> FUSE_SPEED =
-            later("speed", Word.of("fast", "slow", "very fast"), "How fast it opens.", "slow");
+    public static final Key<FuseOpening.Speed> FUSE_SPEED =
+            Key.<FuseOpening.Speed>computed(
+                            "speed",
+                            new Word<>(speeds()),
+                            "fast up to 40 A, as blades are, slow above, as the larger forms are;"
+                                    + " common practice",
+                            "How fast a fuse opens.",
+                            "slow")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> FUSE =
             open(
                     "fuse",
@@ -125,18 +154,67 @@ public final class ElementKeys {
                     "DC voltage that a fuse can break.",
                     "80 V",
                     "that of the parts book");
+    public static final Key<Quantity> DAMAGE =
+            open(
+                    "damage",
+                    Amount.of(Measure.RATIO, Range.between(1, 100)),
+                    "Resistance of a joint over that of a new one.",
+                    "2.5",
+                    "1: as new");
+    public static final Key<Quantity> GROWTH =
+            open(
+                            "growth",
+                            Amount.of(Measure.PER_SECOND, Range.between(0, 1)),
+                            "Share of its resistance by which a joint grows, for good, in each"
+                                    + " second above its limit.",
+                            "2 %/s",
+                            "it stays")
+                    .readBy(Key.Question.HEAT);
+    public static final Key<Quantity> HEAT =
+            Key.<Quantity>computed(
+                            "heat capacity",
+                            Amount.positive(Measure.HEAT_CAPACITY),
+                            "of a joint by its mass in the parts book, else 0.04 J/K for each"
+                                    + " ampere of its rating, else 4 J/K; of a fuse 0.1 J/K for"
+                                    + " each ampere",
+                            "Of one pole of a joint, or of a fuse.",
+                            "5 J/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> POINT_CURRENT =
-            later("current", Amount.positive(Measure.CURRENT), "Current.", "500 A");
+            required("current", Amount.positive(Measure.CURRENT), "Current.", "500 A")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> POINT_TIME =
-            later("time", Amount.positive(Measure.TIME), "Time until it opens.", "5 s");
+            required("time", Amount.positive(Measure.TIME), "Time until it opens from cold.", "5 s")
+                    .readBy(Key.Question.HEAT);
     public static final Section POINT =
             Section.of("fuse point", "One point of a fuse's curve.", POINT_CURRENT, POINT_TIME);
     public static final Key<List<Stated<Fields>>> POINTS =
-            later(
-                    "points",
-                    new ListOf<>("points", POINT, 2, 100),
-                    "Published time against current.",
-                    "[{current: 350 A, time: 60 s}, {current: 500 A, time: 5 s}]");
+            open(
+                            "points",
+                            new ListOf<>("points, current rising", POINT, 2, 100),
+                            "Published time against current, both from cold; straight between on"
+                                    + " logarithmic scales.",
+                            "[{current: 350 A, time: 60 s}, {current: 500 A, time: 5 s}]",
+                            "those of its speed in the parts book")
+                    .readBy(Key.Question.HEAT);
+    public static final Key<Quantity> TIME_DOUBT =
+            Key.<Quantity>computed(
+                            "time doubt",
+                            Amount.doubt(Measure.RATIO, "1"),
+                            "+150/−60 % bound; ± 30 % bound where points are declared; from memory",
+                            "Doubt of all times of the curve together.",
+                            "± 30 %")
+                    .readBy(Key.Question.HEAT);
+    public static final Key<Quantity> TIME_CONSTANT =
+            Key.<Quantity>computed(
+                            "time constant",
+                            Amount.positive(Measure.TIME),
+                            "2 s of a very fast fuse, 10 s of a fast one, 60 s of a slow one,"
+                                    + " ± 50 % bound; from memory",
+                            "Time in which the element of a fuse settles: how long it remembers a"
+                                    + " burst.",
+                            "60 s ± 30 %")
+                    .readBy(Key.Question.HEAT);
 
     public static final Section SECTION =
             Section.of(
@@ -148,6 +226,7 @@ public final class ElementKeys {
                             CONDUCTORS,
                             INSULATION,
                             CLASS,
+                            WALL,
                             BUNDLE,
                             AIR,
                             JOINT,
@@ -156,9 +235,14 @@ public final class ElementKeys {
                             POLE,
                             RESISTANCE,
                             RATING,
+                            DAMAGE,
+                            GROWTH,
+                            HEAT,
                             BREAKS,
                             VOLTAGE,
-                            POINTS)
+                            POINTS,
+                            TIME_DOUBT,
+                            TIME_CONSTANT)
                     .with(
                             Rule.atLeastOne(RUN, JOINT, FUSE, POLE),
                             Rule.atMostOne(RUN, JOINT, FUSE, POLE),
@@ -167,15 +251,37 @@ public final class ElementKeys {
                             Rule.onlyWith(CONDUCTORS, RUN),
                             Rule.onlyWith(RESISTANCE, JOINT, FUSE),
                             Rule.onlyWith(RATING, JOINT),
+                            Rule.onlyWith(DAMAGE, JOINT),
+                            Rule.onlyWith(GROWTH, JOINT),
+                            Rule.onlyWith(HEAT, JOINT, FUSE),
                             Rule.onlyWith(BREAKS, FUSE),
                             Rule.onlyWith(VOLTAGE, FUSE),
                             Rule.onlyWith(POINTS, FUSE),
+                            Rule.onlyWith(TIME_DOUBT, FUSE),
+                            Rule.onlyWith(TIME_CONSTANT, FUSE),
                             Rule.onlyWith(FUSE_SPEED, FUSE),
                             Rule.onlyWith(INSULATION, RUN),
                             Rule.onlyWith(CLASS, RUN),
+                            Rule.onlyWith(WALL, RUN),
                             Rule.onlyWith(BUNDLE, RUN),
                             Rule.onlyWith(AIR, RUN));
     public static final ListOf<Fields> CHAIN = new ListOf<>("elements in order", SECTION, 0, 100);
 
     private ElementKeys() {}
+
+    private static Map<String, Insulation> insulations() {
+        var words = new LinkedHashMap<String, Insulation>();
+        for (Insulation material : Insulation.values()) {
+            words.put(material.word(), material);
+        }
+        return words;
+    }
+
+    private static Map<String, FuseOpening.Speed> speeds() {
+        var words = new LinkedHashMap<String, FuseOpening.Speed>();
+        words.put("fast", FuseOpening.Speed.FAST);
+        words.put("slow", FuseOpening.Speed.SLOW);
+        words.put("very fast", FuseOpening.Speed.VERY_FAST);
+        return words;
+    }
 }

@@ -1,15 +1,21 @@
 package liftwright.rig.shape.words;
 
+import static liftwright.rig.shape.kind.Key.computed;
+import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import liftwright.quantity.Quantity;
+import liftwright.rig.Magnets;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.ListOf;
 import liftwright.rig.shape.kind.Measure;
+import liftwright.rig.shape.kind.Range;
 import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Whole;
@@ -73,48 +79,64 @@ public final class MotorKeys {
                     "[{voltage: 20 V, current: 1.9 A}, {voltage: 40 V, current: 2.8 A}]");
     public static final Key<Quantity> INDUCTANCE =
             later("inductance", Amount.positive(Measure.INDUCTANCE), "Between two leads.", "12 µH");
-    public static final Key<String> MAGNET =
-            later(
-                    "magnets",
-                    Word.of("N", "M", "H", "SH", "UH", "EH", "unknown"),
-                    "Heat grade of the magnets.",
-                    "SH");
+    public static final Key<Magnets> MAGNET =
+            defaulted(
+                            "magnets",
+                            new Word<>(grades()),
+                            "unknown",
+                            "no grade is declared: the limit of the lowest one holds",
+                            "Heat grade of the magnets.",
+                            "SH")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> MAGNET_FADE =
-            later(
-                    "magnet fade",
-                    Amount.notNegative(Measure.PER_KELVIN),
-                    "Loss of magnetism with heat.",
-                    "0.11 %/K");
+            defaulted(
+                            "magnet fade",
+                            Amount.of(Measure.PER_KELVIN, Range.between(0, 0.01)),
+                            "0.11 %/K",
+                            "neodymium, common practice",
+                            "Loss of magnetism with heat.",
+                            "0.11 %/K")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> HEAT_WINDING =
-            later(
-                    "winding heat capacity",
-                    Amount.positive(Measure.HEAT_CAPACITY),
-                    "Of the winding.",
-                    "45 J/K ± 20 %");
+            computed(
+                            "winding heat capacity",
+                            Amount.positive(Measure.HEAT_CAPACITY),
+                            "60 J/K for each kg of the fan's mass, ± 40 % bound; from memory",
+                            "Of the winding.",
+                            "45 J/K ± 20 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> HEAT_CASE =
-            later(
-                    "case heat capacity",
-                    Amount.positive(Measure.HEAT_CAPACITY),
-                    "Of the rest of the motor.",
-                    "160 J/K ± 20 %");
+            computed(
+                            "case heat capacity",
+                            Amount.positive(Measure.HEAT_CAPACITY),
+                            "215 J/K for each kg of the fan's mass, ± 40 % bound; from memory",
+                            "Of the rest of the motor.",
+                            "160 J/K ± 20 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> TO_CASE =
-            later(
-                    "winding to case",
-                    Amount.positive(Measure.HEAT_CONDUCTANCE),
-                    "Heat from winding to case.",
-                    "1.5 W/K ± 30 %");
+            computed(
+                            "winding to case",
+                            Amount.positive(Measure.HEAT_CONDUCTANCE),
+                            "2 W/K for each kg of the fan's mass, ± 50 % bound; from memory",
+                            "Heat from winding to case.",
+                            "1.5 W/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> TO_AIR =
-            later(
-                    "case to air",
-                    Amount.positive(Measure.HEAT_CONDUCTANCE),
-                    "Heat from case to the fan's own stream at full speed.",
-                    "4 W/K ± 30 %");
+            computed(
+                            "case to air",
+                            Amount.positive(Measure.HEAT_CONDUCTANCE),
+                            "5.4 W/K for each kg of the fan's mass, ± 50 % bound; from memory",
+                            "Heat from case to the fan's own stream at full speed.",
+                            "4 W/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> HOTTEST =
-            later(
-                    "winding class",
-                    Amount.positive(Measure.TEMPERATURE),
-                    "Temperature class of the winding.",
-                    "180 °C");
+            open(
+                            "winding class",
+                            Amount.of(Measure.TEMPERATURE, Range.between(313.15, 673.15)),
+                            "Temperature class of the winding.",
+                            "180 °C",
+                            "the limit “motor winding” holds")
+                    .readBy(Key.Question.HEAT);
     public static final Section SECTION =
             Section.of(
                     "motor",
@@ -134,4 +156,12 @@ public final class MotorKeys {
                     HOTTEST);
 
     private MotorKeys() {}
+
+    private static Map<String, Magnets> grades() {
+        var words = new LinkedHashMap<String, Magnets>();
+        for (Magnets grade : Magnets.values()) {
+            words.put(grade == Magnets.UNKNOWN ? "unknown" : grade.name(), grade);
+        }
+        return words;
+    }
 }

@@ -1,5 +1,6 @@
 package liftwright.rig.shape.words;
 
+import static liftwright.rig.shape.kind.Key.computed;
 import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
@@ -61,6 +62,15 @@ public final class WiringKeys {
                     "DC voltage that one pole can break.",
                     "100 V",
                     "not judged");
+    public static final Key<Quantity> POLE_HEAT =
+            computed(
+                            "heat capacity",
+                            Amount.positive(Measure.HEAT_CAPACITY),
+                            "0.2 J/K for each ampere of its rating, else 20 J/K, ± 50 % bound; from"
+                                    + " memory",
+                            "Of the copper of one pole.",
+                            "40 J/K ± 30 %")
+                    .readBy(Key.Question.HEAT);
     public static final Key<Quantity> OPENS_IN =
             later("opens in", Amount.positive(Measure.TIME), "From signal to open.", "20 ms");
     public static final Key<Quantity> COIL =
@@ -76,6 +86,7 @@ public final class WiringKeys {
                     RATING,
                     BREAKS,
                     VOLTAGE,
+                    POLE_HEAT,
                     OPENS_IN,
                     COIL,
                     BUILD);
