@@ -1,0 +1,58 @@
+package liftwright.plant.heat;
+
+import liftwright.physics.FuseCurve;
+
+/** What makes heat and what takes it at one moment; filled by those who know it. */
+public final class HeatLoad {
+
+    /** Current of each chain, A. */
+    public final double[] chainA;
+
+    /** Heat made in the inner and in the outer node of each body, W. */
+    public final double[] innerW;
+
+    public final double[] outerW;
+
+    /** From the outer node of each body to the air, W/K. */
+    public final double[] toAirWpK;
+
+    /** Gain of each fuse. */
+    final double[] gain;
+
+    HeatLoad(int chains, int bodies, int fuses) {
+        chainA = new double[chains];
+        innerW = new double[bodies];
+        outerW = new double[bodies];
+        toAirWpK = new double[bodies];
+        gain = new double[fuses];
+    }
+
+    void gains(FuseCurve[] curve, int[] chainOfFuse) {
+        for (int k = 0; k < gain.length; k++) {
+            gain[k] = curve[k].gain(chainA[chainOfFuse[k]]);
+        }
+    }
+
+    public void copyFrom(HeatLoad other) {
+        System.arraycopy(other.chainA, 0, chainA, 0, chainA.length);
+        System.arraycopy(other.innerW, 0, innerW, 0, innerW.length);
+        System.arraycopy(other.outerW, 0, outerW, 0, outerW.length);
+        System.arraycopy(other.toAirWpK, 0, toAirWpK, 0, toAirWpK.length);
+        System.arraycopy(other.gain, 0, gain, 0, gain.length);
+    }
+
+    /** Between two moments, each value running straight. */
+    void between(HeatLoad near, HeatLoad far, double share) {
+        mix(near.chainA, far.chainA, share, chainA);
+        mix(near.innerW, far.innerW, share, innerW);
+        mix(near.outerW, far.outerW, share, outerW);
+        mix(near.toAirWpK, far.toAirWpK, share, toAirWpK);
+        mix(near.gain, far.gain, share, gain);
+    }
+
+    private static void mix(double[] near, double[] far, double share, double[] out) {
+        for (int k = 0; k < out.length; k++) {
+            out[k] = near[k] + share * (far[k] - near[k]);
+        }
+    }
+}

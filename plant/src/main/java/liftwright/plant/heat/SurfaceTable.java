@@ -1,0 +1,135 @@
+package liftwright.plant.heat;
+
+import liftwright.physics.SurfaceExchange;
+
+/**
+ * Conductance from the outermost shell of a wire to the air, per metre, against how much warmer the
+ * shell is. Entries lie at eighths of each octave, so that what goes by a power of the difference
+ * is followed evenly: linear between them errs by less than 0.1 %. Below the first entry and beyond
+ * the last the nearest one holds.
+ */
+final class SurfaceTable {
+
+    /** First entry of each side, K. */
+    static final double LEAST_K = 0x1p-4;
+
+    /** Last entry of a shell warmer than the air, K. */
+    static final double MOST_WARM_K = 0x1p9;
+
+    /** Last entry of a shell colder than the air, K. */
+    static final double MOST_COLD_K = 0x1p6;
+
+    private static final int PER_OCTAVE = 8;
+
+    /** What is left of the bits of a double when exponent and three bits of fraction stay. */
+    private static final int SHIFT = 49;
+
+    private static final int FIRST = (int) (Double.doubleToRawLongBits(LEAST_K) >> SHIFT);
+    private static final int WARM =
+            (int) (Double.doubleToRawLongBits(MOST_WARM_K) >> SHIFT) - FIRST;
+    private static final int COLD =
+            (int) (Double.doubleToRawLongBits(MOST_COLD_K) >> SHIFT) - FIRST;
+
+    /** Entries of one table: warm, then cold. */
+    static final int SIZE = WARM + 1 + COLD + 1;
+
+    private final double[] value = new double[SIZE];
+
+    /** What the entries were made from; unlike any at first. */
+    private double outerM;
+
+    private double toSurfaceWpmK;
+    private double free;
+    private double airK;
+    private double pascal;
+    private double airMps;
+
+    /**
+     * Makes the entries, unless they stand already.
+     *
+     * @param outerM outer diameter of the wire, m
+     * @param toSurfaceWpmK from the shell to the surface, W/(m·K)
+     * @param free share of the surface that is free, 1
+     * @param airMps air across it, m/s
+     */
+    void make(
+            double outerM,
+            double toSurfaceWpmK,
+            double free,
+            double airK,
+            double pascal,
+            double airMps) {
+        if (this.outerM == outerM
+                && this.toSurfaceWpmK == toSurfaceWpmK
+                && this.free == free
+                && this.airK == airK
+                && this.pascal == pascal
+                && this.airMps == airMps) {
+            return;
+        }
+        this.outerM = outerM;
+        this.toSurfaceWpmK = toSurfaceWpmK;
+        this.free = free;
+        this.airK = airK;
+        this.pascal = pascal;
+        this.airMps = airMps;
+        side(0, WARM, 1);
+        side(WARM + 1, COLD, -1);
+    }
+
+    private void side(int from, int last, int sign) {
+        double share = 1;
+        for (int k = 0; k <= last; k++) {
+            double shellK = sign * at(k);
+            double surface = 0;
+            for (int again = 0; again < 3; again++) {
+                surface =
+                        free
+                                * SurfaceExchange.wireWpmK(
+                                        outerM,
+                                        airK + share * shellK,
+                                        airK,
+                                        pascal,
+                                        airMps,
+                                        SurfaceExchange.USUAL_EMISSIVITY);
+                share = toSurfaceWpmK / (toSurfaceWpmK + surface);
+            }
+            value[from + k] = share * surface;
+        }
+    }
+
+    private static double at(int entry) {
+        return Double.longBitsToDouble((long) (FIRST + entry) << SHIFT);
+    }
+
+    /** Conductance, W/(m·K), of a shell so much warmer than the air, K. */
+    double conductanceWpmK(double warmerK) {
+        int from = warmerK >= 0 ? 0 : WARM + 1;
+        int last = warmerK >= 0 ? WARM : COLD;
+        double size = Math.abs(warmerK);
+        int k = (int) (Double.doubleToRawLongBits(size) >> SHIFT) - FIRST;
+        if (k < 0) {
+            return value[from];
+        }
+        if (k >= last) {
+            return value[from + last];
+        }
+        double low = at(k);
+        double share = (size - low) / (at(k + 1) - low);
+        return value[from + k] + share * (value[from + k + 1] - value[from + k]);
+    }
+
+    /** Slope of the heat given, d(g·ΔT)/dΔT, W/(m·K). */
+    double slopeWpmK(double warmerK) {
+        int from = warmerK >= 0 ? 0 : WARM + 1;
+        int last = warmerK >= 0 ? WARM : COLD;
+        double size = Math.abs(warmerK);
+        int k = (int) (Double.doubleToRawLongBits(size) >> SHIFT) - FIRST;
+        if (k < 0 || k >= last) {
+            return conductanceWpmK(warmerK);
+        }
+        double low = at(k);
+        double rise = (value[from + k + 1] - value[from + k]) / (at(k + 1) - low);
+        return value[from + k] + (2 * size - low) * rise;
+    }
+}
