@@ -20,6 +20,7 @@ import liftwright.plant.body.FanPlace;
 import liftwright.plant.body.Limb;
 import liftwright.plant.body.MassProperties;
 import liftwright.plant.parameters.ParameterTable;
+import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Control;
@@ -120,7 +121,10 @@ public final class Balancing {
         private final NetworkState supply = parts.network.newState();
         private final FanUnits units = parts.fans.newUnits();
         private final FansUnderOrder fans =
-                new FansUnderOrder(parts.network, units, parts.rig.control().kind());
+                new FansUnderOrder(
+                        new Circuit(parts.network, supply),
+                        units,
+                        parts.rig.control().kind());
         private final double[] held = new double[parts.table.size()];
         private final double[] thrustN = new double[parts.rig.fans().size()];
         private final double[] torqueNm = new double[parts.rig.fans().size()];

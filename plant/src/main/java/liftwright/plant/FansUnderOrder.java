@@ -1,7 +1,7 @@
 package liftwright.plant;
 
+import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.Consumer;
-import liftwright.plant.supply.Network;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Control;
@@ -17,10 +17,13 @@ public final class FansUnderOrder implements Consumer {
 
     private static final int MOST_TRIES = 60;
 
+    /** Along a ramp heat goes by a power of the throttle: steps no longer than a part of it. */
+    private static final double STEPS_OF_A_RAMP = 8;
+
     /** Throttles found closer together in time tell no rise, s. */
     private static final double LEAST_APART_S = 1e-3;
 
-    private final Network network;
+    private final Circuit circuit;
     private final FanUnits units;
     private final boolean flightComputer;
     private final double[] upShare;
@@ -44,8 +47,8 @@ public final class FansUnderOrder implements Consumer {
 
     private double rise;
 
-    FansUnderOrder(Network network, FanUnits units, Control.Kind kind) {
-        this.network = network;
+    FansUnderOrder(Circuit circuit, FanUnits units, Control.Kind kind) {
+        this.circuit = circuit;
         this.units = units;
         flightComputer =
                 switch (kind) {
@@ -117,6 +120,15 @@ public final class FansUnderOrder implements Consumer {
         };
     }
 
+    @Override
+    public double longestStepS() {
+        return switch (order) {
+            case Order.Ramp ramp -> (ramp.toS() - ramp.fromS()) / STEPS_OF_A_RAMP;
+            case Order.LiftRamp ramp -> (ramp.toS() - ramp.fromS()) / STEPS_OF_A_RAMP;
+            case Order.Throttle _, Order.Lift _, Order.Thrusts _ -> Double.POSITIVE_INFINITY;
+        };
+    }
+
     private boolean lift(double timeS, double upwardN, NetworkState supply) {
         wantedN = upwardN;
         if (upwardN <= 0) {
@@ -143,10 +155,10 @@ public final class FansUnderOrder implements Consumer {
     }
 
     private boolean solve(NetworkState supply, boolean meets) {
-        network.solve(supply, units);
+        circuit.plan().solve(supply, units);
         double sum = 0;
         for (int fan = 0; fan < upShare.length; fan++) {
-            if (network.isFed(fan)) {
+            if (circuit.plan().isFed(fan)) {
                 sum += upShare[fan] * units.thrustAtPointN(fan);
             }
         }
@@ -247,7 +259,7 @@ public final class FansUnderOrder implements Consumer {
     private boolean shareOut(double wantedN, NetworkState supply) {
         double squares = 0;
         for (int fan = 0; fan < upShare.length; fan++) {
-            if (network.isFed(fan) && !units.isStopped(fan) && upShare[fan] > 0) {
+            if (circuit.plan().isFed(fan) && !units.isStopped(fan) && upShare[fan] > 0) {
                 squares += upShare[fan] * upShare[fan];
             }
         }
@@ -270,7 +282,7 @@ public final class FansUnderOrder implements Consumer {
             }
             double free = 0;
             for (int fan = 0; fan < upShare.length; fan++) {
-                if (network.isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
+                if (circuit.plan().isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
                     free += upShare[fan] * upShare[fan];
                 }
             }
@@ -290,7 +302,7 @@ public final class FansUnderOrder implements Consumer {
 
     private boolean anyFalls() {
         for (int fan = 0; fan < upShare.length; fan++) {
-            if (!network.isFed(fan) || ended(fan)) {
+            if (!circuit.plan().isFed(fan) || ended(fan)) {
                 return true;
             }
         }
@@ -300,7 +312,7 @@ public final class FansUnderOrder implements Consumer {
     private double greatestDuty() {
         double most = 0;
         for (int fan = 0; fan < upShare.length; fan++) {
-            if (network.isFed(fan)) {
+            if (circuit.plan().isFed(fan)) {
                 most = Math.max(most, units.duty(fan));
             }
         }
@@ -329,7 +341,7 @@ public final class FansUnderOrder implements Consumer {
         }
         double least = 1;
         for (int fan = 0; fan < upShare.length; fan++) {
-            if (network.isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
+            if (circuit.plan().isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
                 least = Math.min(least, units.duty(fan));
             }
         }

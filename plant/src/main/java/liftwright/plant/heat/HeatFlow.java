@@ -1,7 +1,6 @@
 package liftwright.plant.heat;
 
 import java.util.Arrays;
-import liftwright.physics.Conductor;
 
 /**
  * What heat each body keeps: what is made in it and flows in, less what flows out. The equations of
@@ -43,7 +42,7 @@ final class HeatFlow {
                             square
                                     * ohm[at]
                                     * grown[at]
-                                    * (1 + perK[at] * (own - Conductor.ROOM_K));
+                                    * (1 + perK[at] * (own - HeatNumbers.ROOM_K));
                     double toNext =
                             along + 1 < group.length ? next[at] * (own - kelvin[at + width]) : 0;
                     keptW[at] = made - lump[at] * (own - airK) + fromBefore - toNext;

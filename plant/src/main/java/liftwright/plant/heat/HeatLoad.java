@@ -16,11 +16,21 @@ public final class HeatLoad {
     /** From the outer node of each body to the air, W/K. */
     public final double[] toAirWpK;
 
+    /** All heat of each pack, links and pairs included, W. */
+    public final double[] packW;
+
+    /** What the cells give up, their own heat included: Σ E I and the heat of the pairs, W. */
+    public double givenW;
+
+    /** What leaves at the shafts, W. */
+    public double shaftW;
+
     /** Gain of each fuse. */
     final double[] gain;
 
-    HeatLoad(int chains, int bodies, int fuses) {
+    HeatLoad(int chains, int packs, int bodies, int fuses) {
         chainA = new double[chains];
+        packW = new double[packs];
         innerW = new double[bodies];
         outerW = new double[bodies];
         toAirWpK = new double[bodies];
@@ -38,16 +48,22 @@ public final class HeatLoad {
         System.arraycopy(other.innerW, 0, innerW, 0, innerW.length);
         System.arraycopy(other.outerW, 0, outerW, 0, outerW.length);
         System.arraycopy(other.toAirWpK, 0, toAirWpK, 0, toAirWpK.length);
+        System.arraycopy(other.packW, 0, packW, 0, packW.length);
         System.arraycopy(other.gain, 0, gain, 0, gain.length);
+        givenW = other.givenW;
+        shaftW = other.shaftW;
     }
 
     /** Between two moments, each value running straight. */
-    void between(HeatLoad near, HeatLoad far, double share) {
+    public void between(HeatLoad near, HeatLoad far, double share) {
         mix(near.chainA, far.chainA, share, chainA);
         mix(near.innerW, far.innerW, share, innerW);
         mix(near.outerW, far.outerW, share, outerW);
         mix(near.toAirWpK, far.toAirWpK, share, toAirWpK);
+        mix(near.packW, far.packW, share, packW);
         mix(near.gain, far.gain, share, gain);
+        givenW = near.givenW + share * (far.givenW - near.givenW);
+        shaftW = near.shaftW + share * (far.shaftW - near.shaftW);
     }
 
     private static void mix(double[] near, double[] far, double share, double[] out) {

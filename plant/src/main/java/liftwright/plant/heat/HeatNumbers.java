@@ -1,7 +1,6 @@
 package liftwright.plant.heat;
 
 import java.util.Arrays;
-import liftwright.physics.Conductor;
 import liftwright.physics.FuseCurve;
 
 /**
@@ -13,6 +12,9 @@ import liftwright.physics.FuseCurve;
  * each body.
  */
 public final class HeatNumbers {
+
+    /** Temperature at which the resistance of copper is stated, K. */
+    static final double ROOM_K = 293.15;
 
     final Lines lines;
     final int nodes;
@@ -37,6 +39,9 @@ public final class HeatNumbers {
 
     /** Resistance of each node of the positive line, of a wire at 20 °C, Ω. */
     final double[] ohm;
+
+    /** How often each node's resistance counts in its chain: 2 where the return has another. */
+    final double[] ways;
 
     /** Rise of that resistance, 1/K. */
     final double[] ohmPerK;
@@ -75,6 +80,7 @@ public final class HeatNumbers {
         nextWpK = new double[nodes];
         lumpAirWpK = new double[nodes];
         ohm = new double[nodes];
+        ways = new double[nodes];
         ohmPerK = new double[nodes];
         surfaceM = new double[nodes];
         betweenWpK = new double[bodies];
@@ -91,8 +97,8 @@ public final class HeatNumbers {
         return new HeatState(capacityJpK.length, fuseNode.length, nodes);
     }
 
-    public HeatLoad newLoad(int chains) {
-        return new HeatLoad(chains, bodies, fuseNode.length);
+    public HeatLoad newLoad(int chains, int packs) {
+        return new HeatLoad(chains, packs, bodies, fuseNode.length);
     }
 
     int inner(int body) {
@@ -115,9 +121,19 @@ public final class HeatNumbers {
 
     /** Resistance of a node of the positive line as it is, Ω. */
     double nodeOhm(HeatState at, int node) {
-        return ohm[node]
-                * at.grown[node]
-                * (1 + ohmPerK[node] * (at.kelvin[node] - Conductor.ROOM_K));
+        return ohm[node] * at.grown[node] * (1 + ohmPerK[node] * (at.kelvin[node] - ROOM_K));
+    }
+
+    /**
+     * Resistances of the chains as warm as they are, out and back, Ω.
+     *
+     * @param chainOhm takes one value per chain; of one without nodes it stays 0
+     */
+    public void resistance(HeatState at, double[] chainOhm) {
+        Arrays.fill(chainOhm, 0);
+        for (int node = 0; node < nodes; node++) {
+            chainOhm[lines.chainOf[node]] += ways[node] * nodeOhm(at, node);
+        }
     }
 
     /**

@@ -1,6 +1,7 @@
 package liftwright.plant.supply;
 
 import java.util.List;
+import liftwright.physics.CellLaw;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.parameters.Range;
 import liftwright.rig.Pack;
@@ -29,6 +30,11 @@ public final class Cells {
 
     /** Factor of temperature and age on all resistances. */
     final double[] warm;
+
+    /** Temperature that these are taken at, and coefficient of it, K. */
+    final double[] startK;
+
+    final double[] temperatureCoefficientK;
 
     final double[] offsetV;
     final double[] interconnectOhm;
@@ -64,6 +70,8 @@ public final class Cells {
         instantOhm = new double[count];
         capacityLeft = new double[count];
         warm = new double[count];
+        startK = new double[count];
+        temperatureCoefficientK = new double[count];
         offsetV = new double[count];
         interconnectOhm = new double[count];
         slowOhm = new double[count * PAIRS];
@@ -142,8 +150,54 @@ public final class Cells {
         return sum;
     }
 
-    /** Resistance that the pack shows at once, each cell at its own charge, Ω. */
-    double packOhm(int pack, double passedAs) {
+    /** Factor on all resistances of a pack once its cells are so warm; 1 at their start. */
+    double warmth(int pack, double cellK) {
+        return CellLaw.temperatureFactor(temperatureCoefficientK[pack], cellK)
+                / CellLaw.temperatureFactor(temperatureCoefficientK[pack], startK[pack]);
+    }
+
+    /** Temperature that the cells of a pack start at, K. */
+    public double startK(int pack) {
+        return startK[pack];
+    }
+
+    /** Share of charge that a pack starts with, 1. */
+    public double startCharge(int pack) {
+        return startCharge[pack];
+    }
+
+    /** Group of a pack with the greatest resistance, counted through the rig. */
+    int mostResistance(int pack) {
+        int most = start[pack];
+        for (int g = start[pack]; g < start[pack + 1]; g++) {
+            if (share[g] > share[most]) {
+                most = g;
+            }
+        }
+        return most;
+    }
+
+    /** Heat of the slow pairs of a pack's mean cell, W. */
+    double slowW(int pack, double passedAs, double[] slowV, double warmth) {
+        double sum = 0;
+        for (int pair = 0; pair < PAIRS; pair++) {
+            int at = pack * PAIRS + pair;
+            if (slowOhm[at] != 0) {
+                sum +=
+                        slowV[at]
+                                * slowV[at]
+                                / (slowOhm[at] * meanShape(pack, passedAs) * warmth);
+            }
+        }
+        return sum;
+    }
+
+    /**
+     * Resistance that the pack shows at once, each cell at its own charge, Ω.
+     *
+     * @param warmth of {@link SupplyState}
+     */
+    double packOhm(int pack, double passedAs, double warmth) {
         double[] charge = shapeCharge[pack];
         double[] factor = shapeFactor[pack];
         double sum = 0;
@@ -157,7 +211,7 @@ public final class Cells {
                 sum += share[g] * between(charge, factor, left, hint);
             }
         }
-        return sum * instantOhm[pack] / parallel[pack] + interconnectOhm[pack];
+        return sum * (instantOhm[pack] * warmth) / parallel[pack] + interconnectOhm[pack];
     }
 
     /** Factor of charge on the resistances of a pack's mean cell. */
@@ -173,12 +227,16 @@ public final class Cells {
                 : between(charge, factor, left, segment(charge, left, 1));
     }
 
-    /** Number of the group with the least voltage under a current. */
-    public int weakest(int pack, double passedAs, double[] slowV, double packA) {
+    /**
+     * Number of the group with the least voltage under a current.
+     *
+     * @param warmth of {@link SupplyState}
+     */
+    int weakest(int pack, double passedAs, double[] slowV, double warmth, double packA) {
         int weakest = start[pack];
         double least = Double.POSITIVE_INFINITY;
         for (int g = start[pack]; g < start[pack + 1]; g++) {
-            double volt = groupV(pack, g, passedAs, slowV, packA);
+            double volt = groupV(pack, g, passedAs, slowV, warmth, packA);
             if (volt < least) {
                 least = volt;
                 weakest = g;
@@ -188,11 +246,13 @@ public final class Cells {
     }
 
     /** Least voltage of a cell under a current, V. */
-    public double leastCellV(int pack, double passedAs, double[] slowV, double packA) {
-        return groupV(pack, weakest(pack, passedAs, slowV, packA), passedAs, slowV, packA);
+    double leastCellV(int pack, double passedAs, double[] slowV, double warmth, double packA) {
+        int weakest = weakest(pack, passedAs, slowV, warmth, packA);
+        return groupV(pack, weakest, passedAs, slowV, warmth, packA);
     }
 
-    private double groupV(int pack, int group, double passedAs, double[] slowV, double packA) {
+    private double groupV(
+            int pack, int group, double passedAs, double[] slowV, double warmth, double packA) {
         double left = chargeLeft(pack, group, passedAs);
         double[] charge = openCharge[pack];
         double open = between(charge, openVolt[pack], left, segment(charge, left, 1));
@@ -201,7 +261,7 @@ public final class Cells {
                         + offsetV[pack]
                         - share[group]
                                 * shape(pack, left)
-                                * instantOhm[pack]
+                                * (instantOhm[pack] * warmth)
                                 * packA
                                 / parallel[pack];
         for (int pair = 0; pair < PAIRS; pair++) {

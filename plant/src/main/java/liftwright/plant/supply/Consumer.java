@@ -13,4 +13,9 @@ public interface Consumer {
      * @return whether a point was found
      */
     boolean settle(double timeS, NetworkState supply);
+
+    /** Longest step over which what is ordered runs about straight, s. */
+    default double longestStepS() {
+        return Double.POSITIVE_INFINITY;
+    }
 }

@@ -42,11 +42,18 @@ public final class Network {
     final Topology topology;
     final SymmetricPattern pattern;
 
+    private final Topology.Graph graph;
+    private final boolean[] without;
+    private final boolean[] open;
+
     /** Chain of each coupling of the pattern. */
     private final int[] couplingChain;
 
-    private Network(Topology topology) {
-        this.topology = topology;
+    private Network(Topology.Graph graph, boolean[] without, boolean[] open) {
+        this.graph = graph;
+        this.without = without;
+        this.open = open.clone();
+        topology = Topology.of(graph, without, open);
         int[] from = topology.chainFrom;
         int[] to = topology.chainTo;
         couplingChain =
@@ -72,7 +79,19 @@ public final class Network {
             List<String> packNodes, List<String> loadNodes, Wires wires, boolean[] open) {
         List<Wiring.Chain> chains = wires.chains();
         Topology.Graph graph = new Topology.Graph(packNodes, loadNodes, chains);
-        return new Network(Topology.of(graph, wires.without(), open));
+        return new Network(graph, wires.without(), open);
+    }
+
+    /** The same wiring with one chain more interrupted; planned anew. */
+    Network opened(int chain) {
+        boolean[] more = open.clone();
+        more[chain] = true;
+        return new Network(graph, without, more);
+    }
+
+    /** Whether a chain is interrupted. */
+    public boolean isOpen(int chain) {
+        return open[chain];
     }
 
     public NetworkState newState() {

@@ -316,6 +316,8 @@ public final class PackBank {
             double warm = factor(p, row, airK);
             double left = row.capacityLeft < 0 ? 1 : p[row.capacityLeft];
             cells.warm[k] = warm;
+            cells.startK[k] = row.temperature < 0 ? airK : p[row.temperature];
+            cells.temperatureCoefficientK[k] = p[row.temperatureCoefficient];
             cells.startCharge[k] = p[row.charge];
             cells.capacityAs[k] = p[row.capacity] * left;
             cells.capacityLeft[k] = left;

@@ -1,10 +1,11 @@
 package liftwright.plant.supply;
 
 import java.util.Arrays;
+import java.util.Optional;
+import liftwright.plant.heat.HeatState;
 
 /**
- * What a supply remembers: how much each pack gave and its slow voltages. Heat joins it when the
- * laws of heat do.
+ * What a supply remembers: how much each pack gave, its slow voltages, and how warm all parts are.
  */
 public final class SupplyState {
 
@@ -12,9 +13,22 @@ public final class SupplyState {
     final double[] passedAs;
     final double[] slowV;
 
-    SupplyState(int packs) {
+    /** Factor on the resistances of each pack by how much its cells have warmed; 1 for cold. */
+    final double[] warmth;
+
+    private final Optional<HeatState> heat;
+
+    SupplyState(int packs, Optional<HeatState> heat) {
         passedAs = new double[packs];
         slowV = new double[packs * Cells.PAIRS];
+        warmth = new double[packs];
+        Arrays.fill(warmth, 1);
+        this.heat = heat;
+    }
+
+    /** Temperatures; empty where none are computed. */
+    public Optional<HeatState> heat() {
+        return heat;
     }
 
     /** Time since the start, s. */
@@ -36,16 +50,26 @@ public final class SupplyState {
         return slowV[pack * Cells.PAIRS + pair];
     }
 
-    /** Rested packs at their starting charge, time 0. */
+    /** Takes a charge as given already, A·s; the cells stay rested. */
+    public void passed(int pack, double ampereS) {
+        passedAs[pack] = ampereS;
+    }
+
+    /** Rested packs at their starting charge, time 0; temperatures stay. */
     public void reset() {
         timeS = 0;
         Arrays.fill(passedAs, 0);
         Arrays.fill(slowV, 0);
+        Arrays.fill(warmth, 1);
     }
 
     public void copyFrom(SupplyState other) {
         timeS = other.timeS;
         System.arraycopy(other.passedAs, 0, passedAs, 0, passedAs.length);
         System.arraycopy(other.slowV, 0, slowV, 0, slowV.length);
+        System.arraycopy(other.warmth, 0, warmth, 0, warmth.length);
+        if (heat.isPresent() && other.heat.isPresent()) {
+            heat.get().copyFrom(other.heat.get());
+        }
     }
 }

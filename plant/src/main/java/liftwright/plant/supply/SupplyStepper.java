@@ -1,17 +1,23 @@
 package liftwright.plant.supply;
 
+import java.util.Optional;
 import liftwright.physics.CellLaw;
+import liftwright.plant.heat.HeatLoad;
 
 /**
- * The one stepper of charge. The order within a moment is duty → network → Ω → (heat) → charge: the
- * {@link Consumer} sets duties and solves the network, where the fans' speeds follow; the currents
- * found then move charge and slow voltages.
+ * The one stepper of charge and heat. The order within a moment is duty → network → Ω → heat →
+ * charge: the {@link Consumer} sets duties and solves the network, where the fans' speeds follow;
+ * what flows then warms the parts and moves charge and slow voltages.
  *
  * <p>Within a step the packs' currents run linearly between its ends. Charge is then a parabola and
  * each slow voltage dv/dt = i/C − v/(RC) has its exact solution, however short RC is. The current
  * at the far end is predicted with that at the near end held (order 1), found there, and found once
  * more at the corrected end (order 2), where it serves as the near end of the next step. What the
  * last correction changes tells the error of the step.
+ *
+ * <p>Where heat is computed ({@link WarmSupply}), temperatures go the same way: predicted from the
+ * near end, corrected with what flows at the far end, with an error of their own. Every evaluation
+ * takes resistances as warm as the state says.
  *
  * <p>Allocates nothing per step. Not for several threads.
  *
@@ -28,11 +34,17 @@ public final class SupplyStepper {
     private static final double CHARGE_ERROR = 1e-5;
 
     private static final double FIRST_STEP_S = 0.5;
+
+    /** First step where heat is computed: thin walls warm in tenths of a second. */
+    private static final double FIRST_WARM_STEP_S = 0.05;
+
     private static final double LEAST_STEP_S = 1e-6;
     private static final double LONGEST_STEP_S = 60;
 
-    private final NetworkState network;
+    private final Circuit circuit;
     private final Consumer consumer;
+    private final Optional<WarmSupply> warm;
+    private final double firstStepS;
     private final SupplyState start;
     private final SupplyState end;
 
@@ -50,15 +62,19 @@ public final class SupplyStepper {
     private boolean failed;
 
     /**
-     * @param network scratch that the consumer solves
+     * @param circuit scratch that the consumer solves
      * @param cells numbers of the cells; replaced by {@link #begin}
+     * @param warm heat; empty where none is computed
      */
-    public SupplyStepper(NetworkState network, Consumer consumer, Cells cells) {
-        this.network = network;
+    public SupplyStepper(
+            Circuit circuit, Consumer consumer, Cells cells, Optional<WarmSupply> warm) {
+        this.circuit = circuit;
         this.consumer = consumer;
         this.cells = cells;
-        start = new SupplyState(cells.packs());
-        end = new SupplyState(cells.packs());
+        this.warm = warm;
+        firstStepS = warm.isPresent() ? FIRST_WARM_STEP_S : FIRST_STEP_S;
+        start = newState();
+        end = newState();
         state = start;
         presentA = new double[cells.packs()];
         nearA = new double[cells.packs()];
@@ -68,7 +84,7 @@ public final class SupplyStepper {
 
     /** A state for the packs of this rig. */
     public SupplyState newState() {
-        return new SupplyState(cells.packs());
+        return new SupplyState(cells.packs(), warm.map(WarmSupply::newState));
     }
 
     /**
@@ -80,10 +96,9 @@ public final class SupplyStepper {
     public boolean begin(Cells of, SupplyState at) {
         cells = of;
         state = at;
-        nextS = FIRST_STEP_S;
+        nextS = firstStepS;
         lastS = 0;
-        failed = !evaluate(state, presentA);
-        return !failed;
+        return resume();
     }
 
     /**
@@ -94,6 +109,9 @@ public final class SupplyStepper {
      */
     public boolean resume() {
         failed = !evaluate(state, presentA);
+        if (!failed && warm.isPresent()) {
+            warm.get().settle(state, circuit.state(), cells);
+        }
         return !failed;
     }
 
@@ -103,9 +121,8 @@ public final class SupplyStepper {
      * @return whether there is one
      */
     public boolean restart() {
-        nextS = Math.min(nextS, FIRST_STEP_S);
-        failed = !evaluate(state, presentA);
-        return !failed;
+        nextS = Math.min(nextS, firstStepS);
+        return resume();
     }
 
     /**
@@ -121,13 +138,19 @@ public final class SupplyStepper {
         }
         start.copyFrom(state);
         System.arraycopy(presentA, 0, nearA, 0, nearA.length);
+        double longest = LONGEST_STEP_S;
+        if (warm.isPresent()) {
+            warm.get().begin();
+            longest = Math.min(longest, consumer.longestStepS());
+        }
+        nextS = Math.min(nextS, longest);
         while (true) {
             // Two halves rather than a step and a sliver.
             double h = nextS >= left ? left : Math.min(nextS, left / 2);
             double error = attempt(h);
             if (error <= 1) {
                 double grow = 0.9 / Math.cbrt(Math.max(error, 1e-6));
-                nextS = Math.min(LONGEST_STEP_S, Math.max(h, nextS) * Math.min(grow, 4));
+                nextS = Math.min(longest, Math.max(h, nextS) * Math.min(grow, 4));
                 lastS = h;
                 if (h == left) {
                     end.timeS = untilS; // without the rounding of a sum
@@ -154,25 +177,45 @@ public final class SupplyStepper {
         if (share == 1) {
             state.copyFrom(end);
             System.arraycopy(foundA, 0, presentA, 0, presentA.length);
+            if (warm.isPresent()) {
+                warm.get().arrive();
+            }
             return;
         }
         for (int k = 0; k < presentA.length; k++) {
             presentA[k] = nearA[k] + share * (farA[k] - nearA[k]);
+        }
+        if (warm.isPresent()) {
+            warm.get().look(start, share, lastS, state);
+            for (int k = 0; k < presentA.length; k++) {
+                state.warmth[k] = start.warmth[k] + share * (end.warmth[k] - start.warmth[k]);
+            }
         }
         move(start, nearA, presentA, lastS * share, state);
     }
 
     /** Error of a step over what is allowed; infinite where a point was not found. */
     private double attempt(double h) {
+        if (warm.isPresent()) {
+            System.arraycopy(start.warmth, 0, end.warmth, 0, end.warmth.length);
+            warm.get().predict(start, h, end);
+        }
         move(start, nearA, nearA, h, end);
         if (!evaluate(end, farA)) {
             return Double.POSITIVE_INFINITY;
+        }
+        if (warm.isPresent()) {
+            warm.get().meet(end, circuit.state(), cells);
+            warm.get().correct(start, h, end);
         }
         move(start, nearA, farA, h, end);
         if (!evaluate(end, foundA)) {
             return Double.POSITIVE_INFINITY;
         }
         double worst = 0;
+        if (warm.isPresent()) {
+            worst = warm.get().close(start, end, h, circuit.state(), cells);
+        }
         for (int k = 0; k < foundA.length; k++) {
             double charge = h / 2 * Math.abs(foundA[k] - farA[k]);
             worst = Math.max(worst, charge / (CHARGE_ERROR * cells.packCapacityAs(k)));
@@ -189,8 +232,7 @@ public final class SupplyStepper {
      */
     public boolean within(double share) {
         look(share);
-        failed = !evaluate(state, presentA);
-        return !failed;
+        return resume();
     }
 
     private void move(SupplyState from, double[] nearA, double[] farA, double h, SupplyState to) {
@@ -198,7 +240,9 @@ public final class SupplyStepper {
         for (int k = 0; k < nearA.length; k++) {
             to.passedAs[k] = from.passedAs[k] + h * (nearA[k] + farA[k]) / 2;
             // Resistances change with charge: that of the middle serves the step.
-            double shape = cells.meanShape(k, (from.passedAs[k] + to.passedAs[k]) / 2);
+            double shape =
+                    cells.meanShape(k, (from.passedAs[k] + to.passedAs[k]) / 2)
+                            * ((from.warmth[k] + to.warmth[k]) / 2);
             for (int pair = 0; pair < Cells.PAIRS; pair++) {
                 int at = k * Cells.PAIRS + pair;
                 if (cells.slowOhm[at] == 0) {
@@ -218,9 +262,13 @@ public final class SupplyStepper {
     }
 
     private boolean evaluate(SupplyState at, double[] packA) {
+        NetworkState network = circuit.state();
+        if (warm.isPresent()) {
+            warm.get().take(at, network, cells);
+        }
         for (int k = 0; k < packA.length; k++) {
             network.emfV[k] = cells.emfV(k, at.passedAs[k], at.slowV);
-            network.packOhm[k] = cells.packOhm(k, at.passedAs[k]);
+            network.packOhm[k] = cells.packOhm(k, at.passedAs[k], at.warmth[k]);
         }
         if (!consumer.settle(at.timeS, network)) {
             return false;
@@ -238,17 +286,29 @@ public final class SupplyStepper {
 
     /** The network at the last point solved: the present state, unless one only looked back. */
     public NetworkState network() {
-        return network;
+        return circuit.state();
+    }
+
+    /** The state at the start of the last step. */
+    public SupplyState start() {
+        return start;
+    }
+
+    /** What makes heat now; only where heat is computed. */
+    public HeatLoad load() {
+        return warm.orElseThrow().present();
     }
 
     /** Least cell voltage of a pack now, V. */
     public double leastCellV(int pack) {
-        return cells.leastCellV(pack, state.passedAs[pack], state.slowV, presentA[pack]);
+        return cells.leastCellV(
+                pack, state.passedAs[pack], state.slowV, state.warmth[pack], presentA[pack]);
     }
 
     /** Group of cells with that voltage, counted through the rig. */
     public int weakestGroup(int pack) {
-        return cells.weakest(pack, state.passedAs[pack], state.slowV, presentA[pack]);
+        return cells.weakest(
+                pack, state.passedAs[pack], state.slowV, state.warmth[pack], presentA[pack]);
     }
 
     /** Share of charge left in the emptiest cell of a pack now; may be a little below 0. */
