@@ -167,7 +167,16 @@ public final class MotorLaw {
      * (neodymium, common practice, 20 °C to 120 °C).
      */
     public static double kvAt(double kv20RadpsV, double magnetK) {
-        return kv20RadpsV / (1 - MAGNET_LOSS_PER_K * (magnetK - ROOM_K));
+        return kvAt(kv20RadpsV, magnetK, MAGNET_LOSS_PER_K);
+    }
+
+    /**
+     * The same with magnets of another loss.
+     *
+     * @param lossPerK of remanence, 1/K, ≥ 0
+     */
+    public static double kvAt(double kv20RadpsV, double magnetK, double lossPerK) {
+        return kv20RadpsV / (1 - lossPerK * (magnetK - ROOM_K));
     }
 
     /** Winding resistance R₂₀ (1 + 0.00393 (T − 20 °C)), Ω [NBS100]. */

@@ -1,11 +1,13 @@
 package liftwright.plant;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.MassLedger;
 import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
+import liftwright.plant.heat.HeatBank;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.supply.Network;
@@ -36,10 +38,14 @@ final class Assembler {
     final MassLedger ledger;
     final Swirls swirls;
 
+    /** What warms; empty for a plant without heat. */
+    final Optional<HeatBank> heat;
+
     /**
      * @param opened names of the contactors that stand open
+     * @param heated whether the parts warm
      */
-    Assembler(Rig rig, Set<String> opened) {
+    Assembler(Rig rig, Set<String> opened, boolean heated) {
         this.rig = rig;
         ParameterRows rows = new ParameterRows();
         air = SiteAir.declare(rig.site(), rows);
@@ -51,6 +57,7 @@ final class Assembler {
         beams = Beams.declare(rig, pose, rows);
         ledger = MassLedger.declare(rig, pose, rows);
         swirls = Swirls.declare(rig, rows);
+        heat = heated ? Optional.of(HeatBank.declare(rig, rows)) : Optional.empty();
         table = rows.table();
         network = Network.of(packNodes(rig), fanNodes(rig), wires, open(rig, opened));
     }

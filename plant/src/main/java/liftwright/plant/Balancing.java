@@ -68,7 +68,7 @@ public final class Balancing {
      * @throws liftwright.plant.parameters.ImpossibleValueException as {@link Plant#assemble}
      */
     public static Balancing of(Rig rig) {
-        return new Balancing(new Assembler(rig, Set.of()));
+        return new Balancing(new Assembler(rig, Set.of(), false));
     }
 
     public Rig rig() {

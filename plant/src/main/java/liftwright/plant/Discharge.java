@@ -4,19 +4,24 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import liftwright.plant.heat.HeatWatch;
 import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Cells;
+import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
 import liftwright.rig.Rig;
+import liftwright.rig.table.StartState;
 
 /**
  * A run on the packs of one rig: hover, a throttle trace, hops with pauses. Steps the supply from
  * event to event and notes when each pack reaches each limit. Allocates nothing per step; for one
  * thread.
  *
- * <p>Cold motors, cell temperatures as at the start: heat joins when its laws do.
+ * <p>A run of a plant that is not {@link Plant#isHeated heated} has cold motors and cells as warm
+ * as at the start. In a heated one every part warms; fuses open and take their chain out; {@code
+ * part} of what is asked about heat counts through {@link Plant#heatParts}.
  *
  * <pre>{@code
  * Discharge run = plant.discharge();
@@ -40,15 +45,17 @@ public final class Discharge {
      *
      * @param cause what ended it
      * @param timeS when, since the start, s
-     * @param part number of the pack (of the fan for {@link Cause#CUT_OFF}); empty where the whole
-     *     rig is meant
+     * @param part number of the pack (of the fan for {@link Cause#CUT_OFF}, of the heat part for
+     *     {@link Cause#OVERHEATED} and {@link Cause#FUSE_OPENED}); empty where the whole rig is
+     *     meant
      */
     public record End(Cause cause, double timeS, Optional<Integer> part) {}
 
     private final Plant plant;
     private final Rig rig;
     private final Workspace own;
-    private final NetworkState network;
+    private final Circuit circuit;
+    private final Optional<HeatRun> heat;
     private final FansUnderOrder fans;
     private final SupplyStepper stepper;
     private final Cells cells;
@@ -67,25 +74,37 @@ public final class Discharge {
     /** The order followed last since the start. */
     private Optional<Order> followed = Optional.empty();
 
-    Discharge(Plant plant, Workspace own, FansUnderOrder fans, Cells cells) {
+    Discharge(
+            Plant plant,
+            Workspace own,
+            Circuit circuit,
+            FansUnderOrder fans,
+            Cells cells,
+            Optional<HeatRun> heat) {
         this.plant = plant;
         this.rig = plant.rig();
         this.own = own;
-        network = own.network;
+        this.circuit = circuit;
+        this.heat = heat;
         this.fans = fans;
         this.cells = cells;
-        stepper = new SupplyStepper(network, fans, cells);
+        stepper = new SupplyStepper(circuit, fans, cells, heat.map(HeatRun::supply));
         state = stepper.newState();
-        limits = new RunLimits(rig);
+        limits = new RunLimits(rig, heat);
         askedVoltage = new boolean[rig.packs().size()];
         askedCurrent = new boolean[rig.packs().size()];
-        search = new StepSearch(stepper, limits, network, fans);
-        times = new ReachedTimes(rig.packs().size(), rig.fans().size());
+        search = new StepSearch(stepper, limits, fans);
+        times =
+                new ReachedTimes(
+                        rig.packs().size(),
+                        rig.fans().size(),
+                        heat.map(HeatRun::parts).orElse(0));
     }
 
     /** Takes the numbers of a vector; the next {@link #start} begins with rested packs. */
     public void load(double[] p, CellDraw draw) {
         plant.load(p, draw, own, fans, cells);
+        heat.ifPresent(of -> plant.loadHeat(p, own, of));
     }
 
     /** Whether a run ends with the first limit of all, or goes on as long as it can. */
@@ -96,12 +115,33 @@ public final class Discharge {
     /** Rested packs at their declared charge, nothing reached yet. */
     public void start() {
         state.reset();
+        circuit.close();
+        heat.ifPresent(of -> of.start(state, cells));
         times.clear();
         for (int fan = 0; fan < rig.fans().size(); fan++) {
             fans.units().stop(fan, false);
         }
         search.start();
         followed = Optional.empty();
+    }
+
+    /**
+     * Starts warm: with the temperatures, charges and fuses that an earlier run left behind. What
+     * it does not name starts as declared; cells are rested. Of a heated plant alone.
+     *
+     * @throws IllegalArgumentException if it names what the rig has not
+     */
+    public void start(StartState from) {
+        start();
+        heat.orElseThrow().start(state, cells, from);
+    }
+
+    /**
+     * What another run can start from to go on where this one stands. Of a heated plant alone;
+     * allocates. ({@link #state} is what packs and parts remember in numbers.)
+     */
+    public StartState stateNow() {
+        return heat.orElseThrow().now(state, cells);
     }
 
     /**
@@ -124,6 +164,9 @@ public final class Discharge {
             return false;
         }
         noteAll();
+        if (heat.isPresent() && !search.failed()) {
+            heat.get().settle(state, stepper);
+        }
         watcher.at(this);
         while (!over() && state.timeS() < untilS) {
             double before = state.timeS();
@@ -142,8 +185,14 @@ public final class Discharge {
 
     private boolean over() {
         return (stopsAtFirst && firstS() < Double.POSITIVE_INFINITY)
-                || times.first(Cause.EMPTY) < Double.POSITIVE_INFINITY
-                || times.first(Cause.FULL_THROTTLE) < Double.POSITIVE_INFINITY;
+                || (!soaks()
+                        && (times.first(Cause.EMPTY) < Double.POSITIVE_INFINITY
+                                || times.first(Cause.FULL_THROTTLE) < Double.POSITIVE_INFINITY));
+    }
+
+    /** With no throttle heat goes on to spread after the flight is over. */
+    private boolean soaks() {
+        return heat.isPresent() && fans.order() instanceof Order.Throttle(double share) && share == 0;
     }
 
     /** Notes what holds at the present moment, fans that stop included. */
@@ -156,8 +205,8 @@ public final class Discharge {
                 for (int part = 0; part < when.length; part++) {
                     if (when[part] > state.timeS() && search.distance(cause, part) <= 0) {
                         when[part] = state.timeS();
-                        if (cause == Cause.CUT_OFF) {
-                            fans.units().stop(part, true);
+                        if (cause == Cause.CUT_OFF || cause == Cause.FUSE_OPENED) {
+                            out(cause, part);
                             search.failIf(!stepper.restart());
                             again = !search.failed();
                         }
@@ -175,7 +224,9 @@ public final class Discharge {
         for (Cause cause : Cause.values()) {
             double[] when = times.of(cause);
             for (int part = 0; part < when.length && !search.failed(); part++) {
-                if (when[part] < Double.POSITIVE_INFINITY || !(search.distance(cause, part) < 0)) {
+                if (cause.readOffTheHeat()
+                        || when[part] < Double.POSITIVE_INFINITY
+                        || !(search.distance(cause, part) < 0)) {
                     continue;
                 }
                 double share = search.root(cause, part, h, 0, 1, cause.readOffTheNetwork());
@@ -201,12 +252,24 @@ public final class Discharge {
             times.forgetAfter(endS);
             search.failIf(!stepper.within(first));
             locateBefore(fromS, h, first);
-            stopFans(endS);
+            watchHeat(fromS);
+            takeOut(endS);
             if (!search.failed()) {
                 noteAll();
             }
+            if (heat.isPresent() && !search.failed()) {
+                heat.get().settle(state, stepper);
+            }
         } else {
             locateCrests(fromS, h);
+            watchHeat(fromS);
+        }
+    }
+
+    /** Looks how warm it got since the start of the last step. */
+    private void watchHeat(double fromS) {
+        if (heat.isPresent() && !search.failed()) {
+            heat.get().step(fromS, state, stepper, times.of(Cause.OVERHEATED));
         }
     }
 
@@ -233,7 +296,10 @@ public final class Discharge {
         for (Cause cause : Cause.values()) {
             double[] when = times.of(cause);
             for (int part = 0;
-                    part < when.length && !search.failed() && !cause.changesTheRun();
+                    part < when.length
+                            && !search.failed()
+                            && !cause.changesTheRun()
+                            && !cause.readOffTheHeat();
                     part++) {
                 if (when[part] == Double.POSITIVE_INFINITY && search.distance(cause, part) < 0) {
                     when[part] = fromS + h * search.root(cause, part, h, 0, cut, true);
@@ -243,18 +309,31 @@ public final class Discharge {
         }
     }
 
-    /** Stops the fans whose controllers were found to cut off at a moment. */
-    private void stopFans(double whenS) {
-        double[] when = times.of(Cause.CUT_OFF);
+    /** Stops the fans whose controllers cut off at a moment, and opens the fuses that do. */
+    private void takeOut(double whenS) {
+        boolean any = takeOut(Cause.CUT_OFF, whenS) | takeOut(Cause.FUSE_OPENED, whenS);
+        if (any && !search.failed()) {
+            search.failIf(!stepper.restart());
+        }
+    }
+
+    private boolean takeOut(Cause cause, double whenS) {
+        double[] when = times.of(cause);
         boolean any = false;
-        for (int fan = 0; fan < when.length; fan++) {
-            if (when[fan] == whenS) {
-                fans.units().stop(fan, true);
+        for (int part = 0; part < when.length; part++) {
+            if (when[part] == whenS) {
+                out(cause, part);
                 any = true;
             }
         }
-        if (any && !search.failed()) {
-            search.failIf(!stepper.restart());
+        return any;
+    }
+
+    private void out(Cause cause, int part) {
+        if (cause == Cause.CUT_OFF) {
+            fans.units().stop(part, true);
+        } else {
+            circuit.open(heat.orElseThrow().chain(part));
         }
     }
 
@@ -352,7 +431,7 @@ public final class Discharge {
 
     /** Voltages and currents at the present moment. */
     public NetworkState network() {
-        return network;
+        return circuit.state();
     }
 
     /** The fans at the present moment. */
@@ -383,5 +462,77 @@ public final class Discharge {
     /** Share of charge left in the emptiest cell of a pack. */
     public double leastChargeLeft(int pack) {
         return stepper.leastChargeLeft(pack);
+    }
+
+    private HeatWatch watch() {
+        return heat.orElseThrow().watch();
+    }
+
+    /** When a part first reached its limit, s since the start; empty if it never did. */
+    public OptionalDouble heatReachedS(int part) {
+        return reached(Cause.OVERHEATED, part);
+    }
+
+    /** Temperature of a part now, K: its hottest place. */
+    public double nowK(int part) {
+        return watch().nowK(HeatRun.heat(state), part);
+    }
+
+    /** Hottest that a part was, K. */
+    public double hottestK(int part) {
+        return watch().hottestK(part);
+    }
+
+    /** When that was, s since the start. */
+    public double hottestAtS(int part) {
+        return watch().hottestAtS(part);
+    }
+
+    /** How near a fuse is to opening, 0 to 1; 0 for any other part. */
+    public double fuseShare(int part) {
+        return watch().fuseShare(HeatRun.heat(state), part);
+    }
+
+    /** Whether a part is a fuse that opened. */
+    public boolean opened(int part) {
+        return openedS(part).isPresent();
+    }
+
+    /** When a fuse opened, s since the start; empty if it did not. */
+    public OptionalDouble openedS(int part) {
+        return reached(Cause.FUSE_OPENED, part);
+    }
+
+    /** Heat made in a part now, W; of a run or joint out and back. */
+    public double lossW(int part) {
+        return watch().lossW(part);
+    }
+
+    /** Heat made in a part since the start, J. */
+    public double energyJ(int part) {
+        return watch().energyJ(part);
+    }
+
+    /**
+     * What the cells give up now, their own heat included, W: the losses of all parts and what
+     * leaves at the shafts.
+     */
+    public double givenW() {
+        return watch().givenW();
+    }
+
+    /** What leaves at the shafts now, W. */
+    public double shaftW() {
+        return watch().shaftW();
+    }
+
+    /** What the cells gave up since the start, J. */
+    public double givenJ() {
+        return watch().givenJ();
+    }
+
+    /** What left at the shafts since the start, J. */
+    public double shaftJ() {
+        return watch().shaftJ();
     }
 }

@@ -8,9 +8,13 @@ import liftwright.plant.body.MassLedger;
 import liftwright.plant.body.MassProperties;
 import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
+import liftwright.plant.heat.HeatBank;
+import liftwright.plant.heat.HeatNumbers;
+import liftwright.plant.heat.HeatPart;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Cells;
+import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.Network;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.PackBank;
@@ -73,7 +77,34 @@ public final class Plant {
      * @param opened names of contactors; a name that the rig lacks opens nothing
      */
     public static Plant assemble(Rig rig, Set<String> opened) {
-        return new Plant(new Assembler(rig, opened));
+        return new Plant(new Assembler(rig, opened, false));
+    }
+
+    /**
+     * The same plant with all that warms: its table has the rows of heat as well, so that their
+     * doubts take part, and its runs compute temperatures. Operating points are as before.
+     */
+    public static Plant assembleHeated(Rig rig) {
+        return assembleHeated(rig, Set.of());
+    }
+
+    /**
+     * The same with contactors open.
+     *
+     * @param opened as for {@link #assemble(Rig, Set)}
+     */
+    public static Plant assembleHeated(Rig rig, Set<String> opened) {
+        return new Plant(new Assembler(rig, opened, true));
+    }
+
+    /** Whether runs compute temperatures. */
+    public boolean isHeated() {
+        return parts.heat.isPresent();
+    }
+
+    /** All parts that warm, with their limits; none unless {@link #isHeated}. */
+    public List<HeatPart> heatParts() {
+        return parts.heat.map(HeatBank::parts).orElse(List.of());
     }
 
     /** Lift-off of the same rig with the same contactors, nothing assembled twice. */
@@ -98,8 +129,35 @@ public final class Plant {
     /** A run on the packs, for one thread. */
     public Discharge discharge() {
         Workspace own = workspace();
-        FansUnderOrder fans = new FansUnderOrder(network, own.units, rig.control().kind());
-        return new Discharge(this, own, fans, packs.newCells());
+        Circuit circuit = new Circuit(network, own.network);
+        FansUnderOrder under = new FansUnderOrder(circuit, own.units, rig.control().kind());
+        return new Discharge(
+                this,
+                own,
+                circuit,
+                under,
+                packs.newCells(),
+                parts.heat.map(bank -> heatRun(bank, own, circuit)));
+    }
+
+    private HeatRun heatRun(HeatBank bank, Workspace own, Circuit circuit) {
+        HeatNumbers numbers = bank.newNumbers();
+        WarmFans warm = new WarmFans(fans, own.units, bank, numbers, circuit);
+        return new HeatRun(bank, numbers, warm, rig.packs());
+    }
+
+    /** Turns the vector into what the heat of a run needs; after {@link #load}. */
+    void loadHeat(double[] p, Workspace own, HeatRun heat) {
+        double airK = air.temperatureK(p);
+        NetworkState supply = own.network;
+        packs.rest(p, false, supply.emfV);
+        packs.resistance(p, airK, false, false, supply.packOhm);
+        network.rest(supply);
+        double[] fullV = new double[rig.fans().size()];
+        for (int fan = 0; fan < fullV.length; fan++) {
+            fullV[fan] = supply.loadTerminalV(fan);
+        }
+        heat.load(p, airK, air.pressurePa(p), fullV);
     }
 
     /** Turns the vector into what a run needs; see {@link Discharge#load}. */

@@ -16,7 +16,10 @@ final class ReachedTimes {
 
     private final double[][] timeS;
 
-    ReachedTimes(int packs, int fans) {
+    /**
+     * @param heatParts parts that warm; 0 where no heat is computed
+     */
+    ReachedTimes(int packs, int fans, int heatParts) {
         timeS = new double[Cause.values().length][];
         for (Cause cause : Cause.values()) {
             timeS[number(cause)] =
@@ -25,6 +28,7 @@ final class ReachedTimes {
                                 case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> packs;
                                 case CUT_OFF -> fans;
                                 case FULL_THROTTLE -> 1;
+                                case OVERHEATED, FUSE_OPENED -> heatParts;
                             }];
         }
         clear();
@@ -38,6 +42,8 @@ final class ReachedTimes {
             case CUT_OFF -> 3;
             case FULL_THROTTLE -> 4;
             case EMPTY -> 5;
+            case OVERHEATED -> 6;
+            case FUSE_OPENED -> 7;
         };
     }
 

@@ -1,5 +1,6 @@
 package liftwright.plant;
 
+import java.util.Optional;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyStepper;
 import liftwright.rig.LimitName;
@@ -19,7 +20,13 @@ final class RunLimits {
     private final double[] peakA;
     private final double[] cutOffV;
 
-    RunLimits(Rig rig) {
+    private final Optional<HeatRun> heat;
+
+    /**
+     * @param heat empty where none is computed
+     */
+    RunLimits(Rig rig, Optional<HeatRun> heat) {
+        this.heat = heat;
         reserve = rig.demands().reserve().si();
         leastCellV = rig.limits().si(LimitName.CELL_UNDER_LOAD);
         peakA =
@@ -65,6 +72,8 @@ final class RunLimits {
                             ? Double.POSITIVE_INFINITY
                             : network.loadTerminalV(part) - cutOffV[part];
             case FULL_THROTTLE -> fans.ordersLift() ? fans.margin() : Double.POSITIVE_INFINITY;
+            case OVERHEATED -> heat.orElseThrow().roomK(stepper.state(), part);
+            case FUSE_OPENED -> heat.orElseThrow().fuseRoom(stepper.state(), part);
         };
     }
 }

@@ -62,11 +62,13 @@ final class SiteAir {
                 : p[temperature];
     }
 
+    double pressurePa(double[] p) {
+        return pressure == STANDARD
+                ? Air.standardPressurePa(Air.geopotentialM(p[elevation]))
+                : p[pressure];
+    }
+
     double densityKgpm3(double[] p) {
-        double pascal =
-                pressure == STANDARD
-                        ? Air.standardPressurePa(Air.geopotentialM(p[elevation]))
-                        : p[pressure];
-        return Air.densityKgpm3(pascal, temperatureK(p), p[humidity]);
+        return Air.densityKgpm3(pressurePa(p), temperatureK(p), p[humidity]);
     }
 }

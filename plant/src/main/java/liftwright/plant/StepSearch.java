@@ -1,6 +1,5 @@
 package liftwright.plant;
 
-import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyStepper;
 
 /**
@@ -19,15 +18,13 @@ final class StepSearch {
 
     private final SupplyStepper stepper;
     private final RunLimits limits;
-    private final NetworkState network;
     private final FansUnderOrder fans;
 
     private boolean failed;
 
-    StepSearch(SupplyStepper stepper, RunLimits limits, NetworkState network, FansUnderOrder fans) {
+    StepSearch(SupplyStepper stepper, RunLimits limits, FansUnderOrder fans) {
         this.stepper = stepper;
         this.limits = limits;
-        this.network = network;
         this.fans = fans;
     }
 
@@ -48,7 +45,7 @@ final class StepSearch {
 
     /** How far a limit is at the present moment; not above 0 where it is reached. */
     double distance(Cause cause, int part) {
-        return limits.distance(cause, part, stepper, network, fans);
+        return limits.distance(cause, part, stepper, stepper.network(), fans);
     }
 
     /** Goes back into the last step, solving the network there or not. */

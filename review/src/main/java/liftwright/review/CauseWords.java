@@ -20,6 +20,8 @@ final class CauseWords {
             case CUT_OFF -> "the cut-off of a controller";
             case FULL_THROTTLE -> "full throttle";
             case EMPTY -> "an empty cell";
+            case OVERHEATED -> "the temperature of a part";
+            case FUSE_OPENED -> "a fuse that opens";
         };
     }
 
@@ -34,7 +36,7 @@ final class CauseWords {
         return switch (cause) {
             case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> rig.packs().get(part).id().text();
             case CUT_OFF -> rig.fans().get(part).id().text();
-            case FULL_THROTTLE -> rig.name();
+            case FULL_THROTTLE, OVERHEATED, FUSE_OPENED -> rig.name();
         };
     }
 
@@ -49,6 +51,8 @@ final class CauseWords {
                     "packs sag as they empty, and a controller below its cut-off stops its motor";
             case FULL_THROTTLE ->
                     "packs sag as they empty, and the fans turn slower at full throttle";
+            case OVERHEATED -> "losses go by the square of the current";
+            case FUSE_OPENED -> "a fuse remembers the load before";
         };
     }
 
@@ -67,6 +71,8 @@ final class CauseWords {
             case CUT_OFF -> Sentence.words("the declared cut-off of a controller");
             case FULL_THROTTLE -> Sentence.words("full throttle carries the weight no longer");
             case EMPTY -> Sentence.words("nothing left in the emptiest cell");
+            case OVERHEATED -> Sentence.words("the limit of a part's temperature");
+            case FUSE_OPENED -> Sentence.words("what a fuse carries");
         };
     }
 }

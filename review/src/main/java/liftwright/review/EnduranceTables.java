@@ -16,6 +16,9 @@ final class EnduranceTables {
     static Section ends(Rig rig, EnduranceRun run, EnduranceJudgement judgement) {
         List<List<Value>> rows = new ArrayList<>();
         for (Cause cause : Cause.values()) {
+            if (cause.isOfHeat()) {
+                continue; // a question of its own
+            }
             OptionalDouble time = run.run().reached(cause);
             rows.add(
                     List.of(
@@ -42,7 +45,7 @@ final class EnduranceTables {
                 switch (cause) {
                     case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> rig.packs().size();
                     case CUT_OFF -> rig.fans().size();
-                    case FULL_THROTTLE -> 1;
+                    case FULL_THROTTLE, OVERHEATED, FUSE_OPENED -> 1;
                 };
         int first = 0;
         for (int part = 1; part < parts; part++) {

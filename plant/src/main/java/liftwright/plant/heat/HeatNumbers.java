@@ -54,7 +54,14 @@ public final class HeatNumbers {
     /** Table of each of the lines' cells. */
     final int[] tableOf;
 
+    /** Between the two nodes of each body, W/K. */
     final double[] betweenWpK;
+
+    /** From the outer node of each body to the air when its fan is at full speed, W/K. */
+    final double[] fullAirWpK;
+
+    /** Loss of magnetism of each fan's magnets, 1/K. */
+    final double[] fadePerK;
 
     final FuseCurve[] curve;
     final double[] fuseS;
@@ -66,7 +73,8 @@ public final class HeatNumbers {
 
     final double[] growthAboveK;
 
-    HeatNumbers(Lines lines, int bodies, int tables, int[] tableOf, int[] fuseNode) {
+    HeatNumbers(
+            Lines lines, int bodies, int fans, int tables, int[] tableOf, int[] fuseNode) {
         this.lines = lines;
         this.bodies = bodies;
         this.tableOf = tableOf;
@@ -84,6 +92,8 @@ public final class HeatNumbers {
         ohmPerK = new double[nodes];
         surfaceM = new double[nodes];
         betweenWpK = new double[bodies];
+        fullAirWpK = new double[bodies];
+        fadePerK = new double[fans];
         growthPerS = new double[nodes];
         growthAboveK = new double[nodes];
         table = new SurfaceTable[tables];
@@ -117,6 +127,16 @@ public final class HeatNumbers {
     /** Temperature of the outer node of a body, K. */
     public double outerK(HeatState at, int body) {
         return at.kelvin[4 * nodes + bodies + body];
+    }
+
+    /** From the outer node of a body to the air when its fan is at full speed, W/K. */
+    public double fullAirWpK(int body) {
+        return fullAirWpK[body];
+    }
+
+    /** Loss of magnetism of a fan's magnets, 1/K. */
+    public double fadePerK(int fan) {
+        return fadePerK[fan];
     }
 
     /** Resistance of a node of the positive line as it is, Ω. */

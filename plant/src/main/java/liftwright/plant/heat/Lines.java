@@ -14,6 +14,12 @@ import java.util.stream.IntStream;
  */
 final class Lines {
 
+    /** Shares of an element that is one lump. */
+    static final double[] LUMP = {};
+
+    /** Shares of an element that is nothing: a run without length. */
+    static final double[] NOTHING = {0};
+
     /** Lines of one pattern. */
     static final class Group {
         /** Its first node. */
@@ -76,7 +82,7 @@ final class Lines {
             next += shares.get(chain).size();
             StringBuilder pattern = new StringBuilder();
             for (double[] cells : shares.get(chain)) {
-                pattern.append(cells.length == 0 ? "l" : "w".repeat(cells.length));
+                pattern.append(cells.length == 0 ? "l" : "w".repeat(count(cells)));
             }
             if (!pattern.isEmpty()) {
                 alike.computeIfAbsent(pattern.toString(), _ -> new ArrayList<>()).add(chain);
@@ -112,7 +118,7 @@ final class Lines {
         int along = 0;
         for (int k = 0; k < elements.size(); k++) {
             double[] cells = elements.get(k);
-            int[] own = new int[Math.max(1, cells.length)];
+            int[] own = new int[count(cells)];
             for (int cell = 0; cell < own.length; cell++) {
                 int node = group.node(line, along);
                 own[cell] = node;
@@ -126,6 +132,10 @@ final class Lines {
             }
             nodesOf[firstElement[chain] + k] = own;
         }
+    }
+
+    private static int count(double[] cells) {
+        return cells.length == 0 ? 1 : cells[0] == 0 ? 0 : cells.length;
     }
 
     boolean isWire(int node) {

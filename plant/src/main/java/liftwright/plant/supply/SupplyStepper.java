@@ -289,6 +289,11 @@ public final class SupplyStepper {
         return circuit.state();
     }
 
+    /** The state that is stepped. */
+    public SupplyState state() {
+        return state;
+    }
+
     /** The state at the start of the last step. */
     public SupplyState start() {
         return start;

@@ -88,8 +88,8 @@ public final class WarmSupply {
             out.innerW[most] = worse * fast / count + slow;
             out.outerW[mean] = links / count;
             out.outerW[most] = links / count;
-            out.toAirWpK[mean] = bank.cellToAirWpK(numbers, pack);
-            out.toAirWpK[most] = bank.cellToAirWpK(numbers, pack);
+            out.toAirWpK[mean] = numbers.fullAirWpK(bank.meanCell(pack));
+            out.toAirWpK[most] = numbers.fullAirWpK(bank.meanCell(pack));
             out.packW[pack] = fast + links + count * slow;
             given += network.emfV[pack] * current + count * slow;
         }

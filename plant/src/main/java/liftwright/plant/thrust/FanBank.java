@@ -379,6 +379,31 @@ public final class FanBank {
         }
     }
 
+    /**
+     * Warms one unit that was loaded before.
+     *
+     * @param magnetK K
+     * @param fadePerK loss of magnetism, 1/K
+     * @param windingK K
+     * @param switchK K
+     */
+    public void warm(
+            double[] p,
+            int fan,
+            double magnetK,
+            double fadePerK,
+            double windingK,
+            double switchK,
+            FanUnits units) {
+        int at = fan * FanUnit.COEFFICIENTS;
+        Rows row = rows[fan];
+        double winding = MotorLaw.windingAt(p[row.winding], windingK);
+        double whole = winding + MotorLaw.switchAt(p[row.onResistance], switchK);
+        units.unit[at + FanUnit.KV] = MotorLaw.kvAt(p[row.speedConstant], magnetK, fadePerK);
+        units.unit[at + FanUnit.RESISTANCE] = whole;
+        units.windingShare[fan] = winding / whole;
+    }
+
     private static void drift(double[] p, Rotor rotor, double[] unit, int at) {
         switch (rotor) {
             case Rotor.AtSpeed _ -> steady(unit, at);

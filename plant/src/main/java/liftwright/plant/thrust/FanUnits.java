@@ -13,6 +13,9 @@ public final class FanUnits implements Device {
     /** Speed to hold instead of a duty, rad/s; negative where the duty counts. */
     private final double[] heldRadps;
 
+    /** Share of the winding in the resistance of a unit; only of one that was warmed by itself. */
+    final double[] windingShare;
+
     private final boolean[] stopped;
     private final double[] point;
     private final double[] account;
@@ -22,6 +25,7 @@ public final class FanUnits implements Device {
         duty = new double[fans];
         heldRadps = new double[fans];
         Arrays.fill(heldRadps, -1);
+        windingShare = new double[fans];
         stopped = new boolean[fans];
         point = new double[fans * FanUnit.RESULTS];
         account = new double[FanUnit.ACCOUNTS];
@@ -134,6 +138,21 @@ public final class FanUnits implements Device {
     /** Heat of the current in winding and switches of the fan accounted for, W. */
     public double copperW() {
         return account[FanUnit.COPPER_W];
+    }
+
+    /** Share of the winding in the resistance of a unit that was warmed by itself. */
+    public double windingShare(int fan) {
+        return windingShare[fan];
+    }
+
+    /** Loss in iron, bearings and air of the motor of the fan accounted for, W. */
+    public double ironW() {
+        return account[FanUnit.IRON_W];
+    }
+
+    /** What the controller of the fan accounted for loses beside its conducting switches, W. */
+    public double controllerW() {
+        return account[FanUnit.SWITCHING_W] + account[FanUnit.FIXED_W];
     }
 
     /** Heat in motor and controller of the fan accounted for, W. */

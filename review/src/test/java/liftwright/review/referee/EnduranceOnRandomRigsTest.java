@@ -194,6 +194,8 @@ class EnduranceOnRandomRigsTest {
             case CUT_OFF -> RefereeEndurance.Why.CUT_OFF;
             case FULL_THROTTLE -> RefereeEndurance.Why.FULL_THROTTLE;
             case EMPTY -> RefereeEndurance.Why.EMPTY;
+            case OVERHEATED, FUSE_OPENED ->
+                    throw new IllegalArgumentException("no heat is computed here");
         };
     }
 

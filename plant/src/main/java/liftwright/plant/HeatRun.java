@@ -1,0 +1,133 @@
+package liftwright.plant;
+
+import java.util.ArrayList;
+import java.util.List;
+import liftwright.plant.heat.HeatBank;
+import liftwright.plant.heat.HeatNumbers;
+import liftwright.plant.heat.HeatStart;
+import liftwright.plant.heat.HeatState;
+import liftwright.plant.heat.HeatWatch;
+import liftwright.plant.supply.Cells;
+import liftwright.plant.supply.SupplyState;
+import liftwright.plant.supply.SupplyStepper;
+import liftwright.plant.supply.WarmSupply;
+import liftwright.rig.Pack;
+import liftwright.rig.table.StartState;
+
+/** The heat of one run: what it starts with, what is watched, which fuses are open. */
+final class HeatRun {
+
+    private final HeatBank bank;
+    private final HeatNumbers numbers;
+    private final WarmFans fans;
+    private final WarmSupply supply;
+    private final HeatStart starts;
+    private final HeatWatch watch;
+    private final List<Pack> packs;
+    private final double[] packK;
+
+    HeatRun(HeatBank bank, HeatNumbers numbers, WarmFans fans, List<Pack> packs) {
+        this.bank = bank;
+        this.numbers = numbers;
+        this.fans = fans;
+        this.packs = packs;
+        supply = new WarmSupply(bank, numbers, fans);
+        starts = new HeatStart(bank, numbers);
+        watch = new HeatWatch(bank, numbers);
+        packK = new double[packs.size()];
+    }
+
+    WarmSupply supply() {
+        return supply;
+    }
+
+    HeatWatch watch() {
+        return watch;
+    }
+
+    int parts() {
+        return watch.parts();
+    }
+
+    void load(double[] p, double airK, double pascal, double[] fullV) {
+        bank.load(p, airK, pascal, numbers);
+        fans.load(p, fullV);
+    }
+
+    static HeatState heat(SupplyState state) {
+        return state.heat().orElseThrow();
+    }
+
+    /** Everything as declared. */
+    void start(SupplyState state, Cells cells) {
+        for (int pack = 0; pack < packK.length; pack++) {
+            packK[pack] = cells.startK(pack);
+        }
+        starts.rest(packK, heat(state));
+        watch.start(heat(state), state.timeS());
+    }
+
+    /** The same with what an earlier run left behind. */
+    void start(SupplyState state, Cells cells, StartState from) {
+        start(state, cells);
+        for (StartState.Row row : from.rows()) {
+            if (!starts.take(row, heat(state))) {
+                throw new IllegalArgumentException(
+                        "nothing that warms is called " + row.part() + " " + row.place());
+            }
+            if (row.charge().isPresent()) {
+                double left = row.charge().getAsDouble();
+                for (int pack = 0; pack < packK.length; pack++) {
+                    if (packs.get(pack).id().text().equals(row.part())) {
+                        double gone = cells.startCharge(pack) - left;
+                        state.passed(pack, gone * cells.packCapacityAs(pack));
+                    }
+                }
+            }
+        }
+        watch.start(heat(state), state.timeS());
+    }
+
+    /** The present as another run can start from it. */
+    StartState now(SupplyState state, Cells cells) {
+        double[] left = new double[packK.length];
+        for (int pack = 0; pack < left.length; pack++) {
+            left[pack] =
+                    cells.startCharge(pack) - state.passedAs(pack) / cells.packCapacityAs(pack);
+        }
+        return new StartState("", new ArrayList<>(starts.rows(heat(state), left)));
+    }
+
+    /** What flows now. */
+    void settle(SupplyState state, SupplyStepper stepper) {
+        watch.settle(heat(state), stepper.load());
+    }
+
+    /** A step, or what is left of it, is over. */
+    void step(double fromS, SupplyState state, SupplyStepper stepper, double[] reachedS) {
+        watch.step(
+                heat(stepper.start()),
+                heat(state),
+                fromS,
+                state.timeS(),
+                stepper.load(),
+                reachedS);
+    }
+
+    /** How far a part is below its limit, K. */
+    double roomK(SupplyState state, int part) {
+        return watch.limitK(part) - watch.nowK(heat(state), part);
+    }
+
+    /** How far a fuse is from opening; infinite for any other part. */
+    double fuseRoom(SupplyState state, int part) {
+        return watch.isFuse(part)
+                ? 1 - watch.fuseShare(heat(state), part)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** Chain of a fuse. */
+    int chain(int part) {
+        return bank.parts().get(part).owner();
+    }
+}
