@@ -1,13 +1,5 @@
 package liftwright.plant;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 import liftwright.physics.FanLaw;
 import liftwright.physics.Gravity;
 import liftwright.physics.LimbAngles;
@@ -28,6 +20,15 @@ import liftwright.rig.Fan;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Lift-off of a rig in numbers: the throttle at which lift is weight on full packs, and the moments
@@ -122,9 +123,7 @@ public final class Balancing {
         private final FanUnits units = parts.fans.newUnits();
         private final FansUnderOrder fans =
                 new FansUnderOrder(
-                        new Circuit(parts.network, supply),
-                        units,
-                        parts.rig.control().kind());
+                        new Circuit(parts.network, supply), units, parts.rig.control().kind());
         private final double[] held = new double[parts.table.size()];
         private final double[] thrustN = new double[parts.rig.fans().size()];
         private final double[] torqueNm = new double[parts.rig.fans().size()];

@@ -1,9 +1,5 @@
 package liftwright.plant;
 
-import java.util.Arrays;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import liftwright.plant.heat.HeatWatch;
 import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Cells;
@@ -13,6 +9,11 @@ import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
 import liftwright.rig.Rig;
 import liftwright.rig.table.StartState;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A run on the packs of one rig: hover, a throttle trace, hops with pauses. Steps the supply from
@@ -96,9 +97,7 @@ public final class Discharge {
         search = new StepSearch(stepper, limits, fans);
         times =
                 new ReachedTimes(
-                        rig.packs().size(),
-                        rig.fans().size(),
-                        heat.map(HeatRun::parts).orElse(0));
+                        rig.packs().size(), rig.fans().size(), heat.map(HeatRun::parts).orElse(0));
     }
 
     /** Takes the numbers of a vector; the next {@link #start} begins with rested packs. */
@@ -192,7 +191,9 @@ public final class Discharge {
 
     /** With no throttle heat goes on to spread after the flight is over. */
     private boolean soaks() {
-        return heat.isPresent() && fans.order() instanceof Order.Throttle(double share) && share == 0;
+        return heat.isPresent()
+                && fans.order() instanceof Order.Throttle(double share)
+                && share == 0;
     }
 
     /** Notes what holds at the present moment, fans that stop included. */
@@ -311,8 +312,9 @@ public final class Discharge {
 
     /** Stops the fans whose controllers cut off at a moment, and opens the fuses that do. */
     private void takeOut(double whenS) {
-        boolean any = takeOut(Cause.CUT_OFF, whenS) | takeOut(Cause.FUSE_OPENED, whenS);
-        if (any && !search.failed()) {
+        boolean cutOff = takeOut(Cause.CUT_OFF, whenS);
+        boolean opened = takeOut(Cause.FUSE_OPENED, whenS);
+        if ((cutOff || opened) && !search.failed()) {
             search.failIf(!stepper.restart());
         }
     }

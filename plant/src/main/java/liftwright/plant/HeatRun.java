@@ -1,7 +1,5 @@
 package liftwright.plant;
 
-import java.util.ArrayList;
-import java.util.List;
 import liftwright.plant.heat.HeatBank;
 import liftwright.plant.heat.HeatNumbers;
 import liftwright.plant.heat.HeatStart;
@@ -13,6 +11,9 @@ import liftwright.plant.supply.SupplyStepper;
 import liftwright.plant.supply.WarmSupply;
 import liftwright.rig.Pack;
 import liftwright.rig.table.StartState;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /** The heat of one run: what it starts with, what is watched, which fuses are open. */
 final class HeatRun {
@@ -106,12 +107,7 @@ final class HeatRun {
     /** A step, or what is left of it, is over. */
     void step(double fromS, SupplyState state, SupplyStepper stepper, double[] reachedS) {
         watch.step(
-                heat(stepper.start()),
-                heat(state),
-                fromS,
-                state.timeS(),
-                stepper.load(),
-                reachedS);
+                heat(stepper.start()), heat(state), fromS, state.timeS(), stepper.load(), reachedS);
     }
 
     /** How far a part is below its limit, K. */

@@ -27,8 +27,7 @@ final class WarmFans implements Warmed {
     private final double[] fullRadps;
     private double[] p = {};
 
-    WarmFans(
-            FanBank fans, FanUnits units, HeatBank bank, HeatNumbers numbers, Circuit circuit) {
+    WarmFans(FanBank fans, FanUnits units, HeatBank bank, HeatNumbers numbers, Circuit circuit) {
         this.fans = fans;
         this.units = units;
         this.bank = bank;

@@ -1,7 +1,5 @@
 package liftwright.plant.heat;
 
-import java.util.ArrayList;
-import java.util.List;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
@@ -13,6 +11,9 @@ import liftwright.rig.Heating;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Controllers, motors and cells as bodies of two nodes each: where they take their numbers from the
@@ -79,8 +80,7 @@ final class BodyRows {
                         Range.NOT_NEGATIVE));
     }
 
-    private static int row(
-            Fan fan, String part, String key, Quantity value, ParameterRows table) {
+    private static int row(Fan fan, String part, String key, Quantity value, ParameterRows table) {
         return table.row(
                 RigPath.of("fan types", fan.type().name(), part, key),
                 key + " of the " + part + " of fan " + fan.type().name(),

@@ -1,8 +1,9 @@
 package liftwright.plant.heat;
 
-import java.util.List;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.rig.Rig;
+
+import java.util.List;
 
 /**
  * All that warms in a rig: its lines of wiring, controllers, motors and cells, the parts that they
@@ -28,8 +29,7 @@ public final class HeatBank {
 
     /** Declares the parameters of all that warms. */
     public static HeatBank declare(Rig rig, ParameterRows table) {
-        return new HeatBank(
-                rig, LineRows.declare(rig, table), BodyRows.declare(rig, table));
+        return new HeatBank(rig, LineRows.declare(rig, table), BodyRows.declare(rig, table));
     }
 
     /** The parts, chain by chain, then fan by fan, then packs. */

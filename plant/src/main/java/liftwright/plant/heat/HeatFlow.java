@@ -15,7 +15,8 @@ final class HeatFlow {
      * @param grown factors on the resistance of nodes
      * @param keptW takes what each body keeps, W
      */
-    static void kept(HeatNumbers n, double[] kelvin, double[] grown, HeatLoad load, double[] keptW) {
+    static void kept(
+            HeatNumbers n, double[] kelvin, double[] grown, HeatLoad load, double[] keptW) {
         lines(n, kelvin, grown, load, keptW);
         shells(n, kelvin, keptW);
         surfaces(n, kelvin, keptW);
@@ -75,9 +76,7 @@ final class HeatFlow {
             int node = cells[k];
             double warmer = kelvin[shell + node] - n.airK;
             keptW[shell + node] -=
-                    n.surfaceM[node]
-                            * n.table[n.tableOf[k]].conductanceWpmK(warmer)
-                            * warmer;
+                    n.surfaceM[node] * n.table[n.tableOf[k]].conductanceWpmK(warmer) * warmer;
         }
     }
 

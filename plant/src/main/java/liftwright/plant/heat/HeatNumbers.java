@@ -1,7 +1,8 @@
 package liftwright.plant.heat;
 
-import java.util.Arrays;
 import liftwright.physics.FuseCurve;
+
+import java.util.Arrays;
 
 /**
  * All bodies of heat of a rig in numbers, at one vector, in one thread; filled by {@link
@@ -73,8 +74,7 @@ public final class HeatNumbers {
 
     final double[] growthAboveK;
 
-    HeatNumbers(
-            Lines lines, int bodies, int fans, int tables, int[] tableOf, int[] fuseNode) {
+    HeatNumbers(Lines lines, int bodies, int fans, int tables, int[] tableOf, int[] fuseNode) {
         this.lines = lines;
         this.bodies = bodies;
         this.tableOf = tableOf;

@@ -1,10 +1,5 @@
 package liftwright.plant.heat;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import liftwright.rig.Element;
 import liftwright.rig.Fan;
 import liftwright.rig.LimitName;
@@ -12,6 +7,12 @@ import liftwright.rig.Limits;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * The parts of a rig that warm, with their limits, and where their temperatures stand. In order:
@@ -77,8 +78,7 @@ final class HeatParts {
         int[] own = rows.lines().nodesOf[number];
         switch (element) {
             case Element.Run run -> {
-                double limitK =
-                        run.covering().classK() - limits.si(LimitName.WIRE_BELOW_CLASS);
+                double limitK = run.covering().classK() - limits.si(LimitName.WIRE_BELOW_CLASS);
                 HeatPart part =
                         new HeatPart(
                                 HeatPart.Kind.WIRE,
@@ -92,13 +92,7 @@ final class HeatParts {
             }
             case Element.Joint _ -> lump(HeatPart.Kind.JOINT, element, chain, own[0], rows, -1);
             case Element.Fuse _ ->
-                    lump(
-                            HeatPart.Kind.FUSE,
-                            element,
-                            chain,
-                            own[0],
-                            rows,
-                            rows.fuseOf(number));
+                    lump(HeatPart.Kind.FUSE, element, chain, own[0], rows, rows.fuseOf(number));
             case Element.Pole _ -> lump(HeatPart.Kind.POLE, element, chain, own[0], rows, -1);
         }
     }

@@ -1,10 +1,11 @@
 package liftwright.plant.heat;
 
+import liftwright.rig.table.StartState;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import liftwright.rig.table.StartState;
 
 /** How warm a rig is when a run starts, from a {@link StartState} and to one. */
 public final class HeatStart {
@@ -134,11 +135,8 @@ public final class HeatStart {
             HeatPart of = bank.parts().get(part);
             int fuse = bank.index().fuse[part];
             OptionalDouble left =
-                    of.kind() == HeatPart.Kind.CELLS
-                            ? OptionalDouble.of(charge[of.owner()])
-                            : NONE;
-            OptionalDouble share =
-                    fuse < 0 ? NONE : OptionalDouble.of(Math.min(1, at.fuse[fuse]));
+                    of.kind() == HeatPart.Kind.CELLS ? OptionalDouble.of(charge[of.owner()]) : NONE;
+            OptionalDouble share = fuse < 0 ? NONE : OptionalDouble.of(Math.min(1, at.fuse[fuse]));
             List<Place> places = placesOf(of);
             for (int k = 0; k < places.size(); k++) {
                 rows.add(

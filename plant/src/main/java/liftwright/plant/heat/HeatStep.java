@@ -83,8 +83,7 @@ public final class HeatStep {
 
     private void fuses(HeatState start, HeatLoad near, HeatLoad far, double h, HeatState end) {
         for (int k = 0; k < end.fuse.length; k++) {
-            end.fuse[k] =
-                    FuseCurve.after(start.fuse[k], near.gain[k], far.gain[k], h, n.fuseS[k]);
+            end.fuse[k] = FuseCurve.after(start.fuse[k], near.gain[k], far.gain[k], h, n.fuseS[k]);
         }
     }
 

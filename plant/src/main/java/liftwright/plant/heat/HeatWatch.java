@@ -143,9 +143,7 @@ public final class HeatWatch {
         double rise = h * from.keptW[place] / c;
         double fall = h * to.keptW[place] / c;
         double left = 1 - s;
-        return near
-                + (far - near) * s * s * (3 - 2 * s)
-                + s * left * (rise * left - fall * s);
+        return near + (far - near) * s * s * (3 - 2 * s) + s * left * (rise * left - fall * s);
     }
 
     private double within(HeatState from, HeatState to, double h, int part, double s) {

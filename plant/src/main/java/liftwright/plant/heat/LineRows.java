@@ -1,11 +1,5 @@
 package liftwright.plant.heat;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.IntStream;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
 import liftwright.physics.FuseCurve;
@@ -20,6 +14,13 @@ import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The chains of the wiring as lines of bodies of heat: where each takes its numbers from the
@@ -79,6 +80,7 @@ final class LineRows {
                 implements Row {}
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // read by this class alone
     private record FuseRow(
             int element, double[] currentA, double[] timeS, int timeDoubt, int timeConstant) {}
 
@@ -191,8 +193,7 @@ final class LineRows {
                                             "contactors",
                                             pole.contactor().name(),
                                             "resistance"),
-                                    "resistance of a pole of contactor "
-                                            + pole.contactor().name(),
+                                    "resistance of a pole of contactor " + pole.contactor().name(),
                                     pole.id(),
                                     pole.contactor().resistance(),
                                     Range.NOT_NEGATIVE),
@@ -258,11 +259,8 @@ final class LineRows {
 
     HeatNumbers newNumbers(int bodies, int fans) {
         int[] tableOf =
-                IntStream.of(lines.cells)
-                        .map(node -> kind(lines.elementOf[node]))
-                        .toArray();
-        int[] fuseNode =
-                fuses.stream().mapToInt(fuse -> lines.nodesOf[fuse.element][0]).toArray();
+                IntStream.of(lines.cells).map(node -> kind(lines.elementOf[node])).toArray();
+        int[] fuseNode = fuses.stream().mapToInt(fuse -> lines.nodesOf[fuse.element][0]).toArray();
         return new HeatNumbers(lines, bodies, fans, kinds.count(), tableOf, fuseNode);
     }
 

@@ -19,9 +19,7 @@ final class SurfaceTable {
     /** Last entry of a shell colder than the air, K. */
     static final double MOST_COLD_K = 0x1p6;
 
-    private static final int PER_OCTAVE = 8;
-
-    /** What is left of the bits of a double when exponent and three bits of fraction stay. */
+    /** So far right that exponent and three bits of the fraction stay: eighths of an octave. */
     private static final int SHIFT = 49;
 
     private static final int FIRST = (int) (Double.doubleToRawLongBits(LEAST_K) >> SHIFT);

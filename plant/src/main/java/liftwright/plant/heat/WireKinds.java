@@ -1,9 +1,5 @@
 package liftwright.plant.heat;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import liftwright.physics.Air;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
@@ -14,6 +10,11 @@ import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
 import liftwright.rig.Element;
 import liftwright.rig.Insulation;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /** The kinds of wire of a rig: those of one gauge and covering share one table of exchange. */
 final class WireKinds {

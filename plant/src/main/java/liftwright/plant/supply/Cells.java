@@ -1,10 +1,11 @@
 package liftwright.plant.supply;
 
-import java.util.List;
 import liftwright.physics.CellLaw;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.parameters.Range;
 import liftwright.rig.Pack;
+
+import java.util.List;
 
 /**
  * All cells of a rig in numbers, in one thread: what a run needs of them, at one vector. Cells side
@@ -183,10 +184,7 @@ public final class Cells {
         for (int pair = 0; pair < PAIRS; pair++) {
             int at = pack * PAIRS + pair;
             if (slowOhm[at] != 0) {
-                sum +=
-                        slowV[at]
-                                * slowV[at]
-                                / (slowOhm[at] * meanShape(pack, passedAs) * warmth);
+                sum += slowV[at] * slowV[at] / (slowOhm[at] * meanShape(pack, passedAs) * warmth);
             }
         }
         return sum;
