@@ -1,6 +1,8 @@
 package liftwright.rig.book;
 
+import java.math.BigDecimal;
 import java.util.Locale;
+import liftwright.rig.FuseOpening;
 
 /** The reference page of the parts book, written from its tables. */
 public final class PartsBookPage {
@@ -27,7 +29,9 @@ public final class PartsBookPage {
         page.curves();
         page.joints();
         page.fuses();
+        page.curvesOfFuses();
         page.gauges();
+        page.insulations();
         page.fans();
         return page.out.toString();
     }
@@ -68,18 +72,20 @@ public final class PartsBookPage {
                 ## Joints
 
                 Written after `joint`: both poles together, new and clean. The rating is what is usually
-                advertised; limits take a share of it.
+                advertised; limits take a share of it. The mass is that of the metal, ± 50 % bound: each pole has
+                half of it, with the specific heat of copper and its alloys, 385 J/(kg·K).
 
-                | joint | resistance | rating | source |
-                | --- | --- | --- | --- |
+                | joint | resistance | rating | mass | source |
+                | --- | --- | --- | --- | --- |
                 """);
         for (BookJoint joint : BookJoint.ALL) {
             line(
-                    "| `%s` | %.2f mΩ ± %.0f %% bound | %.0f A | %s |",
+                    "| `%s` | %.2f mΩ ± %.0f %% bound | %.0f A | %.0f g | %s |",
                     joint.name(),
                     1e3 * joint.resistanceOhm(),
                     100 * joint.doubtShare(),
                     joint.ratingA(),
+                    joint.massG(),
                     joint.source());
         }
     }
@@ -110,6 +116,71 @@ public final class PartsBookPage {
                     fuse.voltage(),
                     fuse.breaks(),
                     fuse.source());
+        }
+    }
+
+    private void curvesOfFuses() {
+        out.append(
+                """
+
+                ### When a fuse opens
+
+                Written after `speed`. The times are the middle, on a logarithmic scale, of the windows that
+                standards leave to makers; a fuse may open in 0.4 to 2.5 times of them. Points that you
+                declare count in their place. Up to 40 A a fuse is taken as fast, above as slow.
+
+                | speed | current over rating | opens in | settles in | source |
+                | --- | --- | --- | --- | --- |
+                """);
+        for (FuseOpening.Speed speed : FuseOpening.Speed.values()) {
+            var multiples = new StringBuilder();
+            var times = new StringBuilder();
+            for (int i = 0; i < speed.points(); i++) {
+                multiples.append(text(i == 0 ? "%.0f %%" : ", %.0f %%", 100 * speed.multiple(i)));
+                times.append(text(i == 0 ? "%s s" : ", %s s", plain(speed.timeS(i))));
+            }
+            line(
+                    "| `%s` | %s | %s | %.0f s ± 50 %% bound | %s |",
+                    speed.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    multiples,
+                    times,
+                    speed.timeConstantS(),
+                    PartsBook.fuseCurveSource(speed));
+        }
+    }
+
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    private void insulations() {
+        out.append(
+                """
+
+                ## Insulation
+
+                Written after `insulation`. The class is the temperature that the material bears for years;
+                lists of the trade differ by 20 K either way, so read yours off the wire and write it
+                after `class`. A wire of which nothing is declared is taken as PVC of 70 °C. Walls are
+                ± 30 % bound and from memory, conductivity and heat capacity ± 20 % bound.
+
+                | insulation | class | conductivity | heat capacity | wall up to 1.5 · 6 · 16 · 35 mm² and beyond | source |
+                | --- | --- | --- | --- | --- | --- |
+                """);
+        for (BookInsulation book : BookInsulation.ALL) {
+            var walls = new StringBuilder();
+            for (BookInsulation.Wall wall : book.walls()) {
+                walls.append(walls.isEmpty() ? "" : " · ").append(plain(wall.mm()));
+            }
+            line(
+                    "| `%s` | %.0f °C%s | %.2f W/(m·K) | %.2f MJ/(m³·K) | %s mm | %s |",
+                    book.material().word(),
+                    book.celsius(),
+                    book.spreadK() == 0 ? "" : text(" ± %.0f K bound", book.spreadK()),
+                    book.conductivityWpmK(),
+                    1e-6 * book.heatJpm3K(),
+                    walls,
+                    book.source());
         }
     }
 

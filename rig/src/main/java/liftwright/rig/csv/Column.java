@@ -27,6 +27,10 @@ record Column(String name, Optional<Amount> amount, boolean needed, boolean perG
         return new Column(name, Optional.empty(), false, false);
     }
 
+    static Column neededText(String name) {
+        return new Column(name, Optional.empty(), true, false);
+    }
+
     Column forGroups() {
         return new Column(name, amount, needed, true);
     }

@@ -2,8 +2,10 @@ package liftwright.rig.csv;
 
 import java.util.List;
 import java.util.Optional;
+import liftwright.rig.Rig;
 import liftwright.rig.table.BenchTable;
 import liftwright.rig.table.CellTest;
+import liftwright.rig.table.StartState;
 import liftwright.rig.table.ThrottleTrace;
 import liftwright.rig.table.TurningTable;
 
@@ -60,6 +62,17 @@ public final class TableReader {
      */
     public static TableReading<TurningTable> turning(String file, byte[] bytes, List<String> fans) {
         return read(file, bytes, (table, faults) -> TurningRows.read(file, table, fans, faults));
+    }
+
+    /**
+     * What a run begins with.
+     *
+     * @param file as problems shall call it
+     * @param bytes the file
+     * @param rig whose parts it names
+     */
+    public static TableReading<StartState> startState(String file, byte[] bytes, Rig rig) {
+        return read(file, bytes, (table, faults) -> StartRows.read(file, table, rig, faults));
     }
 
     private interface Rows<T> {

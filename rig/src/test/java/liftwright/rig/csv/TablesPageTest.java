@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import liftwright.rig.Rig;
 import liftwright.rig.shape.kind.Amount;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -22,8 +23,11 @@ class TablesPageTest {
     private static final Path DOCS = Path.of("..", "docs");
     private static final Pattern BLOCK = Pattern.compile("```csv (\\w+)\n(.*?)```", Pattern.DOTALL);
 
+    /** The small rig of the tests of the format, whose parts the example names. */
+    private static final Rig START = StartStateTest.small();
+
     @ParameterizedTest
-    @ValueSource(strings = {"reference/tables.md, 4", "how-to/measure-a-fan.md, 1"})
+    @ValueSource(strings = {"reference/tables.md, 5", "how-to/measure-a-fan.md, 1"})
     void theExamplesRead(String pageAndBlocks) throws IOException {
         String[] parts = pageAndBlocks.split(", ", -1);
         var blocks = BLOCK.matcher(Files.readString(DOCS.resolve(parts[0]))).results().toList();
@@ -37,6 +41,7 @@ class TablesPageTest {
                         case "trace" -> TableReader.trace("t.csv", bytes, List.of("back", "pods"));
                         case "turning" ->
                                 TableReader.turning("t.csv", bytes, List.of("left.1", "right.2"));
+                        case "start" -> TableReader.startState("t.csv", bytes, START);
                         default -> throw new AssertionError("who reads " + block.group(1));
                     };
             assertThat(reading).as(block.group(2)).isInstanceOf(TableReading.Whole.class);
@@ -48,7 +53,8 @@ class TablesPageTest {
                 Arguments.of("Bench table", BenchRows.WORDS),
                 Arguments.of("Cell test", CellRows.WORDS),
                 Arguments.of("Throttle trace", TraceRows.WORDS),
-                Arguments.of("Measured turning", TurningRows.WORDS));
+                Arguments.of("Measured turning", TurningRows.WORDS),
+                Arguments.of("Start state", StartRows.WORDS));
     }
 
     @ParameterizedTest(name = "{0}")

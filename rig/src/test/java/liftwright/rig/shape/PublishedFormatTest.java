@@ -172,10 +172,7 @@ class PublishedFormatTest {
         assertThat(fuse.points())
                 .as("110 % for 100 h stands before what is published")
                 .extracting(p -> p.current().si(), p -> p.time().si())
-                .containsExactly(
-                        tuple(275.0, 360_000.0),
-                        tuple(350.0, 60.0),
-                        tuple(500.0, 5.0));
+                .containsExactly(tuple(275.0, 360_000.0), tuple(350.0, 60.0), tuple(500.0, 5.0));
         assertThat(fuse.timeDoubt().tolerance().plus()).isCloseTo(0.25, within(1e-12));
         assertThat(fuse.timeConstant().si()).isEqualTo(50);
         assertThat(fuse.heatCapacity().si()).isEqualTo(20);

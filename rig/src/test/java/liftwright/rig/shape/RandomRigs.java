@@ -105,7 +105,14 @@ final class RandomRigs extends RandomText {
                     "    motor: {speed constant: %.0f rpm/V, winding resistance: %.1f mΩ, "
                             + "no-load current: %.1f A}",
                     in(100, 2000), in(5, 60), in(0.5, 5));
-            line("    controller: {mass: %.0f g}", in(10, 200));
+            line(
+                    "    controller: {mass: %.0f g%s}",
+                    random.nextInt(4) == 0 ? 0 : in(10, 200),
+                    random.nextBoolean()
+                            ? text(
+                                    ", heat capacity: %.0f J/K, to air: %.2f W/K",
+                                    in(5, 99), in(1, 5))
+                            : "");
         }
     }
 
@@ -165,16 +172,61 @@ final class RandomRigs extends RandomText {
         }
     }
 
+    private String opening(double ratingA) {
+        var opening = new StringBuilder();
+        if (random.nextBoolean()) {
+            opening.append(", speed: ").append(word("fast", "slow", "very fast"));
+        }
+        if (random.nextBoolean()) {
+            double currentA = Math.ceil(ratingA) * in(1.05, 1.8);
+            double timeS = in(50, 5000);
+            opening.append(", points: [");
+            for (int k = 2 + random.nextInt(4); k > 0; k--) {
+                opening.append(text("{current: %.1f A, time: %.6f s}", currentA, timeS));
+                opening.append(k > 1 ? ", " : "]");
+                currentA *= in(1.1, 2);
+                timeS *= in(0.05, 0.8);
+            }
+            opening.append(text(", time constant: %.1f s", in(1, 200)));
+        }
+        return opening.toString();
+    }
+
+    private String covering() {
+        var covering = new StringBuilder();
+        if (random.nextBoolean()) {
+            covering.append(", insulation: ")
+                    .append(word("PVC", "XLPE", "ETFE", "silicone", "FEP", "PTFE"));
+        }
+        if (random.nextBoolean()) {
+            covering.append(text(", class: %.0f °C", in(60, 260)));
+        }
+        if (random.nextBoolean()) {
+            covering.append(text(", wall: %.2f mm ± 10 %%", in(0.2, 3)));
+        }
+        if (random.nextBoolean()) {
+            covering.append(text(", bundle: %d, air: %.1f m/s", 1 + random.nextInt(9), in(0, 60)));
+        }
+        return covering.toString();
+    }
+
     private void wiring(int packs) {
         line("wiring:");
         line("  contactors: {main: {poles: %d}}", packs);
         line("  feeds:");
         line("    - id: feed");
         line("      from: p");
-        line("      trunk: [{joint: lug M6}, {fuse: %.0f A}, {contactor: main}]", in(50, 300));
+        double fuseA = in(20, 300);
         line(
-                "      branch: [{run: %d AWG, length: %.0f mm ± 5 %%}]",
-                4 + 2 * random.nextInt(5), in(100, 900));
+                "      trunk: [{joint: lug M6%s}, {fuse: %.0f A%s}, {contactor: main}]",
+                random.nextBoolean()
+                        ? text(", damage: %.2f, growth: %.1f %%/s", in(1, 5), in(0, 9))
+                        : "",
+                fuseA,
+                opening(fuseA));
+        line(
+                "      branch: [{run: %d AWG, length: %.0f mm ± 5 %%%s}]",
+                4 + 2 * random.nextInt(5), in(100, 900), covering());
         line("      fans:");
         for (int p = 0; p < packs; p++) {
             var mine = new ArrayList<String>();

@@ -8,7 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import liftwright.rig.Declaration.Tree;
+import liftwright.rig.DefaultUsed;
+import liftwright.rig.Element;
 import liftwright.rig.Fan;
+import liftwright.rig.FanType;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
@@ -77,6 +80,50 @@ class RandomRigsTest {
                     Read again = Binder.bind(rig.declaration());
                     assertThat(again.rig()).contains(rig);
                 });
+    }
+
+    /** Whatever is left out: what warms has a mass, a class and a curve that falls. */
+    @Test
+    void whateverIsLeftOutSomethingStandsInForWhatWarms() {
+        Seeded.check(
+                200,
+                random -> {
+                    Rig rig = Texts.rig(RandomRigs.make(random).text());
+                    for (FanType type : rig.fanTypes()) {
+                        assertThat(type.controller().cooling().heatCapacity().si()).isPositive();
+                        assertThat(type.controller().cooling().junctionHeatCapacity().si())
+                                .isPositive()
+                                .isLessThan(type.controller().cooling().heatCapacity().si());
+                        assertThat(type.motor().heating().windingToCase().si()).isPositive();
+                    }
+                    rig.cellTypes().forEach(c -> assertThat(c.thermal().toAir().si()).isPositive());
+                    rig.wiring().chains().stream()
+                            .flatMap(c -> c.elements().stream())
+                            .forEach(RandomRigsTest::warms);
+                    for (DefaultUsed used : rig.defaults()) {
+                        assertThat(used.origin()).as("%s", used).isNotBlank();
+                    }
+                });
+    }
+
+    private static void warms(Element element) {
+        switch (element) {
+            case Element.Run run -> {
+                assertThat(run.covering().wall().si()).isPositive();
+                assertThat(run.covering().classK()).isBetween(313.0, 673.0);
+            }
+            case Element.Joint joint -> {
+                assertThat(joint.heatCapacity().si()).isPositive();
+                assertThat(joint.wear().damage().si()).isGreaterThanOrEqualTo(1);
+            }
+            case Element.Fuse fuse -> {
+                var first = fuse.points().getFirst();
+                assertThat(first.current().si()).isGreaterThan(fuse.rating().si());
+                assertThat(fuse.timeConstant().si()).isPositive();
+                assertThat(fuse.timeDoubt().tolerance().minus()).isLessThan(1);
+            }
+            case Element.Pole pole -> assertThat(pole.contactor().heatCapacity().si()).isPositive();
+        }
     }
 
     @Test

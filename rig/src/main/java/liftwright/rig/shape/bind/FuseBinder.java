@@ -32,7 +32,9 @@ final class FuseBinder {
                         "common practice: blades up to 40 A open fast, larger forms slowly");
         FuseOpening usual = FuseOpening.usual(speed, rating.si());
         Optional<List<FuseOpening.Point>> own =
-                fields.get(ElementKeys.POINTS).flatMap(points -> points(points, rating, usual));
+                fields.get(ElementKeys.POINTS)
+                        .filter(_ -> fields.get(ElementKeys.FUSE).isPresent())
+                        .flatMap(points -> points(points, rating, usual));
         ledger.note(
                 fields,
                 ElementKeys.POINTS,
@@ -73,6 +75,10 @@ final class FuseBinder {
         var points = new ArrayList<FuseOpening.Point>();
         for (Stated<Fields> each : stated) {
             Fields point = each.value();
+            if (point.get(ElementKeys.POINT_CURRENT).isEmpty()
+                    || point.get(ElementKeys.POINT_TIME).isEmpty()) {
+                return Optional.empty(); // the reader has told why
+            }
             double currentA = middle(point, ElementKeys.POINT_CURRENT);
             double timeS = middle(point, ElementKeys.POINT_TIME);
             if (!fits(points, currentA, timeS, rating, point)) {
