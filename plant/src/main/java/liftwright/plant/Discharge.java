@@ -111,6 +111,16 @@ public final class Discharge {
         stopsAtFirst = stops;
     }
 
+    /**
+     * Allows other errors of temperatures than usual in each step, to see what a run owes to its
+     * steps. Of a heated plant alone.
+     *
+     * @param share of the usual errors, &gt; 0
+     */
+    public void allowError(double share) {
+        heat.orElseThrow().supply().allow(share);
+    }
+
     /** Rested packs at their declared charge, nothing reached yet. */
     public void start() {
         state.reset();
