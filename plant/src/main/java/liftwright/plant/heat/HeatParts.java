@@ -2,8 +2,8 @@ package liftwright.plant.heat;
 
 import liftwright.rig.Element;
 import liftwright.rig.Fan;
-import liftwright.rig.LimitName;
-import liftwright.rig.Limits;
+import liftwright.rig.HeatLimits;
+import liftwright.rig.Heating;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
@@ -11,7 +11,6 @@ import liftwright.rig.Wiring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -19,8 +18,6 @@ import java.util.stream.IntStream;
  * chain by chain the elements; fan by fan switches, controller, winding, magnets; then packs.
  */
 final class HeatParts {
-
-    private static final double NONE = 0;
 
     final List<HeatPart> list;
 
@@ -38,7 +35,7 @@ final class HeatParts {
 
     final boolean[] inner;
 
-    private final Limits limits;
+    private final HeatLimits limits;
     private final List<HeatPart> made = new ArrayList<>();
     private final List<int[]> madePlaces = new ArrayList<>();
     private final List<int[]> madeNodes = new ArrayList<>();
@@ -46,7 +43,7 @@ final class HeatParts {
     private final List<Integer> madeBody = new ArrayList<>();
 
     HeatParts(Rig rig, LineRows rows, BodyRows bodies, HeatNumbers n) {
-        limits = rig.limits();
+        limits = new HeatLimits(rig.limits());
         int element = 0;
         for (int chain = 0; chain < rig.wiring().chains().size(); chain++) {
             Wiring.Chain of = rig.wiring().chains().get(chain);
@@ -77,24 +74,30 @@ final class HeatParts {
     private void element(Element element, int chain, int number, LineRows rows) {
         int[] own = rows.lines().nodesOf[number];
         switch (element) {
-            case Element.Run run -> {
-                double limitK = run.covering().classK() - limits.si(LimitName.WIRE_BELOW_CLASS);
-                HeatPart part =
-                        new HeatPart(
-                                HeatPart.Kind.WIRE,
-                                run.id(),
-                                run.declaredAt(),
-                                chain,
-                                limitK,
-                                Optional.of(LimitName.WIRE_BELOW_CLASS),
-                                limits.origin(LimitName.WIRE_BELOW_CLASS));
-                add(part, own, own, -1, -1);
-            }
+            case Element.Run run ->
+                    add(
+                            part(HeatPart.Kind.WIRE, element, chain, limits.wire(run.covering())),
+                            own,
+                            own,
+                            -1,
+                            -1);
             case Element.Joint _ -> lump(HeatPart.Kind.JOINT, element, chain, own[0], rows, -1);
             case Element.Fuse _ ->
                     lump(HeatPart.Kind.FUSE, element, chain, own[0], rows, rows.fuseOf(number));
             case Element.Pole _ -> lump(HeatPart.Kind.POLE, element, chain, own[0], rows, -1);
         }
+    }
+
+    private static HeatPart part(
+            HeatPart.Kind kind, Element element, int chain, HeatLimits.Bound bound) {
+        return new HeatPart(
+                kind,
+                element.id(),
+                element.declaredAt(),
+                chain,
+                bound.k(),
+                Optional.of(bound.name()),
+                bound.origin());
     }
 
     /** A lump is never cooler than the wire at its mouth. */
@@ -105,96 +108,53 @@ final class HeatParts {
                 IntStream.of(node, lines.before[node], lines.after[node])
                         .filter(at -> at == node || (at >= 0 && lines.isWire(at)))
                         .toArray();
-        HeatPart part =
-                new HeatPart(
-                        kind,
-                        element.id(),
-                        element.declaredAt(),
-                        chain,
-                        limits.si(LimitName.JOINT_TEMPERATURE),
-                        Optional.of(LimitName.JOINT_TEMPERATURE),
-                        limits.origin(LimitName.JOINT_TEMPERATURE));
-        add(part, seen, new int[] {node}, fuse, -1);
+        add(part(kind, element, chain, limits.joint()), seen, new int[] {node}, fuse, -1);
     }
 
     private void fan(Fan fan, int number, BodyRows bodies, HeatNumbers n) {
         int controller = bodies.controller(number);
         int motor = bodies.motor(number);
+        Heating heating = fan.type().motor().heating();
         body(
-                of(HeatPart.Kind.SWITCHES, fan, number, LimitName.CONTROLLER_TEMPERATURE, NONE, ""),
+                part(HeatPart.Kind.SWITCHES, fan, number, limits.controller()),
                 n.inner(controller),
                 controller);
         body(
-                of(
-                        HeatPart.Kind.CONTROLLER,
-                        fan,
-                        number,
-                        LimitName.CONTROLLER_TEMPERATURE,
-                        NONE,
-                        ""),
+                part(HeatPart.Kind.CONTROLLER, fan, number, limits.controller()),
                 n.outer(controller),
                 controller);
-        double ownClass =
-                fan.type()
-                        .motor()
-                        .heating()
-                        .windingClassK()
-                        .map(most -> most.si() - limits.si(LimitName.WIRE_BELOW_CLASS))
-                        .orElse(NONE);
         body(
-                of(
-                        HeatPart.Kind.WINDING,
-                        fan,
-                        number,
-                        LimitName.WINDING_TEMPERATURE,
-                        ownClass,
-                        "the declared class of the winding, less what wires stay below theirs"),
+                part(HeatPart.Kind.WINDING, fan, number, limits.winding(heating)),
                 n.inner(motor),
                 motor);
-        OptionalDouble grade = fan.type().motor().heating().grade().mostK();
         body(
-                of(
-                        HeatPart.Kind.MAGNETS,
-                        fan,
-                        number,
-                        LimitName.MAGNET_TEMPERATURE,
-                        grade.orElse(NONE),
-                        "the declared grade of the magnets"),
+                part(HeatPart.Kind.MAGNETS, fan, number, limits.magnets(heating)),
                 n.outer(motor),
                 motor);
     }
 
-    /**
-     * @param ownK what the part itself declares, K; {@link #NONE} if nothing
-     */
-    private HeatPart of(
-            HeatPart.Kind kind,
-            Fan fan,
-            int number,
-            LimitName name,
-            double ownK,
-            String ownOrigin) {
-        boolean own = ownK != NONE && !limits.declared().containsKey(name);
+    private static HeatPart part(HeatPart.Kind kind, Fan fan, int number, HeatLimits.Bound bound) {
         return new HeatPart(
                 kind,
                 fan.id(),
                 fan.declaredAt(),
                 number,
-                own ? ownK : limits.si(name),
-                own ? Optional.empty() : Optional.of(name),
-                own ? ownOrigin : limits.origin(name));
+                bound.k(),
+                Optional.of(bound.name()),
+                bound.origin());
     }
 
     private void pack(Pack pack, int number, BodyRows bodies, HeatNumbers n) {
+        HeatLimits.Bound bound = limits.cells();
         HeatPart part =
                 new HeatPart(
                         HeatPart.Kind.CELLS,
                         pack.id(),
                         pack.declaredAt(),
                         number,
-                        limits.si(LimitName.CELL_TEMPERATURE),
-                        Optional.of(LimitName.CELL_TEMPERATURE),
-                        limits.origin(LimitName.CELL_TEMPERATURE));
+                        bound.k(),
+                        Optional.of(bound.name()),
+                        bound.origin());
         int body = bodies.warmestCell(number);
         add(part, new int[] {n.inner(body)}, new int[0], -1, -1);
     }

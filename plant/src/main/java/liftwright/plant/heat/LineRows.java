@@ -10,10 +10,12 @@ import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Element;
+import liftwright.rig.Insulation;
 import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
+import liftwright.rig.book.PartsBook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -32,16 +34,11 @@ import java.util.stream.IntStream;
  */
 final class LineRows {
 
-    /** Heat capacity of a fuse with its holder, J/K: 10 g of copper and brass; from memory. */
-    static final double FUSE_JPK = 4;
-
-    /** Heat capacity of a pole of a contactor, J/K: 50 g of copper; from memory. */
-    static final double POLE_JPK = 20;
-
     /** Insulation of the wire of a rating test: PVC of 0.8 mm. */
     private static final double RATED_WALL_M = 0.8e-3;
 
-    private static final double RATED_WALL_WPMK = 0.17;
+    private static final double RATED_WALL_WPMK =
+            PartsBook.insulation(Insulation.PVC).conductivityWpmK();
 
     /** A run shorter than this warms as if it were so long, m. */
     private static final double SHORTEST_M = 1e-3;
@@ -64,7 +61,6 @@ final class LineRows {
 
         /**
          * @param poles in its resistance
-         * @param capacity row; {@link #NONE} for the constant
          * @param damage row of the factor on its resistance
          * @param rated wire of its rating test; empty for one without a rating
          */
@@ -72,7 +68,6 @@ final class LineRows {
                 int resistance,
                 int poles,
                 int capacity,
-                double capacityJpK,
                 int damage,
                 int growth,
                 double ratedA,
@@ -145,12 +140,11 @@ final class LineRows {
                                     Range.NOT_NEGATIVE),
                             2,
                             table.row(
-                                    joint.declaredAt().child("mass"),
+                                    joint.declaredAt().child("heat capacity"),
                                     "heat capacity of the joint at " + place,
                                     joint.id(),
                                     joint.heatCapacity(),
                                     Range.POSITIVE),
-                            0,
                             table.row(
                                     joint.declaredAt().child("damage"),
                                     "damage of the joint at " + place,
@@ -179,8 +173,12 @@ final class LineRows {
                                     fuse.resistance(),
                                     Range.NOT_NEGATIVE),
                             1,
-                            NONE,
-                            FUSE_JPK,
+                            table.row(
+                                    fuse.declaredAt().child("heat capacity"),
+                                    "heat capacity of the fuse at " + place,
+                                    fuse.id(),
+                                    fuse.heatCapacity(),
+                                    Range.POSITIVE),
                             NONE,
                             NONE,
                             fuse.rating().si(),
@@ -188,23 +186,28 @@ final class LineRows {
             case Element.Pole pole ->
                     new Row.Lump(
                             table.row(
-                                    RigPath.of(
-                                            "wiring",
-                                            "contactors",
-                                            pole.contactor().name(),
-                                            "resistance"),
+                                    contactor(pole).child("resistance"),
                                     "resistance of a pole of contactor " + pole.contactor().name(),
                                     pole.id(),
                                     pole.contactor().resistance(),
                                     Range.NOT_NEGATIVE),
                             1,
-                            NONE,
-                            POLE_JPK,
+                            table.row(
+                                    contactor(pole).child("heat capacity"),
+                                    "heat capacity of a pole of contactor "
+                                            + pole.contactor().name(),
+                                    pole.id(),
+                                    pole.contactor().heatCapacity(),
+                                    Range.POSITIVE),
                             NONE,
                             NONE,
                             amperes(pole.contactor().rating()),
                             rated(pole.contactor().rating(), rated));
         };
+    }
+
+    private static RigPath contactor(Element.Pole pole) {
+        return RigPath.of("wiring", "contactors", pole.contactor().name());
     }
 
     private static double amperes(Optional<Quantity> rating) {
@@ -230,7 +233,7 @@ final class LineRows {
                 fuse.points().stream().mapToDouble(point -> point.current().si()).toArray(),
                 fuse.points().stream().mapToDouble(point -> point.time().si()).toArray(),
                 table.row(
-                        fuse.declaredAt().child("times"),
+                        fuse.declaredAt().child("time doubt"),
                         "opening times of the fuse at " + place,
                         fuse.id(),
                         fuse.timeDoubt(),
@@ -326,7 +329,7 @@ final class LineRows {
 
     private void lump(double[] p, Row.Lump lump, int node, HeatNumbers n) {
         double asNew = p[lump.resistance] / lump.poles;
-        double capacity = lump.capacity < 0 ? lump.capacityJpK : p[lump.capacity];
+        double capacity = p[lump.capacity];
         double floor = JointHeat.floorWpK(capacity);
         n.capacityJpK[node] = capacity;
         n.ohm[node] = lump.damage < 0 ? asNew : asNew * p[lump.damage];

@@ -8,8 +8,13 @@ import liftwright.physics.SurfaceExchange;
 import liftwright.physics.WireHeat;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
+import liftwright.quantity.Dimension;
+import liftwright.quantity.Quantity;
+import liftwright.quantity.Tolerance;
 import liftwright.rig.Element;
-import liftwright.rig.Insulation;
+import liftwright.rig.RigPath;
+import liftwright.rig.book.BookInsulation;
+import liftwright.rig.book.PartsBook;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,7 +32,11 @@ final class WireKinds {
 
     private static final double USUAL_AIR_K = 293.15;
 
-    private record Kind(AircraftWire wire, Insulation material, int wall, int bundle, int air) {}
+    private static final Dimension CONDUCTIVITY = new Dimension(1, 1, -3, 0, -1, 0);
+    private static final Dimension CAPACITY = new Dimension(-1, 1, -2, 0, -1, 0);
+
+    private record Kind(
+            AircraftWire wire, int conductivity, int capacity, int wall, int bundle, int air) {}
 
     private final List<Kind> kinds = new ArrayList<>();
     private final Map<Kind, Integer> numbers = new HashMap<>();
@@ -38,7 +47,18 @@ final class WireKinds {
         Kind kind =
                 new Kind(
                         AircraftWire.of(run.gauge()),
-                        run.covering().material(),
+                        material(
+                                run,
+                                "conductivity",
+                                PartsBook.insulation(run.covering().material()).conductivityWpmK(),
+                                CONDUCTIVITY,
+                                table),
+                        material(
+                                run,
+                                "heat capacity",
+                                PartsBook.insulation(run.covering().material()).heatJpm3K(),
+                                CAPACITY,
+                                table),
                         table.row(
                                 run.declaredAt().child("wall"),
                                 "insulation of the wire at " + place,
@@ -60,6 +80,22 @@ final class WireKinds {
                 });
     }
 
+    /** What the parts book says of a material, in doubt for all wires alike. */
+    private static int material(
+            Element.Run run, String key, double si, Dimension dimension, ParameterRows table) {
+        String word = run.covering().material().word();
+        double doubt = BookInsulation.DOUBT_SHARE * si;
+        return table.row(
+                RigPath.of("parts book", "insulation", word, key),
+                key + " of " + word,
+                new Quantity(
+                        si,
+                        dimension,
+                        new Tolerance(
+                                doubt, doubt, Tolerance.Form.BOUND, Tolerance.Scope.SHARED)),
+                Range.POSITIVE);
+    }
+
     int count() {
         return kinds.size();
     }
@@ -67,7 +103,14 @@ final class WireKinds {
     /** Shares of the cells of a run at its declared values. */
     static double[] cells(Element.Run run) {
         AircraftWire wire = AircraftWire.of(run.gauge());
-        WireHeat heat = heat(wire, run.covering().material(), run.covering().wall().si());
+        BookInsulation material = PartsBook.insulation(run.covering().material());
+        WireHeat heat =
+                WireHeat.of(
+                        wire.areaM2(),
+                        run.covering().wall().si(),
+                        material.conductivityWpmK(),
+                        material.heatJpm3K(),
+                        SHELLS);
         double surface =
                 SurfaceExchange.bundleFactor(run.covering().bundle())
                         * SurfaceExchange.wireWpmK(
@@ -86,17 +129,12 @@ final class WireKinds {
     /** One metre of one wire of a kind, at a vector. */
     WireHeat heat(int kind, double[] p) {
         Kind of = kinds.get(kind);
-        return heat(of.wire, of.material, p[of.wall]);
+        return WireHeat.of(
+                of.wire.areaM2(), p[of.wall], p[of.conductivity], p[of.capacity], SHELLS);
     }
 
     AircraftWire wire(int kind) {
         return kinds.get(kind).wire;
-    }
-
-    private static WireHeat heat(AircraftWire wire, Insulation material, double wallM) {
-        WallData wall = WallData.of(material);
-        return WireHeat.of(
-                wire.areaM2(), wallM, wall.conductivityWpmK(), wall.capacityJpm3K(), SHELLS);
     }
 
     /** Makes the table of a kind. */

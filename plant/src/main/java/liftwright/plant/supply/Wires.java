@@ -1,5 +1,6 @@
 package liftwright.plant.supply;
 
+import java.util.Arrays;
 import java.util.List;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
@@ -32,8 +33,11 @@ public final class Wires {
 
     private final int[] row;
 
-    /** Ω per unit of the parameter, cold. */
+    /** Ω per unit of the parameter, cold, as new. */
     private final double[] factor;
+
+    /** Row of the factor by which a joint is worse than new; −1 for what is as new. */
+    private final int[] damage;
 
     private final boolean[] copper;
     private final boolean[] without;
@@ -44,6 +48,8 @@ public final class Wires {
         start = new int[chains.size() + 1];
         row = new int[elements];
         factor = new double[elements];
+        damage = new int[elements];
+        Arrays.fill(damage, -1);
         copper = new boolean[elements];
         without = new boolean[chains.size()];
     }
@@ -83,6 +89,16 @@ public final class Wires {
                 yield run.length();
             }
             case Element.Joint joint -> {
+                Quantity worse = joint.wear().damage();
+                if (worse.si() != 1 || !worse.tolerance().isNone()) {
+                    damage[at] =
+                            table.row(
+                                    joint.declaredAt().child("damage"),
+                                    "damage of the joint at " + place,
+                                    joint.id(),
+                                    worse,
+                                    Range.POSITIVE);
+                }
                 row[at] =
                         table.row(
                                 joint.declaredAt().child("resistance"),
@@ -161,6 +177,9 @@ public final class Wires {
 
     private double elementOhm(double[] p, int k, double warm) {
         double ohm = p[row[k]] * factor[k];
+        if (damage[k] >= 0) {
+            ohm *= p[damage[k]];
+        }
         return copper[k] ? ohm * warm : ohm;
     }
 }
