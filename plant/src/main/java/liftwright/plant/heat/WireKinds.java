@@ -91,8 +91,7 @@ final class WireKinds {
                 new Quantity(
                         si,
                         dimension,
-                        new Tolerance(
-                                doubt, doubt, Tolerance.Form.BOUND, Tolerance.Scope.SHARED)),
+                        new Tolerance(doubt, doubt, Tolerance.Form.BOUND, Tolerance.Scope.SHARED)),
                 Range.POSITIVE);
     }
 
