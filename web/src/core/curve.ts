@@ -49,6 +49,18 @@ export function curvesOf(plot: Plot, fields: AnswerDocument['fields']): Curves {
     };
 }
 
+/** Series that a legend explains: each mark with its words once. */
+export function explained(curves: Curves): Curve[] {
+    return curves.series.filter(
+        (each, k) =>
+            each.label &&
+            (each.mark === 'line' ||
+                !curves.series
+                    .slice(0, k)
+                    .some(other => other.mark === each.mark && other.label === each.label)),
+    );
+}
+
 /** Columns over one x, as a plotter wants them: no value where a series has no point. */
 export function columns(curves: Curves): [number[], ...(number | null)[][]] {
     const xs = [...new Set(curves.series.flatMap(each => each.points.map(p => p[0])))].sort(

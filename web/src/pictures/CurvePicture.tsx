@@ -1,7 +1,7 @@
 import { render } from 'preact';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { numeral, shownOn } from '../core/axis';
-import { curvesOf, type Curves } from '../core/curve';
+import { curvesOf, explained, type Curves } from '../core/curve';
 import { numbersOf } from '../core/numbers';
 import type { Plot } from '../core/wire';
 import type { PictureProps } from './api';
@@ -96,16 +96,14 @@ function Plotted({ curves, together }: { curves: Curves; together: string }) {
     return (
         <>
             <ul class="legend">
-                {curves.series
-                    .filter(each => each.label)
-                    .map((each, k) => (
-                        <li key={k}>
-                            <svg viewBox="0 0 30 14" width="30" height="14" aria-hidden="true">
-                                <Mark mark={each.mark} line={each.line} x={15} y={7} />
-                            </svg>
-                            {each.label}
-                        </li>
-                    ))}
+                {explained(curves).map((each, k) => (
+                    <li key={k}>
+                        <svg viewBox="0 0 30 14" width="30" height="14" aria-hidden="true">
+                            <Mark mark={each.mark} line={each.line} x={15} y={7} />
+                        </svg>
+                        {each.label}
+                    </li>
+                ))}
             </ul>
             <p class="axis-title">{curves.y.title}</p>
             <div

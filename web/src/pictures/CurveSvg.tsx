@@ -1,5 +1,5 @@
 import { numeral, shareOn, shownOn, ticks, type Axis } from '../core/axis';
-import { brokenAs, type Curve, type Curves } from '../core/curve';
+import { brokenAs, explained, type Curve, type Curves } from '../core/curve';
 
 const WIDTH = 420;
 const PLOT = 220;
@@ -9,7 +9,7 @@ const LEGEND = 18;
 
 /** Curves as a vector picture: what is saved, and what is shown where nothing can be plotted. */
 export function CurveSvg({ curves }: { curves: Curves }) {
-    const named = curves.series.filter(each => each.label);
+    const named = explained(curves);
     const top = 34 + LEGEND * named.length;
     const x = (si: number): number => LEFT + shareOn(curves.x, si) * (WIDTH - LEFT - RIGHT);
     const y = (si: number): number => top + (1 - shareOn(curves.y, si)) * PLOT;

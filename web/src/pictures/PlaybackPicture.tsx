@@ -16,7 +16,7 @@ import { lay, VIEWS, type ViewName } from '../core/view';
 import type { Playback, Track } from '../core/wire';
 import type { PictureProps } from './api';
 import { Frame } from './Frame';
-import { PlayedRig, playedCorners, Swatch } from './PlayedRig';
+import { PlayedRig, playedCorners, playedScene, Swatch } from './PlayedRig';
 import { RigEdges } from './RigEdges';
 import { useWidth } from './useWidth';
 
@@ -35,7 +35,7 @@ const NOTHING: Scene = { fans: [], limbs: [], parts: [], centre: undefined, lift
 export function PlaybackPicture(props: PictureProps & { section: Playback }) {
     const { section, fields, fileName, stale, selected, onShow, rig } = props;
     const played = useMemo(() => playedOf(section, fields), [section, fields]);
-    const scene = useMemo(() => (rig ? sceneOf(rig) : NOTHING), [rig]);
+    const scene = useMemo(() => playedScene(rig ? sceneOf(rig) : NOTHING, played), [rig, played]);
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const file = useCallback(() => [momentsOf(section, fields)], [section, fields]);
     const [chosen, setChosen] = useState<number>();

@@ -22,11 +22,25 @@ const SQUARE = 8;
 /** Shorter than this on the picture, a wire is a point, in its units. */
 const SHORTEST = 2;
 
+/** Below all that is played a wearer's legs say nothing, and take the room of what does; m. */
+const BELOW = 0.1;
+
+/** The rig as far as what is played reaches. */
+export function playedScene(scene: Scene, played: Played): Scene {
+    const lowest = Math.min(...played.marks.flatMap(mark => [mark.from.up, mark.to.up]));
+    return {
+        ...scene,
+        limbs: scene.limbs.filter(limb => Math.min(limb.from.up, limb.to.up) > lowest - BELOW),
+        centre: undefined,
+        lift: undefined,
+    };
+}
+
 /** Points that must be seen: the rig, and what is played. */
 export function playedCorners(scene: Scene, played: Played): Point[] {
     const places = played.marks.flatMap(mark => [mark.from, mark.to]);
-    const drawn = scene.fans.length + scene.parts.length + scene.limbs.length > 0;
-    return [...(drawn ? corners(scene) : []), ...places];
+    const drawn = scene.fans.length + scene.limbs.length > 0;
+    return [...(drawn ? corners({ ...scene, parts: [] }) : []), ...places];
 }
 
 interface PlayedProps {

@@ -1,7 +1,7 @@
 import uPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
 import { numeral, shownOn, ticks, type Axis } from '../core/axis';
-import { brokenAs, columns, valueAt, type Curves } from '../core/curve';
+import { brokenAs, columns, explained, valueAt, type Curves } from '../core/curve';
 import { colours } from './colour';
 
 const HEIGHT = 240;
@@ -48,6 +48,7 @@ function events(plot: uPlot, curves: Curves, colour: (token: string) => string):
     ctx.save();
     ctx.font = FONT.replace('12.5px', `${12.5 * ratio}px`);
     ctx.lineWidth = 2.6 * ratio;
+    const said = explained(curves);
     for (const each of curves.series.filter(({ mark }) => mark === 'cross')) {
         for (const [si, value] of each.points) {
             const x = plot.valToPos(si, 'x', true);
@@ -60,6 +61,7 @@ function events(plot: uPlot, curves: Curves, colour: (token: string) => string):
             ctx.moveTo(x - r, y + r);
             ctx.lineTo(x + r, y - r);
             ctx.stroke();
+            if (!said.includes(each)) continue; // said once
             ctx.fillStyle = colour('--ink');
             ctx.strokeStyle = colour('--sheet');
             ctx.textAlign = 'left';

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { FIRST, LADDER } from '../core/questions';
-import type { Rung } from '../core/verdicts';
+import type { Rung, Rungs } from '../core/verdicts';
 import type { AnswerDocument, Drawing, Section } from '../core/wire';
 import { Picture, RigViews } from '../pictures';
 import { useBay } from './context';
@@ -156,7 +156,7 @@ function Pictures({ document, question, old }: PartsOfAnswer) {
         .filter(section => first.includes(section.id))
         .sort((a, b) => first.indexOf(a.id) - first.indexOf(b.id));
     return (
-        <div class={old ? 'pictures old' : 'pictures'}>
+        <div class={`pictures ${question}${old ? ' old' : ''}`}>
             {sections.map(section => (
                 <One key={section.id} section={section} document={document} old={old} />
             ))}
@@ -200,7 +200,19 @@ function One({
         },
     };
     if (section.kind === 'drawing') return <Rig drawing={section} common={common} />;
-    return <Picture section={section} {...common} />;
+    const rig =
+        section.kind === 'playback'
+            ? drawnIn(bay.asks.rungs.value, document.rig.digest)
+            : undefined;
+    return <Picture section={section} rig={rig} {...common} />;
+}
+
+/** The drawing of this very rig, in whichever answer has one. */
+function drawnIn(rungs: Rungs, digest: string): Drawing | undefined {
+    return Object.values(rungs)
+        .filter(rung => rung.document?.rig.digest === digest)
+        .flatMap(rung => rung.document?.answer.sections ?? [])
+        .find(section => section.kind === 'drawing');
 }
 
 function Rig({

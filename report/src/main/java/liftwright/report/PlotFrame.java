@@ -30,6 +30,22 @@ public record PlotFrame(Axis x, Axis y) {
     }
 
     /**
+     * Whether a legend explains a series: each line, and any other mark with its words once.
+     *
+     * @param at number of the series
+     */
+    public static boolean isExplained(Plot plot, int at) {
+        Plot.Series of = plot.series().get(at);
+        return !of.label().isEmpty()
+                && (of.mark() == Plot.Mark.LINE
+                        || plot.series().subList(0, at).stream()
+                                .noneMatch(
+                                        other ->
+                                                other.mark() == of.mark()
+                                                        && other.label().equals(of.label())));
+    }
+
+    /**
      * Which of the lines with a label the last one up to a series is, from 0: what tells lines
      * apart. −1 before the first.
      *

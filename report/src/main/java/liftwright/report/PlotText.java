@@ -69,7 +69,7 @@ final class PlotText {
         StringBuilder words = new StringBuilder();
         for (int k = 0; k < plot.series().size(); k++) {
             Plot.Series series = plot.series().get(k);
-            if (series.label().isEmpty()) {
+            if (!PlotFrame.isExplained(plot, k)) {
                 continue;
             }
             words.append(words.isEmpty() ? "" : ", ")

@@ -1,5 +1,6 @@
 package liftwright.report.html;
 
+import java.util.stream.IntStream;
 import liftwright.answer.Section.Plot;
 import liftwright.report.PlotFrame;
 
@@ -27,8 +28,8 @@ final class CurvePicture {
         double top =
                 34
                         + LEGEND
-                                * plot.series().stream()
-                                        .filter(series -> !series.label().isEmpty())
+                                * IntStream.range(0, plot.series().size())
+                                        .filter(k -> PlotFrame.isExplained(plot, k))
                                         .count();
         page.element(
                 "figure",
@@ -62,10 +63,9 @@ final class CurvePicture {
     private void legend(Plot plot) {
         double y = 4;
         for (int k = 0; k < plot.series().size(); k++) {
-            String label = plot.series().get(k).label();
-            if (!label.isEmpty()) {
+            if (PlotFrame.isExplained(plot, k)) {
                 mark(plot, k, y + 7);
-                canvas.text(36, y + 11, "start", label, "label");
+                canvas.text(36, y + 11, "start", plot.series().get(k).label(), "label");
                 y += LEGEND;
             }
         }
