@@ -73,8 +73,9 @@ export function TimelinePicture(props: PictureProps & { section: Timeline }) {
             </div>
             <p class="picture-key">
                 Solid: at its limit where the bar ends; whisker: 95 % band. Hatched with a torn end:
-                comes to no limit. Below each: the worst, of what is allowed. Arrow keys go from bar
-                to bar; Enter shows the part.
+                comes to no limit. Below each: the worst, of what is allowed. Computed as far as{' '}
+                <span {...exact(section.horizon)}>{section.horizon.shown}</span>. Arrow keys go from
+                bar to bar; Enter shows the part.
                 {left > 0 && ` ${left} more stand in the table.`}
             </p>
         </Frame>

@@ -63,7 +63,7 @@ final class TimelinePicture {
                                     y += ROW;
                                 }
                             });
-                    page.element("p", key(shown), "class", "key");
+                    page.element("p", key(timeline, shown), "class", "key");
                 },
                 "class",
                 "timeline");
@@ -139,9 +139,12 @@ final class TimelinePicture {
         return 1 + axis.share(si) * (WIDTH - 2);
     }
 
-    private static String key(OpenBars shown) {
+    private String key(Timeline timeline, OpenBars shown) {
         return "Solid: reaches its limit where the bar ends; whisker: 95 % band. Hatched with a"
-                + " torn end: comes to no limit. Below each: the worst, of what is allowed."
+                + " torn end: comes to no limit. Below each: the worst, of what is allowed. It was"
+                + " computed as far as "
+                + figures.bare(Value.of(Timeline.TIME, timeline.horizonS()))
+                + "."
                 + shown.leftOut();
     }
 
