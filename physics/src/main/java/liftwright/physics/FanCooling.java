@@ -22,6 +22,9 @@ public final class FanCooling {
      * @param speedShare 0 and above; beyond 1 the law goes on
      */
     public static double share(double speedShare) {
+        if (!(speedShare >= 0)) {
+            throw new IllegalArgumentException("a share of speed is not " + speedShare);
+        }
         return Math.max(Math.pow(speedShare, EXPONENT), STANDING_SHARE);
     }
 }

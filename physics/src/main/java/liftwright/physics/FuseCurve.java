@@ -8,8 +8,11 @@ package liftwright.physics;
  * <p>t(I) is straight in logarithms between the points. Above the last the melting energy is spent
  * before heat leaves, I² t = constant [IEC60949]. Below the first the element is a body that ends
  * at a temperature by I²: g = (I/I_m)², where the least fusing current I_m is the one at which g of
- * the first point meets that law. So g has no jump anywhere, every published point is met, and a
- * current below I_m never opens the fuse however long it flows.
+ * the first point meets that law. A current that the fuse is known to hold, its rating, goes before
+ * that: where I_m would fall below it (a first point that opens soon, a long τ), I_m is the held
+ * current, and g is straight in logarithms from there to the first point. So g has no jump
+ * anywhere, every published point is met, and a current up to I_m never opens the fuse however long
+ * it flows.
  *
  * <p>Times of fuses scatter by a factor of 2 and more about their middle; the points are declared
  * with that doubt. Currents are taken by their size: a fuse does not know their direction.
@@ -20,6 +23,12 @@ public final class FuseCurve {
     private final double[] logS;
     private final double timeConstantS;
     private final double leastA;
+    private final double power;
+
+    /** A curve through points, of a fuse that is not known to hold any current. */
+    public FuseCurve(double[] currentA, double[] timeS, double timeConstantS) {
+        this(currentA, timeS, timeConstantS, 0);
+    }
 
     /**
      * A curve through points.
@@ -27,9 +36,14 @@ public final class FuseCurve {
      * @param currentA currents, A, strictly rising
      * @param timeS time to open from cold at each, s, strictly falling
      * @param timeConstantS τ, s
+     * @param holdsA current that it carries for ever, A; 0 for none. One at or above the first
+     *     point is not held: the points go first
      * @throws IllegalArgumentException for points that do not run so, or values not above 0
      */
-    public FuseCurve(double[] currentA, double[] timeS, double timeConstantS) {
+    public FuseCurve(double[] currentA, double[] timeS, double timeConstantS, double holdsA) {
+        if (!(holdsA >= 0)) {
+            throw new IllegalArgumentException("a fuse does not hold " + holdsA + " A");
+        }
         if (currentA.length == 0 || currentA.length != timeS.length || !isPositive(timeConstantS)) {
             throw new IllegalArgumentException(
                     "a fuse has as many currents as times, at least one, and a time constant");
@@ -48,7 +62,11 @@ public final class FuseCurve {
             }
         }
         this.timeConstantS = timeConstantS;
-        leastA = currentA[0] * Math.sqrt(-Math.expm1(-timeS[0] / timeConstantS));
+        double share = -Math.expm1(-timeS[0] / timeConstantS);
+        double square = currentA[0] * Math.sqrt(share);
+        boolean held = holdsA > square && holdsA < currentA[0];
+        leastA = held ? holdsA : square;
+        power = held ? -Math.log(share) / Math.log(currentA[0] / holdsA) : 2;
     }
 
     private static boolean isPositive(double value) {
@@ -80,13 +98,13 @@ public final class FuseCurve {
         return publishedS(log);
     }
 
-    /** Gain g(I) of the state; the square of I over I_m below the first point. */
+    /** Gain g(I) of the state; the square of I over I_m up to I_m. */
     public double gain(double currentA) {
         double current = Math.abs(currentA);
         double log = Math.log(current);
         if (log < logA[0]) {
             double share = current / leastA;
-            return share * share;
+            return share > 1 && power > 2 ? Math.pow(share, power) : share * share;
         }
         return -1 / Math.expm1(-publishedS(log) / timeConstantS);
     }

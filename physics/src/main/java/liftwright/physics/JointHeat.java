@@ -13,6 +13,12 @@ public final class JointHeat {
     /** Air of the rating test, K: a room at 25 °C [EIA36470]. */
     public static final double RATED_AIR_K = 298.15;
 
+    /** Tin–lead solder (63/37) melts, K: 183 °C (common practice). */
+    public static final double LEAD_SOLDER_MELTS_K = 456.15;
+
+    /** Tin–silver–copper solder begins to melt, K: 217 °C (common practice). */
+    public static final double TIN_SOLDER_MELTS_K = 490.15;
+
     /**
      * Heat that a small body gives to still air, convection and radiation, W/(m²·K): the low end of
      * 10–15 (common practice).
@@ -53,6 +59,10 @@ public final class JointHeat {
      */
     public static double airWpK(
             double ratedA, double newOhm, double finsWpK, double wireRiseK, double floorWpK) {
+        if (!(ratedA > 0) || !(newOhm >= 0) || !(finsWpK >= 0) || !(floorWpK >= 0)) {
+            throw new IllegalArgumentException(
+                    "a joint has a rating above 0, and no resistance, fin or floor below it");
+        }
         double whole = ratedA * ratedA * newOhm / RATED_RISE_K;
         double intoWires = finsWpK * (1 - wireRiseK / RATED_RISE_K);
         return Math.max(whole - intoWires, floorWpK);

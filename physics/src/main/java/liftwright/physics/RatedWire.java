@@ -44,27 +44,23 @@ public record RatedWire(AircraftWire wire, int conductors, double riseK, double 
             AircraftWire wire, int conductors, double ratedA, double wallM, double insulationWpmK) {
         double inner = WireHeat.strandDiameterM(wire.areaM2());
         double outer = inner + 2 * wallM;
-        double wall = 2 * Math.PI * insulationWpmK / Math.log(outer / inner);
-        double rise =
-                WireSteady.conductorK(
-                                ratedA / conductors,
-                                wire.ohmpm(),
-                                outer,
-                                wall,
-                                JointHeat.RATED_AIR_K,
-                                Air.SEA_LEVEL_PA,
-                                0,
-                                SurfaceExchange.USUAL_EMISSIVITY)
-                        - JointHeat.RATED_AIR_K;
-        double surface =
-                SurfaceExchange.wireWpmK(
+        WireSteady test =
+                new WireSteady(
+                        wire.ohmpm(),
                         outer,
-                        JointHeat.RATED_AIR_K + JointHeat.RATED_RISE_K,
+                        2 * Math.PI * insulationWpmK / Math.log(outer / inner),
                         JointHeat.RATED_AIR_K,
                         Air.SEA_LEVEL_PA,
                         0,
                         SurfaceExchange.USUAL_EMISSIVITY);
-        double across = 1 / (1 / surface + 1 / wall);
+        double each = ratedA / conductors;
+        double rise = test.conductorK(each) - JointHeat.RATED_AIR_K;
+        if (rise > JointHeat.RATED_RISE_K) {
+            return new RatedWire(wire, conductors, rise, 0);
+        }
+        // Along the wire the temperature goes from the joint's to the wire's own.
+        double middle = JointHeat.RATED_AIR_K + (JointHeat.RATED_RISE_K + rise) / 2;
+        double across = test.slopeWpmK(each, middle);
         double fin = JointHeat.finWpK(Conductor.COPPER_WPMK, wire.areaM2(), across);
         return new RatedWire(wire, conductors, rise, conductors * fin);
     }
