@@ -74,7 +74,7 @@ final class HeatRun {
         for (StartState.Row row : from.rows()) {
             if (!starts.take(row, heat(state))) {
                 throw new IllegalArgumentException(
-                        "nothing that warms is called " + row.part() + " " + row.place());
+                        "nothing that warms is called " + row.part() + " " + row.place().word());
             }
             if (row.charge().isPresent()) {
                 double left = row.charge().getAsDouble();

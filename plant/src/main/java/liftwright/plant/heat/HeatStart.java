@@ -1,11 +1,13 @@
 package liftwright.plant.heat;
 
 import liftwright.rig.table.StartState;
+import liftwright.rig.table.StartState.Place;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** How warm a rig is when a run starts, from a {@link StartState} and to one. */
 public final class HeatStart {
@@ -41,26 +43,20 @@ public final class HeatStart {
     }
 
     /**
-     * Takes over the temperatures and fuses of a row: of one place of a part, or of the whole part
-     * where the place is blank.
+     * Takes over the temperatures and fuses of a row: of one place of a part, or of the whole part.
      *
-     * @return whether the rig has such a part and place
+     * @return whether the rig has such a part with such a place
      */
     public boolean take(StartState.Row row, HeatState to) {
         boolean found = false;
         for (int part = 0; part < bank.parts().size(); part++) {
-            HeatPart of = bank.parts().get(part);
-            if (!of.id().text().equals(row.part())) {
+            if (!bank.parts().get(part).id().text().equals(row.part())) {
                 continue;
             }
-            if (row.place().isBlank()) {
-                found = true;
-                row.temperatureK().ifPresent(kelvin -> whole(of, to, kelvin));
-            } else {
-                int at = place(of, row.place());
-                if (at >= 0) {
+            for (Body body : bodies(part)) {
+                if (row.place() == Place.WHOLE || row.place() == body.place) {
                     found = true;
-                    row.temperatureK().ifPresent(kelvin -> to.kelvin[at] = kelvin);
+                    row.temperatureK().ifPresent(kelvin -> body.warm(to, kelvin));
                 }
             }
             int fuse = bank.index().fuse[part];
@@ -71,61 +67,73 @@ public final class HeatStart {
         return found;
     }
 
-    private void whole(HeatPart part, HeatState to, double kelvin) {
-        for (Place place : placesOf(part)) {
-            to.kelvin[place.at] = kelvin;
-        }
-    }
+    /**
+     * Nodes that one row of a state stands for.
+     *
+     * @param told those whose mean a row tells
+     * @param taken those that take it over
+     */
+    @SuppressWarnings("ArrayRecordComponent") // read by this class alone
+    private record Body(Place place, int[] told, int[] taken) {
 
-    private int place(HeatPart part, String name) {
-        for (Place place : placesOf(part)) {
-            if (place.name.equals(name)) {
-                return place.at;
+        void warm(HeatState to, double kelvin) {
+            for (int at : taken) {
+                to.kelvin[at] = kelvin;
             }
         }
-        return -1;
+
+        /** Mean temperature by heat capacity, K. */
+        double meanK(HeatState of, HeatNumbers n) {
+            double heat = 0;
+            double capacity = 0;
+            for (int at : told) {
+                heat += n.capacityJpK[at] * of.kelvin[at];
+                capacity += n.capacityJpK[at];
+            }
+            return heat / capacity;
+        }
     }
 
-    private record Place(String name, int at) {}
+    private static Body body(Place place, int... at) {
+        return new Body(place, at, at);
+    }
 
-    /** All places of a part; the same names for every part of a kind. */
-    private List<Place> placesOf(HeatPart part) {
-        int own = part.owner();
-        return switch (part.kind()) {
-            case WIRE -> cells(part);
-            case JOINT, FUSE, POLE -> List.of(new Place("", nodes(part)[0]));
-            case SWITCHES -> List.of(new Place("junction", n.inner(bank.controller(own))));
-            case CONTROLLER -> List.of(new Place("sink", n.outer(bank.controller(own))));
-            case WINDING -> List.of(new Place("winding", n.inner(bank.motor(own))));
-            case MAGNETS -> List.of(new Place("case", n.outer(bank.motor(own))));
-            case CELLS ->
-                    List.of(
-                            new Place("core", n.inner(bank.meanCell(own))),
-                            new Place("surface", n.outer(bank.meanCell(own))),
-                            new Place("warmest core", n.inner(bank.warmestCell(own))),
-                            new Place("warmest surface", n.outer(bank.warmestCell(own))));
+    /** What is told of a part; of a pack the cells that warmed most, so that none is too cool. */
+    private List<Body> bodies(int part) {
+        HeatPart of = bank.parts().get(part);
+        int own = of.owner();
+        int[] nodes = bank.index().nodes[part];
+        return switch (of.kind()) {
+            case WIRE -> List.of(body(Place.COPPER, nodes), body(Place.INSULATION, shells(nodes)));
+            case JOINT, FUSE, POLE -> List.of(body(Place.WHOLE, nodes));
+            case SWITCHES -> List.of(body(Place.JUNCTION, n.inner(bank.controller(own))));
+            case CONTROLLER -> List.of(body(Place.SINK, n.outer(bank.controller(own))));
+            case WINDING -> List.of(body(Place.WINDING, n.inner(bank.motor(own))));
+            case MAGNETS -> List.of(body(Place.CASE, n.outer(bank.motor(own))));
+            case CELLS -> {
+                int mean = bank.meanCell(own);
+                int most = bank.warmestCell(own);
+                yield List.of(
+                        new Body(
+                                Place.CORE,
+                                new int[] {n.inner(most)},
+                                new int[] {n.inner(mean), n.inner(most)}),
+                        new Body(
+                                Place.SURFACE,
+                                new int[] {n.outer(most)},
+                                new int[] {n.outer(mean), n.outer(most)}));
+            }
         };
     }
 
-    private int[] nodes(HeatPart part) {
-        return bank.index().nodes[bank.parts().indexOf(part)];
-    }
-
-    private List<Place> cells(HeatPart part) {
-        List<Place> places = new ArrayList<>();
-        int[] nodes = nodes(part);
-        for (int cell = 0; cell < nodes.length; cell++) {
-            String name = "cell " + (cell + 1);
-            places.add(new Place(name, nodes[cell]));
-            for (int shell = 1; shell <= WireKinds.SHELLS; shell++) {
-                places.add(new Place(name + " shell " + shell, shell * n.nodes + nodes[cell]));
-            }
-        }
-        return places;
+    private int[] shells(int[] nodes) {
+        return IntStream.rangeClosed(1, WireKinds.SHELLS)
+                .flatMap(shell -> Arrays.stream(nodes).map(node -> shell * n.nodes + node))
+                .toArray();
     }
 
     /**
-     * A state in rows: each place of each part.
+     * A state in rows: each place of each part, at its mean.
      *
      * @param charge share left in each pack
      */
@@ -134,21 +142,24 @@ public final class HeatStart {
         for (int part = 0; part < bank.parts().size(); part++) {
             HeatPart of = bank.parts().get(part);
             int fuse = bank.index().fuse[part];
-            OptionalDouble left =
-                    of.kind() == HeatPart.Kind.CELLS ? OptionalDouble.of(charge[of.owner()]) : NONE;
-            OptionalDouble share = fuse < 0 ? NONE : OptionalDouble.of(Math.min(1, at.fuse[fuse]));
-            List<Place> places = placesOf(of);
-            for (int k = 0; k < places.size(); k++) {
+            for (Body body : bodies(part)) {
                 rows.add(
                         new StartState.Row(
-                                rows.size() + 2,
+                                0,
                                 of.id().text(),
-                                places.get(k).name,
-                                OptionalDouble.of(at.kelvin[places.get(k).at]),
-                                k == 0 ? left : NONE,
-                                k == 0 ? share : NONE));
+                                body.place,
+                                OptionalDouble.of(body.meanK(at, n)),
+                                body.place == Place.CORE
+                                        ? OptionalDouble.of(share(charge[of.owner()]))
+                                        : NONE,
+                                fuse < 0 ? NONE : OptionalDouble.of(share(at.fuse[fuse]))));
             }
         }
         return rows;
+    }
+
+    /** A step can end a hair beyond empty or open. */
+    private static double share(double value) {
+        return Math.clamp(value, 0, 1);
     }
 }
