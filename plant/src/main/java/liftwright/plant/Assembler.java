@@ -1,5 +1,8 @@
 package liftwright.plant;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.MassLedger;
 import liftwright.plant.body.Pose;
@@ -15,10 +18,6 @@ import liftwright.plant.thrust.Swirls;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * Joins supply, thrust and body over one parameter table. The order in which they declare their

@@ -1,5 +1,13 @@
 package liftwright.plant;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import liftwright.physics.FanLaw;
 import liftwright.physics.Gravity;
 import liftwright.physics.LimbAngles;
@@ -20,15 +28,6 @@ import liftwright.rig.Fan;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * Lift-off of a rig in numbers: the throttle at which lift is weight on full packs, and the moments

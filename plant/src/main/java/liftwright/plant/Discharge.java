@@ -1,5 +1,9 @@
 package liftwright.plant;
 
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import liftwright.plant.heat.HeatWatch;
 import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Cells;
@@ -9,11 +13,6 @@ import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
 import liftwright.rig.Rig;
 import liftwright.rig.table.StartState;
-
-import java.util.Arrays;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A run on the packs of one rig: hover, a throttle trace, hops with pauses. Steps the supply from

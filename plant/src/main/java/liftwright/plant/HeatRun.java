@@ -1,5 +1,7 @@
 package liftwright.plant;
 
+import java.util.ArrayList;
+import java.util.List;
 import liftwright.plant.heat.HeatBank;
 import liftwright.plant.heat.HeatNumbers;
 import liftwright.plant.heat.HeatStart;
@@ -11,9 +13,6 @@ import liftwright.plant.supply.SupplyStepper;
 import liftwright.plant.supply.WarmSupply;
 import liftwright.rig.Pack;
 import liftwright.rig.table.StartState;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /** The heat of one run: what it starts with, what is watched, which fuses are open. */
 final class HeatRun {

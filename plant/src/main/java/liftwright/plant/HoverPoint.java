@@ -1,10 +1,9 @@
 package liftwright.plant;
 
+import java.util.List;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.MassProperties;
-
-import java.util.List;
 
 /**
  * A rig the moment its lift is its weight, with nothing done yet against what turns it.

@@ -1,5 +1,9 @@
 package liftwright.plant;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import liftwright.plant.balance.JetStrike;
 import liftwright.plant.balance.Obstacle;
 import liftwright.plant.body.FanPlace;
@@ -11,11 +15,6 @@ import liftwright.rig.Fan;
 import liftwright.rig.Mount;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * What the jets of a rig's fans strike: the posed wearer's segments and parts with a box. A segment

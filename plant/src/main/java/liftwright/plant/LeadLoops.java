@@ -1,10 +1,5 @@
 package liftwright.plant;
 
-import liftwright.quantity.Quantity;
-import liftwright.rig.Element;
-import liftwright.rig.Rig;
-import liftwright.rig.Wiring;
-
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -14,6 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import liftwright.quantity.Quantity;
+import liftwright.rig.Element;
+import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
 
 /** Walks the wiring outward from the packs and makes series circuits of it. */
 final class LeadLoops {

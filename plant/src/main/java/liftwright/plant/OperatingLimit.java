@@ -1,10 +1,9 @@
 package liftwright.plant;
 
+import java.util.Optional;
 import liftwright.rig.LimitName;
 import liftwright.rig.PartId;
 import liftwright.rig.RigPath;
-
-import java.util.Optional;
 
 /**
  * How one part stands against one limit. Only numbers: what to say of them is the question's

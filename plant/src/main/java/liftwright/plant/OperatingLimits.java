@@ -1,5 +1,9 @@
 package liftwright.plant;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import liftwright.physics.Air;
 import liftwright.physics.FanLaw;
 import liftwright.plant.OperatingLimit.Kind;
@@ -20,11 +24,6 @@ import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * Collects how every part stands against its limits. Ratings are the declared ones, whatever was

@@ -1,5 +1,7 @@
 package liftwright.plant;
 
+import java.util.List;
+import java.util.Set;
 import liftwright.physics.Air;
 import liftwright.physics.Gravity;
 import liftwright.plant.body.MassLedger;
@@ -22,9 +24,6 @@ import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wiring;
-
-import java.util.List;
-import java.util.Set;
 
 /**
  * A rig in numbers: its structure, assembled once, and its parameter table. Immutable and safe to

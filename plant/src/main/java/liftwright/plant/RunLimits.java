@@ -1,11 +1,10 @@
 package liftwright.plant;
 
+import java.util.Optional;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyStepper;
 import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
-
-import java.util.Optional;
 
 /** How far the limits of a run are at the moment it stands at. */
 final class RunLimits {

@@ -1,13 +1,12 @@
 package liftwright.review;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
 import liftwright.plant.Cause;
 import liftwright.rig.Rig;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.OptionalDouble;
 
 /** What ends the flight and when, and how the packs sag on the way. */
 final class EnduranceTables {

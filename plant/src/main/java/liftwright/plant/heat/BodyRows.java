@@ -1,5 +1,7 @@
 package liftwright.plant.heat;
 
+import java.util.ArrayList;
+import java.util.List;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
@@ -11,9 +13,6 @@ import liftwright.rig.Heating;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Controllers, motors and cells as bodies of two nodes each: where they take their numbers from the

@@ -1,9 +1,8 @@
 package liftwright.plant.heat;
 
+import java.util.List;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.rig.Rig;
-
-import java.util.List;
 
 /**
  * All that warms in a rig: its lines of wiring, controllers, motors and cells, the parts that they

@@ -1,8 +1,7 @@
 package liftwright.plant.heat;
 
-import liftwright.physics.FuseCurve;
-
 import java.util.Arrays;
+import liftwright.physics.FuseCurve;
 
 /**
  * All bodies of heat of a rig in numbers, at one vector, in one thread; filled by {@link

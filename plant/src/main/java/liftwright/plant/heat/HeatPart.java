@@ -1,10 +1,9 @@
 package liftwright.plant.heat;
 
+import java.util.Optional;
 import liftwright.rig.LimitName;
 import liftwright.rig.PartId;
 import liftwright.rig.RigPath;
-
-import java.util.Optional;
 
 /**
  * A part that warms, against its limit.

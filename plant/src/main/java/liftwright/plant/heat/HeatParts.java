@@ -1,5 +1,9 @@
 package liftwright.plant.heat;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import liftwright.rig.Element;
 import liftwright.rig.Fan;
 import liftwright.rig.HeatLimits;
@@ -7,11 +11,6 @@ import liftwright.rig.Heating;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * The parts of a rig that warm, with their limits, and where their temperatures stand. In order:

@@ -1,13 +1,12 @@
 package liftwright.plant.heat;
 
-import liftwright.rig.table.StartState;
-import liftwright.rig.table.StartState.Place;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import liftwright.rig.table.StartState;
+import liftwright.rig.table.StartState.Place;
 
 /** How warm a rig is when a run starts, from a {@link StartState} and to one. */
 public final class HeatStart {

@@ -1,5 +1,11 @@
 package liftwright.plant.heat;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
 import liftwright.physics.FuseCurve;
@@ -16,13 +22,6 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
 import liftwright.rig.book.PartsBook;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * The chains of the wiring as lines of bodies of heat: where each takes its numbers from the

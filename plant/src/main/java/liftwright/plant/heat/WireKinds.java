@@ -1,5 +1,9 @@
 package liftwright.plant.heat;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import liftwright.physics.Air;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
@@ -15,11 +19,6 @@ import liftwright.rig.Element;
 import liftwright.rig.RigPath;
 import liftwright.rig.book.BookInsulation;
 import liftwright.rig.book.PartsBook;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /** The kinds of wire of a rig: those of one gauge and covering share one table of exchange. */
 final class WireKinds {

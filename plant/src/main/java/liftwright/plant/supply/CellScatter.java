@@ -1,5 +1,9 @@
 package liftwright.plant.supply;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import liftwright.numerics.CounterStream;
 import liftwright.numerics.Spread;
 import liftwright.plant.parameters.ParameterTable;
@@ -7,11 +11,6 @@ import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.Pack;
 import liftwright.rig.RigPath;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What is declared "each" of a value of single cells: how the cells of one pack lie about their

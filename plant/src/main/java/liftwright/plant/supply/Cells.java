@@ -1,11 +1,10 @@
 package liftwright.plant.supply;
 
+import java.util.List;
 import liftwright.physics.CellLaw;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.parameters.Range;
 import liftwright.rig.Pack;
-
-import java.util.List;
 
 /**
  * All cells of a rig in numbers, in one thread: what a run needs of them, at one vector. Cells side

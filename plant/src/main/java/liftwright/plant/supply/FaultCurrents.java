@@ -1,12 +1,11 @@
 package liftwright.plant.supply;
 
-import liftwright.numerics.SymmetricFactor;
-import liftwright.numerics.SymmetricPattern;
-import liftwright.physics.FastEffects;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import liftwright.numerics.SymmetricFactor;
+import liftwright.numerics.SymmetricPattern;
+import liftwright.physics.FastEffects;
 
 /**
  * Currents that a fuse or a contactor would have to break: a dead short right behind it, E/R of the

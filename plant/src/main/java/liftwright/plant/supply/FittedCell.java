@@ -1,5 +1,10 @@
 package liftwright.plant.supply;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import liftwright.plant.identify.CellFit;
 import liftwright.plant.identify.CellUnknown;
 import liftwright.plant.parameters.ParameterRows;
@@ -8,12 +13,6 @@ import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.CellType;
 import liftwright.rig.RigPath;
-
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** The parameters of a cell that tests tell, drawn together. */
 final class FittedCell {

@@ -1,12 +1,11 @@
 package liftwright.plant.supply;
 
-import liftwright.numerics.SymmetricPattern;
-import liftwright.rig.Wiring;
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import liftwright.numerics.SymmetricPattern;
+import liftwright.rig.Wiring;
 
 /**
  * The DC network: packs (a voltage behind a resistance), chains (resistances) and loads (nonlinear

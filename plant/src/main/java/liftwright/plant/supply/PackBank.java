@@ -1,5 +1,8 @@
 package liftwright.plant.supply;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import liftwright.physics.CellLaw;
 import liftwright.plant.identify.CellUnknown;
 import liftwright.plant.parameters.ParameterRows;
@@ -10,10 +13,6 @@ import liftwright.rig.CellType;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The packs as sources: rest voltage and resistance from the cells.

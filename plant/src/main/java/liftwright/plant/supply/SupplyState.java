@@ -1,9 +1,8 @@
 package liftwright.plant.supply;
 
-import liftwright.plant.heat.HeatState;
-
 import java.util.Arrays;
 import java.util.Optional;
+import liftwright.plant.heat.HeatState;
 
 /**
  * What a supply remembers: how much each pack gave, its slow voltages, and how warm all parts are.

@@ -1,9 +1,8 @@
 package liftwright.plant.supply;
 
+import java.util.Optional;
 import liftwright.physics.CellLaw;
 import liftwright.plant.heat.HeatLoad;
-
-import java.util.Optional;
 
 /**
  * The one stepper of charge and heat. The order within a moment is duty → network → Ω → heat →

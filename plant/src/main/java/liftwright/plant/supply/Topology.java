@@ -1,12 +1,11 @@
 package liftwright.plant.supply;
 
-import liftwright.rig.Wiring;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import liftwright.rig.Wiring;
 
 /**
  * The wiring as a graph, after chains without any resistance have made their two nodes one. Nodes

@@ -1,5 +1,7 @@
 package liftwright.plant.supply;
 
+import java.util.Arrays;
+import java.util.List;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
 import liftwright.plant.parameters.ParameterRows;
@@ -8,9 +10,6 @@ import liftwright.quantity.Quantity;
 import liftwright.rig.Element;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
-
-import java.util.Arrays;
-import java.util.List;
 
 /**
  * Resistance of the chains of the wiring, out and back.

@@ -1,5 +1,9 @@
 package liftwright.plant.thrust;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import liftwright.physics.FanLaw;
 import liftwright.physics.FanUnit;
 import liftwright.physics.MotorLaw;
@@ -18,11 +22,6 @@ import liftwright.rig.Intake;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
-
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * All fan units of a rig: where each takes its numbers from the parameter vector, and what the

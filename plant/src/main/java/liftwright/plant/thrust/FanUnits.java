@@ -1,9 +1,8 @@
 package liftwright.plant.thrust;
 
+import java.util.Arrays;
 import liftwright.physics.FanUnit;
 import liftwright.plant.supply.Device;
-
-import java.util.Arrays;
 
 /** All fan units of a rig at work, in one thread: coefficients, duties, operating points. */
 public final class FanUnits implements Device {

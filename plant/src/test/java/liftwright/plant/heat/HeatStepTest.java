@@ -3,6 +3,8 @@ package liftwright.plant.heat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.random.RandomGenerator;
 import liftwright.physics.RatedWire;
 import liftwright.plant.RigSketch;
 import liftwright.plant.parameters.ParameterRows;
@@ -11,11 +13,7 @@ import liftwright.rig.Insulation;
 import liftwright.rig.Rig;
 import liftwright.rig.book.PartsBook;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.Arrays;
-import java.util.random.RandomGenerator;
 
 /** One step of heat against closed forms, against the slope of its own equations, and its order. */
 class HeatStepTest {

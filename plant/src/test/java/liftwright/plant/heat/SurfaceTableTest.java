@@ -2,12 +2,10 @@ package liftwright.plant.heat;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.random.RandomGenerator;
 import liftwright.physics.SurfaceExchange;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.random.RandomGenerator;
 
 /**
  * The table of exchange errs by 0.1 % at most against the laws themselves, surface and shell found
