@@ -76,7 +76,12 @@ final class LineRows {
 
     @SuppressWarnings("ArrayRecordComponent") // read by this class alone
     private record FuseRow(
-            int element, double[] currentA, double[] timeS, int timeDoubt, int timeConstant) {}
+            int element,
+            double[] currentA,
+            double[] timeS,
+            double holdsA,
+            int timeDoubt,
+            int timeConstant) {}
 
     private final Lines lines;
     private final List<Row> rows = new ArrayList<>();
@@ -231,6 +236,7 @@ final class LineRows {
                 element,
                 fuse.points().stream().mapToDouble(point -> point.current().si()).toArray(),
                 fuse.points().stream().mapToDouble(point -> point.time().si()).toArray(),
+                fuse.rating().si(),
                 table.row(
                         fuse.declaredAt().child("time doubt"),
                         "opening times of the fuse at " + place,
@@ -301,7 +307,7 @@ final class LineRows {
                 times[point] *= p[fuse.timeDoubt];
             }
             n.fuseS[k] = p[fuse.timeConstant];
-            n.curve[k] = new FuseCurve(fuse.currentA, times, n.fuseS[k]);
+            n.curve[k] = new FuseCurve(fuse.currentA, times, n.fuseS[k], fuse.holdsA);
         }
     }
 
