@@ -257,12 +257,12 @@ final class RigSketch {
                         + ", length: ",
                 wires.trunkLength(),
                 wires.contactor() ? "}, {contactor: main}]" : "}]",
-                "out and back");
+                "out and back; add its insulation");
         value(
                 "      branch: [{run: " + wires.branch().text() + ", length: ",
                 wires.branchLength(),
                 "}, {joint: " + joint(fanA()) + "}]",
-                "out and back");
+                "out and back; add its insulation");
         line("      fans:                               # mirror images together");
         feeds();
         if (wires.contactor()) {
