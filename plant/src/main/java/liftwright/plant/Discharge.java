@@ -1,6 +1,5 @@
 package liftwright.plant;
 
-import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -60,14 +59,9 @@ public final class Discharge {
     private final SupplyStepper stepper;
     private final Cells cells;
     private final SupplyState state;
-    private final RunLimits limits;
     private final ReachedTimes times;
     private final StepSearch search;
-
-    /** Packs whose time within the last step the network was asked for. */
-    private final boolean[] askedVoltage;
-
-    private final boolean[] askedCurrent;
+    private final RunEvents events;
 
     private boolean stopsAtFirst;
 
@@ -90,13 +84,12 @@ public final class Discharge {
         this.cells = cells;
         stepper = new SupplyStepper(circuit, fans, cells, heat.map(HeatRun::supply));
         state = stepper.newState();
-        limits = new RunLimits(rig, heat);
-        askedVoltage = new boolean[rig.packs().size()];
-        askedCurrent = new boolean[rig.packs().size()];
+        RunLimits limits = new RunLimits(rig, heat);
         search = new StepSearch(stepper, limits, fans);
         times =
                 new ReachedTimes(
                         rig.packs().size(), rig.fans().size(), heat.map(HeatRun::parts).orElse(0));
+        events = new RunEvents(stepper, state, limits, search, times, fans, circuit, heat);
     }
 
     /** Takes the numbers of a vector; the next {@link #start} begins with rested packs. */
@@ -108,6 +101,7 @@ public final class Discharge {
     /** Whether a run ends with the first limit of all, or goes on as long as it can. */
     public void stopAtFirst(boolean stops) {
         stopsAtFirst = stops;
+        events.stopAtFirst(stops);
     }
 
     /**
@@ -149,7 +143,7 @@ public final class Discharge {
      * allocates. ({@link #state} is what packs and parts remember in numbers.)
      */
     public StartState stateNow() {
-        return heat.orElseThrow().now(state, cells);
+        return heat.orElseThrow().now(state, cells, times.of(Cause.FUSE_OPENED));
     }
 
     /**
@@ -171,10 +165,8 @@ public final class Discharge {
         if (search.failed()) {
             return false;
         }
-        noteAll();
-        if (heat.isPresent() && !search.failed()) {
-            heat.get().settle(state, stepper);
-        }
+        events.note();
+        events.settleHeat();
         watcher.at(this);
         while (!over() && state.timeS() < untilS) {
             double before = state.timeS();
@@ -182,7 +174,7 @@ public final class Discharge {
                 search.failIf(stepper.failed());
                 return !search.failed();
             }
-            locate(before);
+            events.locate(before);
             if (search.failed()) {
                 return false;
             }
@@ -203,181 +195,6 @@ public final class Discharge {
         return heat.isPresent()
                 && fans.order() instanceof Order.Throttle(double share)
                 && share == 0;
-    }
-
-    /** Notes what holds at the present moment, fans that stop included. */
-    private void noteAll() {
-        boolean again = true;
-        while (again) {
-            again = false;
-            for (Cause cause : Cause.values()) {
-                double[] when = times.of(cause);
-                for (int part = 0; part < when.length; part++) {
-                    if (when[part] > state.timeS() && search.distance(cause, part) <= 0) {
-                        when[part] = state.timeS();
-                        if (cause == Cause.CUT_OFF || cause == Cause.FUSE_OPENED) {
-                            out(cause, part);
-                            search.failIf(!stepper.restart());
-                            again = !search.failed();
-                        }
-                    }
-                }
-            }
-        }
-    }
-
-    /** Finds what was reached within the last step, in the order of time. */
-    private void locate(double fromS) {
-        double h = stepper.lastStepS();
-        double first = 1;
-        boolean ends = false;
-        for (Cause cause : Cause.values()) {
-            double[] when = times.of(cause);
-            for (int part = 0; part < when.length && !search.failed(); part++) {
-                if (cause.readOffTheHeat()
-                        || when[part] < Double.POSITIVE_INFINITY
-                        || !(search.distance(cause, part) < 0)) {
-                    continue;
-                }
-                double share = search.root(cause, part, h, 0, 1, cause.readOffTheNetwork());
-                if (!stopsAtFirst && cause.goesWithTheCurrent()) {
-                    share = search.refined(cause, part, h, share);
-                }
-                when[part] = fromS + share * h;
-                if (cause.changesTheRun() && share <= first) {
-                    first = share;
-                    ends = true;
-                }
-                search.back(1, cause.readOffTheNetwork() || cause.goesWithTheCurrent());
-            }
-        }
-        if (stopsAtFirst && !search.failed()) {
-            refineFirst(fromS, h);
-        }
-        if (search.failed()) {
-            return;
-        }
-        if (ends) {
-            double endS = fromS + first * h;
-            times.forgetAfter(endS);
-            search.failIf(!stepper.within(first));
-            locateBefore(fromS, h, first);
-            watchHeat(fromS);
-            takeOut(endS);
-            if (!search.failed()) {
-                noteAll();
-            }
-            if (heat.isPresent() && !search.failed()) {
-                heat.get().settle(state, stepper);
-            }
-        } else {
-            locateCrests(fromS, h);
-            watchHeat(fromS);
-        }
-    }
-
-    /** Looks how warm it got since the start of the last step. */
-    private void watchHeat(double fromS) {
-        if (heat.isPresent() && !search.failed()) {
-            heat.get().step(fromS, state, stepper, times.of(Cause.OVERHEATED));
-        }
-    }
-
-    /** Finds the peak current that was passed and left again within the step. */
-    private void locateCrests(double fromS, double h) {
-        double[] when = times.of(Cause.CELL_CURRENT);
-        for (int pack = 0; pack < when.length && !search.failed(); pack++) {
-            if (when[pack] == Double.POSITIVE_INFINITY && limits.isNearPeak(pack, stepper)) {
-                double crest = search.crest(pack);
-                if (!search.failed() && search.distance(Cause.CELL_CURRENT, pack) < 0) {
-                    when[pack] =
-                            fromS + h * search.root(Cause.CELL_CURRENT, pack, h, 0, crest, true);
-                }
-                search.back(1, true);
-            }
-        }
-    }
-
-    /**
-     * Finds what was reached before the step was cut short and no longer holds at its far end: at
-     * full throttle currents fall again.
-     */
-    private void locateBefore(double fromS, double h, double cut) {
-        for (Cause cause : Cause.values()) {
-            double[] when = times.of(cause);
-            for (int part = 0;
-                    part < when.length
-                            && !search.failed()
-                            && !cause.changesTheRun()
-                            && !cause.readOffTheHeat();
-                    part++) {
-                if (when[part] == Double.POSITIVE_INFINITY && search.distance(cause, part) < 0) {
-                    when[part] = fromS + h * search.root(cause, part, h, 0, cut, true);
-                    search.back(cut, true);
-                }
-            }
-        }
-    }
-
-    /** Stops the fans whose controllers cut off at a moment, and opens the fuses that do. */
-    private void takeOut(double whenS) {
-        boolean cutOff = takeOut(Cause.CUT_OFF, whenS);
-        boolean opened = takeOut(Cause.FUSE_OPENED, whenS);
-        if ((cutOff || opened) && !search.failed()) {
-            search.failIf(!stepper.restart());
-        }
-    }
-
-    private boolean takeOut(Cause cause, double whenS) {
-        double[] when = times.of(cause);
-        boolean any = false;
-        for (int part = 0; part < when.length; part++) {
-            if (when[part] == whenS) {
-                out(cause, part);
-                any = true;
-            }
-        }
-        return any;
-    }
-
-    private void out(Cause cause, int part) {
-        if (cause == Cause.CUT_OFF) {
-            fans.units().stop(part, true);
-        } else {
-            circuit.open(heat.orElseThrow().chain(part));
-        }
-    }
-
-    /**
-     * The first limit alone is told of such a run: only its time needs the network's word. Where
-     * that puts it behind another, the other is asked in turn.
-     */
-    private void refineFirst(double fromS, double h) {
-        Arrays.fill(askedVoltage, false);
-        Arrays.fill(askedCurrent, false);
-        boolean moved = false;
-        while (!search.failed()
-                && (refine(Cause.CELL_VOLTAGE, askedVoltage, fromS, h)
-                        || refine(Cause.CELL_CURRENT, askedCurrent, fromS, h))) {
-            moved = true;
-        }
-        if (moved && !search.failed()) {
-            search.back(1, true);
-        }
-    }
-
-    /** Asks the network about a part that is first of all and was not asked; whether one was. */
-    private boolean refine(Cause cause, boolean[] asked, double fromS, double h) {
-        double[] when = times.of(cause);
-        for (int part = 0; part < when.length; part++) {
-            boolean inThisStep = when[part] > fromS && when[part] <= fromS + h;
-            if (inThisStep && !asked[part] && when[part] <= firstS()) {
-                asked[part] = true;
-                when[part] = fromS + h * search.refined(cause, part, h, (when[part] - fromS) / h);
-                return true;
-            }
-        }
-        return false;
     }
 
     /** When a cause first held anywhere, s since the start; empty if it never did. */
@@ -499,9 +316,9 @@ public final class Discharge {
         return watch().hottestAtS(part);
     }
 
-    /** How near a fuse is to opening, 0 to 1; 0 for any other part. */
+    /** How near a fuse is to opening, 0 to 1, which is open; 0 for any other part. */
     public double fuseShare(int part) {
-        return watch().fuseShare(HeatRun.heat(state), part);
+        return opened(part) ? 1 : watch().fuseShare(HeatRun.heat(state), part);
     }
 
     /** Whether a part is a fuse that opened. */

@@ -88,14 +88,18 @@ final class HeatRun {
         watch.start(heat(state), state.timeS());
     }
 
-    /** The present as another run can start from it. */
-    StartState now(SupplyState state, Cells cells) {
+    /**
+     * The present as another run can start from it.
+     *
+     * @param openedS when each fuse opened; infinite for one that did not
+     */
+    StartState now(SupplyState state, Cells cells, double[] openedS) {
         double[] left = new double[packK.length];
         for (int pack = 0; pack < left.length; pack++) {
             left[pack] =
                     cells.startCharge(pack) - state.passedAs(pack) / cells.packCapacityAs(pack);
         }
-        return new StartState("", new ArrayList<>(starts.rows(heat(state), left)));
+        return new StartState("", new ArrayList<>(starts.rows(heat(state), left, openedS)));
     }
 
     /** What flows now. */

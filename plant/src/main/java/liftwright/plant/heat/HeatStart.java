@@ -135,12 +135,14 @@ public final class HeatStart {
      * A state in rows: each place of each part, at its mean.
      *
      * @param charge share left in each pack
+     * @param openedS when a part opened as a fuse; infinite if it did not
      */
-    public List<StartState.Row> rows(HeatState at, double[] charge) {
+    public List<StartState.Row> rows(HeatState at, double[] charge, double[] openedS) {
         List<StartState.Row> rows = new ArrayList<>();
         for (int part = 0; part < bank.parts().size(); part++) {
             HeatPart of = bank.parts().get(part);
             int fuse = bank.index().fuse[part];
+            boolean open = openedS[part] < Double.POSITIVE_INFINITY;
             for (Body body : bodies(part)) {
                 rows.add(
                         new StartState.Row(
@@ -151,7 +153,9 @@ public final class HeatStart {
                                 body.place == Place.CORE
                                         ? OptionalDouble.of(share(charge[of.owner()]))
                                         : NONE,
-                                fuse < 0 ? NONE : OptionalDouble.of(share(at.fuse[fuse]))));
+                                fuse < 0
+                                        ? NONE
+                                        : OptionalDouble.of(open ? 1 : share(at.fuse[fuse]))));
             }
         }
         return rows;

@@ -1,6 +1,7 @@
 package liftwright.plant.heat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
-import liftwright.physics.FuseCurve;
 import liftwright.physics.JointHeat;
 import liftwright.physics.RatedWire;
 import liftwright.physics.WireHeat;
@@ -74,18 +74,9 @@ final class LineRows {
                 implements Row {}
     }
 
-    @SuppressWarnings("ArrayRecordComponent") // read by this class alone
-    private record FuseRow(
-            int element,
-            double[] currentA,
-            double[] timeS,
-            double holdsA,
-            int timeDoubt,
-            int timeConstant) {}
-
     private final Lines lines;
     private final List<Row> rows = new ArrayList<>();
-    private final List<FuseRow> fuses = new ArrayList<>();
+    private final FuseRows fuses = new FuseRows();
     private final WireKinds kinds = new WireKinds();
     private final double growthAboveK;
 
@@ -99,7 +90,7 @@ final class LineRows {
                 own.add(shares(element));
                 rows.add(row(element, table, rated));
                 if (element instanceof Element.Fuse fuse) {
-                    fuses.add(fuse(rows.size() - 1, fuse, table));
+                    fuses.declare(rows.size() - 1, fuse, table);
                 }
             }
             shares.add(own);
@@ -230,45 +221,20 @@ final class LineRows {
                                                         ampere, RATED_WALL_M, RATED_WALL_WPMK)));
     }
 
-    private static FuseRow fuse(int element, Element.Fuse fuse, ParameterRows table) {
-        String place = fuse.declaredAt().toString();
-        return new FuseRow(
-                element,
-                fuse.points().stream().mapToDouble(point -> point.current().si()).toArray(),
-                fuse.points().stream().mapToDouble(point -> point.time().si()).toArray(),
-                fuse.rating().si(),
-                table.row(
-                        fuse.declaredAt().child("time doubt"),
-                        "opening times of the fuse at " + place,
-                        fuse.id(),
-                        fuse.timeDoubt(),
-                        Range.POSITIVE),
-                table.row(
-                        fuse.declaredAt().child("time constant"),
-                        "time constant of the fuse at " + place,
-                        fuse.id(),
-                        fuse.timeConstant(),
-                        Range.POSITIVE));
-    }
-
     Lines lines() {
         return lines;
     }
 
     /** Number of the fuse of an element; −1 if it is none. Elements count through the rig. */
     int fuseOf(int element) {
-        for (int k = 0; k < fuses.size(); k++) {
-            if (fuses.get(k).element == element) {
-                return k;
-            }
-        }
-        return NONE;
+        return fuses.of(element);
     }
 
     HeatNumbers newNumbers(int bodies, int fans) {
         int[] tableOf =
                 IntStream.of(lines.cells).map(node -> kind(lines.elementOf[node])).toArray();
-        int[] fuseNode = fuses.stream().mapToInt(fuse -> lines.nodesOf[fuse.element][0]).toArray();
+        int[] fuseNode =
+                Arrays.stream(fuses.elements()).map(element -> lines.nodesOf[element][0]).toArray();
         return new HeatNumbers(lines, bodies, fans, kinds.count(), tableOf, fuseNode);
     }
 
@@ -300,15 +266,7 @@ final class LineRows {
         for (int node = 0; node < lines.nodes; node++) {
             n.nextWpK[node] = lines.after[node] < 0 ? 0 : between(p, node, lines.after[node]);
         }
-        for (int k = 0; k < fuses.size(); k++) {
-            FuseRow fuse = fuses.get(k);
-            double[] times = fuse.timeS.clone();
-            for (int point = 0; point < times.length; point++) {
-                times[point] *= p[fuse.timeDoubt];
-            }
-            n.fuseS[k] = p[fuse.timeConstant];
-            n.curve[k] = new FuseCurve(fuse.currentA, times, n.fuseS[k], fuse.holdsA);
-        }
+        fuses.load(p, n);
     }
 
     private double metres(double[] p, Row.Run run, int node) {

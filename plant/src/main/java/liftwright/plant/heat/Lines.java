@@ -103,6 +103,7 @@ final class Lines {
         before = new int[nodes];
         after = new int[nodes];
         nodesOf = new int[elements][];
+        Arrays.fill(nodesOf, new int[0]);
         boolean[] wire = new boolean[nodes];
         for (Group group : groups) {
             for (int line = 0; line < group.width; line++) {
