@@ -112,6 +112,30 @@ class HeatedRunTest {
         assertThat(run.shaftJ() + lost).isCloseTo(run.givenJ(), within(1e-9 * run.givenJ()));
     }
 
+    /** Rings, islands, unequal packs, wires of no length: all that is wired closes. */
+    @Test
+    void everyShapeOfWiringWarms() {
+        Seeded.check(Seeded.deep() ? 10 : 25, HeatedRunTest::warm);
+    }
+
+    private static void warm(RandomGenerator random) {
+        Plant plant = Plant.assembleHeated(RandomRigs.exact(random));
+        Discharge run = started(plant);
+        Discharge.Watcher closes =
+                at -> {
+                    double lost = 0;
+                    for (int part = 0; part < plant.heatParts().size(); part++) {
+                        lost += at.lossW(part);
+                        assertThat(at.nowK(part)).isBetween(200.0, 1e5);
+                    }
+                    double scale = Math.abs(at.givenW()) + at.shaftW() + lost;
+                    assertThat(at.shaftW() + lost - at.givenW()).isCloseTo(0, within(1e-9 * scale));
+                };
+        run.follow(new Order.Throttle(random.nextDouble(0.3, 0.9)), 20, closes);
+        run.follow(new Order.Throttle(0), 10, closes);
+        assertThat(run.failed()).isFalse();
+    }
+
     /**
      * A plant that warms is at an operating point what it was: heat adds rows behind the others.
      */
