@@ -63,5 +63,6 @@ class AirFilmTest {
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void aPressureThatIsNoneIsRefused(double pascal) {
         assertThatIllegalArgumentException().isThrownBy(() -> AirFilm.densityKgpm3(pascal, 300));
+        assertThat(AirFilm.densityKgpm3(0.5, 300)).isPositive();
     }
 }

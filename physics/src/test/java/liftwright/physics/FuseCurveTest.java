@@ -125,6 +125,7 @@ class FuseCurveTest {
         assertThat(FuseAmbient.WARMEST_K).isEqualTo(125 + 273.15);
         refused(() -> FuseAmbient.share(398.16));
         refused(() -> FuseAmbient.share(0));
+        assertThat(FuseAmbient.share(0.5)).isEqualTo(1);
         refused(() -> FuseAmbient.share(Double.NaN));
     }
 
@@ -290,6 +291,8 @@ class FuseCurveTest {
                 .isEqualTo(maxi().leastFusingA());
         assertThat(new FuseCurve(ampere, second, 60, 80).leastFusingA())
                 .isEqualTo(new FuseCurve(ampere, second, 60).leastFusingA());
+        assertThat(new FuseCurve(new double[] {2.75}, new double[] {0.316}, 60).leastFusingA())
+                .isLessThan(0.5);
         refused(() -> new FuseCurve(ampere, second, 60, -1));
         refused(() -> new FuseCurve(ampere, second, 60, Double.NaN));
     }
@@ -309,6 +312,7 @@ class FuseCurveTest {
         assertThat(new FuseCurve(MAXI_A, MAXI_S, longest).leastFusingA())
                 .isCloseTo(40, withPercentage(1e-6));
         assertThat(longest).isBetween(400.0, 420.0);
+        assertThat(FuseCurve.longestTimeConstantS(0.5, 54, 300)).isGreaterThan(longest);
         for (double bad : new double[] {0, -1, 54, Double.NaN}) {
             refused(() -> FuseCurve.longestTimeConstantS(bad, 54, 300));
         }

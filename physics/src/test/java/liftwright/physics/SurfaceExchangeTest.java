@@ -235,6 +235,7 @@ class SurfaceExchangeTest {
         for (double bad : new double[] {-0.01, 1.01, nan}) {
             refused(() -> SurfaceExchange.radiationWpm2K(bad, 350, 300));
         }
+        assertThat(SurfaceExchange.radiationWpm2K(1, 0.5, 0.5)).isPositive();
         refused(() -> SurfaceExchange.mixedNusselt(0.29, 1));
         refused(() -> SurfaceExchange.mixedNusselt(nan, 1));
         refused(() -> SurfaceExchange.mixedNusselt(1, -0.1));
