@@ -65,10 +65,10 @@ public final class HeatStep {
      * Ends a step that was predicted from the same start over the same time.
      *
      * @param far load at its end
-     * @param end overwritten, not settled
+     * @param end as predicted; overwritten, not settled
      */
     public void correct(HeatState start, HeatLoad near, HeatLoad far, double h, HeatState end) {
-        HeatFlow.kept(n, middle.kelvin, start.grown, far, second);
+        HeatFlow.kept(n, middle.kelvin, end.grown, far, second);
         double[] c = n.capacityJpK;
         for (int k = 0; k < second.length; k++) {
             second[k] = h * second[k] - 2 * c[k] * first[k];

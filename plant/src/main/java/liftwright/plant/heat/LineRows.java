@@ -83,26 +83,26 @@ final class LineRows {
     private LineRows(Rig rig, ParameterRows table) {
         growthAboveK = rig.limits().si(LimitName.JOINT_TEMPERATURE);
         Map<Double, RatedWire> rated = new HashMap<>();
-        List<List<double[]>> shares = new ArrayList<>();
+        List<List<double[]>> places = new ArrayList<>();
         for (Wiring.Chain chain : rig.wiring().chains()) {
             List<double[]> own = new ArrayList<>();
             for (Element element : chain.elements()) {
-                own.add(shares(element));
+                own.add(places(element));
                 rows.add(row(element, table, rated));
                 if (element instanceof Element.Fuse fuse) {
                     fuses.declare(rows.size() - 1, fuse, table);
                 }
             }
-            shares.add(own);
+            places.add(own);
         }
-        lines = new Lines(shares);
+        lines = new Lines(places);
     }
 
     static LineRows declare(Rig rig, ParameterRows table) {
         return new LineRows(rig, table);
     }
 
-    private static double[] shares(Element element) {
+    private static double[] places(Element element) {
         return switch (element) {
             case Element.Run run ->
                     run.length().si() == 0 && run.length().tolerance().isNone()
@@ -270,7 +270,11 @@ final class LineRows {
     }
 
     private double metres(double[] p, Row.Run run, int node) {
-        return Math.max(p[run.length], SHORTEST_M) * lines.share[node];
+        return lengthM(p, run) * lines.share[node];
+    }
+
+    private static double lengthM(double[] p, Row.Run run) {
+        return Math.max(p[run.length], SHORTEST_M);
     }
 
     private void cell(double[] p, Row.Run run, WireHeat metre, int node, HeatNumbers n) {
@@ -314,7 +318,7 @@ final class LineRows {
 
     /** Conductance between neighbours in a line, W/K. */
     private double between(double[] p, int one, int other) {
-        double k = half(p, one) + half(p, other);
+        double k = way(p, one, other) + way(p, other, one);
         if (k > 0) {
             return 1 / k;
         }
@@ -322,15 +326,22 @@ final class LineRows {
         return LORENZ_WOHMPK / Math.max(ohm, LEAST_BETWEEN_OHM);
     }
 
-    /** From the middle of a cell to its end, K/W; a lump has nothing between middle and end. */
-    private double half(double[] p, int node) {
+    /**
+     * From the place of a node half way to that of its neighbour in the same run, or to the end of
+     * the run, K/W; a lump has nothing in between.
+     */
+    private double way(double[] p, int node, int neighbour) {
         return switch (rows.get(lines.elementOf[node])) {
-            case Row.Run run ->
-                    metres(p, run, node)
-                            / (2
-                                    * Conductor.COPPER_WPMK
-                                    * kinds.wire(run.kind).areaM2()
-                                    * run.conductors);
+            case Row.Run run -> {
+                double place = lines.place[node];
+                double share =
+                        lines.elementOf[node] == lines.elementOf[neighbour]
+                                ? Math.abs(lines.place[neighbour] - place) / 2
+                                : Math.min(place, 1 - place);
+                yield lengthM(p, run)
+                        * share
+                        / (Conductor.COPPER_WPMK * kinds.wire(run.kind).areaM2() * run.conductors);
+            }
             case Row.Lump _ -> 0;
         };
     }

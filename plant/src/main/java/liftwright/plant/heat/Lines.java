@@ -14,10 +14,10 @@ import java.util.stream.IntStream;
  */
 final class Lines {
 
-    /** Shares of an element that is one lump. */
+    /** Places of an element that is one lump. */
     static final double[] LUMP = {};
 
-    /** Shares of an element that is nothing: a run without length. */
+    /** Places of an element that is nothing: a run without length. */
     static final double[] NOTHING = {0};
 
     /** Lines of one pattern. */
@@ -61,6 +61,9 @@ final class Lines {
 
     final double[] share;
 
+    /** Where in its run the temperature of such a node stands, as a share of the run's length. */
+    final double[] place;
+
     /** Nodes of each element, in order; the neighbours of a lump are beside it in its line. */
     final int[][] nodesOf;
 
@@ -70,18 +73,19 @@ final class Lines {
     final int[] after;
 
     /**
-     * @param shares of each chain, for each element: the shares of its cells; empty for a lump
+     * @param places of each chain, for each element: the places of its cells, as shares of its
+     *     length; empty for a lump
      */
-    Lines(List<List<double[]>> shares) {
-        int elements = shares.stream().mapToInt(List::size).sum();
+    Lines(List<List<double[]>> places) {
+        int elements = places.stream().mapToInt(List::size).sum();
         Map<String, List<Integer>> alike = new LinkedHashMap<>();
-        int[] firstElement = new int[shares.size()];
+        int[] firstElement = new int[places.size()];
         int next = 0;
-        for (int chain = 0; chain < shares.size(); chain++) {
+        for (int chain = 0; chain < places.size(); chain++) {
             firstElement[chain] = next;
-            next += shares.get(chain).size();
+            next += places.get(chain).size();
             StringBuilder pattern = new StringBuilder();
-            for (double[] cells : shares.get(chain)) {
+            for (double[] cells : places.get(chain)) {
                 pattern.append(cells.length == 0 ? "l" : "w".repeat(count(cells)));
             }
             if (!pattern.isEmpty()) {
@@ -100,6 +104,7 @@ final class Lines {
         chainOf = new int[nodes];
         elementOf = new int[nodes];
         share = new double[nodes];
+        place = new double[nodes];
         before = new int[nodes];
         after = new int[nodes];
         nodesOf = new int[elements][];
@@ -107,7 +112,7 @@ final class Lines {
         boolean[] wire = new boolean[nodes];
         for (Group group : groups) {
             for (int line = 0; line < group.width; line++) {
-                place(group, line, shares.get(group.chain[line]), firstElement, wire);
+                place(group, line, places.get(group.chain[line]), firstElement, wire);
             }
         }
         cells = IntStream.range(0, nodes).filter(node -> wire[node]).toArray();
@@ -119,6 +124,7 @@ final class Lines {
         int along = 0;
         for (int k = 0; k < elements.size(); k++) {
             double[] cells = elements.get(k);
+            double[] shares = LineGrid.shares(cells);
             int[] own = new int[count(cells)];
             for (int cell = 0; cell < own.length; cell++) {
                 int node = group.node(line, along);
@@ -126,7 +132,8 @@ final class Lines {
                 chainOf[node] = chain;
                 elementOf[node] = firstElement[chain] + k;
                 wire[node] = cells.length > 0;
-                share[node] = cells.length > 0 ? cells[cell] : 1;
+                share[node] = cells.length > 0 ? shares[cell] : 1;
+                place[node] = cells.length > 0 ? cells[cell] : 0;
                 before[node] = along == 0 ? -1 : node - group.width;
                 after[node] = along == group.length - 1 ? -1 : node + group.width;
                 along++;

@@ -98,7 +98,7 @@ final class WireKinds {
         return kinds.size();
     }
 
-    /** Shares of the cells of a run at its declared values. */
+    /** Places of the cells of a run at its declared values, as shares of its length. */
     static double[] cells(Element.Run run) {
         AircraftWire wire = AircraftWire.of(run.gauge());
         BookInsulation material = PartsBook.insulation(run.covering().material());
@@ -119,7 +119,7 @@ final class WireKinds {
                                 run.covering().air().si(),
                                 SurfaceExchange.USUAL_EMISSIVITY);
         double across = 1 / (1 / surface + 1 / heat.wallWpmK());
-        return LineGrid.shares(
+        return LineGrid.places(
                 run.length().si(),
                 JointHeat.finLengthM(Conductor.COPPER_WPMK, wire.areaM2(), across));
     }

@@ -309,12 +309,26 @@ class HeatStepTest {
     @Test
     void cellsFillTheRun() {
         Element.Run run = (Element.Run) RigSketch.run("r", 12, 0.55);
-        double[] shares = WireKinds.cells(run);
+        double[] shares = LineGrid.shares(WireKinds.cells(run));
         assertThat(Arrays.stream(shares).sum()).isCloseTo(1, within(1e-12));
-        assertThat(shares[0]).isLessThan(shares[1]).isEqualTo(shares[6]);
+        assertThat(shares[0]).isLessThan(shares[1]).isCloseTo(shares[6], within(1e-12));
         assertThat(shares[3]).isGreaterThan(shares[2]);
-        double[] even = LineGrid.shares(0.05, 0.1);
-        assertThat(even).containsOnly(1.0 / 7);
+        double[] shortOne = LineGrid.places(0.05, 0.1);
+        assertThat(shortOne[0]).isCloseTo(1.0 / 28, within(1e-12));
+    }
+
+    /** The bow of even heating is exact at the places of unlike cells: edges lie midway. */
+    @Test
+    void edgesLieMidwayBetweenPlaces() {
+        double[] places = LineGrid.places(0.55, 0.03);
+        double[] shares = LineGrid.shares(places);
+        double edge = 0;
+        for (int k = 0; k + 1 < places.length; k++) {
+            edge += shares[k];
+            assertThat(edge).isCloseTo((places[k] + places[k + 1]) / 2, within(1e-12));
+            assertThat(places[k]).isCloseTo(1 - places[places.length - 1 - k], within(1e-12));
+        }
+        assertThat(places[0]).isCloseTo(0.1 * 0.03 / 0.55, within(1e-12));
     }
 
     /** A rated joint between its rated wires warms by 30 K at its rating, as in the test of it. */
