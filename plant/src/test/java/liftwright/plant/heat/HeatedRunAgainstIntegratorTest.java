@@ -1,0 +1,145 @@
+package liftwright.plant.heat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.random.RandomGenerator;
+import liftwright.plant.Discharge;
+import liftwright.plant.Order;
+import liftwright.plant.Plant;
+import liftwright.plant.supply.CellDraw;
+import liftwright.rig.Rig;
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Whole small rigs that warm, stepped by the product, against the same equations as one system,
+ * integrated to four digits more ({@link HeatedRig#SAME}).
+ */
+class HeatedRunAgainstIntegratorTest {
+
+    /** Temperatures, K, at the production step. */
+    private static final double SAME_K = 0.2;
+
+    /** Of the time to each limit and of each fuse. */
+    private static final double SAME_TIME = 0.005;
+
+    @Test
+    void temperaturesLimitsAndFuses() {
+        Set<String> met = new TreeSet<>();
+        AtomicInteger count = new AtomicInteger();
+        Seeded.check(
+                25,
+                random -> {
+                    compare(random, met);
+                    count.incrementAndGet();
+                });
+        if (count.get() > 20) {
+            assertThat(met)
+                    .contains(
+                            "WIRE",
+                            "JOINT",
+                            "WINDING",
+                            "SWITCHES",
+                            "MAGNETS",
+                            "opened",
+                            "whole",
+                            "lift",
+                            "soaked hotter");
+        }
+    }
+
+    private static void compare(RandomGenerator random, Set<String> met) {
+        Rig rig = HeatedRigs.random(random);
+        Plant plant = Plant.assembleHeated(rig);
+        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), HeatedRig.SAME);
+        Discharge run = plant.discharge();
+        run.load(plant.parameters().nominal(), new CellDraw.Expected());
+        run.start();
+        Order order = new Order.Throttle(random.nextDouble(0.6, 1));
+        if (reference.openedS.length == 0 || random.nextInt(4) == 0) {
+            double lift = 40 * rig.fans().size() * random.nextDouble(0.8, 1.2);
+            order = new Order.Lift(lift);
+            reference.lift(lift);
+            met.add("lift");
+        } else {
+            reference.throttle(((Order.Throttle) order).share());
+        }
+        for (int k = 0; k < 6; k++) {
+            double forS = random.nextDouble(1, 25);
+            boolean goes = run.follow(order, forS, at -> {});
+            assertThat(run.failed()).isFalse();
+            if (!goes) {
+                return; // it ended, of something that is no heat
+            }
+            reference.go(forS);
+            same(plant, run, reference, "after " + run.state().timeS() + " s");
+        }
+        double[] before = new double[plant.heatParts().size()];
+        for (int part = 0; part < before.length; part++) {
+            before[part] = reference.nowK(part);
+        }
+        run.follow(new Order.Throttle(0), 90, at -> {});
+        reference.throttle(0);
+        reference.go(90);
+        same(plant, run, reference, "after the soak");
+        for (int part = 0; part < before.length; part++) {
+            assertThat(run.hottestK(part))
+                    .as("hottest of " + plant.heatParts().get(part))
+                    .isCloseTo(reference.hottestK[part], within(SAME_K));
+            if (reference.hottestK[part] > before[part] + 2) {
+                met.add("soaked hotter");
+            }
+            times(plant, run, reference, part, met);
+        }
+        fuses(plant, run, reference, met);
+    }
+
+    private static void same(Plant plant, Discharge run, HeatedRigRun reference, String when) {
+        for (int part = 0; part < plant.heatParts().size(); part++) {
+            assertThat(run.nowK(part))
+                    .as(when + " " + plant.heatParts().get(part))
+                    .isCloseTo(reference.nowK(part), within(SAME_K));
+        }
+    }
+
+    private static void times(
+            Plant plant, Discharge run, HeatedRigRun reference, int part, Set<String> met) {
+        HeatPart of = plant.heatParts().get(part);
+        if (Math.abs(reference.hottestK[part] - of.limitK()) < SAME_K) {
+            return; // it may or may not
+        }
+        OptionalDouble found = run.heatReachedS(part);
+        if (reference.reachedS[part] == Double.POSITIVE_INFINITY) {
+            assertThat(found).as(of.toString()).isEmpty();
+        } else {
+            met.add(of.kind().toString());
+            double whenS = reference.reachedS[part];
+            assertThat(found.orElse(Double.NaN))
+                    .as(of.toString())
+                    .isCloseTo(whenS, within(SAME_TIME * whenS));
+        }
+    }
+
+    private static void fuses(Plant plant, Discharge run, HeatedRigRun reference, Set<String> met) {
+        int fuse = 0;
+        for (int part = 0; part < plant.heatParts().size(); part++) {
+            HeatPart of = plant.heatParts().get(part);
+            if (of.kind() != HeatPart.Kind.FUSE) {
+                continue;
+            }
+            double whenS = reference.openedS[fuse++];
+            assertThat(run.opened(part)).as(of.toString()).isEqualTo(whenS < 1e9);
+            met.add(run.opened(part) ? "opened" : "whole");
+            if (run.opened(part)) {
+                assertThat(run.openedS(part).orElseThrow())
+                        .as(of.toString())
+                        .isCloseTo(whenS, within(SAME_TIME * whenS));
+            }
+        }
+    }
+}
