@@ -43,6 +43,7 @@ public final class Fields {
                         DrawingFields.ROWS,
                         SupplyFields.ROWS,
                         TimelineFields.ROWS,
+                        WiringFields.ROWS,
                         StandFields.ROWS,
                         BenchFields.ROWS,
                         NameFields.ROWS)

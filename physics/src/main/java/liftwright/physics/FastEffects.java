@@ -56,6 +56,67 @@ public final class FastEffects {
         return peakV(sourceV, startV, currentA, resistanceOhm, inductanceH, capacitanceF);
     }
 
+    /**
+     * Highest current when a source is switched onto capacitors that lie {@code stepV} below it:
+     * the first maximum of the series circuit from rest, ΔV √(C/L) exp(−(α/ω) atan(ω/α)) with α =
+     * R/2L and ω² = 1/LC − α², and its hyperbolic twin where α² exceeds 1/LC.
+     *
+     * @param stepV ΔV ≥ 0, V
+     * @return A
+     */
+    public static double inrushPeakA(
+            double stepV, double resistanceOhm, double inductanceH, double capacitanceF) {
+        double alpha = resistanceOhm / (2 * inductanceH);
+        double below = 1 / (inductanceH * capacitanceF) - alpha * alpha;
+        double fall;
+        if (below > 0) {
+            double omega = Math.sqrt(below);
+            fall = alpha / omega * Math.atan2(omega, alpha);
+        } else {
+            double beta = Math.sqrt(-below);
+            fall = beta > 0 ? alpha / beta * atanh(beta / alpha) : 1;
+        }
+        return stepV * Math.sqrt(capacitanceF / inductanceH) * Math.exp(-fall);
+    }
+
+    /**
+     * ∫ I² dt of the current that fills capacitors through a resistance, C ΔV²/(2 R): the
+     * resistance takes as much as the capacitors store, however it rings.
+     *
+     * @return A²·s
+     */
+    public static double inrushA2s(double stepV, double resistanceOhm, double capacitanceF) {
+        return capacitanceF * stepV * stepV / (2 * resistanceOhm);
+    }
+
+    /**
+     * Voltage of a bus that is given power while the pack behind it takes it up: V (V − E) = R P,
+     * so (E + √(E² + 4 R P))/2.
+     *
+     * @param sourceV E of the pack, V
+     * @param resistanceOhm R of pack and leads, Ω
+     * @param powerW P ≥ 0 given to the bus, W
+     * @return V
+     */
+    public static double fedBackV(double sourceV, double resistanceOhm, double powerW) {
+        return (sourceV + Math.sqrt(sourceV * sourceV + 4 * resistanceOhm * powerW)) / 2;
+    }
+
+    /**
+     * Most power that a motor can give back at a speed while its controller brakes it, e I − R I²
+     * at I = e/2R, or at the controller's current limit where that is less. An upper bound: iron
+     * and switches take some of it.
+     *
+     * @param emfV e, speed over speed constant, V
+     * @param resistanceOhm R of winding and switches, Ω
+     * @param limitA current limit, A; infinite where there is none
+     * @return W
+     */
+    public static double mostBrakingW(double emfV, double resistanceOhm, double limitA) {
+        double current = Math.min(emfV / (2 * resistanceOhm), limitA);
+        return current * (emfV - resistanceOhm * current);
+    }
+
     private static double peakV(
             double sourceV,
             double startV,

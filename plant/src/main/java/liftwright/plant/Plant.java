@@ -376,7 +376,8 @@ public final class Plant {
         return leadLoops(p).cut(before);
     }
 
-    private LeadLoops leadLoops(double[] p) {
+    /** The supply at its strongest. For reports, not for loops. */
+    public FaultSupply faultSupply(double[] p) {
         double airK = air.temperatureK(p);
         double[] fullV = new double[rig.packs().size()];
         packs.rest(p, false, fullV);
@@ -384,6 +385,11 @@ public final class Plant {
         packs.resistance(p, airK, false, false, packOhm);
         double[] chainOhm = new double[wires.chains().size()];
         wires.resistance(p, airK, chainOhm);
-        return new LeadLoops(rig, packOhm, chainOhm, fullV);
+        return new FaultSupply(fullV, packOhm, chainOhm, airK + Wires.ASSUMED_RISE_K);
+    }
+
+    private LeadLoops leadLoops(double[] p) {
+        FaultSupply strong = faultSupply(p);
+        return new LeadLoops(rig, strong.packOhm(), strong.chainOhm(), strong.fullV());
     }
 }

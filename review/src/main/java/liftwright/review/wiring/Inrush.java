@@ -1,0 +1,170 @@
+package liftwright.review.wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.physics.FastEffects;
+import liftwright.plant.LeadLoop;
+import liftwright.plant.Plant;
+import liftwright.quantity.Measure;
+import liftwright.quantity.Quantity;
+import liftwright.rig.Element;
+import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
+
+/**
+ * The current that fills the controllers' capacitors when a full pack meets them, and what a
+ * pre-charge has to bear. The voltage peak of the same event is another finding.
+ */
+final class Inrush {
+
+    /** Most of the voltage that may be left across a contactor as it closes: common practice. */
+    static final double LEFT_SHARE = 0.05;
+
+    /** Time within which a suggested pre-charge gets there, s. */
+    private static final double SUGGESTED_S = 1;
+
+    private Inrush() {}
+
+    static List<Finding> findings(Plant plant) {
+        Rig rig = plant.rig();
+        List<LeadLoop> loops =
+                plant.pluggedIn(plant.parameters().nominal()).stream()
+                        .filter(loop -> loop.capacitanceF() > 0)
+                        .toList();
+        if (loops.isEmpty()) {
+            return List.of(); // that capacitance is missing is told with the voltage peaks
+        }
+        List<Finding> findings = new ArrayList<>();
+        Optional<Wiring.PreCharge> path = rig.wiring().preCharge();
+        if (path.isPresent()) {
+            LeadLoop most =
+                    loops.stream()
+                            .max(Comparator.comparingDouble(LeadLoop::capacitanceF))
+                            .orElseThrow();
+            findings.add(resistor(rig, most, path.get()));
+            tooShort(rig, most, path.get()).ifPresent(findings::add);
+        } else {
+            loops.stream()
+                    .filter(loop -> loop.lengthM() > 0)
+                    .max(Comparator.comparingDouble(Inrush::peakA))
+                    .ifPresent(loop -> findings.add(unlimited(rig, loop)));
+        }
+        return findings;
+    }
+
+    /** At the least inductance of its leads: there the current is highest. */
+    static double peakA(LeadLoop loop) {
+        return FastEffects.inrushPeakA(
+                loop.sourceV(),
+                loop.resistanceOhm(),
+                loop.lengthM() * FastEffects.LOW_LEAD_HPM,
+                loop.capacitanceF());
+    }
+
+    static double storedJ(LeadLoop loop) {
+        return loop.capacitanceF() * loop.sourceV() * loop.sourceV() / 2;
+    }
+
+    private static Finding unlimited(Rig rig, LeadLoop loop) {
+        boolean contacts =
+                rig.wiring().chains().stream()
+                        .flatMap(chain -> chain.elements().stream())
+                        .anyMatch(Element.Pole.class::isInstance);
+        double ohm = -SUGGESTED_S / (Math.log(LEFT_SHARE) * loop.capacitanceF());
+        double peak = peakA(loop);
+        return new Finding(
+                contacts ? Severity.WARNS : Severity.NOTES,
+                "inrush",
+                Optional.of(fan(rig, loop)),
+                Optional.of("wiring"),
+                Sentence.words(
+                                contacts
+                                        ? "a contactor that closes onto empty capacitors carries "
+                                        : "plugging a full pack onto empty capacitors drives ")
+                        .then(Measure.CURRENT, peak)
+                        .then(" for a moment and burns ")
+                        .then(Measure.ENERGY, storedJ(loop))
+                        .then(" in contacts and leads; a pre-charge through ")
+                        .then(Measure.RESISTANCE, ohm)
+                        .then(" leaves 5 % of the voltage after ")
+                        .then(Measure.TIME, SUGGESTED_S)
+                        .then(" and bears ")
+                        .then(Measure.POWER, loop.sourceV() * loop.sourceV() / ohm)
+                        .then(" at first"),
+                Optional.of(Value.of("inrush-current", peak)),
+                Optional.empty(),
+                "capacitors that are empty are a short for a moment: sparks pit plugs and weld"
+                        + " contacts; leads count 0.6 µH for each metre, common practice",
+                List.of());
+    }
+
+    private static Finding resistor(Rig rig, LeadLoop loop, Wiring.PreCharge path) {
+        double ohm = path.resistance().si();
+        double fullS = -Math.log(LEFT_SHARE) * ohm * loop.capacitanceF();
+        double watt = loop.sourceV() * loop.sourceV() / ohm;
+        return new Finding(
+                Severity.NOTES,
+                "pre-charge",
+                Optional.of(fan(rig, loop)),
+                Optional.of("wiring/pre-charge"),
+                Sentence.words("the pre-charge resistor takes ")
+                        .then(Measure.POWER, watt)
+                        .then(" at first and ")
+                        .then(Measure.ENERGY, storedJ(loop))
+                        .then(" each time; after ")
+                        .then(Measure.TIME, fullS)
+                        .then(" it leaves 5 % of the voltage; onto a short it would take the first")
+                        .then(" power for as long as it acts"),
+                Optional.of(Value.of("pre-charge-power", watt)),
+                Optional.empty(),
+                "as much energy goes into the resistor as into the capacitors: read its pulse rating",
+                List.of());
+    }
+
+    private static Optional<Finding> tooShort(Rig rig, LeadLoop loop, Wiring.PreCharge path) {
+        Optional<Double> left =
+                path.time()
+                        .map(Quantity::si)
+                        .map(
+                                time ->
+                                        Math.exp(
+                                                -time
+                                                        / (path.resistance().si()
+                                                                * loop.capacitanceF())));
+        return left.filter(share -> share > LEFT_SHARE)
+                .map(
+                        share ->
+                                new Finding(
+                                        Severity.WARNS,
+                                        "pre-charge-short",
+                                        Optional.of(fan(rig, loop)),
+                                        Optional.of("wiring/pre-charge/for"),
+                                        Sentence.words("the pre-charge ends while ")
+                                                .then(Measure.PERCENT, share)
+                                                .then(
+                                                        " of the voltage still stands across the"
+                                                                + " contact that closes; it needs ")
+                                                .then(
+                                                        Measure.TIME,
+                                                        -Math.log(LEFT_SHARE)
+                                                                * path.resistance().si()
+                                                                * loop.capacitanceF()),
+                                        Optional.of(Value.of("pre-charge-left", share)),
+                                        Optional.of(
+                                                new Finding.Limit(
+                                                        Value.of("pre-charge-left", LEFT_SHARE),
+                                                        "common practice")),
+                                        "what is left drives an inrush through the contact",
+                                        List.of()));
+    }
+
+    private static String fan(Rig rig, LeadLoop loop) {
+        return rig.fans().get(loop.fans().getFirst()).id().text();
+    }
+}
