@@ -62,6 +62,23 @@ final class WiringFields {
                             "common practice",
                             LIST),
                     new Field(
+                            "insulation",
+                            "insulation",
+                            Measure.COUNT,
+                            "Material around the copper.",
+                            "as declared",
+                            FILE,
+                            LIST),
+                    new Field(
+                            "insulation-class",
+                            "class",
+                            Measure.TEMPERATURE,
+                            "Temperature that the insulation bears for years.",
+                            "as declared, or of its material in the parts book; PVC of the lowest"
+                                    + " grade where nothing is declared",
+                            "lists of the trade, which differ by 20 K",
+                            LIST),
+                    new Field(
                             "torque",
                             "torque",
                             Measure.MOMENT,
@@ -153,6 +170,15 @@ final class WiringFields {
                             "definition",
                             INSPECTION),
                     new Field(
+                            "drop-new",
+                            "drop when new",
+                            Measure.VOLTAGE,
+                            "Voltage over a part without damage, out and back, at its expected"
+                                    + " current.",
+                            "resistance as new times current; wires warm",
+                            OHM,
+                            INSPECTION),
+                    new Field(
                             "drop-watch",
                             "watch from",
                             Measure.VOLTAGE,
@@ -200,7 +226,7 @@ final class WiringFields {
                                     + " capacitors.",
                             "V^2 / R",
                             OHM,
-                            "InrushTest.aResistorBearsWhatTheCapacitorsStore"),
+                            "CapacitorsTest.aResistorBearsWhatTheCapacitorsStore"),
                     new Field(
                             "pre-charge-left",
                             "voltage left",
@@ -208,7 +234,7 @@ final class WiringFields {
                             "Share of the voltage that stands across a contact as it closes.",
                             "exp(-t / RC)",
                             "circuit theory",
-                            "InrushTest.aShortPreChargeWarns"),
+                            "CapacitorsTest.aShortPreChargeWarns"),
                     new Field(
                             "bus-voltage",
                             "voltage of the bus",

@@ -59,7 +59,8 @@ public final class FastEffects {
     /**
      * Highest current when a source is switched onto capacitors that lie {@code stepV} below it:
      * the first maximum of the series circuit from rest, ΔV √(C/L) exp(−(α/ω) atan(ω/α)) with α =
-     * R/2L and ω² = 1/LC − α², and its hyperbolic twin where α² exceeds 1/LC.
+     * R/2L and ω² = 1/LC − α², and its hyperbolic twin where α² exceeds 1/LC. Never above the ΔV/R of
+     * {@link Inrush#peakA}, which leaves the inductance out.
      *
      * @param stepV ΔV ≥ 0, V
      * @return A
@@ -77,16 +78,6 @@ public final class FastEffects {
             fall = beta > 0 ? alpha / beta * atanh(beta / alpha) : 1;
         }
         return stepV * Math.sqrt(capacitanceF / inductanceH) * Math.exp(-fall);
-    }
-
-    /**
-     * ∫ I² dt of the current that fills capacitors through a resistance, C ΔV²/(2 R): the
-     * resistance takes as much as the capacitors store, however it rings.
-     *
-     * @return A²·s
-     */
-    public static double inrushA2s(double stepV, double resistanceOhm, double capacitanceF) {
-        return capacitanceF * stepV * stepV / (2 * resistanceOhm);
     }
 
     /**

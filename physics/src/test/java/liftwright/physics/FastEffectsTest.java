@@ -202,4 +202,42 @@ class FastEffectsTest {
         assertThat(FastEffects.LOW_LEAD_HPM).isEqualTo(0.6e-6);
         assertThat(FastEffects.HIGH_LEAD_HPM).isEqualTo(1.0e-6);
     }
+
+    /** Every damping: the circuit from rest in small steps, and the ceiling without inductance. */
+    @Test
+    void inrushAgainstARunInTime() {
+        for (double ohm : new double[] {1e-3, 0.02, 0.0632, 0.2, 2}) {
+            double henry = 1e-6;
+            double farad = 1e-3;
+            double step = Math.min(henry / ohm, Math.sqrt(henry * farad)) / 1e4;
+            double ampere = 0;
+            double volt = 0;
+            double most = 0;
+            for (int k = 0; k < 200_000; k++) {
+                ampere += step * (58.8 - volt - ampere * ohm) / henry;
+                volt += step * ampere / farad;
+                most = Math.max(most, ampere);
+            }
+            double peak = FastEffects.inrushPeakA(58.8, ohm, henry, farad);
+            assertThat(peak).isCloseTo(most, within(1e-3 * most));
+            assertThat(peak).isLessThan(Inrush.peakA(58.8, ohm));
+        }
+    }
+
+    /** V (V − E) = R P by its own terms, and the most power of a motor by trial of currents. */
+    @Test
+    void powerGivenBackToAPack() {
+        double volt = FastEffects.fedBackV(50.4, 0.02, 6000);
+        assertThat(volt * (volt - 50.4) / 0.02).isCloseTo(6000, within(1e-6));
+        double best = 0;
+        double limited = 0;
+        for (double ampere = 0; ampere < 4000; ampere += 0.5) {
+            double power = 45 * ampere - 0.014 * ampere * ampere;
+            best = Math.max(best, power);
+            limited = ampere <= 130 ? Math.max(limited, power) : limited;
+        }
+        assertThat(FastEffects.mostBrakingW(45, 0.014, Double.POSITIVE_INFINITY))
+                .isCloseTo(best, within(1e-2));
+        assertThat(FastEffects.mostBrakingW(45, 0.014, 130)).isCloseTo(limited, within(1e-9));
+    }
 }

@@ -4,16 +4,27 @@ import liftwright.physics.AircraftWire;
 import liftwright.physics.Conductor;
 import liftwright.rig.Element;
 
-/** Resistance of one element, out and back, at its declared value. */
+/** Resistance of one element, out and back, at its declared values. */
 final class ElementOhm {
 
     private ElementOhm() {}
 
     /**
+     * As it is, damage counted in.
+     *
      * @param wireK temperature of runs, K
      * @return Ω
      */
     static double of(Element element, double wireK) {
+        double fresh = fresh(element, wireK);
+        return switch (element) {
+            case Element.Joint joint -> fresh * joint.wear().damage().si();
+            case Element.Run _, Element.Fuse _, Element.Pole _ -> fresh;
+        };
+    }
+
+    /** As new. */
+    static double fresh(Element element, double wireK) {
         return switch (element) {
             case Element.Run run ->
                     Conductor.outAndBackOhm(

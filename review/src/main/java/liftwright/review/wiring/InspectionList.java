@@ -58,7 +58,7 @@ public final class InspectionList {
                         new Row(
                                 element,
                                 margin(rig, element, loads.worstA()[chain], warm),
-                                loads.expectedA()[chain] * ElementOhm.of(element, wireK),
+                                loads.expectedA()[chain] * ElementOhm.fresh(element, wireK),
                                 warm));
             }
         }
@@ -75,7 +75,7 @@ public final class InspectionList {
         if (warm) {
             columns.add("part-hottest");
         }
-        columns.addAll(List.of("voltage-drop", "drop-watch", "drop-replace", "look-for", "done"));
+        columns.addAll(List.of("drop-new", "drop-watch", "drop-replace", "look-for", "done"));
         return columns;
     }
 
@@ -93,7 +93,7 @@ public final class InspectionList {
                             .map(w -> Value.of("part-hottest", w.hottestK()))
                             .orElseGet(() -> Value.words("part-hottest", "–")));
         }
-        cells.add(Value.of("voltage-drop", row.dropV));
+        cells.add(Value.of("drop-new", row.dropV));
         cells.add(Value.of("drop-watch", row.dropV * WATCH));
         cells.add(Value.of("drop-replace", row.dropV * REPLACE));
         cells.add(Value.words("look-for", lookFor(row.element)));

@@ -44,6 +44,8 @@ public final class SolderingList {
                     "wire-gauge",
                     "wire-pieces",
                     "cut-length",
+                    "insulation",
+                    "insulation-class",
                     "torque",
                     "pull-test",
                     "making",
@@ -160,6 +162,11 @@ public final class SolderingList {
             word(row, "wire-gauge", new WireGauge(run.gauge()).toString());
             put(row, "wire-pieces", OptionalDouble.of(2.0 * run.conductors()));
             put(row, "cut-length", OptionalDouble.of(cutM(run)));
+            word(
+                    row,
+                    "insulation",
+                    run.covering().declared() ? run.covering().material().word() : "not declared");
+            put(row, "insulation-class", OptionalDouble.of(run.covering().classK()));
         }
         Making making = Making.of(element);
         put(row, "torque", making.torqueNm());

@@ -9,6 +9,7 @@ import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.physics.FastEffects;
+import liftwright.physics.Inrush;
 import liftwright.plant.LeadLoop;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
@@ -21,7 +22,7 @@ import liftwright.rig.Wiring;
  * The current that fills the controllers' capacitors when a full pack meets them, and what a
  * pre-charge has to bear. The voltage peak of the same event is another finding.
  */
-final class Inrush {
+final class Capacitors {
 
     /** Most of the voltage that may be left across a contactor as it closes: common practice. */
     static final double LEFT_SHARE = 0.05;
@@ -29,7 +30,7 @@ final class Inrush {
     /** Time within which a suggested pre-charge gets there, s. */
     private static final double SUGGESTED_S = 1;
 
-    private Inrush() {}
+    private Capacitors() {}
 
     static List<Finding> findings(Plant plant) {
         Rig rig = plant.rig();
@@ -52,7 +53,7 @@ final class Inrush {
         } else {
             loops.stream()
                     .filter(loop -> loop.lengthM() > 0)
-                    .max(Comparator.comparingDouble(Inrush::peakA))
+                    .max(Comparator.comparingDouble(Capacitors::peakA))
                     .ifPresent(loop -> findings.add(unlimited(rig, loop)));
         }
         return findings;
@@ -68,7 +69,7 @@ final class Inrush {
     }
 
     static double storedJ(LeadLoop loop) {
-        return loop.capacitanceF() * loop.sourceV() * loop.sourceV() / 2;
+        return Inrush.energyJ(loop.capacitanceF(), loop.sourceV());
     }
 
     private static Finding unlimited(Rig rig, LeadLoop loop) {
@@ -76,7 +77,7 @@ final class Inrush {
                 rig.wiring().chains().stream()
                         .flatMap(chain -> chain.elements().stream())
                         .anyMatch(Element.Pole.class::isInstance);
-        double ohm = -SUGGESTED_S / (Math.log(LEFT_SHARE) * loop.capacitanceF());
+        double ohm = Inrush.preChargeOhm(SUGGESTED_S, loop.capacitanceF(), 1 - LEFT_SHARE);
         double peak = peakA(loop);
         return new Finding(
                 contacts ? Severity.WARNS : Severity.NOTES,
@@ -95,7 +96,7 @@ final class Inrush {
                         .then(" leaves 5 % of the voltage after ")
                         .then(Measure.TIME, SUGGESTED_S)
                         .then(" and bears ")
-                        .then(Measure.POWER, loop.sourceV() * loop.sourceV() / ohm)
+                        .then(Measure.POWER, loop.sourceV() * Inrush.peakA(loop.sourceV(), ohm))
                         .then(" at first"),
                 Optional.of(Value.of("inrush-current", peak)),
                 Optional.empty(),
@@ -106,8 +107,8 @@ final class Inrush {
 
     private static Finding resistor(Rig rig, LeadLoop loop, Wiring.PreCharge path) {
         double ohm = path.resistance().si();
-        double fullS = -Math.log(LEFT_SHARE) * ohm * loop.capacitanceF();
-        double watt = loop.sourceV() * loop.sourceV() / ohm;
+        double fullS = Inrush.fillS(ohm, loop.capacitanceF(), 1 - LEFT_SHARE);
+        double watt = loop.sourceV() * Inrush.peakA(loop.sourceV(), ohm);
         return new Finding(
                 Severity.NOTES,
                 "pre-charge",
@@ -152,9 +153,10 @@ final class Inrush {
                                                                 + " contact that closes; it needs ")
                                                 .then(
                                                         Measure.TIME,
-                                                        -Math.log(LEFT_SHARE)
-                                                                * path.resistance().si()
-                                                                * loop.capacitanceF()),
+                                                        Inrush.fillS(
+                                                                path.resistance().si(),
+                                                                loop.capacitanceF(),
+                                                                1 - LEFT_SHARE)),
                                         Optional.of(Value.of("pre-charge-left", share)),
                                         Optional.of(
                                                 new Finding.Limit(

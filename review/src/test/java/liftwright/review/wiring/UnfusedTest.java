@@ -1,0 +1,195 @@
+package liftwright.review.wiring;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.random.RandomGenerator;
+import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
+import liftwright.plant.Plant;
+import liftwright.rig.Element;
+import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.api.Test;
+
+/** Packs that no fuse parts from what they feed, against a closure over all pairs of nodes. */
+class UnfusedTest {
+
+    /** Warshall's closure: whether a way without a fuse leads from one node to another. */
+    private static Map<String, Map<String, Boolean>> closure(List<Wiring.Chain> chains) {
+        Map<String, Map<String, Boolean>> reach = new TreeMap<>();
+        List<String> nodes =
+                chains.stream()
+                        .flatMap(c -> java.util.stream.Stream.of(c.from(), c.to()))
+                        .distinct()
+                        .toList();
+        for (String a : nodes) {
+            for (String b : nodes) {
+                boolean direct =
+                        chains.stream()
+                                .filter(
+                                        c ->
+                                                (c.from().equals(a) && c.to().equals(b))
+                                                        || (c.from().equals(b) && c.to().equals(a)))
+                                .anyMatch(
+                                        c ->
+                                                c.elements().stream()
+                                                        .noneMatch(Element.Fuse.class::isInstance));
+                reach.computeIfAbsent(a, _ -> new TreeMap<>()).put(b, direct);
+            }
+        }
+        for (String via : nodes) {
+            for (String a : nodes) {
+                for (String b : nodes) {
+                    if (reach.get(a).get(via) && reach.get(via).get(b)) {
+                        reach.get(a).put(b, true);
+                    }
+                }
+            }
+        }
+        return reach;
+    }
+
+    private static List<String> expected(Sketch sketch, Predicate<String> end) {
+        var reach = closure(sketch.chains);
+        return sketch.packs.stream()
+                .filter(
+                        pack ->
+                                reach.getOrDefault(pack, Map.of()).entrySet().stream()
+                                        .anyMatch(
+                                                to ->
+                                                        to.getValue()
+                                                                && !to.getKey().equals(pack)
+                                                                && end.test(to.getKey())))
+                .toList();
+    }
+
+    @Test
+    void onRandomWiringsExactlyThePacksOfTheClosureAreFound() {
+        int[] found = {0, 0};
+        Seeded.check(
+                400,
+                random -> {
+                    Sketch sketch = Sketch.random(random, random.nextDouble());
+                    List<String> packs = List.copyOf(sketch.packs);
+                    Graph graph = sketch.graph();
+                    List<Unfused.Way> toFans = Unfused.toFans(graph, packs);
+                    List<Unfused.Way> toPacks = Unfused.toPacks(graph, packs);
+                    assertThat(toFans.stream().map(Unfused.Way::pack))
+                            .containsExactlyElementsOf(
+                                    expected(sketch, sketch.fans::contains));
+                    assertThat(toPacks.stream().map(Unfused.Way::pack))
+                            .containsExactlyElementsOf(
+                                    expected(sketch, sketch.packs::contains));
+                    for (Unfused.Way way : toFans) {
+                        String at = way.pack();
+                        for (Graph.Arc arc : way.arcs()) {
+                            assertThat(arc.near()).isEqualTo(at);
+                            assertThat(graph.isFused(arc.chain())).isFalse();
+                            at = arc.far();
+                        }
+                        assertThat(sketch.fans).contains(at);
+                    }
+                    found[0] += toFans.size();
+                    found[1] += toPacks.size();
+                });
+        assertThat(found[0]).isGreaterThan(50);
+        assertThat(found[1]).isGreaterThan(50);
+    }
+
+    /** A tree in which every pack is fused; then one fuse is taken out. */
+    @Test
+    void aMissingFuseIsFoundAndNothingElse() {
+        Seeded.check(
+                100,
+                random -> {
+                    int packs = random.nextInt(1, 6);
+                    int without = random.nextInt(packs);
+                    Sketch whole = tree(random, packs, -1);
+                    Sketch faulty = tree(random, packs, without);
+                    assertThat(Unfused.toFans(whole.graph(), List.copyOf(whole.packs))).isEmpty();
+                    assertThat(Unfused.toFans(faulty.graph(), List.copyOf(faulty.packs)))
+                            .singleElement()
+                            .satisfies(way -> assertThat(way.pack()).isEqualTo("p." + without));
+                });
+    }
+
+    private static Sketch tree(RandomGenerator random, int packs, int without) {
+        Sketch sketch = new Sketch();
+        for (int pack = 0; pack < packs; pack++) {
+            sketch.packs.add("p." + pack);
+            List<Element> trunk = new ArrayList<>(List.of(sketch.run(8, 0.1)));
+            if (pack != without) {
+                trunk.add(sketch.fuse(100));
+            }
+            String split = "split." + pack;
+            sketch.chain("p." + pack, split, trunk.toArray(Element[]::new));
+            for (int fan = random.nextInt(1, 4); fan > 0; fan--) {
+                sketch.fans.add("f." + pack + "." + fan);
+                sketch.chain(split, "f." + pack + "." + fan, sketch.run(12, 0.5));
+            }
+        }
+        return sketch;
+    }
+
+    private static List<Finding> findings(Rig rig) {
+        Plant plant = Plant.assemble(rig);
+        return Unfused.findings(rig, plant.faultSupply(plant.parameters().nominal()));
+    }
+
+    /** Full pack over its resistance and that of the way, in figures taken from the plant alone. */
+    @Test
+    void anUnfusedPackStopsARigThatIsWornAndTellsItsShort() {
+        Rig rig = Sketch.example("mudlark", "{fuse: 250 A}, ", "");
+        Finding finding = findings(rig).getFirst();
+        assertThat(finding.code()).isEqualTo("unfused-pack");
+        assertThat(finding.severity()).isEqualTo(Severity.STOPS);
+        Plant plant = Plant.assemble(rig);
+        var strong = plant.faultSupply(plant.parameters().nominal());
+        double most = 0;
+        for (Wiring.Chain trunk : rig.wiring().chains()) {
+            for (Wiring.Chain branch : rig.wiring().chains()) {
+                if (trunk.from().startsWith("p.") && branch.from().equals(trunk.to())) {
+                    int pack = Integer.parseInt(trunk.from().substring(2)) - 1;
+                    double ohm =
+                            strong.packOhm()[pack]
+                                    + strong.chainOhm()[rig.wiring().chains().indexOf(trunk)]
+                                    + strong.chainOhm()[rig.wiring().chains().indexOf(branch)];
+                    most = Math.max(most, strong.fullV()[pack] / ohm);
+                }
+            }
+        }
+        assertThat(Sketch.si(finding)).isCloseTo(most, within(1e-9 * most));
+        assertThat(findings(Sketch.example("sandpiper", "{fuse: 250 A}, ", "")))
+                .as("nobody wears it")
+                .singleElement()
+                .satisfies(one -> assertThat(one.severity()).isEqualTo(Severity.WARNS));
+    }
+
+    @Test
+    void theExamplesAreFused() {
+        for (String name : List.of("mudlark", "curlew", "sandpiper")) {
+            assertThat(findings(Sketch.example(name))).as(name).isEmpty();
+        }
+    }
+
+    @Test
+    void aFuseFarFromItsPackIsNoted() {
+        Finding finding =
+                findings(
+                                Sketch.example(
+                                        "sandpiper",
+                                        "{fuse: 250 A}, {run: 4 AWG, length: 700 mm ± 5 %}",
+                                        "{run: 4 AWG, length: 700 mm ± 5 %}, {fuse: 250 A}"))
+                        .getFirst();
+        assertThat(finding.code()).isEqualTo("fuse-far-from-pack");
+        assertThat(finding.severity()).isEqualTo(Severity.NOTES);
+        assertThat(Sketch.si(finding)).isCloseTo(0.7, within(1e-12));
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.review.wiring;
+
+import org.jspecify.annotations.NullMarked;
