@@ -8,6 +8,8 @@ final class WiringFields {
 
     private static final String LIST = "SolderingListTest.everyElementStandsOnceWithWhatItCarries";
     private static final String INSPECTION = "InspectionListTest.theLeastMarginComesFirst";
+    private static final String FUSES =
+            "FuseChoiceTest.sizesThatHoldAndProtectAreThoseOfTheReferee";
     private static final String FILE = "the rig file";
     private static final String OHM = "Ohm's law";
 
@@ -243,7 +245,44 @@ final class WiringFields {
                                     + " up.",
                             "(E + sqrt(E^2 + 4 R P)) / 2, P of every braking fan at its current limit",
                             "energy balance",
-                            "BusBrakingTest.aRunInTimeNeverExceedsTheBound"));
+                            "BusBrakingTest.aRunInTimeNeverExceedsTheBound"),
+                    new Field(
+                            "fuse-state",
+                            "comes to",
+                            Measure.PERCENT,
+                            "How far the element of a fuse comes towards opening in the task, by the"
+                                    + " earliest that its standard or its declared doubt allows; it"
+                                    + " opens at 100 %.",
+                            "d theta/dt = (g(I) - theta)/tau, g = 1/(1 - exp(-t(I)/tau)), from cold",
+                            "time-current points of ISO 8820-3 and IEC 60127-2, heat carried over",
+                            FUSES),
+                    new Field(
+                            "fuse-holds",
+                            "holds",
+                            Measure.COUNT,
+                            "Whether a fuse holds in every hover and in the burst after it.",
+                            "state below 100 %",
+                            "time-current points of its form",
+                            FUSES),
+                    new Field(
+                            "fuse-protects",
+                            "protects",
+                            Measure.COUNT,
+                            "Whether a fuse opens before a wire behind it is harmed, whatever the"
+                                    + " fault draws.",
+                            "currents from the wire's steady limit to the prospective one; harm is the"
+                                    + " short-circuit temperature, or over 5 s above the steady limit",
+                            "IEC 60949; latest times of the fuse's standard or declared doubt",
+                            FUSES),
+                    new Field(
+                            "fuse-choice",
+                            "what does both",
+                            Measure.COUNT,
+                            "Standard sizes that hold and protect, or what would make one do so.",
+                            "each size of its form tried",
+                            "ISO 8820-3, ISO 8820-5, IEC 60127-2, ISO 3",
+                            FUSES));
+
 
     private WiringFields() {}
 }

@@ -59,8 +59,8 @@ public final class FastEffects {
     /**
      * Highest current when a source is switched onto capacitors that lie {@code stepV} below it:
      * the first maximum of the series circuit from rest, ΔV √(C/L) exp(−(α/ω) atan(ω/α)) with α =
-     * R/2L and ω² = 1/LC − α², and its hyperbolic twin where α² exceeds 1/LC. Never above the ΔV/R of
-     * {@link Inrush#peakA}, which leaves the inductance out.
+     * R/2L and ω² = 1/LC − α², and its hyperbolic twin where α² exceeds 1/LC. Never above the ΔV/R
+     * of {@link Inrush#peakA}, which leaves the inductance out.
      *
      * @param stepV ΔV ≥ 0, V
      * @return A

@@ -136,8 +136,7 @@ final class BusBraking {
                 limited &= type.controller().currentLimit().isPresent();
                 power += most.orElse(0);
             }
-            double volt =
-                    FastEffects.fedBackV(loop.sourceV(), loop.resistanceOhm(), power);
+            double volt = FastEffects.fedBackV(loop.sourceV(), loop.resistanceOhm(), power);
             double over = volt / rating.get().limitV;
             if (told && over > worstOver) {
                 worstOver = over;
@@ -178,9 +177,7 @@ final class BusBraking {
                         : volt > rating.limitV || intoHazard ? Severity.WARNS : Severity.NOTES;
         Sentence sentence =
                 Sentence.words(
-                                (braking == 1
-                                                ? "one fan"
-                                                : braking + " fans of one bus")
+                                (braking == 1 ? "one fan" : braking + " fans of one bus")
                                         + " braked from full throttle lift"
                                         + (braking == 1 ? "s" : "")
                                         + " the input of "
@@ -191,7 +188,10 @@ final class BusBraking {
                         .then(Measure.CURRENT, (volt - loop.sourceV()) / loop.resistanceOhm())
                         .then(" into full packs");
         if (intoHazard) {
-            sentence = sentence.then("; above ").then(Measure.VOLTAGE, hazardous).then(" it is hazardous to touch");
+            sentence =
+                    sentence.then("; above ")
+                            .then(Measure.VOLTAGE, hazardous)
+                            .then(" it is hazardous to touch");
         }
         return new Finding(
                 severity,
@@ -296,9 +296,7 @@ final class BusBraking {
             }
         }
         if (islands.isEmpty()) {
-            together(
-                            graph,
-                            arc -> !graph.isPack(arc.near()) && !graph.isPack(arc.far()))
+            together(graph, arc -> !graph.isPack(arc.near()) && !graph.isPack(arc.far()))
                     .forEach(fans -> islands.add(new Island(fans, false)));
         }
         return islands;

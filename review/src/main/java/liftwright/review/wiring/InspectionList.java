@@ -44,8 +44,7 @@ public final class InspectionList {
      * @param wireK what runs are warm to for the drop, K
      * @param warmth how hot each part became; empty before any run
      */
-    public static Section.Table of(
-            Rig rig, Loads loads, double wireK, Map<PartId, Warmth> warmth) {
+    public static Section.Table of(Rig rig, Loads loads, double wireK, Map<PartId, Warmth> warmth) {
         List<Row> found = new ArrayList<>();
         for (int chain = 0; chain < rig.wiring().chains().size(); chain++) {
             for (Element element : rig.wiring().chains().get(chain).elements()) {
@@ -63,15 +62,13 @@ public final class InspectionList {
             }
         }
         found.sort(
-                Comparator.comparingDouble(Row::margin)
-                        .thenComparing(row -> row.element().id()));
+                Comparator.comparingDouble(Row::margin).thenComparing(row -> row.element().id()));
         List<List<Value>> rows = found.stream().map(row -> row(row, !warmth.isEmpty())).toList();
         return new Section.Table("inspection", TITLE, columns(!warmth.isEmpty()), rows);
     }
 
     private static List<String> columns(boolean warm) {
-        List<String> columns =
-                new ArrayList<>(List.of("part", "wiring-kind", "inspection-margin"));
+        List<String> columns = new ArrayList<>(List.of("part", "wiring-kind", "inspection-margin"));
         if (warm) {
             columns.add("part-hottest");
         }

@@ -63,11 +63,11 @@ public final class SolderingList {
                     "part-hottest",
                     "part-temperature-limit");
 
-    private final List<String> columns;
+    private final List<String> carried;
     private final List<Map<String, Value>> rows;
 
-    private SolderingList(List<String> columns, List<Map<String, Value>> rows) {
-        this.columns = columns;
+    private SolderingList(List<String> carried, List<Map<String, Value>> rows) {
+        this.carried = carried;
         this.rows = rows;
     }
 
@@ -75,8 +75,7 @@ public final class SolderingList {
      * @param wireK what runs are warm to for the drop, K
      * @param warmth how hot each part became; empty before any run
      */
-    public static SolderingList of(
-            Rig rig, Loads loads, double wireK, Map<PartId, Warmth> warmth) {
+    public static SolderingList of(Rig rig, Loads loads, double wireK, Map<PartId, Warmth> warmth) {
         Graph graph = Graph.of(rig);
         List<Map<String, Value>> rows = new ArrayList<>();
         for (Graph.Arc arc : graph.outward().reversed()) {
@@ -85,22 +84,13 @@ public final class SolderingList {
                 rows.add(row(rows.size() + 1, graph, arc, element, loads, wireK, warmth));
             }
         }
-        List<String> columns = new ArrayList<>(MADE.subList(0, MADE.size() - 1));
-        CARRIED.stream()
-                .filter(column -> !columns.contains(column))
-                .filter(column -> !warmth.isEmpty() || !isOfHeat(column))
-                .forEach(columns::add);
-        columns.add("done");
-        return new SolderingList(columns, rows);
+        List<String> carried =
+                CARRIED.stream().filter(column -> !warmth.isEmpty() || !isOfHeat(column)).toList();
+        return new SolderingList(carried, rows);
     }
 
     private static boolean isOfHeat(String column) {
         return column.equals("part-hottest") || column.equals("part-temperature-limit");
-    }
-
-    /** All columns in one table: what a file of it holds. */
-    public Section.Table whole() {
-        return table("soldering-list", "Soldering list", columns);
     }
 
     /** What is made, for the bench. */
@@ -115,10 +105,7 @@ public final class SolderingList {
 
     /** What each part carries. */
     public Section.Table carried() {
-        return table(
-                "soldering-loads",
-                "What each part of the soldering list carries",
-                CARRIED.stream().filter(columns::contains).toList());
+        return table("soldering-loads", "What each part of the soldering list carries", carried);
     }
 
     private Section.Table table(String id, String title, List<String> chosen) {
@@ -134,9 +121,7 @@ public final class SolderingList {
                                                         column ->
                                                                 Optional.ofNullable(row.get(column))
                                                                         .orElseGet(
-                                                                                () ->
-                                                                                        none(
-                                                                                                column)))
+                                                                                () -> none(column)))
                                                 .toList())
                         .toList());
     }

@@ -79,8 +79,7 @@ final class Unfused {
     }
 
     private static Finding toFan(Rig rig, Graph graph, FaultSupply supply, List<Way> ways) {
-        Way worst =
-                ways.stream().max(Comparator.comparingDouble(way -> faultA(supply, way))).get();
+        Way worst = ways.stream().max(Comparator.comparingDouble(way -> faultA(supply, way))).get();
         double ampere = faultA(supply, worst);
         return new Finding(
                 rig.wearer().isPresent() ? Severity.STOPS : Severity.WARNS,

@@ -112,7 +112,8 @@ class BusBrakingTest {
                     double most = 0;
                     for (int k = 0; k < 4000; k++) {
                         double own = emf * speed;
-                        double ampere = Math.min(own / (2 * motorOhm), brakeA * random.nextDouble(0.9, 1));
+                        double ampere =
+                                Math.min(own / (2 * motorOhm), brakeA * random.nextDouble(0.9, 1));
                         double power = fans * ampere * (own - motorOhm * ampere);
                         volt += step / farad * (power / volt - (volt - sourceV) / ohm);
                         speed *= 1 - 1e-5;

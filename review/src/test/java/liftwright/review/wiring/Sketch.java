@@ -17,6 +17,7 @@ import liftwright.answer.Finding;
 import liftwright.answer.Value;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
+import liftwright.rig.Demands;
 import liftwright.rig.Element;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
@@ -46,6 +47,35 @@ final class Sketch {
         RigReading read = RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8));
         assertThat(read.rig()).as("%s", read.problems()).isPresent();
         return read.rig().orElseThrow();
+    }
+
+    /** A rig of one pack and more whose wiring is this one. */
+    static Rig rewired(List<Wiring.Chain> chains) {
+        Rig base = example("sandpiper");
+        return rewired(base, chains, base.demands(), base.packs().size());
+    }
+
+    /** The rig with other wiring and demands, and its first packs only. */
+    static Rig rewired(Rig base, List<Wiring.Chain> chains, Demands demands, int packs) {
+        return new Rig(
+                base.name(),
+                base.revision(),
+                base.note(),
+                base.site(),
+                demands,
+                base.limits(),
+                base.wearer(),
+                base.mounts(),
+                base.fanTypes(),
+                base.fans(),
+                base.cellTypes(),
+                base.packs().subList(0, packs),
+                new Wiring(chains, List.of(), Optional.empty()),
+                base.otherParts(),
+                base.control(),
+                base.declaration(),
+                base.tables(),
+                base.defaults());
     }
 
     static Quantity si(double value) {
@@ -90,8 +120,7 @@ final class Sketch {
 
     void chain(String from, String to, Element... through) {
         chains.add(
-                new Wiring.Chain(
-                        new PartId("chain." + chains.size()), from, to, List.of(through)));
+                new Wiring.Chain(new PartId("chain." + chains.size()), from, to, List.of(through)));
     }
 
     Graph graph() {

@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.random.RandomGenerator;
 import liftwright.answer.Finding;
@@ -21,34 +22,23 @@ import org.junit.jupiter.api.Test;
 /** Packs that no fuse parts from what they feed, against a closure over all pairs of nodes. */
 class UnfusedTest {
 
-    /** Warshall's closure: whether a way without a fuse leads from one node to another. */
-    private static Map<String, Map<String, Boolean>> closure(List<Wiring.Chain> chains) {
-        Map<String, Map<String, Boolean>> reach = new TreeMap<>();
-        List<String> nodes =
-                chains.stream()
-                        .flatMap(c -> java.util.stream.Stream.of(c.from(), c.to()))
-                        .distinct()
-                        .toList();
-        for (String a : nodes) {
-            for (String b : nodes) {
-                boolean direct =
-                        chains.stream()
-                                .filter(
-                                        c ->
-                                                (c.from().equals(a) && c.to().equals(b))
-                                                        || (c.from().equals(b) && c.to().equals(a)))
-                                .anyMatch(
-                                        c ->
-                                                c.elements().stream()
-                                                        .noneMatch(Element.Fuse.class::isInstance));
-                reach.computeIfAbsent(a, _ -> new TreeMap<>()).put(b, direct);
+    /** Warshall's closure: pairs of nodes that a way without a fuse joins. */
+    private static Set<List<String>> closure(List<Wiring.Chain> chains) {
+        Set<String> nodes = new TreeSet<>();
+        Set<List<String>> reach = new HashSet<>();
+        for (Wiring.Chain chain : chains) {
+            nodes.add(chain.from());
+            nodes.add(chain.to());
+            if (chain.elements().stream().noneMatch(Element.Fuse.class::isInstance)) {
+                reach.add(List.of(chain.from(), chain.to()));
+                reach.add(List.of(chain.to(), chain.from()));
             }
         }
         for (String via : nodes) {
             for (String a : nodes) {
                 for (String b : nodes) {
-                    if (reach.get(a).get(via) && reach.get(via).get(b)) {
-                        reach.get(a).put(b, true);
+                    if (reach.contains(List.of(a, via)) && reach.contains(List.of(via, b))) {
+                        reach.add(List.of(a, b));
                     }
                 }
             }
@@ -61,12 +51,12 @@ class UnfusedTest {
         return sketch.packs.stream()
                 .filter(
                         pack ->
-                                reach.getOrDefault(pack, Map.of()).entrySet().stream()
+                                reach.stream()
                                         .anyMatch(
-                                                to ->
-                                                        to.getValue()
-                                                                && !to.getKey().equals(pack)
-                                                                && end.test(to.getKey())))
+                                                pair ->
+                                                        pair.getFirst().equals(pack)
+                                                                && !pair.getLast().equals(pack)
+                                                                && end.test(pair.getLast())))
                 .toList();
     }
 
@@ -82,11 +72,9 @@ class UnfusedTest {
                     List<Unfused.Way> toFans = Unfused.toFans(graph, packs);
                     List<Unfused.Way> toPacks = Unfused.toPacks(graph, packs);
                     assertThat(toFans.stream().map(Unfused.Way::pack))
-                            .containsExactlyElementsOf(
-                                    expected(sketch, sketch.fans::contains));
+                            .containsExactlyElementsOf(expected(sketch, sketch.fans::contains));
                     assertThat(toPacks.stream().map(Unfused.Way::pack))
-                            .containsExactlyElementsOf(
-                                    expected(sketch, sketch.packs::contains));
+                            .containsExactlyElementsOf(expected(sketch, sketch.packs::contains));
                     for (Unfused.Way way : toFans) {
                         String at = way.pack();
                         for (Graph.Arc arc : way.arcs()) {

@@ -1,0 +1,67 @@
+package liftwright.review.wiring;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import liftwright.answer.Finding;
+import liftwright.answer.Section;
+import liftwright.plant.FaultSupply;
+import liftwright.plant.Plant;
+import liftwright.rig.PartId;
+
+/**
+ * What there is to say of the wiring beside the temperatures of a run.
+ *
+ * @param findings in no order
+ * @param sections fuses, the soldering list in two tables, the inspection list
+ */
+public record WiringReview(List<Finding> findings, List<Section> sections) {
+
+    /** Gas constant of dry air, J/(kg·K). */
+    private static final double DRY_AIR_JPKGK = 287.05;
+
+    public WiringReview {
+        findings = List.copyOf(findings);
+        sections = List.copyOf(sections);
+    }
+
+    /**
+     * At the declared values.
+     *
+     * @param warmth how hot each part became in a run; empty before any
+     */
+    public static WiringReview of(Plant plant, Map<PartId, Warmth> warmth) {
+        return of(plant, Loads.of(plant), warmth);
+    }
+
+    /**
+     * The same with the currents of a run that somebody made.
+     *
+     * @param loads currents of all chains
+     */
+    public static WiringReview of(Plant plant, Loads loads, Map<PartId, Warmth> warmth) {
+        double[] p = plant.parameters().nominal();
+        double airK = plant.siteTemperatureK(p);
+        FaultSupply supply = plant.faultSupply(p);
+        List<FuseChoice.Found> fuses =
+                new FuseChoice(
+                                plant.rig(),
+                                loads,
+                                supply,
+                                airK,
+                                plant.siteDensityKgpm3(p) * DRY_AIR_JPKGK * airK)
+                        .all();
+        List<Finding> findings = new ArrayList<>(WiringFindings.of(plant));
+        findings.addAll(FuseTable.findings(fuses));
+        SolderingList soldering =
+                SolderingList.of(plant.rig(), loads, supply.wireK(), warmth);
+        List<Section> sections = new ArrayList<>();
+        if (!fuses.isEmpty()) {
+            sections.add(FuseTable.table(fuses));
+        }
+        sections.add(soldering.made());
+        sections.add(soldering.carried());
+        sections.add(InspectionList.of(plant.rig(), loads, supply.wireK(), warmth));
+        return new WiringReview(findings, sections);
+    }
+}
