@@ -283,6 +283,5 @@ final class WiringFields {
                             "ISO 8820-3, ISO 8820-5, IEC 60127-2, ISO 3",
                             FUSES));
 
-
     private WiringFields() {}
 }

@@ -3,10 +3,12 @@ package liftwright.review;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -30,13 +32,29 @@ final class LiftFindings {
     private LiftFindings() {}
 
     static List<Finding> of(Rig rig, Plant plant, SteadyState judged) {
+        List<Finding> findings = limits(rig, plant, judged, EnumSet.allOf(Kind.class));
+        unfed(rig, judged).ifPresent(findings::add);
+        currentLimited(rig, judged).ifPresent(findings::add);
+        findings.addAll(FanClaims.findings(rig));
+        findings.addAll(FastFindings.of(plant));
+        findings.addAll(SpoolFindings.of(plant));
+        HotMotors.finding(plant).ifPresent(findings::add);
+        return findings;
+    }
+
+    /**
+     * What exceeds limits of some kinds.
+     *
+     * @param judged full throttle at the charge that lift is judged at
+     */
+    static List<Finding> limits(Rig rig, Plant plant, SteadyState judged, Set<Kind> kinds) {
         List<OperatingLimit> asJudged = plant.limits(plant.parameters().nominal(), judged);
         List<OperatingLimit> onFullPacks = HardLimits.atFullCharge(plant);
         List<OperatingLimit> all = new ArrayList<>(asJudged);
         all.addAll(onFullPacks);
         Map<Kind, List<OperatingLimit>> exceeded = new EnumMap<>(Kind.class);
         for (OperatingLimit limit : all) {
-            if (limit.exceeded()) {
+            if (limit.exceeded() && kinds.contains(limit.kind())) {
                 exceeded.computeIfAbsent(limit.kind(), _ -> new ArrayList<>()).add(limit);
             }
         }
@@ -55,12 +73,6 @@ final class LiftFindings {
                     }
                     findings.add(finding(rig, worst, when, limits));
                 });
-        unfed(rig, judged).ifPresent(findings::add);
-        currentLimited(rig, judged).ifPresent(findings::add);
-        findings.addAll(FanClaims.findings(rig));
-        findings.addAll(FastFindings.of(plant));
-        findings.addAll(SpoolFindings.of(plant));
-        HotMotors.finding(plant).ifPresent(findings::add);
         return findings;
     }
 

@@ -32,8 +32,7 @@ import liftwright.rig.RigPath;
 
 /**
  * Fans of one bus that give energy back all at once when they are slowed from full throttle on full
- * packs: while the packs take it up, and after a contactor or a fuse has parted them from it. What
- * a single fan does to its own controller is told with its spool-down.
+ * packs: while the packs take it up, and after a contactor or a fuse has parted them from it.
  */
 final class BusBraking {
 
@@ -259,17 +258,18 @@ final class BusBraking {
                 Sentence.start()
                         .then(Measure.PERCENT, share)
                         .then(
-                                " of the energy in the rotors of "
-                                        + braking
-                                        + " fans on one bus takes the input of "
+                                " of the energy in "
+                                        + (braking == 1
+                                                ? "the rotor that brakes"
+                                                : "the rotors of " + braking + " fans on one bus")
+                                        + " takes the input of "
                                         + rating.fan.id()
                                         + " to ")
                         .then(Measure.VOLTAGE, rating.ratingV)
                         .then(
                                 island.byContactor
-                                        ? ", its rating, when they brake into an open contactor"
-                                        : ", its rating, when they brake after fuses or plugs have"
-                                                + " opened"),
+                                        ? ", its rating, braking into an open contactor"
+                                        : ", its rating, braking after a fuse or a plug has opened"),
                 Optional.of(Value.of("brake-share", share)),
                 Optional.of(
                         new Finding.Limit(
@@ -281,8 +281,8 @@ final class BusBraking {
     }
 
     /**
-     * Buses of two fans or more: without packs once every contactor is open, or, where none is,
-     * once every pack is gone.
+     * Fans that hang together without a pack once every contactor is open, or, where none is, once
+     * every pack is gone.
      */
     private List<Island> islands() {
         Graph graph = Graph.of(rig);
@@ -319,9 +319,7 @@ final class BusBraking {
                     taken.add(other);
                 }
             }
-            if (own.size() > 1) {
-                groups.put(fan, own);
-            }
+            groups.put(fan, own);
         }
         return List.copyOf(groups.values());
     }

@@ -35,9 +35,7 @@ final class FaultNet {
         this.supply = supply;
         Map<String, Integer> number = new HashMap<>();
         packNode =
-                rig.packs().stream()
-                        .mapToInt(pack -> number(number, pack.id().text()))
-                        .toArray();
+                rig.packs().stream().mapToInt(pack -> number(number, pack.id().text())).toArray();
         from = chains.stream().mapToInt(chain -> number(number, chain.from())).toArray();
         to = chains.stream().mapToInt(chain -> number(number, chain.to())).toArray();
         nodes = number.size();

@@ -151,8 +151,7 @@ final class FuseChoice {
             FaultNet.Flow flow = net.solve(one.fault(), 0, Set.of());
             for (Place<Element.Fuse> own : group) {
                 prospective =
-                        Math.max(
-                                prospective, flow.through(one.fault(), own.chain(), own.place()));
+                        Math.max(prospective, flow.through(one.fault(), own.chain(), own.place()));
             }
         }
         return new Found(
@@ -175,8 +174,7 @@ final class FuseChoice {
     /** Whether a size holds for every fuse of the group, with the usual margin over hover. */
     boolean holds(List<Place<Element.Fuse>> group, double size) {
         double margin = rig.limits().si(LimitName.FUSE_OVER_CURRENT);
-        return group.stream()
-                        .allMatch(fuse -> size >= margin * loads.expectedA()[fuse.chain()])
+        return group.stream().allMatch(fuse -> size >= margin * loads.expectedA()[fuse.chain()])
                 && state(group, size) < 1;
     }
 
@@ -184,8 +182,7 @@ final class FuseChoice {
         double most = 0;
         for (Place<Element.Fuse> fuse : group) {
             FuseLoad load =
-                    FuseLoad.of(
-                            rig, loads.expectedA()[fuse.chain()], loads.worstA()[fuse.chain()]);
+                    FuseLoad.of(rig, loads.expectedA()[fuse.chain()], loads.worstA()[fuse.chain()]);
             most =
                     Math.max(
                             most,
@@ -343,9 +340,7 @@ final class FuseChoice {
                                                 chain.from(),
                                                 chain.to(),
                                                 chain.elements().stream()
-                                                        .map(
-                                                                element ->
-                                                                        thickened(element, gauges))
+                                                        .map(element -> thickened(element, gauges))
                                                         .toList()))
                         .toList(),
                 supply);

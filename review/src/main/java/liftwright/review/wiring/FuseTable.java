@@ -35,9 +35,7 @@ final class FuseTable {
                             Value.words("fuse-holds", one.holds() ? "yes" : "may open"),
                             Value.words(
                                     "fuse-protects",
-                                    one.harm()
-                                            .map(harm -> "not " + harm.run().id())
-                                            .orElse("yes")),
+                                    one.harm().map(harm -> "not " + harm.run().id()).orElse("yes")),
                             Value.words("fuse-choice", choice(one))));
         }
         return new Section.Table(

@@ -115,7 +115,7 @@ public final class InspectionList {
         double ofCurrent =
                 most.isPresent() ? 1 - worstA / most.getAsDouble() : Double.POSITIVE_INFINITY;
         double ofHeat =
-                warm.filter(w -> w.limitK() > ROOM_K)
+                warm.filter(w -> w.isLimited() && w.limitK() > ROOM_K)
                         .map(w -> w.leftK() / (w.limitK() - ROOM_K))
                         .orElse(Double.POSITIVE_INFINITY);
         return Math.min(ofCurrent, ofHeat);

@@ -166,7 +166,12 @@ public final class SolderingList {
                 .ifPresent(
                         warm -> {
                             put(row, "part-hottest", OptionalDouble.of(warm.hottestK()));
-                            put(row, "part-temperature-limit", OptionalDouble.of(warm.limitK()));
+                            if (warm.isLimited()) {
+                                put(
+                                        row,
+                                        "part-temperature-limit",
+                                        OptionalDouble.of(warm.limitK()));
+                            }
                         });
         word(row, "done", BOX);
         return row;

@@ -102,7 +102,10 @@ final class WeakJoints {
                                         "joint-below-wire",
                                         Optional.of(worst.joint.id().text()),
                                         Optional.of(
-                                                worst.joint.declaredAt().child("rating").toString()),
+                                                worst.joint
+                                                        .declaredAt()
+                                                        .child("rating")
+                                                        .toString()),
                                         Sentence.words(
                                                         worst.joint.kind()
                                                                 + " "

@@ -44,12 +44,7 @@ final class WireHarm {
      * @param gauge that is tried in place of the run's own
      * @param belowClassK kelvin that the steady limit lies below the class
      */
-    WireHarm(
-            Element.Run run,
-            int gauge,
-            double airK,
-            double pressurePa,
-            double belowClassK) {
+    WireHarm(Element.Run run, int gauge, double airK, double pressurePa, double belowClassK) {
         AircraftWire row = AircraftWire.of(gauge);
         BookInsulation book = PartsBook.insulation(run.covering().material());
         wire =
@@ -108,8 +103,7 @@ final class WireHarm {
                 high = middle;
             }
         }
-        return conductors
-                * Math.sqrt(outWpm(low) / (ohmpm * Conductor.copperFactor(limitK)));
+        return conductors * Math.sqrt(outWpm(low) / (ohmpm * Conductor.copperFactor(limitK)));
     }
 
     private double outWpm(double surfaceK) {
@@ -165,8 +159,7 @@ final class WireHarm {
         boolean carry(double ampere, double forS) {
             double endS = timeS + Math.min(forS, HORIZON_S);
             while (timeS < endS) {
-                double watt =
-                        heatWpm(ampere) - wire.inwardWpmK(0) * (k[0] - k[1]);
+                double watt = heatWpm(ampere) - wire.inwardWpmK(0) * (k[0] - k[1]);
                 double rate = Math.abs(watt) / wire.conductorJpmK();
                 double h = Math.min(rate > 0 ? STEP_K / rate : LONGEST_STEP_S, LONGEST_STEP_S);
                 h = Math.min(h, endS - timeS);
@@ -201,8 +194,7 @@ final class WireHarm {
             double out = 1 / (1 / film + 1 / wire.toSurfaceWpmK());
             int last = SHELLS;
             for (int node = 0; node <= last; node++) {
-                double capacity =
-                        (node == 0 ? wire.conductorJpmK() : wire.shellJpmK(node - 1)) / h;
+                double capacity = (node == 0 ? wire.conductorJpmK() : wire.shellJpmK(node - 1)) / h;
                 across[node] = node == last ? out : wire.inwardWpmK(node);
                 diagonal[node] = capacity + across[node] + (node > 0 ? across[node - 1] : 0);
                 right[node] = capacity * k[node];

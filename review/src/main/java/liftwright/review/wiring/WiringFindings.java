@@ -7,7 +7,8 @@ import liftwright.plant.Plant;
 
 /**
  * What is wrong with the wiring whatever the run: packs without a fuse, wires of which nobody said
- * what insulates them, joints rated below their wire, capacitors that a pack meets empty, buses that braking fans lift.
+ * what insulates them, joints rated below their wire, capacitors that a pack meets empty, buses
+ * that braking fans lift.
  */
 public final class WiringFindings {
 

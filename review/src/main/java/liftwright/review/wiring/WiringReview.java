@@ -53,8 +53,7 @@ public record WiringReview(List<Finding> findings, List<Section> sections) {
                         .all();
         List<Finding> findings = new ArrayList<>(WiringFindings.of(plant));
         findings.addAll(FuseTable.findings(fuses));
-        SolderingList soldering =
-                SolderingList.of(plant.rig(), loads, supply.wireK(), warmth);
+        SolderingList soldering = SolderingList.of(plant.rig(), loads, supply.wireK(), warmth);
         List<Section> sections = new ArrayList<>();
         if (!fuses.isEmpty()) {
             sections.add(FuseTable.table(fuses));

@@ -83,8 +83,7 @@ class FuseChoiceTest {
             Speed speed = Speed.values()[random.nextInt(3)];
             double rating = random.nextInt(15, speed == Speed.FAST ? 40 : 200);
             double hover = rating * random.nextDouble(0.3, 0.9);
-            Insulation material =
-                    random.nextBoolean() ? Insulation.SILICONE : Insulation.XLPE;
+            Insulation material = random.nextBoolean() ? Insulation.SILICONE : Insulation.XLPE;
             int thick = random.nextInt(4, 14);
             return new Circuit(
                     random.nextInt(1, 4),
@@ -226,9 +225,7 @@ class FuseChoiceTest {
         double tau = FuseOpening.usual(c.speed, size).timeConstant().si();
         double theta = 0;
         for (int run = 0; run < c.runs; run++) {
-            double[][] steps = {
-                {0, run == 0 ? 0 : c.pauseS}, {c.hoverA, c.hoverS}, {c.fullA, 10}
-            };
+            double[][] steps = {{0, run == 0 ? 0 : c.pauseS}, {c.hoverA, c.hoverS}, {c.fullA, 10}};
             for (double[] step : steps) {
                 double[][] points = EARLY.get(c.speed);
                 double g = gain(points, size * factor, step[0], tau);
@@ -246,12 +243,7 @@ class FuseChoiceTest {
 
     /** Whether a wire is harmed by a fault of a resistance behind it; latest times by a factor. */
     private static boolean harmed(
-            Circuit c,
-            boolean trunk,
-            double size,
-            double faultOhm,
-            double factor,
-            double more) {
+            Circuit c, boolean trunk, double size, double faultOhm, double factor, double more) {
         double ownOhm = c.packOhm + c.chainOhm(c.trunk, true);
         double[][] points = LATE.get(c.speed).clone();
         points[1] = java.util.Arrays.stream(points[1]).map(t -> t * factor).toArray();
@@ -306,8 +298,7 @@ class FuseChoiceTest {
         return wireHarmed(c, c.trunk, c.hoverA, phases);
     }
 
-    private static boolean wireHarmed(
-            Circuit c, int gauge, double settledA, double[][] phases) {
+    private static boolean wireHarmed(Circuit c, int gauge, double settledA, double[][] phases) {
         int shells = 24;
         AircraftWire row = AircraftWire.of(gauge);
         double inner = Math.sqrt(row.areaM2() / Math.PI / 0.76);
@@ -323,8 +314,7 @@ class FuseChoiceTest {
         double from = inner;
         for (int s = 0; s < shells; s++) {
             double middle = (edge[s] + edge[s + 1]) / 2;
-            capacity[s + 1] =
-                    heat * Math.PI * (edge[s + 1] * edge[s + 1] - edge[s] * edge[s]);
+            capacity[s + 1] = heat * Math.PI * (edge[s + 1] * edge[s + 1] - edge[s] * edge[s]);
             link[s] = 2 * Math.PI * k / Math.log(middle / from);
             from = middle;
         }
@@ -435,9 +425,7 @@ class FuseChoiceTest {
             double own = c.packOhm + c.chainOhm(c.trunk, true);
             double whole = trunk ? c.packs * ampere : ampere;
             double faultOhm =
-                    c.sourceV / whole
-                            - own / c.packs
-                            - (trunk ? 0 : c.chainOhm(c.branch, false));
+                    c.sourceV / whole - own / c.packs - (trunk ? 0 : c.chainOhm(c.branch, false));
             if (faultOhm >= 0 && harmed(c, trunk, size, faultOhm, 1.15, 1.03)) {
                 return true;
             }

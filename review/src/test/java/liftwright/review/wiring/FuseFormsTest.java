@@ -50,8 +50,7 @@ class FuseFormsTest {
 
     private static void opens(
             FuseForms.Window window, double ampere, double earliestS, double latestS) {
-        assertThat(window.early().timeS(ampere))
-                .isCloseTo(earliestS, within(1e-6 * earliestS));
+        assertThat(window.early().timeS(ampere)).isCloseTo(earliestS, within(1e-6 * earliestS));
         assertThat(window.late().timeS(ampere)).isCloseTo(latestS, within(1e-6 * latestS));
     }
 
@@ -78,8 +77,7 @@ class FuseFormsTest {
         // 240 A melt it in 0.148 s by its I²t of 8500 A²s: within the window.
         double melts = 8500 / (240.0 * 240);
         assertThat(melts).isCloseTo(0.148, within(5e-4));
-        assertThat(melts)
-                .isBetween(window.early().timeS(240), window.late().timeS(240));
+        assertThat(melts).isBetween(window.early().timeS(240), window.late().timeS(240));
         // On 10 AWG of the 143 class, (143 × 5.261)² = 5.66e5 A²s: far above what even the
         // latest lets through.
         double bears = Math.pow(143 * 1e6 * Conductor.solidAreaM2(10), 2);

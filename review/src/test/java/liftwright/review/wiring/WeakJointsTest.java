@@ -93,7 +93,8 @@ class WeakJointsTest {
         Finding noted = WeakJoints.finding(Sketch.rewired(sketch.chains)).orElseThrow();
         assertThat(noted.severity()).isEqualTo(Severity.NOTES);
         Sketch open = new Sketch();
-        open.chain("p.1", "corner.1", open.fuse(1.1 * rating), open.run(8, 0.5), open.joint(rating));
+        open.chain(
+                "p.1", "corner.1", open.fuse(1.1 * rating), open.run(8, 0.5), open.joint(rating));
         Finding warned = WeakJoints.finding(Sketch.rewired(open.chains)).orElseThrow();
         assertThat(warned.severity()).isEqualTo(Severity.WARNS);
         assertThat(warned.code()).isEqualTo("joint-below-wire");
@@ -116,10 +117,7 @@ class WeakJointsTest {
                                         "corner.1",
                                         List.of(
                                                 WireHarmTest.run(
-                                                        10,
-                                                        Insulation.SILICONE,
-                                                        1e-3,
-                                                        180)))));
+                                                        10, Insulation.SILICONE, 1e-3, 180)))));
         assertThat(Uncovered.finding(declared)).isEmpty();
     }
 

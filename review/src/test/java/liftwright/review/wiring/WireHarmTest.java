@@ -69,8 +69,7 @@ class WireHarmTest {
                     int gauge = AircraftWire.values()[random.nextInt(17)].gauge();
                     Insulation material = Insulation.values()[random.nextInt(6)];
                     double wall = random.nextDouble(0.3e-3, 1.5e-3);
-                    Element.Run run =
-                            run(gauge, material, wall, random.nextDouble(80, 200));
+                    Element.Run run = run(gauge, material, wall, random.nextDouble(80, 200));
                     WireHarm wire = new WireHarm(run, gauge, 293.15, Air.SEA_LEVEL_PA, 20);
                     var book = PartsBook.insulation(material);
                     WireHeat heat =
