@@ -1,7 +1,8 @@
 package liftwright.answer;
 
-import java.util.List;
 import liftwright.quantity.Measure;
+
+import java.util.List;
 
 /** What is made of the wiring, what protects it, and what is looked at. */
 final class WiringFields {
@@ -166,7 +167,7 @@ final class WiringFields {
                             "margin",
                             Measure.PERCENT,
                             "What the worst current leaves of the rating in force, or the hottest"
-                                    + " moment of the way from 20 °C to the limit, whichever is less.",
+                                + " moment of the way from 20 °C to the limit, whichever is less.",
                             "1 less current over rating and share; (limit less hottest) over (limit"
                                     + " less 20 °C)",
                             "definition",
@@ -243,17 +244,19 @@ final class WiringFields {
                             Measure.VOLTAGE,
                             "Most that braking fans lift the bus to while full packs take the power"
                                     + " up.",
-                            "(E + sqrt(E^2 + 4 R P)) / 2, P of every braking fan at its current limit",
+                            "(E + sqrt(E^2 + 4 R P)) / 2, P of every braking fan at its current"
+                                + " limit",
                             "energy balance",
                             "BusBrakingTest.aRunInTimeNeverExceedsTheBound"),
                     new Field(
                             "fuse-state",
                             "comes to",
                             Measure.PERCENT,
-                            "How far the element of a fuse comes towards opening in the task, by the"
-                                    + " earliest that its standard or its declared doubt allows; it"
-                                    + " opens at 100 %.",
-                            "d theta/dt = (g(I) - theta)/tau, g = 1/(1 - exp(-t(I)/tau)), from cold",
+                            "How far the element of a fuse comes towards opening in the task, by"
+                                + " the earliest that its standard or its declared doubt allows; it"
+                                + " opens at 100 %.",
+                            "d theta/dt = (g(I) - theta)/tau, g = 1/(1 - exp(-t(I)/tau)), from"
+                                + " cold",
                             "time-current points of ISO 8820-3 and IEC 60127-2, heat carried over",
                             FUSES),
                     new Field(
@@ -270,8 +273,9 @@ final class WiringFields {
                             Measure.COUNT,
                             "Whether a fuse opens before a wire behind it is harmed, whatever the"
                                     + " fault draws.",
-                            "currents from the wire's steady limit to the prospective one; harm is the"
-                                    + " short-circuit temperature, or over 5 s above the steady limit",
+                            "currents from the wire's steady limit to the prospective one; harm is"
+                                + " the short-circuit temperature, or over 5 s above the steady"
+                                + " limit",
                             "IEC 60949; latest times of the fuse's standard or declared doubt",
                             FUSES),
                     new Field(

@@ -1,14 +1,5 @@
 package liftwright.review;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -22,6 +13,16 @@ import liftwright.rig.Fan;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * What full throttle does to the parts, at the charge that lift is judged at and on full packs,
@@ -181,7 +182,8 @@ final class LiftFindings {
                                                 "the controller of "
                                                         + hit.first
                                                         + others(hit.parts)
-                                                        + " lowers its duty to hold its current limit at full throttle"),
+                                                        + " lowers its duty to hold its current"
+                                                        + " limit at full throttle"),
                                         Optional.empty(),
                                         Optional.empty(),
                                         "more voltage gives no more thrust there",

@@ -1,16 +1,5 @@
 package liftwright.review.wiring;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -29,6 +18,18 @@ import liftwright.rig.FanType.Braking;
 import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Fans of one bus that give energy back all at once when they are slowed from full throttle on full
@@ -98,7 +99,8 @@ final class BusBraking {
                                                                     rating(
                                                                             fan,
                                                                             at.child(
-                                                                                    "capacitor voltage"),
+                                                                                    "capacitor"
+                                                                                        + " voltage"),
                                                                             most,
                                                                             LimitName
                                                                                     .CAPACITOR_VOLTAGE_SHARE)))
@@ -206,9 +208,10 @@ final class BusBraking {
                                         + " of its rating: "
                                         + rig.limits().origin(rating.name))),
                 limited
-                        ? "every braking controller at its current limit at once; iron and drag left out"
-                        : "no current limit is declared for a braking controller, so it counts as one"
-                                + " that brakes as hard as it can",
+                        ? "every braking controller at its current limit at once; iron and drag"
+                              + " left out"
+                        : "no current limit is declared for a braking controller, so it counts as"
+                              + " one that brakes as hard as it can",
                 List.of());
     }
 
@@ -269,14 +272,15 @@ final class BusBraking {
                         .then(
                                 island.byContactor
                                         ? ", its rating, braking into an open contactor"
-                                        : ", its rating, braking after a fuse or a plug has opened"),
+                                        : ", its rating, braking after a fuse or a plug has"
+                                              + " opened"),
                 Optional.of(Value.of("brake-share", share)),
                 Optional.of(
                         new Finding.Limit(
                                 Value.of("brake-share", 1),
                                 "energy balance, drag and winding left out")),
-                "with the packs gone, all capacitors of the bus together take what its fans give: let"
-                        + " them coast, and command zero before the contactor opens",
+                "with the packs gone, all capacitors of the bus together take what its fans give:"
+                    + " let them coast, and command zero before the contactor opens",
                 List.of());
     }
 

@@ -1,9 +1,5 @@
 package liftwright.review.wiring;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -17,6 +13,11 @@ import liftwright.quantity.Quantity;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * The current that fills the controllers' capacitors when a full pack meets them, and what a
@@ -124,7 +125,8 @@ final class Capacitors {
                         .then(" power for as long as it acts"),
                 Optional.of(Value.of("pre-charge-power", watt)),
                 Optional.empty(),
-                "as much energy goes into the resistor as into the capacitors: read its pulse rating",
+                "as much energy goes into the resistor as into the capacitors: read its pulse"
+                    + " rating",
                 List.of());
     }
 

@@ -1,5 +1,15 @@
 package liftwright.review.wiring;
 
+import liftwright.physics.AircraftWire;
+import liftwright.physics.FuseCurve;
+import liftwright.plant.FaultSupply;
+import liftwright.review.wiring.FaultNet.Place;
+import liftwright.rig.Element;
+import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+import liftwright.rig.Wiring;
+
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,15 +21,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import liftwright.physics.AircraftWire;
-import liftwright.physics.FuseCurve;
-import liftwright.plant.FaultSupply;
-import liftwright.review.wiring.FaultNet.Place;
-import liftwright.rig.Element;
-import liftwright.rig.LimitName;
-import liftwright.rig.Rig;
-import liftwright.rig.RigPath;
-import liftwright.rig.Wiring;
 
 /**
  * Which standard size of fuse holds what is asked of it and still opens before the wires behind it
@@ -366,17 +367,17 @@ final class FuseChoice {
      */
     private Map<RigPath, Integer> thicker(
             List<Place<Element.Fuse>> group, double size, List<FaultCase> cases) {
-        AircraftWire[] table = AircraftWire.values();
+        List<AircraftWire> table = List.of(AircraftWire.values());
         Map<RigPath, Integer> gauges = new LinkedHashMap<>();
         Optional<Harm> harm = harm(group, size, cases, gauges);
         while (harm.isPresent()) {
             Element.Run run = harm.get().run();
             int now = gauges.getOrDefault(run.declaredAt(), run.gauge());
-            int row = AircraftWire.of(now).ordinal();
-            if (row + 1 >= table.length) {
+            int row = table.indexOf(AircraftWire.of(now));
+            if (row + 1 >= table.size()) {
                 return Map.of();
             }
-            gauges.put(run.declaredAt(), table[row + 1].gauge());
+            gauges.put(run.declaredAt(), table.get(row + 1).gauge());
             harm = harm(group, size, cases, gauges);
         }
         return gauges;

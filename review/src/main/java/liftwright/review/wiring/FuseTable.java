@@ -1,11 +1,5 @@
 package liftwright.review.wiring;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Section;
@@ -14,6 +8,13 @@ import liftwright.answer.Value;
 import liftwright.quantity.Measure;
 import liftwright.rig.RigPath;
 import liftwright.rig.book.WireGauge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What was found about fuses, as a table and as findings. */
 final class FuseTable {
@@ -146,8 +147,9 @@ final class FuseTable {
                         .then(" harms first; what does both: " + choice(one)),
                 Optional.of(Value.of("part-current", harm.ampere())),
                 Optional.empty(),
-                "by the latest fuse that its standard or its declared doubt allows; a wire is harmed"
-                        + " at its short-circuit temperature, or above its steady limit for over 5 s",
+                "by the latest fuse that its standard or its declared doubt allows; a wire is"
+                    + " harmed at its short-circuit temperature, or above its steady limit for over"
+                    + " 5 s",
                 List.of());
     }
 

@@ -1,17 +1,18 @@
 package liftwright.review.wiring;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
 import liftwright.rig.Element;
 import liftwright.rig.LimitName;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What to look at after each run, the least margin first: joints, fuses and poles, which age; wires
@@ -33,8 +34,8 @@ public final class InspectionList {
 
     public static final String TITLE =
             "After each run, least margin first (make it dead first; capacitors stay charged, so"
-                    + " measure before you touch; re-measure the drop at the expected current: watch"
-                    + " from 20 % above, replace from 50 %, common practice)";
+                + " measure before you touch; re-measure the drop at the expected current: watch"
+                + " from 20 % above, replace from 50 %, common practice)";
 
     private InspectionList() {}
 

@@ -1,7 +1,5 @@
 package liftwright.review.wiring;
 
-import java.util.List;
-import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -9,6 +7,9 @@ import liftwright.answer.Value;
 import liftwright.quantity.Measure;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
+
+import java.util.List;
+import java.util.Optional;
 
 /** Wires of which nobody said what insulates them. */
 final class Uncovered {

@@ -1,10 +1,5 @@
 package liftwright.review.wiring;
 
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -16,6 +11,12 @@ import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
 import liftwright.rig.book.PartsBook;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Joints that are rated for less than the wire beside them, both by a rise of 30 K in still air: a
@@ -119,10 +120,11 @@ final class WeakJoints {
                                         Optional.of(
                                                 new Finding.Limit(
                                                         Value.of("part-rating", worst.wireA),
-                                                        "current that warms the wire by 30 K in still"
-                                                                + " air, as EIA-364-70 rates joints")),
-                                        "the joint is the weakest place, and a fuse chosen for the wire"
-                                                + " does not protect it",
+                                                        "current that warms the wire by 30 K in"
+                                                            + " still air, as EIA-364-70 rates"
+                                                            + " joints")),
+                                        "the joint is the weakest place, and a fuse chosen for the"
+                                            + " wire does not protect it",
                                         List.of()));
     }
 }

@@ -1,9 +1,10 @@
 package liftwright.review.wiring;
 
-import java.util.ArrayList;
-import java.util.List;
 import liftwright.answer.Finding;
 import liftwright.plant.Plant;
+
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * What is wrong with the wiring whatever the run: packs without a fuse, wires of which nobody said

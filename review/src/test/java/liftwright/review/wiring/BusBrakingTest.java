@@ -3,7 +3,6 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.physics.FastEffects;
@@ -13,7 +12,10 @@ import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
 
 /** What fans of one bus give back together. */
 class BusBrakingTest {

@@ -3,13 +3,15 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.plant.LeadLoop;
 import liftwright.plant.Plant;
 import liftwright.rig.Rig;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
 
 /** What fills the controllers' capacitors. */
 class CapacitorsTest {

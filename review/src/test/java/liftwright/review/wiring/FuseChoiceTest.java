@@ -2,11 +2,6 @@ package liftwright.review.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.random.RandomGenerator;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.SurfaceExchange;
 import liftwright.plant.FaultSupply;
@@ -23,7 +18,16 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 
 /**
  * "Holds and protects" against a referee that knows nothing of the product: packs with a fuse each
@@ -31,29 +35,34 @@ import org.junit.jupiter.api.Test;
  */
 class FuseChoiceTest {
 
+    private static final List<Integer> GAUGES =
+            Stream.of(AircraftWire.values()).map(AircraftWire::gauge).toList();
+
     private static final double AIR_K = 293.15;
     private static final double PRESSURE_PA = 101_325;
 
     /** Windows, typed anew: ISO 8820-3 and IEC 60127-2 (see FuseFormsTest for their sources). */
-    private static final Map<Speed, double[][]> EARLY =
-            Map.of(
-                    Speed.FAST,
+    private static double[][] early(Speed speed) {
+        return switch (speed) {
+            case FAST ->
                     new double[][] {
                         {1.1, 1.35, 1.6, 2, 3.5, 6}, {360e3, 0.75, 0.25, 0.15, 0.04, 0.02}
-                    },
-                    Speed.SLOW,
-                    new double[][] {{1, 1.35, 2, 3.5, 6}, {360e3, 60, 2, 0.2, 0.04}},
-                    Speed.VERY_FAST,
-                    new double[][] {{1.5, 2.75, 4}, {3600, 0.05, 0.01}});
+                    };
+            case SLOW -> new double[][] {{1, 1.35, 2, 3.5, 6}, {360e3, 60, 2, 0.2, 0.04}};
+            case VERY_FAST -> new double[][] {{1.5, 2.75, 4}, {3600, 0.05, 0.01}};
+        };
+    }
 
-    private static final Map<Speed, double[][]> LATE =
-            Map.of(
-                    Speed.FAST,
-                    new double[][] {{1.35, 1.6, 2, 3.5, 6}, {600, 50, 5, 0.5, 0.1}},
-                    Speed.SLOW,
-                    new double[][] {{1.35, 2, 3.5, 6}, {1800, 50, 7, 1}},
-                    Speed.VERY_FAST,
-                    new double[][] {{2.1, 2.75, 4, 10}, {1800, 2, 0.3, 0.02}});
+    private static double[][] late(Speed speed, double factor) {
+        double[][] points =
+                switch (speed) {
+                    case FAST -> new double[][] {{1.35, 1.6, 2, 3.5, 6}, {600, 50, 5, 0.5, 0.1}};
+                    case SLOW -> new double[][] {{1.35, 2, 3.5, 6}, {1800, 50, 7, 1}};
+                    case VERY_FAST -> new double[][] {{2.1, 2.75, 4, 10}, {1800, 2, 0.3, 0.02}};
+                };
+        points[1] = Arrays.stream(points[1]).map(t -> t * factor).toArray();
+        return points;
+    }
 
     /**
      * A circuit: n equal packs, each through a fuse and a wire onto a bus, one wire from there.
@@ -80,7 +89,7 @@ class FuseChoiceTest {
             double hoverS) {
 
         static Circuit draw(RandomGenerator random) {
-            Speed speed = Speed.values()[random.nextInt(3)];
+            Speed speed = List.of(Speed.values()).get(random.nextInt(3));
             double rating = random.nextInt(15, speed == Speed.FAST ? 40 : 200);
             double hover = rating * random.nextDouble(0.3, 0.9);
             Insulation material = random.nextBoolean() ? Insulation.SILICONE : Insulation.XLPE;
@@ -89,8 +98,8 @@ class FuseChoiceTest {
                     random.nextInt(1, 4),
                     random.nextDouble(20, 60),
                     random.nextDouble(0.01, 0.05),
-                    AircraftWire.values()[thick - random.nextInt(0, 3)].gauge(),
-                    AircraftWire.values()[thick].gauge(),
+                    GAUGES.get(thick - random.nextInt(0, 3)),
+                    GAUGES.get(thick),
                     random.nextDouble(0.2, 1.5),
                     material,
                     random.nextDouble(0.5e-3, 1.2e-3),
@@ -167,8 +176,8 @@ class FuseChoiceTest {
         Loads loads() {
             double[] expected = new double[packs + 1];
             double[] worst = new double[packs + 1];
-            java.util.Arrays.fill(expected, hoverA);
-            java.util.Arrays.fill(worst, fullA);
+            Arrays.fill(expected, hoverA);
+            Arrays.fill(worst, fullA);
             expected[packs] = packs * hoverA;
             worst[packs] = packs * fullA;
             return new Loads(expected, worst);
@@ -177,10 +186,10 @@ class FuseChoiceTest {
         FuseChoice choice() {
             double[] volt = new double[packs];
             double[] ohm = new double[packs];
-            java.util.Arrays.fill(volt, sourceV);
-            java.util.Arrays.fill(ohm, packOhm);
+            Arrays.fill(volt, sourceV);
+            Arrays.fill(ohm, packOhm);
             double[] chain = new double[packs + 1];
-            java.util.Arrays.fill(chain, chainOhm(trunk, true));
+            Arrays.fill(chain, chainOhm(trunk, true));
             chain[packs] = chainOhm(branch, false);
             return new FuseChoice(
                     rig(),
@@ -227,7 +236,7 @@ class FuseChoiceTest {
         for (int run = 0; run < c.runs; run++) {
             double[][] steps = {{0, run == 0 ? 0 : c.pauseS}, {c.hoverA, c.hoverS}, {c.fullA, 10}};
             for (double[] step : steps) {
-                double[][] points = EARLY.get(c.speed);
+                double[][] points = early(c.speed);
                 double g = gain(points, size * factor, step[0], tau);
                 int parts = (int) Math.ceil(step[1] / tau * 2000) + 1;
                 for (int k = 0; k < parts; k++) {
@@ -245,8 +254,7 @@ class FuseChoiceTest {
     private static boolean harmed(
             Circuit c, boolean trunk, double size, double faultOhm, double factor, double more) {
         double ownOhm = c.packOhm + c.chainOhm(c.trunk, true);
-        double[][] points = LATE.get(c.speed).clone();
-        points[1] = java.util.Arrays.stream(points[1]).map(t -> t * factor).toArray();
+        double[][] points = late(c.speed, factor);
         double tau = FuseOpening.usual(c.speed, size).timeConstant().si();
         // Behind a trunk wire, at the bus: that pack alone feeds the fault through this wire; the
         // others feed it beside it. Equal packs share alike either way.
@@ -268,8 +276,7 @@ class FuseChoiceTest {
      */
     private static boolean harmedFromBehind(
             Circuit c, double size, double faultOhm, double factor, double more) {
-        double[][] points = LATE.get(c.speed).clone();
-        points[1] = java.util.Arrays.stream(points[1]).map(t -> t * factor).toArray();
+        double[][] points = late(c.speed, factor);
         double tau = FuseOpening.usual(c.speed, size).timeConstant().si();
         int others = c.packs - 1;
         double wireOhm = c.chainOhm(c.trunk, false);
@@ -323,13 +330,13 @@ class FuseChoiceTest {
         double limit = c.classK - 20;
         double burns = 273.15 + (c.material == Insulation.XLPE ? 250 : 350);
         double[] t = new double[shells + 1];
-        java.util.Arrays.fill(t, AIR_K);
+        Arrays.fill(t, AIR_K);
         // Settled before; a hover that is too much for the wire counts as one at its limit.
         double before = settledA;
         for (int round = 0; round < 40; round++) {
             step(t, capacity, link, toSkin, outer, 300, before, row.ohmpm());
             if (t[0] > limit) {
-                java.util.Arrays.fill(t, AIR_K);
+                Arrays.fill(t, AIR_K);
                 before *= 0.95;
                 round = 0;
             }

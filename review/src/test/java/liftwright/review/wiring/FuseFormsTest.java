@@ -3,8 +3,6 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.Optional;
 import liftwright.physics.Conductor;
 import liftwright.physics.FuseCurve;
 import liftwright.quantity.Dimension;
@@ -16,7 +14,11 @@ import liftwright.rig.FuseOpening.Speed;
 import liftwright.rig.PartId;
 import liftwright.rig.RigPath;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
+import java.util.Optional;
 
 /** Windows of the standards, as data sheets print them. */
 class FuseFormsTest {
@@ -102,7 +104,7 @@ class FuseFormsTest {
         Seeded.check(
                 300,
                 random -> {
-                    Speed speed = Speed.values()[random.nextInt(3)];
+                    Speed speed = List.of(Speed.values()).get(random.nextInt(3));
                     double rating = random.nextDouble(1, 40);
                     FuseForms.Window window = window(speed, rating);
                     double ampere = rating * random.nextDouble(0.5, 9);

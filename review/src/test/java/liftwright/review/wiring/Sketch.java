@@ -2,17 +2,6 @@ package liftwright.review.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.random.RandomGenerator;
 import liftwright.answer.Finding;
 import liftwright.answer.Value;
 import liftwright.quantity.Dimension;
@@ -24,6 +13,18 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
 import liftwright.rig.file.RigReading;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.random.RandomGenerator;
 
 /** Wirings that tests put together, and example rigs with pieces replaced. */
 final class Sketch {

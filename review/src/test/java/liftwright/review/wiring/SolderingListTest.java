@@ -3,12 +3,6 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import liftwright.answer.Fields;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -18,7 +12,16 @@ import liftwright.rig.Element;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /** What stands on the soldering list of the examples, reckoned anew from the rig alone. */
 class SolderingListTest {
@@ -64,8 +67,8 @@ class SolderingListTest {
                 for (Element element : rig.wiring().chains().get(chain).elements()) {
                     elements++;
                     List<Value> row = byPart.get(element.id().text());
-                    assertThat(row).as(element.id().text()).isNotNull();
-                    check(whole, row, element, loads, chain);
+                    assertThat(byPart).containsKey(element.id().text());
+                    check(whole, Objects.requireNonNull(row), element, loads, chain);
                 }
             }
             assertThat(whole.rows()).hasSize(elements).isNotEmpty();

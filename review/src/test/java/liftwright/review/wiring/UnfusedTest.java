@@ -3,13 +3,6 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.Predicate;
-import java.util.random.RandomGenerator;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.plant.Plant;
@@ -17,10 +10,21 @@ import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.random.RandomGenerator;
 
 /** Packs that no fuse parts from what they feed, against a closure over all pairs of nodes. */
 class UnfusedTest {
+
+    private static final String FUSE = "{fuse: 250 A, speed: slow}, ";
 
     /** Warshall's closure: pairs of nodes that a way without a fuse joins. */
     private static Set<List<String>> closure(List<Wiring.Chain> chains) {
@@ -134,7 +138,7 @@ class UnfusedTest {
     /** Full pack over its resistance and that of the way, in figures taken from the plant alone. */
     @Test
     void anUnfusedPackStopsARigThatIsWornAndTellsItsShort() {
-        Rig rig = Sketch.example("mudlark", "{fuse: 250 A}, ", "");
+        Rig rig = Sketch.example("mudlark", FUSE, "");
         Finding finding = findings(rig).getFirst();
         assertThat(finding.code()).isEqualTo("unfused-pack");
         assertThat(finding.severity()).isEqualTo(Severity.STOPS);
@@ -154,7 +158,7 @@ class UnfusedTest {
             }
         }
         assertThat(Sketch.si(finding)).isCloseTo(most, within(1e-9 * most));
-        assertThat(findings(Sketch.example("sandpiper", "{fuse: 250 A}, ", "")))
+        assertThat(findings(Sketch.example("sandpiper", FUSE, "")))
                 .as("nobody wears it")
                 .singleElement()
                 .satisfies(one -> assertThat(one.severity()).isEqualTo(Severity.WARNS));
@@ -173,8 +177,10 @@ class UnfusedTest {
                 findings(
                                 Sketch.example(
                                         "sandpiper",
-                                        "{fuse: 250 A}, {run: 4 AWG, length: 700 mm ± 5 %}",
-                                        "{run: 4 AWG, length: 700 mm ± 5 %}, {fuse: 250 A}"))
+                                        FUSE,
+                                        "",
+                                        "wall: 1.1 mm ± 0.2 mm}",
+                                        "wall: 1.1 mm ± 0.2 mm}, {fuse: 250 A}"))
                         .getFirst();
         assertThat(finding.code()).isEqualTo("fuse-far-from-pack");
         assertThat(finding.severity()).isEqualTo(Severity.NOTES);

@@ -2,9 +2,6 @@ package liftwright.review.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.physics.Air;
@@ -17,7 +14,12 @@ import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
 import liftwright.rig.book.PartsBook;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Joints that are the weakest place of their chain. */
 class WeakJointsTest {
@@ -57,7 +59,8 @@ class WeakJointsTest {
                     sketch.packs.add("p.1");
                     Set<String> weak = new TreeSet<>();
                     for (int chain = random.nextInt(1, 4); chain > 0; chain--) {
-                        int gauge = AircraftWire.values()[random.nextInt(4, 14)].gauge();
+                        int gauge =
+                                List.of(AircraftWire.values()).get(random.nextInt(4, 14)).gauge();
                         Element run = sketch.run(gauge, 0.5);
                         double wire = thirtyKelvinA((Element.Run) run);
                         double rating = wire * random.nextDouble(0.5, 1.5);
