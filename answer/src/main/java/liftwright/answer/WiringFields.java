@@ -1,8 +1,7 @@
 package liftwright.answer;
 
-import liftwright.quantity.Measure;
-
 import java.util.List;
+import liftwright.quantity.Measure;
 
 /** What is made of the wiring, what protects it, and what is looked at. */
 final class WiringFields {

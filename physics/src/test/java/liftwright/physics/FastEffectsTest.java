@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
 
 class FastEffectsTest {

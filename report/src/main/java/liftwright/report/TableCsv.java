@@ -1,5 +1,11 @@
 package liftwright.report;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
 import liftwright.answer.Field;
 import liftwright.answer.Fields;
 import liftwright.answer.Section;
@@ -7,13 +13,6 @@ import liftwright.answer.Untrusted;
 import liftwright.answer.Value;
 import liftwright.quantity.QuantityFormat;
 import liftwright.quantity.UnitSystem;
-
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * A table as a file for spreadsheets, by RFC 4180: units stand in the heads ({@code cut to [mm]}),

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
-
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import liftwright.answer.Fields;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -17,13 +20,7 @@ import liftwright.quantity.QuantityParser;
 import liftwright.quantity.Reading;
 import liftwright.quantity.UnitSystem;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Tables as files, read back by a library that knows nothing of this program. */
 class TableCsvTest {

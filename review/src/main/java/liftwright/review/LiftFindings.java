@@ -1,19 +1,5 @@
 package liftwright.review;
 
-import liftwright.answer.Finding;
-import liftwright.answer.Finding.Severity;
-import liftwright.answer.Sentence;
-import liftwright.answer.Value;
-import liftwright.plant.OperatingLimit;
-import liftwright.plant.OperatingLimit.Kind;
-import liftwright.plant.Plant;
-import liftwright.plant.SteadyState;
-import liftwright.quantity.Measure;
-import liftwright.rig.Fan;
-import liftwright.rig.PartId;
-import liftwright.rig.Rig;
-import liftwright.rig.RigPath;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -23,6 +9,19 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.plant.OperatingLimit.Kind;
+import liftwright.plant.OperatingLimit;
+import liftwright.plant.Plant;
+import liftwright.plant.SteadyState;
+import liftwright.quantity.Measure;
+import liftwright.rig.Fan;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
 
 /**
  * What full throttle does to the parts, at the charge that lift is judged at and on full packs,

@@ -1,24 +1,5 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Finding;
-import liftwright.answer.Finding.Severity;
-import liftwright.answer.Sentence;
-import liftwright.answer.Value;
-import liftwright.physics.FastEffects;
-import liftwright.plant.Effects;
-import liftwright.plant.LeadLoop;
-import liftwright.plant.Plant;
-import liftwright.plant.SteadyState;
-import liftwright.quantity.Measure;
-import liftwright.quantity.Quantity;
-import liftwright.rig.Element;
-import liftwright.rig.Fan;
-import liftwright.rig.FanType;
-import liftwright.rig.FanType.Braking;
-import liftwright.rig.LimitName;
-import liftwright.rig.Rig;
-import liftwright.rig.RigPath;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -30,6 +11,24 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.physics.FastEffects;
+import liftwright.plant.Effects;
+import liftwright.plant.LeadLoop;
+import liftwright.plant.Plant;
+import liftwright.plant.SteadyState;
+import liftwright.quantity.Measure;
+import liftwright.quantity.Quantity;
+import liftwright.rig.Element;
+import liftwright.rig.Fan;
+import liftwright.rig.FanType.Braking;
+import liftwright.rig.FanType;
+import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
 
 /**
  * Fans of one bus that give energy back all at once when they are slowed from full throttle on full

@@ -1,7 +1,11 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Finding;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.physics.FastEffects;
@@ -13,11 +17,6 @@ import liftwright.quantity.Quantity;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The current that fills the controllers' capacitors when a full pack meets them, and what a

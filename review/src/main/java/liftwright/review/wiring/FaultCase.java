@@ -1,15 +1,14 @@
 package liftwright.review.wiring;
 
-import liftwright.physics.FuseCurve;
-import liftwright.review.wiring.FaultNet.Place;
-import liftwright.review.wiring.FaultNet.Spot;
-import liftwright.rig.Element;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import liftwright.physics.FuseCurve;
+import liftwright.review.wiring.FaultNet.Place;
+import liftwright.review.wiring.FaultNet.Spot;
+import liftwright.rig.Element;
 
 /**
  * One run with a fault right behind it, fed through it from one side: the fault whose resistance is

@@ -1,15 +1,14 @@
 package liftwright.review.wiring;
 
-import liftwright.plant.FaultSupply;
-import liftwright.rig.Element;
-import liftwright.rig.Rig;
-import liftwright.rig.Wiring;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import liftwright.plant.FaultSupply;
+import liftwright.rig.Element;
+import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
 
 /**
  * Currents that flow into a fault somewhere within a chain, packs full, loads left out, with any

@@ -1,15 +1,5 @@
 package liftwright.review.wiring;
 
-import liftwright.physics.AircraftWire;
-import liftwright.physics.FuseCurve;
-import liftwright.plant.FaultSupply;
-import liftwright.review.wiring.FaultNet.Place;
-import liftwright.rig.Element;
-import liftwright.rig.LimitName;
-import liftwright.rig.Rig;
-import liftwright.rig.RigPath;
-import liftwright.rig.Wiring;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,6 +11,15 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import liftwright.physics.AircraftWire;
+import liftwright.physics.FuseCurve;
+import liftwright.plant.FaultSupply;
+import liftwright.review.wiring.FaultNet.Place;
+import liftwright.rig.Element;
+import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+import liftwright.rig.Wiring;
 
 /**
  * Which standard size of fuse holds what is asked of it and still opens before the wires behind it

@@ -1,12 +1,11 @@
 package liftwright.review.wiring;
 
+import java.util.Arrays;
+import java.util.List;
 import liftwright.physics.FuseCurve;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.Element;
 import liftwright.rig.FuseOpening;
-
-import java.util.Arrays;
-import java.util.List;
 
 /**
  * Fuses as a shop has them: which ratings a form comes in, and within which window of time its

@@ -1,11 +1,10 @@
 package liftwright.review.wiring;
 
+import java.util.ArrayList;
+import java.util.List;
 import liftwright.physics.FuseCurve;
 import liftwright.rig.Demands;
 import liftwright.rig.Rig;
-
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * What a fuse is asked to carry, in the order of time.

@@ -1,20 +1,19 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Finding;
-import liftwright.answer.Finding.Severity;
-import liftwright.answer.Section;
-import liftwright.answer.Sentence;
-import liftwright.answer.Value;
-import liftwright.quantity.Measure;
-import liftwright.rig.RigPath;
-import liftwright.rig.book.WireGauge;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
+import liftwright.answer.Section;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.quantity.Measure;
+import liftwright.rig.RigPath;
+import liftwright.rig.book.WireGauge;
 
 /** What was found about fuses, as a table and as findings. */
 final class FuseTable {

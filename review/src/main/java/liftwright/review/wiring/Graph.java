@@ -1,9 +1,5 @@
 package liftwright.review.wiring;
 
-import liftwright.rig.Element;
-import liftwright.rig.Rig;
-import liftwright.rig.Wiring;
-
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -16,6 +12,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import liftwright.rig.Element;
+import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
 
 /** The wiring as a graph of nodes and chains, to walk. */
 final class Graph {

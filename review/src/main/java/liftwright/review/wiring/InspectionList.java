@@ -1,18 +1,17 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Section;
-import liftwright.answer.Value;
-import liftwright.rig.Element;
-import liftwright.rig.LimitName;
-import liftwright.rig.PartId;
-import liftwright.rig.Rig;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import liftwright.answer.Section;
+import liftwright.answer.Value;
+import liftwright.rig.Element;
+import liftwright.rig.LimitName;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
 
 /**
  * What to look at after each run, the least margin first: joints, fuses and poles, which age; wires

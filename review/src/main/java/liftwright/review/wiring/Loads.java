@@ -1,13 +1,12 @@
 package liftwright.review.wiring;
 
+import java.util.Arrays;
 import liftwright.plant.Discharge;
 import liftwright.plant.Effects;
 import liftwright.plant.Order;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.plant.supply.CellDraw;
-
-import java.util.Arrays;
 
 /**
  * What every chain carries, in the order of the wiring's chains.

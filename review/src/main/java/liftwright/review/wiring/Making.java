@@ -1,9 +1,8 @@
 package liftwright.review.wiring;
 
-import liftwright.rig.Element;
-
 import java.util.Locale;
 import java.util.OptionalDouble;
+import liftwright.rig.Element;
 
 /**
  * How an end, a joint or a device is made: what the trade does where the maker says nothing.

@@ -1,18 +1,17 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Section;
-import liftwright.answer.Value;
-import liftwright.rig.Element;
-import liftwright.rig.PartId;
-import liftwright.rig.Rig;
-import liftwright.rig.book.WireGauge;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import liftwright.answer.Section;
+import liftwright.answer.Value;
+import liftwright.rig.Element;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.book.WireGauge;
 
 /**
  * Everything of the wiring that somebody has to cut, crimp, solder or screw, in an order in which

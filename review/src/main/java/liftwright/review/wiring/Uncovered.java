@@ -1,15 +1,14 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Finding;
+import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.quantity.Measure;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Wires of which nobody said what insulates them. */
 final class Uncovered {

@@ -1,7 +1,13 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Finding;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.physics.FastEffects;
@@ -10,13 +16,6 @@ import liftwright.quantity.Measure;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Packs that no fuse parts from a fan, or from another pack; and fuses far from their pack. */
 final class Unfused {

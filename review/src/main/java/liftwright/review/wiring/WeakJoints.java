@@ -1,7 +1,12 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Finding;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.physics.AircraftWire;
@@ -11,12 +16,6 @@ import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
 import liftwright.rig.book.PartsBook;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Joints that are rated for less than the wire beside them, both by a rise of 30 K in still air: a

@@ -1,10 +1,9 @@
 package liftwright.review.wiring;
 
-import liftwright.answer.Finding;
-import liftwright.plant.Plant;
-
 import java.util.ArrayList;
 import java.util.List;
+import liftwright.answer.Finding;
+import liftwright.plant.Plant;
 
 /**
  * What is wrong with the wiring whatever the run: packs without a fuse, wires of which nobody said

@@ -1,14 +1,13 @@
 package liftwright.review.wiring;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.plant.FaultSupply;
 import liftwright.plant.Plant;
 import liftwright.rig.PartId;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 
 /**
  * What there is to say of the wiring beside the temperatures of a run.

@@ -3,8 +3,9 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import liftwright.answer.Finding;
+import java.util.List;
 import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
 import liftwright.physics.FastEffects;
 import liftwright.plant.Effects;
 import liftwright.plant.LeadLoop;
@@ -12,10 +13,7 @@ import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
 
 /** What fans of one bus give back together. */
 class BusBrakingTest {

@@ -3,15 +3,13 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import liftwright.answer.Finding;
+import java.util.List;
 import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
 import liftwright.plant.LeadLoop;
 import liftwright.plant.Plant;
 import liftwright.rig.Rig;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
 
 /** What fills the controllers' capacitors. */
 class CapacitorsTest {

@@ -2,6 +2,13 @@ package liftwright.review.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.SurfaceExchange;
 import liftwright.plant.FaultSupply;
@@ -10,24 +17,15 @@ import liftwright.quantity.Quantity;
 import liftwright.rig.Covering;
 import liftwright.rig.Demands;
 import liftwright.rig.Element;
-import liftwright.rig.FuseOpening;
 import liftwright.rig.FuseOpening.Speed;
+import liftwright.rig.FuseOpening;
 import liftwright.rig.Insulation;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
 
 /**
  * "Holds and protects" against a referee that knows nothing of the product: packs with a fuse each

@@ -3,22 +3,20 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Optional;
 import liftwright.physics.Conductor;
 import liftwright.physics.FuseCurve;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.Element;
-import liftwright.rig.FuseOpening;
 import liftwright.rig.FuseOpening.Speed;
+import liftwright.rig.FuseOpening;
 import liftwright.rig.PartId;
 import liftwright.rig.RigPath;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Windows of the standards, as data sheets print them. */
 class FuseFormsTest {

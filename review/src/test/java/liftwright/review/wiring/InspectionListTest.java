@@ -3,18 +3,16 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
 import liftwright.plant.Plant;
 import liftwright.rig.Element;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 
 /** What is to be looked at first. */
 class InspectionListTest {

@@ -3,14 +3,12 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.rig.Rig;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
 
 /** What chains carry. */
 class LoadsTest {

@@ -2,18 +2,6 @@ package liftwright.review.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import liftwright.answer.Finding;
-import liftwright.answer.Value;
-import liftwright.quantity.Dimension;
-import liftwright.quantity.Quantity;
-import liftwright.rig.Demands;
-import liftwright.rig.Element;
-import liftwright.rig.PartId;
-import liftwright.rig.Rig;
-import liftwright.rig.RigPath;
-import liftwright.rig.Wiring;
-import liftwright.rig.file.RigReading;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -25,6 +13,17 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.random.RandomGenerator;
+import liftwright.answer.Finding;
+import liftwright.answer.Value;
+import liftwright.quantity.Dimension;
+import liftwright.quantity.Quantity;
+import liftwright.rig.Demands;
+import liftwright.rig.Element;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+import liftwright.rig.Wiring;
+import liftwright.rig.file.RigReading;
 
 /** Wirings that tests put together, and example rigs with pieces replaced. */
 final class Sketch {

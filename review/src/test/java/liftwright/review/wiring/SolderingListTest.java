@@ -3,6 +3,13 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import liftwright.answer.Fields;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -12,16 +19,7 @@ import liftwright.rig.Element;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
 
 /** What stands on the soldering list of the examples, reckoned anew from the rig alone. */
 class SolderingListTest {

@@ -3,16 +3,6 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import liftwright.answer.Finding;
-import liftwright.answer.Finding.Severity;
-import liftwright.plant.Plant;
-import liftwright.rig.Element;
-import liftwright.rig.Rig;
-import liftwright.rig.Wiring;
-import liftwright.testkit.Seeded;
-
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +10,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.random.RandomGenerator;
+import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
+import liftwright.plant.Plant;
+import liftwright.rig.Element;
+import liftwright.rig.Rig;
+import liftwright.rig.Wiring;
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.api.Test;
 
 /** Packs that no fuse parts from what they feed, against a closure over all pairs of nodes. */
 class UnfusedTest {

@@ -2,8 +2,11 @@ package liftwright.review.wiring;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import liftwright.answer.Finding;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import liftwright.answer.Finding.Severity;
+import liftwright.answer.Finding;
 import liftwright.physics.Air;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.SurfaceExchange;
@@ -14,12 +17,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
 import liftwright.rig.book.PartsBook;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** Joints that are the weakest place of their chain. */
 class WeakJointsTest {

@@ -3,6 +3,7 @@ package liftwright.review.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import liftwright.physics.Air;
 import liftwright.physics.AircraftWire;
 import liftwright.physics.SurfaceExchange;
@@ -16,10 +17,7 @@ import liftwright.rig.PartId;
 import liftwright.rig.RigPath;
 import liftwright.rig.book.PartsBook;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
 
 /** When a current harms a wire. */
 class WireHarmTest {
