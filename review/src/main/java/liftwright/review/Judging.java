@@ -1,6 +1,7 @@
 package liftwright.review;
 
 import java.util.Optional;
+import liftwright.answer.Sentence;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
 import liftwright.rig.Rig;
@@ -20,6 +21,11 @@ interface Judging<J extends Judgement> {
     /** Where in the rig file that is asked; empty where the task asks for its own length. */
     Optional<String> demandAt();
 
+    /** The plant that it is judged on. */
+    default Plant assemble(Rig rig) {
+        return Plant.assemble(rig);
+    }
+
     /** The judged number at the declared values; cheap. */
     double nominal(Plant plant);
 
@@ -32,6 +38,23 @@ interface Judging<J extends Judgement> {
 
     /** The number with its band, against the demand; empty when stopped. */
     Optional<J> judge(Plant plant, Work work);
+
+    /**
+     * What a change would cost elsewhere, so that no remedy trades one trouble for another; empty
+     * where this question knows no such cost.
+     *
+     * @param before without the change
+     * @param after with it
+     */
+    default Optional<SideEffect> sideEffect(Plant before, Plant after, Work work) {
+        return Optional.empty();
+    }
+
+    /**
+     * @param told what it costs, as the name of the remedy goes on
+     * @param refusal why it is no remedy; empty where it costs no more than that
+     */
+    record SideEffect(Sentence told, Optional<Sentence> refusal) {}
 
     /** Field of the judged number; with {@code -demand} and {@code -gain} those of its kin. */
     String field();

@@ -129,7 +129,7 @@ final class Remedies<J extends Judgement> {
 
     private double nominal(Candidate candidate, int steps) {
         return Revised.with(rig, candidate.changes().apply(steps))
-                .map(revised -> judging.nominal(Plant.assemble(revised)))
+                .map(revised -> judging.nominal(judging.assemble(revised)))
                 .orElse(0.0);
     }
 
@@ -139,7 +139,7 @@ final class Remedies<J extends Judgement> {
         if (revised.isEmpty()) {
             return Optional.empty();
         }
-        Plant changed = Plant.assemble(revised.get());
+        Plant changed = judging.assemble(revised.get());
         return judging.judge(changed, Work.within(work))
                 .map(judgement -> new Tried<>(steps, changed, judgement));
     }
@@ -147,8 +147,15 @@ final class Remedies<J extends Judgement> {
     private Remedy told(Candidate candidate, Tried<J> tried) {
         J after = tried.judgement();
         List<Change> changes = candidate.changes().apply(tried.steps());
-        Sentence name = candidate.name().apply(tried.steps());
-        Optional<Sentence> broken = HardLimits.newlyBroken(plant, tried.plant());
+        Optional<Judging.SideEffect> cost =
+                judging.sideEffect(plant, tried.plant(), Work.within(work));
+        Sentence name =
+                cost.map(Judging.SideEffect::told)
+                        .map(candidate.name().apply(tried.steps())::then)
+                        .orElseGet(() -> candidate.name().apply(tried.steps()));
+        Optional<Sentence> broken =
+                HardLimits.newlyBroken(plant, tried.plant())
+                        .or(() -> cost.flatMap(Judging.SideEffect::refusal));
         if (broken.isPresent()) {
             return new Remedy(name, changes, new Remedy.Effect.Refused(broken.get()));
         }

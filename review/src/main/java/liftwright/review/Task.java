@@ -29,10 +29,13 @@ public sealed interface Task {
     /** A throttle trace from its first row to its last. */
     record Trace(ThrottleTrace trace) implements Task {}
 
+    /** Full throttle, asked for as long as the hover, and on until something ends it. */
+    record FullThrottle() implements Task {}
+
     /** Least time in the air that is asked for, s. */
     default double demandS(Rig rig) {
         return switch (this) {
-            case Hover() -> rig.demands().hover().si();
+            case Hover(), FullThrottle() -> rig.demands().hover().si();
             case Hops hops -> hops.count * rig.demands().hover().si();
             case Trace(var trace) -> trace.rows().getLast().timeS();
         };
@@ -53,8 +56,13 @@ public sealed interface Task {
             }
             case Hops hops -> hops(rig, hops, run, weightN, watcher);
             case Trace(var trace) -> {
-                follow(rig, trace, run, watcher);
-                yield Math.min(run.firstS(), trace.rows().getLast().timeS());
+                double endS = trace.rows().getLast().timeS();
+                follow(rig, trace, run, endS, watcher);
+                yield Math.min(run.firstS(), endS);
+            }
+            case FullThrottle() -> {
+                run.follow(new Order.Throttle(1), HORIZON_S - run.timeS(), watcher);
+                yield Math.min(run.firstS(), HORIZON_S);
             }
         };
     }
@@ -78,18 +86,23 @@ public sealed interface Task {
         return airS;
     }
 
-    private static void follow(
-            Rig rig, ThrottleTrace trace, Discharge run, Discharge.Watcher watcher) {
+    /**
+     * Follows a trace as far as a time of it.
+     *
+     * @return whether the run went so far
+     */
+    static boolean follow(
+            Rig rig, ThrottleTrace trace, Discharge run, double untilS, Discharge.Watcher watcher) {
         var rows = trace.rows();
         Map<PartId, Integer> column = new HashMap<>();
         for (Control.Group group : rig.control().groups()) {
             int at = Math.max(0, trace.groups().indexOf(group.name()));
             group.fans().forEach(fan -> column.put(fan, at));
         }
-        for (int i = 1; i < rows.size(); i++) {
+        for (int i = 1; i < rows.size() && rows.get(i - 1).timeS() < untilS; i++) {
             var from = rows.get(i - 1);
             var to = rows.get(i);
-            double forS = to.timeS() - Math.max(run.timeS(), from.timeS());
+            double forS = Math.min(to.timeS(), untilS) - Math.max(run.timeS(), from.timeS());
             Order order =
                     switch (trace.command()) {
                         case THROTTLE ->
@@ -106,9 +119,10 @@ public sealed interface Task {
                                         to.values().getFirst());
                     };
             if (!run.follow(order, forS, watcher)) {
-                return;
+                return false;
             }
         }
+        return true;
     }
 
     private static double[] perFan(Rig rig, Map<PartId, Integer> column, ThrottleTrace.Row row) {
@@ -123,6 +137,7 @@ public sealed interface Task {
             case Hover() -> "hover";
             case Hops(int count, double _) -> count + " hops";
             case Trace(var trace) -> "the trace " + trace.file();
+            case FullThrottle() -> "full throttle";
         };
     }
 }

@@ -33,4 +33,25 @@ public final class Candidates {
         all.addAll(MoreCells.IN_SERIES.of(rig));
         return all;
     }
+
+    /** Every way to longer flight within the limits of heat, those at the hot part first. */
+    public static List<Candidate> forHeat(Rig rig, Hot hot) {
+        List<Candidate> all = new ArrayList<>();
+        all.addAll(BetterJoint.asNew(rig, hot.joints()));
+        all.addAll(StrongerWire.thicker(rig, hot.wires()));
+        all.addAll(StrongerWire.parallel(rig, hot.wires()));
+        all.addAll(BetterJoint.rated(rig, hot.joints()));
+        all.addAll(StrongerWire.air(rig, hot.wires()));
+        all.addAll(LargerFuse.of(rig, hot.fuses()));
+        all.addAll(MassOff.of(rig));
+        if (hot.fans()) {
+            all.addAll(MoreFans.of(rig));
+        }
+        if (hot.cells()) {
+            all.addAll(FullCharge.of(rig));
+            all.addAll(MoreCells.SIDE_BY_SIDE.of(rig));
+        }
+        all.addAll(MoreCells.IN_SERIES.of(rig));
+        return all;
+    }
 }

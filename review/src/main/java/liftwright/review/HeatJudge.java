@@ -1,0 +1,110 @@
+package liftwright.review;
+
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Outcome;
+import liftwright.numerics.Work;
+import liftwright.plant.Discharge;
+import liftwright.plant.Plant;
+import liftwright.plant.supply.CellDraw;
+import liftwright.rig.Rig;
+
+/**
+ * Judges the time in the air until the first limit of any kind against what is asked ({@link
+ * Pursuit}). A heated flight costs a hundred times what a lift costs, so its bands begin with 256
+ * draws and a close verdict is pursued to 1,024 and 4,096.
+ */
+record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudgement> {
+
+    private static final int MOST_DRAWS = 4096;
+
+    /** With as many draws as heat affords. */
+    static HeatJudge of(HeatCase asked, Settings settings) {
+        int first = Math.min(Stage.FIRST_DRAWS, settings.firstDraws());
+        int most = Math.max(first, Math.min(MOST_DRAWS, settings.mostDraws()));
+        return new HeatJudge(
+                asked,
+                new Settings(
+                        settings.seed(), first, most, settings.threads(), settings.remedies()));
+    }
+
+    @Override
+    public double demand(Rig rig) {
+        return asked.task().demandS(rig);
+    }
+
+    @Override
+    public Optional<String> demandAt() {
+        return asked.task() instanceof Task.Trace
+                ? Optional.empty()
+                : Optional.of("demands/hover");
+    }
+
+    @Override
+    public Plant assemble(Rig rig) {
+        return Plant.assembleHeated(rig);
+    }
+
+    @Override
+    public HeatSample sample(Plant plant, double[] widthScale) {
+        return new HeatSample(plant, asked, widthScale, settings, 0);
+    }
+
+    /** The same, which tells of every part too. */
+    HeatSample telling(Plant plant) {
+        return new HeatSample(
+                plant, asked, Sample.asDeclared(plant), settings, HeatSample.TOLD_DRAWS);
+    }
+
+    @Override
+    public double nominal(Plant plant) {
+        return nominal(plant, declared(plant, true));
+    }
+
+    private double nominal(Plant plant, Discharge run) {
+        return asked.flight(plant, plant.parameters().nominal()).withinLimitsS(run);
+    }
+
+    /** A run at the declared values, loaded. */
+    static Discharge declared(Plant plant, boolean stopsAtFirst) {
+        Discharge run = plant.discharge();
+        run.load(plant.parameters().nominal(), new CellDraw.Expected());
+        run.stopAtFirst(stopsAtFirst);
+        return run;
+    }
+
+    @Override
+    public Optional<HeatJudgement> judge(Plant plant, Work work) {
+        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
+    }
+
+    /** As far as a stage goes, on draws that may be there already. */
+    Optional<HeatJudgement> judge(HeatSample sample, Stage stage, Work work) {
+        Plant plant = sample.plant;
+        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
+        if (pursued.isEmpty()) {
+            return Optional.empty();
+        }
+        int draws = pursued.get().draws();
+        Outcome byNumbers = pursued.get().outcome();
+        int failed = sample.failed(draws);
+        Discharge run = declared(plant, true);
+        double nominal = nominal(plant, run);
+        List<String> downgrades = Downgrades.of(plant.rig(), !run.failed(), failed, draws);
+        return Optional.of(
+                new HeatJudgement(
+                        byNumbers,
+                        Downgrades.applied(byNumbers, run.failed() || failed > 0, downgrades),
+                        nominal,
+                        Bands.about(nominal, sample.values(draws)),
+                        draws,
+                        failed,
+                        downgrades,
+                        sample));
+    }
+
+    @Override
+    public String field() {
+        return "time-within-limits";
+    }
+}
