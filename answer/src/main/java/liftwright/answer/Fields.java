@@ -37,6 +37,7 @@ public final class Fields {
         Stream.of(
                         LiftFields.ROWS,
                         EnduranceFields.ROWS,
+                        HeatFields.ROWS,
                         BalanceFields.ROWS,
                         AttributionFields.ROWS,
                         SearchFields.ROWS,

@@ -20,7 +20,7 @@ final class CauseWords {
             case CUT_OFF -> "the cut-off of a controller";
             case FULL_THROTTLE -> "full throttle";
             case EMPTY -> "an empty cell";
-            case OVERHEATED -> "the temperature of a part";
+            case OVERHEATED -> "a part at its temperature limit";
             case FUSE_OPENED -> "a fuse that opens";
         };
     }
@@ -36,8 +36,43 @@ final class CauseWords {
         return switch (cause) {
             case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> rig.packs().get(part).id().text();
             case CUT_OFF -> rig.fans().get(part).id().text();
-            case FULL_THROTTLE, OVERHEATED, FUSE_OPENED -> rig.name();
+            case FULL_THROTTLE -> rig.name();
+            case OVERHEATED, FUSE_OPENED ->
+                    throw new IllegalArgumentException("parts that warm have names of their own");
         };
+    }
+
+    /** The same in a run that is heated. */
+    static String part(Rig rig, HeatParts parts, Cause cause, int part) {
+        return switch (cause) {
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY, CUT_OFF, FULL_THROTTLE ->
+                    part(rig, cause, part);
+            case OVERHEATED, FUSE_OPENED -> parts.id(part);
+        };
+    }
+
+    /** Where, as a sentence goes on, in a run that is heated. */
+    static Sentence where(Rig rig, HeatParts parts, Discharge.End end) {
+        return end.part()
+                .map(
+                        part ->
+                                switch (end.cause()) {
+                                    case RESERVE,
+                                            CELL_VOLTAGE,
+                                            CELL_CURRENT,
+                                            EMPTY,
+                                            CUT_OFF,
+                                            FULL_THROTTLE ->
+                                            Sentence.words(" at " + part(rig, end.cause(), part));
+                                    case OVERHEATED, FUSE_OPENED ->
+                                            Sentence.words(
+                                                    ": "
+                                                            + parts.what(part)
+                                                            + " ("
+                                                            + parts.id(part)
+                                                            + ")");
+                                })
+                .orElseGet(Sentence::start);
     }
 
     /** Why it comes when it does. */
@@ -51,8 +86,9 @@ final class CauseWords {
                     "packs sag as they empty, and a controller below its cut-off stops its motor";
             case FULL_THROTTLE ->
                     "packs sag as they empty, and the fans turn slower at full throttle";
-            case OVERHEATED -> "losses go by the square of the current";
-            case FUSE_OPENED -> "a fuse remembers the load before";
+            case OVERHEATED ->
+                    "it takes in more heat than it gives off until it is as hot as that";
+            case FUSE_OPENED -> "a fuse carries heat from one moment to the next";
         };
     }
 
@@ -71,8 +107,25 @@ final class CauseWords {
             case CUT_OFF -> Sentence.words("the declared cut-off of a controller");
             case FULL_THROTTLE -> Sentence.words("full throttle carries the weight no longer");
             case EMPTY -> Sentence.words("nothing left in the emptiest cell");
-            case OVERHEATED -> Sentence.words("the limit of a part's temperature");
-            case FUSE_OPENED -> Sentence.words("what a fuse carries");
+            case OVERHEATED -> Sentence.words("the limit of its temperature");
+            case FUSE_OPENED -> Sentence.words("its curve of current against time");
+        };
+    }
+
+    /** The limit itself, of a run that is heated. */
+    static Sentence limit(Rig rig, HeatParts parts, Discharge.End end) {
+        return switch (end.cause()) {
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY, CUT_OFF, FULL_THROTTLE, FUSE_OPENED ->
+                    limit(rig, end.cause());
+            case OVERHEATED ->
+                    end.part()
+                            .map(
+                                    part ->
+                                            Sentence.words(parts.what(part) + " at ")
+                                                    .then(
+                                                            Measure.TEMPERATURE,
+                                                            parts.part(part).limitK()))
+                            .orElseGet(() -> limit(rig, end.cause()));
         };
     }
 }

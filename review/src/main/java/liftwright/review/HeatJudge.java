@@ -3,10 +3,12 @@ package liftwright.review;
 import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Outcome;
+import liftwright.answer.Sentence;
 import liftwright.numerics.Work;
 import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
 import liftwright.plant.supply.CellDraw;
+import liftwright.quantity.Measure;
 import liftwright.rig.Rig;
 
 /**
@@ -101,6 +103,36 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
                         failed,
                         downgrades,
                         sample));
+    }
+
+    /** More mass and more resistance cost lift: told, and refused where lift no longer suffices. */
+    @Override
+    public Optional<SideEffect> sideEffect(Plant before, Plant after, Work work) {
+        var lift = new LiftJudge(settings);
+        Optional<LiftJudgement> now = lift.judge(before, Work.within(work));
+        Optional<LiftJudgement> then = lift.judge(after, Work.within(work));
+        if (now.isEmpty() || then.isEmpty()) {
+            return Optional.empty();
+        }
+        Sentence told =
+                Sentence.words("; lift over weight ")
+                        .then(Measure.RATIO, then.get().nominal())
+                        .then(" for ")
+                        .then(Measure.RATIO, now.get().nominal());
+        boolean breaks = now.get().holds() && !then.get().holds();
+        return Optional.of(
+                new SideEffect(
+                        told,
+                        breaks
+                                ? Optional.of(
+                                        Sentence.words("lift over weight would be ")
+                                                .then(
+                                                        Measure.RATIO,
+                                                        then.get().nominal(),
+                                                        then.get().band())
+                                                .then(", against ")
+                                                .then(Measure.RATIO, lift.demand(after.rig())))
+                                : Optional.empty()));
     }
 
     @Override
