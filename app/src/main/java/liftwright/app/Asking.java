@@ -14,6 +14,7 @@ import liftwright.quantity.Reading;
 import liftwright.report.ProblemReport;
 import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
+import liftwright.review.HeatQuestion;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.review.Task;
@@ -34,13 +35,19 @@ final class Asking {
     static final String LIFT = "lift";
     static final String ENDURANCE = "endurance";
     static final String BALANCE = "balance";
+    static final String HEAT = "heat";
+
+    /** Between two hops that no file knows of, s. */
+    private static final double HOP_PAUSE_S = 60;
 
     private final Options options;
     private final Surroundings around;
+    private final HeatAsking heat;
 
-    Asking(Options options, Surroundings around) {
+    Asking(Options options, Surroundings around, HeatAsking heat) {
         this.options = options;
         this.around = around;
+        this.heat = heat;
     }
 
     /** Whether an option stands that changes the rig in memory. */
@@ -92,7 +99,8 @@ final class Asking {
         return switch (question) {
             case LIFT -> LiftQuestion.ask(rig, source.digest(), settings, work);
             case ENDURANCE ->
-                    EnduranceQuestion.ask(rig, source.digest(), task(rig), settings, work);
+                    EnduranceQuestion.ask(
+                            rig, source.digest(), task(rig, new Task.Hover(), HOP_PAUSE_S), settings, work);
             case BALANCE ->
                     BalanceQuestion.ask(
                             rig,
@@ -101,24 +109,40 @@ final class Asking {
                             options.searches(),
                             options.text(Grammar.MEASURED).map(named -> turning(named, rig)),
                             work);
+            case HEAT ->
+                    HeatQuestion.ask(
+                            rig,
+                            source.digest(),
+                            heat.from(
+                                    task(
+                                            rig,
+                                            HeatQuestion.demanded(rig),
+                                            rig.demands().pause().si()),
+                                    rig),
+                            settings,
+                            work);
             default -> throw new IllegalStateException("no question " + question);
         };
     }
 
-    /** What the options ask the packs to carry; else what the rig's demands say. */
-    private Task task(Rig rig) {
+    /** What the options ask the packs to carry; else what the question itself takes. */
+    private Task task(Rig rig, Task without, double usualPauseS) {
         Optional<String> trace = options.text(Grammar.TRACE);
         if (trace.isPresent()) {
             return new Task.Trace(read(trace.get(), rig));
         }
         if (options.hops().isPresent()) {
-            return new Task.Hops(options.hops().getAsInt(), pauseS());
+            return new Task.Hops(options.hops().getAsInt(), pauseS(usualPauseS));
         }
-        return new Task.Hover();
+        return options.has(Grammar.FULL_THROTTLE) ? new Task.FullThrottle() : without;
     }
 
-    private double pauseS() {
-        String text = options.text(Grammar.PAUSE).orElse("60 s");
+    private double pauseS(double usualS) {
+        Optional<String> given = options.text(Grammar.PAUSE);
+        if (given.isEmpty()) {
+            return usualS;
+        }
+        String text = given.get();
         return switch (QuantityParser.parse(text, Dimensions.TIME)) {
             case Reading.Parsed<Quantity>(var quantity) when quantity.si() >= 0 -> quantity.si();
             case Reading.Parsed<Quantity> _ ->

@@ -25,7 +25,11 @@ final class Grammar {
     static final String MEASURED = "--measured";
     static final String TRACE = "--trace";
     static final String HOPS = "--hops";
+    static final String RUNS = "--runs";
     static final String PAUSE = "--pause";
+    static final String FULL_THROTTLE = "--full-throttle";
+    static final String START_STATE = "--start-state";
+    static final String END_STATE = "--end-state";
     static final String CHARGE = "--charge";
     static final String CELL_TEMPERATURE = "--cell-temperature";
     static final String SEARCH = "--search";
@@ -41,6 +45,12 @@ final class Grammar {
     /** What only {@code check --fan} knows what to do with. */
     static final List<String> OF_A_FAN = List.of(RIG, TYPE, EXIT_AREA, TIP, HUB, PLOT);
 
+    /** What {@code review heat} alone knows what to do with. */
+    static final List<String> OF_HEAT = List.of(FULL_THROTTLE, START_STATE, END_STATE);
+
+    /** Files that {@code review heat} writes, and never over another. */
+    static final List<String> WRITTEN_BY_HEAT = List.of(END_STATE);
+
     static final String NO_COLOUR = "--no-color";
     static final String ASCII = "--ascii";
     static final String HTML = "--html";
@@ -55,7 +65,8 @@ final class Grammar {
     static final String PORT = "--port";
 
     /** The questions that {@code review} asks when none is named. */
-    static final List<String> QUESTIONS = List.of(Asking.LIFT, Asking.ENDURANCE, Asking.BALANCE);
+    static final List<String> QUESTIONS = 
+            List.of(Asking.LIFT, Asking.ENDURANCE, Asking.BALANCE, Asking.HEAT);
 
     private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
 
@@ -66,7 +77,8 @@ final class Grammar {
         spec.usageMessage()
                 .description(
                         "Computes from a rig file of an electric multi-fan lift rig whether it"
-                                + " lifts, how long it flies, which way it turns and what would mend it."
+                                + " lifts, how long it flies, which way it turns, what gives out first and what"
+                                + " would mend it."
                                 + " A calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")
@@ -251,13 +263,31 @@ final class Grammar {
                 value(
                         TRACE,
                         "FILE",
-                        "Endurance over a table of throttle or lift in place of a hover."));
+                        "Endurance or heat over a table of throttle or lift in place of a hover."));
         spec.addOption(
                 value(
                         HOPS,
                         "N",
-                        "Endurance of N hops, each as long as demands/hover, with pauses."));
-        spec.addOption(value(PAUSE, "TIME", "Pause between two hops; 60 s when left out."));
+                        "Endurance or heat of N hops, each as long as demands/hover, with pauses.",
+                        RUNS));
+        spec.addOption(
+                value(
+                        PAUSE,
+                        "TIME",
+                        "Pause between two hops; when left out 60 s, for heat demands/pause."));
+        spec.addOption(flag(FULL_THROTTLE, "Heat at full throttle in place of a hover."));
+        spec.addOption(
+                value(
+                        START_STATE,
+                        "FILE",
+                        "Heat from the temperatures, charge and fuses in this table, such as an earlier"
+                                + " run left with --end-state."));
+        spec.addOption(
+                value(
+                        END_STATE,
+                        "FILE",
+                        "Write what the flight of heat leaves the parts with, as a table to start the"
+                                + " next one from. Never overwrites."));
         spec.addOption(
                 value(
                         CHARGE,
@@ -361,8 +391,12 @@ final class Grammar {
                 .build();
     }
 
-    private static OptionSpec value(String name, String label, String description) {
-        return OptionSpec.builder(name)
+    private static OptionSpec value(
+            String name, String label, String description, String... more) {
+        var names = new String[more.length + 1];
+        System.arraycopy(more, 0, names, 0, more.length);
+        names[more.length] = name;
+        return OptionSpec.builder(names)
                 .paramLabel(label)
                 .type(String.class)
                 .arity("1")

@@ -111,6 +111,11 @@ final class Options {
             throw new UsageException(
                     Grammar.HOPS + " and " + Grammar.TRACE + " are two tasks; name one");
         }
+        boolean other = hops.isPresent() || text(Grammar.TRACE).isPresent();
+        if (other && has(Grammar.FULL_THROTTLE)) {
+            throw new UsageException(
+                    Grammar.FULL_THROTTLE + " is a task of its own; name one task");
+        }
         return hops;
     }
 

@@ -1,5 +1,6 @@
 package liftwright.app;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Answer;
@@ -11,6 +12,7 @@ import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.report.PlainText;
 import liftwright.report.TextReport;
+import liftwright.review.HeatAnswer;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.rig.Rig;
@@ -24,6 +26,7 @@ final class ReviewVerb {
     private final Surroundings around;
     private final Options options;
     private final Interrupt interrupt;
+    private final HeatAsking heat;
     private final Asking asking;
     private Optional<Sheet> sheet = Optional.empty();
 
@@ -32,7 +35,8 @@ final class ReviewVerb {
         this.around = around;
         this.options = options;
         this.interrupt = interrupt;
-        asking = new Asking(options, around);
+        heat = new HeatAsking(options, around);
+        asking = new Asking(options, around, heat);
     }
 
     Exit run() {
@@ -58,6 +62,7 @@ final class ReviewVerb {
                             + " leave as it is; use one or the other");
         }
         options.hops(); // a wrong option shall not wait for the answer
+        heat.check(rigs);
         if (!options.searches().isEmpty()) {
             belongs(Grammar.SEARCH, Asking.BALANCE);
         }
@@ -66,7 +71,12 @@ final class ReviewVerb {
         }
         for (String option : List.of(Grammar.HOPS, Grammar.PAUSE, Grammar.TRACE)) {
             if (options.text(option).isPresent()) {
-                belongs(option, Asking.ENDURANCE);
+                belongs(option, Asking.ENDURANCE, Asking.HEAT);
+            }
+        }
+        for (String option : Grammar.OF_HEAT) {
+            if (options.has(option)) {
+                belongs(option, Asking.HEAT);
             }
         }
         sheet = options.text(Grammar.HTML).map(name -> sheet(name, rigs));
@@ -83,9 +93,10 @@ final class ReviewVerb {
         return exit;
     }
 
-    private void belongs(String option, String question) {
-        if (!questions().contains(question)) {
-            throw new UsageException(option + " belongs to the question of " + question);
+    private void belongs(String option, String... to) {
+        if (Arrays.stream(to).noneMatch(questions()::contains)) {
+            throw new UsageException(
+                    option + " belongs to the question of " + String.join(" or ", to));
         }
     }
 
@@ -142,6 +153,9 @@ final class ReviewVerb {
             }
             sheet.ifPresent(to -> to.add(answer.get()));
             exit = exit.worse(show(source, rig, answer.get()));
+            if (answer.get() instanceof HeatAnswer told) {
+                heat.write(told).forEach(named -> say("wrote " + named));
+            }
         }
         sheet.ifPresent(
                 to -> {
