@@ -10,7 +10,7 @@ import liftwright.review.HeatAnswer;
 import liftwright.review.HeatCase;
 import liftwright.review.Task;
 import liftwright.rig.Rig;
-import liftwright.rig.csv.StateWriter;
+import liftwright.rig.csv.StartText;
 import liftwright.rig.csv.TableReader;
 import liftwright.rig.csv.TableReading;
 import liftwright.rig.table.StartState;
@@ -65,7 +65,7 @@ final class HeatAsking {
     }
 
     private StartState read(UserFile file, Rig rig) {
-        return switch (TableReader.state(file.named(), file.read(), rig)) {
+        return switch (TableReader.startState(file.named(), file.read(), rig)) {
             case TableReading.Whole<StartState>(var state) -> state;
             case TableReading.Broken<StartState>(var problems) ->
                     throw new UsageException(
@@ -83,7 +83,7 @@ final class HeatAsking {
                 .ifPresent(
                         file -> {
                             file.create(
-                                    StateWriter.write(answer.left())
+                                    StartText.write(answer.left())
                                             .getBytes(StandardCharsets.UTF_8));
                             written.add(file.named());
                         });

@@ -169,10 +169,14 @@ final class HeatFindings {
             Optional<Integer> first =
                     group.parts().stream()
                             .filter(run.asked()::opened)
-                            .min(Comparator.comparingDouble(run.asked()::openedS));
+                            .min(Comparator.comparingDouble(this::openedS));
             first.ifPresent(part -> findings.add(opening(part)));
         }
         return findings;
+    }
+
+    private double openedS(int part) {
+        return run.asked().openedS(part).orElse(Double.POSITIVE_INFINITY);
     }
 
     private Finding opening(int part) {
@@ -182,7 +186,7 @@ final class HeatFindings {
                 Optional.of(parts.id(part)),
                 Optional.of(parts.part(part).declaredAt().toString()),
                 Sentence.words(parts.what(part) + " (" + parts.id(part) + ") opens after ")
-                        .then(Measure.TIME, run.asked().openedS(part))
+                        .then(Measure.TIME, openedS(part))
                         .then("; what it feeds is dead from then on"),
                 Optional.of(Value.of("fuse-share", 1)),
                 Optional.empty(),

@@ -48,7 +48,7 @@ record HeatRun(
     /**
      * Energy by receiver, J.
      *
-     * @param sourceJ out of the cells' own voltage
+     * @param sourceJ given up by the cells, their own heat included
      * @param shaftJ into the rotors
      * @param partJ heat made in each heat part
      */
@@ -145,7 +145,7 @@ record HeatRun(
         boolean whole = flight.asked(asked, played);
         double flownS = asked.timeS();
         Energy energy = energy(asked, parts);
-        StartState left = asked.left();
+        StartState left = asked.stateNow();
         if (whole) {
             flight.soak(asked, played);
         }
@@ -169,7 +169,7 @@ record HeatRun(
         for (int part = 0; part < parts; part++) {
             partJ.add(run.energyJ(part));
         }
-        return new Energy(run.sourceJ(), run.shaftJ(), partJ);
+        return new Energy(run.givenJ(), run.shaftJ(), partJ);
     }
 
     /** When a part is at its limit in the flight onwards. */

@@ -133,9 +133,7 @@ final class HeatTimeline {
     }
 
     private double openedS(int part) {
-        return run.onwards().opened(part)
-                ? run.onwards().openedS(part)
-                : Double.POSITIVE_INFINITY;
+        return run.onwards().openedS(part).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static Value reached(double atS) {
