@@ -51,8 +51,8 @@ final class CauseWords {
         };
     }
 
-    /** Where, as a sentence goes on, in a run that is heated. */
-    static Sentence where(Rig rig, HeatParts parts, Discharge.End end) {
+    /** What ends a run that is heated, and where: {@code the reserve at p.2}. */
+    static String told(Rig rig, HeatParts parts, Discharge.End end) {
         return end.part()
                 .map(
                         part ->
@@ -63,16 +63,17 @@ final class CauseWords {
                                             EMPTY,
                                             CUT_OFF,
                                             FULL_THROTTLE ->
-                                            Sentence.words(" at " + part(rig, end.cause(), part));
-                                    case OVERHEATED, FUSE_OPENED ->
-                                            Sentence.words(
-                                                    ": "
-                                                            + parts.what(part)
-                                                            + " ("
-                                                            + parts.id(part)
-                                                            + ")");
+                                            first(end.cause())
+                                                    + " at "
+                                                    + part(rig, end.cause(), part);
+                                    case OVERHEATED -> named(parts, part) + " too hot";
+                                    case FUSE_OPENED -> named(parts, part) + " open";
                                 })
-                .orElseGet(Sentence::start);
+                .orElseGet(() -> first(end.cause()));
+    }
+
+    private static String named(HeatParts parts, int part) {
+        return "the " + parts.what(part) + " at " + parts.id(part);
     }
 
     /** Why it comes when it does. */

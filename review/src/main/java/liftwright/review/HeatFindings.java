@@ -76,7 +76,8 @@ final class HeatFindings {
         boolean resting = at > run.flownS();
         Sentence sentence =
                 Sentence.words(parts.what(part) + " (" + parts.id(part) + ") reaches ")
-                        .then(Measure.TEMPERATURE, one.limitK());
+                        .then(Measure.TEMPERATURE, one.limitK())
+                        .then(insulation(part));
         sentence =
                 resting
                         ? sentence.then(" in the rest, ")
@@ -101,6 +102,25 @@ final class HeatFindings {
                         new Finding.Limit(Value.of("hottest", one.limitK()), one.limitOrigin())),
                 why(part, resting),
                 List.of());
+    }
+
+    /** What the limit of a wire is taken off. */
+    private Sentence insulation(int part) {
+        if (!(parts.element(part).orElse(null) instanceof Element.Run run)) {
+            return Sentence.start();
+        }
+        Sentence of =
+                Sentence.words(", ")
+                        .then(
+                                Measure.TEMPERATURE_DIFFERENCE,
+                                rig.limits().si(LimitName.WIRE_BELOW_CLASS))
+                        .then(" below its class of ")
+                        .then(Measure.TEMPERATURE, run.covering().classK())
+                        .then(" (" + run.covering().material().word());
+        return of.then(
+                run.covering().declared()
+                        ? "),"
+                        : ", the least heat-proof, since no insulation is declared),");
     }
 
     private String why(int part, boolean resting) {
@@ -340,7 +360,7 @@ final class HeatFindings {
                                                                         part)),
                                         Optional.empty(),
                                         Sentence.words(
-                                                        CauseWords.first(end.cause())
+                                                        CauseWords.told(rig, parts, end)
                                                                 + " comes first, after ")
                                                 .then(Measure.TIME, flight.airS(end.timeS()))
                                                 .then(" of " + flight.task().words() + ": ")

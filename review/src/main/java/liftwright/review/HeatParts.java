@@ -40,7 +40,7 @@ record HeatParts(
         List<HeatPart> all = plant.heatParts();
         for (int part = 0; part < all.size(); part++) {
             HeatPart one = all.get(part);
-            alike.computeIfAbsent(new Key(one.kind(), one.declaredAt()), _ -> new ArrayList<>())
+            alike.computeIfAbsent(new Key(one.kind(), madeFrom(plant.rig(), one)), _ -> new ArrayList<>())
                     .add(part);
         }
         List<Group> groups = new ArrayList<>();
@@ -50,6 +50,15 @@ record HeatParts(
             chain.elements().forEach(element -> elements.put(element.id(), element));
         }
         return new HeatParts(plant.rig(), all, groups, elements);
+    }
+
+    /** Fans of one type are alike wherever they hang; all else where it is declared. */
+    private static RigPath madeFrom(Rig rig, HeatPart part) {
+        return switch (part.kind()) {
+            case SWITCHES, CONTROLLER, WINDING, MAGNETS ->
+                    RigPath.of("fan types", rig.fans().get(part.owner()).type().name());
+            case WIRE, JOINT, FUSE, POLE, CELLS -> part.declaredAt();
+        };
     }
 
     HeatPart part(int part) {

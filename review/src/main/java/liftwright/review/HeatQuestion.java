@@ -138,12 +138,8 @@ public final class HeatQuestion implements Staged {
         return end.map(
                         at ->
                                 start.then(
-                                        "; "
-                                                + (inTheRest
-                                                        ? "in the rest after it "
-                                                        : "first comes ")
-                                                + CauseWords.first(at.cause())
-                                                + CauseWords.where(rig, parts, at)))
+                                        (inTheRest ? "; in the rest after it " : "; first comes ")
+                                                + CauseWords.told(rig, parts, at)))
                 .orElseGet(() -> start.then("; no limit is reached before it ends"));
     }
 

@@ -119,19 +119,7 @@ final class HeatWaits {
         }
         String end =
                 run.ended()
-                        .map(
-                                at ->
-                                        CauseWords.first(at.cause())
-                                                + at.part()
-                                                        .map(
-                                                                part ->
-                                                                        " at "
-                                                                                + CauseWords.part(
-                                                                                        plant.rig(),
-                                                                                        parts,
-                                                                                        at.cause(),
-                                                                                        part))
-                                                        .orElse(""))
+                        .map(at -> CauseWords.told(plant.rig(), parts, at))
                         .orElse("nothing: as long as asked");
         return new Trial(
                 run.ended().isEmpty() && !run.failed(), Math.max(0, Math.min(flownS, next.askedS())), end);
