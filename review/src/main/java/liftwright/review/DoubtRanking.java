@@ -27,24 +27,37 @@ final class DoubtRanking {
      */
     record Ranked(DeclaredInput input, double bandShare) {}
 
+    /** Draws with one input in doubt alone: enough to tell the many that hardly matter. */
+    private static final int ALONE_DRAWS = 8;
+
     /**
      * Most telling first; empty where nothing is in doubt or the work was stopped.
      *
      * @param maker makes a sample whose doubt is scaled, one factor for each declared input
+     * @param dear whether draws are so dear that each input is first drawn alone, a few times
      */
     static List<Ranked> rank(
             Plant plant,
             Function<double[], ? extends Sample<?>> maker,
             Settings settings,
+            boolean dear,
             Work work) {
         List<DeclaredInput> inputs = plant.parameters().inputs();
         List<Integer> all = new ArrayList<>();
         for (int i = 0; i < inputs.size(); i++) {
             all.add(i);
         }
+        Optional<List<Shrink>> first =
+                dear
+                        ? alone(plant, maker, all, work)
+                        : sorted(
+                                plant,
+                                maker,
+                                all,
+                                Math.min(SORTING_DRAWS, settings.firstDraws()),
+                                work);
         List<Integer> finalists =
-                sorted(plant, maker, all, Math.min(SORTING_DRAWS, settings.firstDraws()), work)
-                        .map(ranked -> ranked.stream().limit(FINALISTS).map(Shrink::input).toList())
+                first.map(ranked -> ranked.stream().limit(FINALISTS).map(Shrink::input).toList())
                         .orElse(List.of());
         return sorted(plant, maker, finalists, settings.firstDraws(), work)
                 .map(
@@ -60,6 +73,41 @@ final class DoubtRanking {
     }
 
     private record Shrink(int input, double share) {}
+
+    /** By the spread that each makes when nothing else is in doubt, widest first. */
+    private static Optional<List<Shrink>> alone(
+            Plant plant,
+            Function<double[], ? extends Sample<?>> maker,
+            List<Integer> inputs,
+            Work work) {
+        if (inputs.isEmpty()) {
+            return Optional.empty();
+        }
+        work.stage("which measurement would tell", inputs.size());
+        List<Shrink> spreads = new ArrayList<>();
+        for (int input : inputs) {
+            double[] scale = new double[inputs.size()];
+            scale[input] = 1;
+            Sample<?> only = maker.apply(scale);
+            if (!only.extendTo(ALONE_DRAWS, Work.within(work))) {
+                return Optional.empty();
+            }
+            work.done(1);
+            spreads.add(new Shrink(input, -spread(only.values(ALONE_DRAWS))));
+        }
+        spreads.sort(Comparator.comparingDouble(Shrink::share).thenComparingInt(Shrink::input));
+        return Optional.of(spreads);
+    }
+
+    private static double spread(double[] values) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double value : values) {
+            least = Math.min(least, value);
+            most = Math.max(most, value);
+        }
+        return most - least;
+    }
 
     private static Optional<List<Shrink>> sorted(
             Plant plant,

@@ -48,6 +48,11 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
     }
 
     @Override
+    public boolean dear() {
+        return true;
+    }
+
+    @Override
     public HeatSample sample(Plant plant, double[] widthScale) {
         return new HeatSample(plant, asked, widthScale, settings, 0);
     }

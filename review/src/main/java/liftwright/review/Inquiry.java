@@ -49,7 +49,11 @@ record Inquiry<J extends Judgement>(
             return Optional.empty();
         }
         return DoubtRanking.rank(
-                        plant, scale -> judging.sample(plant, scale), judging.settings(), work)
+                        plant,
+                        scale -> judging.sample(plant, scale),
+                        judging.settings(),
+                        judging.dear(),
+                        work)
                 .stream()
                 .findFirst()
                 .map(

@@ -39,6 +39,11 @@ interface Judging<J extends Judgement> {
     /** The number with its band, against the demand; empty when stopped. */
     Optional<J> judge(Plant plant, Work work);
 
+    /** Whether a draw costs so much that fewer of them have to do. */
+    default boolean dear() {
+        return false;
+    }
+
     /**
      * What a change would cost elsewhere, so that no remedy trades one trouble for another; empty
      * where this question knows no such cost.

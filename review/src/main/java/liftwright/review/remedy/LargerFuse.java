@@ -25,6 +25,10 @@ final class LargerFuse {
 
     private static final int MOST = 6;
 
+    /** What a file may say of a fuse that holds for the old one only. */
+    private static final List<String> OF_THE_OLD =
+            List.of("resistance", "points", "time doubt", "time constant", "heat capacity");
+
     private LargerFuse() {}
 
     static List<Candidate> of(Rig rig, Set<RigPath> places) {
@@ -59,7 +63,7 @@ final class LargerFuse {
                                         changes.add(
                                                 new Change.Set(
                                                         at.child("fuse"), step(fuse, steps)));
-                                        for (String key : List.of("resistance", "points")) {
+                                        for (String key : OF_THE_OLD) {
                                             if (rig.declaration().at(at.child(key)).isPresent()) {
                                                 changes.add(new Change.Remove(at.child(key)));
                                             }
