@@ -3,6 +3,7 @@ package liftwright.review;
 import java.util.List;
 import liftwright.answer.Evidence;
 import liftwright.answer.Sentence;
+import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
 import liftwright.rig.Rig;
@@ -29,7 +30,13 @@ final class HeatEvidence {
         double[] p = plant.parameters().nominal();
         double hottestK = 0;
         double coldestK = Double.POSITIVE_INFINITY;
+        // The verdict rests on what happens until the first limit; what is hot after it is shown,
+        // and no verdict.
+        double untilS = run.first().map(Discharge.End::timeS).orElse(Double.POSITIVE_INFINITY);
         for (HeatMoments.Moment moment : run.curve()) {
+            if (moment.timeS() > untilS) {
+                break;
+            }
             for (double kelvin : moment.kelvin()) {
                 hottestK = Math.max(hottestK, kelvin);
                 coldestK = Math.min(coldestK, kelvin);

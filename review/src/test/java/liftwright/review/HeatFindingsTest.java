@@ -110,13 +110,13 @@ class HeatFindingsTest {
         assertThat(si(touch)).isGreaterThan(333.15);
     }
 
-    /** Fifteen amperes of fuse for seventy of current. */
+    /** A pack gives about a hundred amperes. */
     @Test
     void aFuseThatOpensStopsAndTheRestGoesOn() {
         List<Finding> findings =
-                findings(thin("{fuse: 250 A}", "{fuse: 100 A}"), new Task.Hover());
+                findings(thin("{fuse: 250 A}", "{fuse: 60 A}"), new Task.Hover());
         Finding fuse = only(findings, "fuse-opens");
         assertThat(fuse.severity()).isEqualTo(Finding.Severity.STOPS);
-        assertThat(words(fuse.sentence())).contains("100 A");
+        assertThat(words(fuse.sentence())).contains("60 A");
     }
 }

@@ -49,7 +49,7 @@ final class RefereeHeat {
 
     /** On-resistance of switches, 1.65 at 125 °C over that at 25 °C: common practice. */
     private static final double SWITCH_PER_K = 0.0065;
-    private static final double CHUNK_S = 2;
+    private static final double CHUNK_S = 10;
 
     private final RefereeHover hover;
     private final RefereeRig rig;
@@ -385,15 +385,13 @@ final class RefereeHeat {
      */
     private void settleWarm(double[] y) {
         settle(y);
-        for (int times = 0; times < 2; times++) {
-            for (int k = 0; k < packs; k++) {
-                int at = PER_PACK * k;
-                for (int again = 0; again < 4; again++) {
-                    y[at + 4] = y[at + 5] + junctionW(k, y[at + 4]) / toSinkWpK;
-                }
+        for (int k = 0; k < packs; k++) {
+            int at = PER_PACK * k;
+            for (int again = 0; again < 4; again++) {
+                y[at + 4] = y[at + 5] + junctionW(k, y[at + 4]) / toSinkWpK;
             }
-            settle(y);
         }
+        settle(y);
     }
 
     private double[] slope(double[] y) {
@@ -476,7 +474,7 @@ final class RefereeHeat {
     /** The first limit of a hover, at most so long, s. */
     End first(double atMostS) {
         OrdinaryDifferentialEquation equations = equations();
-        var integrator = new DormandPrince853Integrator(1e-6, CHUNK_S, 1e-4, 1e-7);
+        var integrator = new DormandPrince853Integrator(1e-6, CHUNK_S, 1e-3, 1e-6);
         double[] y = start();
         double timeS = 0;
         Set<Why> whys = whys(y);
@@ -490,7 +488,7 @@ final class RefereeHeat {
             }
             double low = 0;
             double high = CHUNK_S;
-            while (high - low > 1e-4) {
+            while (high - low > 2e-3) {
                 double middle = (low + high) / 2;
                 Set<Why> at = whys(to(integrator, equations, y, middle));
                 if (at.isEmpty()) {
@@ -517,7 +515,7 @@ final class RefereeHeat {
     /** Whether the rest after a hover of that length, which reaches no limit, reaches one. */
     private boolean restReaches(double hoverS) {
         double[] y = start();
-        var integrator = new DormandPrince853Integrator(1e-6, CHUNK_S, 1e-4, 1e-7);
+        var integrator = new DormandPrince853Integrator(1e-6, CHUNK_S, 1e-3, 1e-6);
         OrdinaryDifferentialEquation flying = equations();
         double timeS = 0;
         while (timeS < hoverS) {
