@@ -66,14 +66,15 @@ final class CauseWords {
                                             first(end.cause())
                                                     + " at "
                                                     + part(rig, end.cause(), part);
-                                    case OVERHEATED -> named(parts, part) + " too hot";
-                                    case FUSE_OPENED -> named(parts, part) + " open";
+                                    case OVERHEATED -> "heat in the " + named(parts, part);
+                                    case FUSE_OPENED ->
+                                            "the opening of the " + named(parts, part);
                                 })
                 .orElseGet(() -> first(end.cause()));
     }
 
     private static String named(HeatParts parts, int part) {
-        return "the " + parts.what(part) + " at " + parts.id(part);
+        return parts.what(part) + " (" + parts.id(part) + ")";
     }
 
     /** Why it comes when it does. */
@@ -122,7 +123,7 @@ final class CauseWords {
                     end.part()
                             .map(
                                     part ->
-                                            Sentence.words(parts.what(part) + " at ")
+                                            Sentence.words("its limit is ")
                                                     .then(
                                                             Measure.TEMPERATURE,
                                                             parts.part(part).limitK()))

@@ -49,7 +49,7 @@ final class DoubtRanking {
         }
         Optional<List<Shrink>> first =
                 dear
-                        ? alone(plant, maker, all, work)
+                        ? alone(maker, all, work)
                         : sorted(
                                 plant,
                                 maker,
@@ -76,7 +76,6 @@ final class DoubtRanking {
 
     /** By the spread that each makes when nothing else is in doubt, widest first. */
     private static Optional<List<Shrink>> alone(
-            Plant plant,
             Function<double[], ? extends Sample<?>> maker,
             List<Integer> inputs,
             Work work) {

@@ -8,6 +8,7 @@ import liftwright.answer.Finding;
 import liftwright.answer.Remedy;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
+import liftwright.answer.Value;
 import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
 import liftwright.plant.Discharge;
@@ -87,7 +88,14 @@ public final class HeatQuestion implements Staged {
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
         Verdict verdict = inquiry.verdict(sentence(judgement, run), evidence);
         List<Remedy> remedies =
-                inquiry.remedies(stage, verdict, HeatCandidates.of(rig, parts, flight, run, judgement));
+                inquiry
+                        .remedies(
+                                stage,
+                                verdict,
+                                HeatCandidates.of(rig, parts, flight, run, judgement))
+                        .stream()
+                        .filter(this::isWorthSaying)
+                        .toList();
         Section waited = waits(run, work);
         if (work.stopped()) {
             return Optional.empty();
@@ -106,6 +114,13 @@ public final class HeatQuestion implements Staged {
         sections.addAll(HeatTables.temperatures(parts, run));
         sections.add(HeatTables.playback(plant, parts, run));
         return Optional.of(new HeatAnswer(verdict, findings, sections, evidence, run.left()));
+    }
+
+    /** What gains less than a hundredth of what is asked mends something else. */
+    private boolean isWorthSaying(Remedy remedy) {
+        return !(remedy.effect() instanceof Remedy.Effect.Helps(var _, var gain))
+                || !(gain.figure() instanceof Value.Figure.Amount(var gainS, var _))
+                || gainS >= 0.01 * flight.askedS();
     }
 
     private HeatRun run() {
