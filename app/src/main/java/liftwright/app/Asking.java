@@ -100,7 +100,11 @@ final class Asking {
             case LIFT -> LiftQuestion.ask(rig, source.digest(), settings, work);
             case ENDURANCE ->
                     EnduranceQuestion.ask(
-                            rig, source.digest(), task(rig, new Task.Hover(), HOP_PAUSE_S), settings, work);
+                            rig,
+                            source.digest(),
+                            task(rig, new Task.Hover(), HOP_PAUSE_S),
+                            settings,
+                            work);
             case BALANCE ->
                     BalanceQuestion.ask(
                             rig,

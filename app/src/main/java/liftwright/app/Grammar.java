@@ -65,7 +65,7 @@ final class Grammar {
     static final String PORT = "--port";
 
     /** The questions that {@code review} asks when none is named. */
-    static final List<String> QUESTIONS = 
+    static final List<String> QUESTIONS =
             List.of(Asking.LIFT, Asking.ENDURANCE, Asking.BALANCE, Asking.HEAT);
 
     private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
@@ -391,8 +391,7 @@ final class Grammar {
                 .build();
     }
 
-    private static OptionSpec value(
-            String name, String label, String description, String... more) {
+    private static OptionSpec value(String name, String label, String description, String... more) {
         var names = new String[more.length + 1];
         System.arraycopy(more, 0, names, 0, more.length);
         names[more.length] = name;

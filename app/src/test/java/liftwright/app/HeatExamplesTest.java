@@ -106,10 +106,7 @@ class HeatExamplesTest {
 
         // The watts add up.
         var losses = section(answer, "losses", Section.Shares.class);
-        double sum =
-                losses.shares().stream()
-                        .mapToDouble(share -> si(share.value()))
-                        .sum();
+        double sum = losses.shares().stream().mapToDouble(share -> si(share.value())).sum();
         assertThat(sum).isCloseTo(si(losses.whole()), within(1e-6 * si(losses.whole())));
 
         // Every part that is played begins as it is declared and ends after the rest.

@@ -67,8 +67,7 @@ final class CauseWords {
                                                     + " at "
                                                     + part(rig, end.cause(), part);
                                     case OVERHEATED -> "heat in the " + named(parts, part);
-                                    case FUSE_OPENED ->
-                                            "the opening of the " + named(parts, part);
+                                    case FUSE_OPENED -> "the opening of the " + named(parts, part);
                                 })
                 .orElseGet(() -> first(end.cause()));
     }
@@ -88,8 +87,7 @@ final class CauseWords {
                     "packs sag as they empty, and a controller below its cut-off stops its motor";
             case FULL_THROTTLE ->
                     "packs sag as they empty, and the fans turn slower at full throttle";
-            case OVERHEATED ->
-                    "it takes in more heat than it gives off until it is as hot as that";
+            case OVERHEATED -> "it takes in more heat than it gives off until it is as hot as that";
             case FUSE_OPENED -> "a fuse carries heat from one moment to the next";
         };
     }

@@ -76,9 +76,7 @@ final class DoubtRanking {
 
     /** By the spread that each makes when nothing else is in doubt, widest first. */
     private static Optional<List<Shrink>> alone(
-            Function<double[], ? extends Sample<?>> maker,
-            List<Integer> inputs,
-            Work work) {
+            Function<double[], ? extends Sample<?>> maker, List<Integer> inputs, Work work) {
         if (inputs.isEmpty()) {
             return Optional.empty();
         }

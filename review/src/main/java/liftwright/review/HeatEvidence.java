@@ -14,7 +14,9 @@ final class HeatEvidence {
     private static final double COLDEST_K = 233.15;
     private static final double HOTTEST_K = 523.15;
 
-    /** Energy that no receiver accounts for, over the whole: the bound of the stepper's own sums. */
+    /**
+     * Energy that no receiver accounts for, over the whole: the bound of the stepper's own sums.
+     */
     private static final double ENERGY_CLOSURE = 1e-6;
 
     private HeatEvidence() {}
@@ -109,7 +111,8 @@ final class HeatEvidence {
     private static String from(HeatFlight flight) {
         return flight.start()
                 .map(start -> " from the temperatures and charge of " + start.file())
-                .orElse(" from the declared charge with rested packs, every part as warm as declared"
-                        + " or as the air");
+                .orElse(
+                        " from the declared charge with rested packs, every part as warm as declared"
+                                + " or as the air");
     }
 }

@@ -43,7 +43,10 @@ final class HeatFindings {
         return findings;
     }
 
-    /** Each kind of part that passes its limit in what is asked, the first of its kind; soonest first. */
+    /**
+     * Each kind of part that passes its limit in what is asked, the first of its kind; soonest
+     * first.
+     */
     private List<Finding> limits() {
         record Timed(double atS, Finding finding) {}
         List<Timed> timed = new ArrayList<>();
@@ -87,10 +90,7 @@ final class HeatFindings {
         sentence =
                 sentence.then(", and comes to ")
                         .then(Measure.TEMPERATURE, hottestK)
-                        .then(
-                                count > 1
-                                        ? "; so do " + (count - 1) + " like it"
-                                        : "");
+                        .then(count > 1 ? "; so do " + (count - 1) + " like it" : "");
         return new Finding(
                 Severity.STOPS,
                 "limit-" + HeatParts.word(group.kind()).replace(' ', '-'),
@@ -130,7 +130,8 @@ final class HeatFindings {
                     "copper heats with the square of current, and what a wire this thin gives off"
                             + " grows only with its girth";
             case JOINT -> whyJoint(part);
-            case FUSE, POLE -> "its resistance heats with the square of current; wires beside it draw heat off only while they are cooler";
+            case FUSE, POLE ->
+                    "its resistance heats with the square of current; wires beside it draw heat off only while they are cooler";
             case SWITCHES, CONTROLLER ->
                     resting
                             ? "the stream that cools it stops with the fan, and what its switches"
@@ -145,7 +146,8 @@ final class HeatFindings {
                             ? "the stream that cools the case stops with the fan, and the winding is"
                                     + " warmer than the case"
                             : "the heat of iron and winding leaves through the case that they sit in";
-            case CELLS -> "cells heat with the square of current, and a pack hardly cools in minutes";
+            case CELLS ->
+                    "cells heat with the square of current, and a pack hardly cools in minutes";
         };
     }
 
@@ -316,9 +318,7 @@ final class HeatFindings {
                         Optional.of(parts.id(hottest)),
                         Optional.of(parts.part(hottest).declaredAt().toString()),
                         Sentence.words(
-                                        (count == 1
-                                                        ? "one part gets"
-                                                        : count + " parts get")
+                                        (count == 1 ? "one part gets" : count + " parts get")
                                                 + " hotter than bare skin bears, the hottest "
                                                 + parts.what(hottest)
                                                 + " ("
@@ -367,8 +367,7 @@ final class HeatFindings {
                                                 .then(CauseWords.limit(rig, parts, end)),
                                         Optional.of(
                                                 Value.of(
-                                                        "time-to-limit",
-                                                        flight.airS(end.timeS()))),
+                                                        "time-to-limit", flight.airS(end.timeS()))),
                                         Optional.empty(),
                                         CauseWords.why(end.cause()),
                                         List.of()));

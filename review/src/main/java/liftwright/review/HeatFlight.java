@@ -109,8 +109,7 @@ record HeatFlight(Rig rig, Task task, Optional<StartState> start, double weightN
                 double before = Math.min(Math.floor(clockS / cycleS), hops.count() - 1.0);
                 double within = clockS - before * cycleS;
                 boolean last = before == hops.count() - 1;
-                yield before * hoverS
-                        + Math.min(within, last ? Task.HORIZON_S + hoverS : hoverS);
+                yield before * hoverS + Math.min(within, last ? Task.HORIZON_S + hoverS : hoverS);
             }
         };
     }

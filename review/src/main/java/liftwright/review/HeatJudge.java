@@ -37,9 +37,7 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
 
     @Override
     public Optional<String> demandAt() {
-        return asked.task() instanceof Task.Trace
-                ? Optional.empty()
-                : Optional.of("demands/hover");
+        return asked.task() instanceof Task.Trace ? Optional.empty() : Optional.of("demands/hover");
     }
 
     @Override

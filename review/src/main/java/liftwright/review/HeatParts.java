@@ -23,8 +23,7 @@ import liftwright.rig.book.WireGauge;
  * @param groups alike parts, in the order of the first of each
  * @param elements of the wiring by their names
  */
-record HeatParts(
-        Rig rig, List<HeatPart> all, List<Group> groups, Map<PartId, Element> elements) {
+record HeatParts(Rig rig, List<HeatPart> all, List<Group> groups, Map<PartId, Element> elements) {
 
     /**
      * Alike parts.
@@ -40,7 +39,8 @@ record HeatParts(
         List<HeatPart> all = plant.heatParts();
         for (int part = 0; part < all.size(); part++) {
             HeatPart one = all.get(part);
-            alike.computeIfAbsent(new Key(one.kind(), madeFrom(plant.rig(), one)), _ -> new ArrayList<>())
+            alike.computeIfAbsent(
+                            new Key(one.kind(), madeFrom(plant.rig(), one)), _ -> new ArrayList<>())
                     .add(part);
         }
         List<Group> groups = new ArrayList<>();

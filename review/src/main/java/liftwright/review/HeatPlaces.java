@@ -83,7 +83,8 @@ final class HeatPlaces {
             double first = wholeM > 0 ? beforeM / wholeM : (before + 0.5) / chain.elements().size();
             double last = wholeM > 0 ? afterM / wholeM : first;
             ofElement.put(
-                    element.id(), new Span(from.plus(way.times(first)), from.plus(way.times(last))));
+                    element.id(),
+                    new Span(from.plus(way.times(first)), from.plus(way.times(last))));
             beforeM = afterM;
             before++;
         }

@@ -55,8 +55,7 @@ final class HeatWaits {
 
     /** The same, with packs as they are declared. */
     private static StartState fresh(Plant plant, StartState left) {
-        List<String> packs =
-                plant.rig().packs().stream().map(pack -> pack.id().text()).toList();
+        List<String> packs = plant.rig().packs().stream().map(pack -> pack.id().text()).toList();
         return new StartState(
                 left.file(),
                 left.rows().stream().filter(row -> !packs.contains(row.part())).toList());
@@ -88,8 +87,7 @@ final class HeatWaits {
         double enoughS = LONGEST_S;
         while (enoughS - shortS > Math.max(CLOSE_S, CLOSE_SHARE * enoughS) && !work.stopped()) {
             // Waits differ by their size: the first halvings go down from hours to minutes.
-            double middle =
-                    shortS == 0 ? Math.max(CLOSE_S, enoughS / 4) : (shortS + enoughS) / 2;
+            double middle = shortS == 0 ? Math.max(CLOSE_S, enoughS / 4) : (shortS + enoughS) / 2;
             if (trial(left, middle).within()) {
                 enoughS = middle;
             } else {
@@ -122,6 +120,8 @@ final class HeatWaits {
                         .map(at -> CauseWords.told(plant.rig(), parts, at))
                         .orElse("nothing: as long as asked");
         return new Trial(
-                run.ended().isEmpty() && !run.failed(), Math.max(0, Math.min(flownS, next.askedS())), end);
+                run.ended().isEmpty() && !run.failed(),
+                Math.max(0, Math.min(flownS, next.askedS())),
+                end);
     }
 }

@@ -35,9 +35,7 @@ class HeatFindingsTest {
 
     private static double si(Finding finding) {
         return finding.value()
-                .map(
-                        value ->
-                                ((liftwright.answer.Value.Figure.Amount) value.figure()).si())
+                .map(value -> ((liftwright.answer.Value.Figure.Amount) value.figure()).si())
                 .orElseThrow();
     }
 
@@ -90,7 +88,9 @@ class HeatFindingsTest {
         Finding cold =
                 only(
                         findings(
-                                thin("extra mass: 0.25 kg", "temperature: 4 °C, extra mass: 0.25 kg"),
+                                thin(
+                                        "extra mass: 0.25 kg",
+                                        "temperature: 4 °C, extra mass: 0.25 kg"),
                                 new Task.Hover()),
                         "cold-cells");
         assertThat(si(cold)).isEqualTo(277.15);
@@ -113,8 +113,7 @@ class HeatFindingsTest {
     /** A pack gives about a hundred amperes. */
     @Test
     void aFuseThatOpensStopsAndTheRestGoesOn() {
-        List<Finding> findings =
-                findings(thin("{fuse: 250 A}", "{fuse: 60 A}"), new Task.Hover());
+        List<Finding> findings = findings(thin("{fuse: 250 A}", "{fuse: 60 A}"), new Task.Hover());
         Finding fuse = only(findings, "fuse-opens");
         assertThat(fuse.severity()).isEqualTo(Finding.Severity.STOPS);
         assertThat(words(fuse.sentence())).contains("60 A");

@@ -64,8 +64,7 @@ final class BetterJoint {
         if (joints.isEmpty()) {
             return List.of();
         }
-        int most =
-                joints.values().stream().mapToInt(joint -> higher(joint).size()).max().orElse(0);
+        int most = joints.values().stream().mapToInt(joint -> higher(joint).size()).max().orElse(0);
         return List.of(
                 new Candidate(
                         Math.min(MOST, most),

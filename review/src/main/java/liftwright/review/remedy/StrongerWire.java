@@ -83,8 +83,7 @@ final class StrongerWire {
                                                             at.child("run"),
                                                             gauge(run, steps).toString())));
                             changes.addAll(
-                                    WireMass.changes(
-                                            rig, "thicker wire", added(rig, runs, steps)));
+                                    WireMass.changes(rig, "thicker wire", added(rig, runs, steps)));
                             return changes;
                         }));
     }
@@ -102,8 +101,7 @@ final class StrongerWire {
                         .toList());
     }
 
-    private static Map<String, Double> added(
-            Rig rig, Map<RigPath, Element.Run> runs, int steps) {
+    private static Map<String, Double> added(Rig rig, Map<RigPath, Element.Run> runs, int steps) {
         return WireMass.byMount(
                 rig,
                 List.copyOf(runs.keySet()),
@@ -146,8 +144,7 @@ final class StrongerWire {
                         }));
     }
 
-    private static Map<String, Double> beside(
-            Rig rig, Map<RigPath, Element.Run> runs, int steps) {
+    private static Map<String, Double> beside(Rig rig, Map<RigPath, Element.Run> runs, int steps) {
         return WireMass.byMount(
                 rig, List.copyOf(runs.keySet()), run -> WireMass.kg(run, run.gauge(), steps));
     }

@@ -159,7 +159,8 @@ class HeatOnRandomRigsTest {
     private static String text(RefereeHover hover) {
         return hover.text()
                 .replace("{fuse: 250 A", "{fuse: 2000 A, speed: slow")
-                .replaceAll("(\\{run: [^,]*, length: [^}]*)\\}", "$1, class: 400 °C, insulation: PTFE}")
+                .replaceAll(
+                        "(\\{run: [^,]*, length: [^}]*)\\}", "$1, class: 400 °C, insulation: PTFE}")
                 .replace("limits: {", "limits: {joint temperature: 250 °C, ");
     }
 

@@ -9,12 +9,12 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
 /**
  * How long a rig hovers before anything gives out, its heat included: charge, slow voltage and the
  * temperatures of cells, controllers and motors of each pack and its fans as one set of ordinary
- * differential equations, stepped by a library's adaptive integrator. At each moment one throttle is
- * found by bisection so that the rig weighs nothing. Nothing of the program that it judges is
+ * differential equations, stepped by a library's adaptive integrator. At each moment one throttle
+ * is found by bisection so that the rig weighs nothing. Nothing of the program that it judges is
  * called.
  *
- * <p>For rigs whose packs share nothing, whose cells are alike, and whose wires, joints and fuses are
- * so generous that they reach no limit: their copper warms by a coarse law that hardly matters.
+ * <p>For rigs whose packs share nothing, whose cells are alike, and whose wires, joints and fuses
+ * are so generous that they reach no limit: their copper warms by a coarse law that hardly matters.
  */
 final class RefereeHeat {
 
@@ -49,6 +49,7 @@ final class RefereeHeat {
 
     /** On-resistance of switches, 1.65 at 125 °C over that at 25 °C: common practice. */
     private static final double SWITCH_PER_K = 0.0065;
+
     private static final double CHUNK_S = 10;
 
     private final RefereeHover hover;
@@ -276,8 +277,10 @@ final class RefereeHeat {
         double d = duty;
         double a = ohm * warmKv * torquePerSpeed2;
         double c = ohm * noLoad - d * volt;
-        double turns = c >= 0 ? 0 : 2 * -c / (1 / warmKv + Math.sqrt(1 / (warmKv * warmKv) - 4 * a * c));
-        double winding = c >= 0 ? d * volt / ohm : noLoad + warmKv * torquePerSpeed2 * turns * turns;
+        double turns =
+                c >= 0 ? 0 : 2 * -c / (1 / warmKv + Math.sqrt(1 / (warmKv * warmKv) - 4 * a * c));
+        double winding =
+                c >= 0 ? d * volt / ohm : noLoad + warmKv * torquePerSpeed2 * turns * turns;
         if (winding > limit) {
             winding = limit;
             turns = Math.sqrt((limit - noLoad) / (warmKv * torquePerSpeed2));
@@ -315,8 +318,7 @@ final class RefereeHeat {
             int fans = rig.fansOfPack().get(k);
             double copper = 1 + 0.00393 * (y[at + 8] - 20);
             double instant =
-                    rig.interconnectMilliohm() / 1000
-                            + rig.series() * cellOhm * warmth(y[at + 2]);
+                    rig.interconnectMilliohm() / 1000 + rig.series() * cellOhm * warmth(y[at + 2]);
             double emf = rig.series() * (restV(left(y, k)) - y[at + 1]);
             double source = instant + trunkOhm * copper + jointsOhm;
             double branch = branchOhm * copper + rig.branchJointMilliohm() / 1000;
@@ -405,8 +407,7 @@ final class RefereeHeat {
             d[at] = amps;
             d[at + 1] = (amps - y[at + 1] / (slowOhm * warm)) / slowF;
             // A cell: core, then can; what links and leads lose goes into the cans.
-            double cellW =
-                    amps * amps * cellOhm * warm + y[at + 1] * y[at + 1] / (slowOhm * warm);
+            double cellW = amps * amps * cellOhm * warm + y[at + 1] * y[at + 1] / (slowOhm * warm);
             double linkW = amps * amps * rig.interconnectMilliohm() / 1000 / rig.series();
             double outW = toCanWpK * (y[at + 2] - y[at + 3]);
             d[at + 2] = (cellW - outW) / coreJpK;
@@ -534,9 +535,7 @@ final class RefereeHeat {
                 y[at + 3] += h * (coreOut - canAirWpK * (y[at + 3] - airC)) / canJpK;
                 y[at + 4] = y[at + 5] + rig.fan().fixedW() / toSinkWpK;
                 y[at + 5] +=
-                        h
-                                * (rig.fan().fixedW() - 0.04 * sinkAirWpK * (y[at + 5] - airC))
-                                / sinkJpK;
+                        h * (rig.fan().fixedW() - 0.04 * sinkAirWpK * (y[at + 5] - airC)) / sinkJpK;
                 double out = toCaseWpK * (y[at + 6] - y[at + 7]);
                 y[at + 6] -= h * out / windingJpK;
                 y[at + 7] += h * (out - 0.04 * caseAirWpK * (y[at + 7] - airC)) / caseJpK;
@@ -570,8 +569,6 @@ final class RefereeHeat {
             OrdinaryDifferentialEquation equations,
             double[] from,
             double forS) {
-        return integrator
-                .integrate(equations, new ODEState(0, from), forS)
-                .getPrimaryState();
+        return integrator.integrate(equations, new ODEState(0, from), forS).getPrimaryState();
     }
 }
