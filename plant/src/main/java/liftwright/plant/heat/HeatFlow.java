@@ -1,7 +1,5 @@
 package liftwright.plant.heat;
 
-import java.util.Arrays;
-
 /**
  * What heat each body keeps: what is made in it and flows in, less what flows out. The equations of
  * heat themselves; {@link HeatStep} steps them.
@@ -17,77 +15,115 @@ final class HeatFlow {
      */
     static void kept(
             HeatNumbers n, double[] kelvin, double[] grown, HeatLoad load, double[] keptW) {
-        lines(n, kelvin, grown, load, keptW);
-        shells(n, kelvin, keptW);
-        surfaces(n, kelvin, keptW);
-        bodies(n, kelvin, load, keptW);
+        Layers t = n.kelvinOf;
+        Layers q = n.keptOf;
+        t.split(kelvin);
+        made(n, t.core, grown, load, q.core);
+        along(n, t.core, q.core);
+        inner(n, t, q);
+        outer(n, t, q);
+        surfaces(n, t.shell3, q.shell3);
+        bodies(n, t, load, q);
+        q.join(keptW);
     }
 
-    private static void lines(
+    /** Heat made in each node of a line, less what a lump gives to the air. */
+    private static void made(
             HeatNumbers n, double[] kelvin, double[] grown, HeatLoad load, double[] keptW) {
         double airK = n.airK;
+        double[] square = n.squareA2;
+        for (Lines.Group group : n.lines.groups) {
+            int width = group.width;
+            int end = group.base + group.length * width;
+            for (int line = 0; line < width; line++) {
+                double current = load.chainA[group.chain[line]];
+                square[group.base + line] = current * current;
+            }
+            for (int at = group.base + width; at < end; at++) {
+                square[at] = square[at - width];
+            }
+        }
         double[] ohm = n.ohm;
         double[] perK = n.ohmPerK;
         double[] lump = n.lumpAirWpK;
+        for (int at = 0; at < keptW.length; at++) {
+            double own = kelvin[at];
+            keptW[at] =
+                    square[at] * ohm[at] * grown[at] * (1 + perK[at] * (own - HeatNumbers.ROOM_K))
+                            - lump[at] * (own - airK);
+        }
+    }
+
+    /** What flows between neighbours of a line. */
+    private static void along(HeatNumbers n, double[] kelvin, double[] keptW) {
         double[] next = n.nextWpK;
         for (Lines.Group group : n.lines.groups) {
             int width = group.width;
-            for (int line = 0; line < width; line++) {
-                double current = load.chainA[group.chain[line]];
-                double square = current * current;
-                int at = group.base + line;
-                double fromBefore = 0;
-                for (int along = 0; along < group.length; along++, at += width) {
-                    double own = kelvin[at];
-                    double made =
-                            square
-                                    * ohm[at]
-                                    * grown[at]
-                                    * (1 + perK[at] * (own - HeatNumbers.ROOM_K));
-                    double toNext =
-                            along + 1 < group.length ? next[at] * (own - kelvin[at + width]) : 0;
-                    keptW[at] = made - lump[at] * (own - airK) + fromBefore - toNext;
-                    fromBefore = toNext;
-                }
+            int last = group.base + (group.length - 1) * width;
+            for (int at = group.base; at < last; at++) {
+                double flow = next[at] * (kelvin[at] - kelvin[at + width]);
+                keptW[at] -= flow;
+                keptW[at + width] += flow;
             }
         }
     }
 
-    private static void shells(HeatNumbers n, double[] kelvin, double[] keptW) {
-        int m = n.nodes;
+    private static void inner(HeatNumbers n, Layers t, Layers q) {
         double[] wall1 = n.wall1WpK;
         double[] wall2 = n.wall2WpK;
-        double[] wall3 = n.wall3WpK;
-        for (int k = 0; k < m; k++) {
-            double flow1 = wall1[k] * (kelvin[k] - kelvin[m + k]);
-            double flow2 = wall2[k] * (kelvin[m + k] - kelvin[2 * m + k]);
-            double flow3 = wall3[k] * (kelvin[2 * m + k] - kelvin[3 * m + k]);
-            keptW[k] -= flow1;
-            keptW[m + k] = flow1 - flow2;
-            keptW[2 * m + k] = flow2 - flow3;
-            keptW[3 * m + k] = flow3;
+        double[] t0 = t.core;
+        double[] t1 = t.shell1;
+        double[] t2 = t.shell2;
+        double[] q0 = q.core;
+        double[] q1 = q.shell1;
+        double[] q2 = q.shell2;
+        for (int k = 0; k < q0.length; k++) {
+            double flow1 = wall1[k] * (t0[k] - t1[k]);
+            double flow2 = wall2[k] * (t1[k] - t2[k]);
+            q0[k] -= flow1;
+            q1[k] = flow1 - flow2;
+            q2[k] = flow2;
         }
     }
 
-    private static void surfaces(HeatNumbers n, double[] kelvin, double[] keptW) {
+    private static void outer(HeatNumbers n, Layers t, Layers q) {
+        double[] wall3 = n.wall3WpK;
+        double[] t2 = t.shell2;
+        double[] t3 = t.shell3;
+        double[] q2 = q.shell2;
+        double[] q3 = q.shell3;
+        for (int k = 0; k < q3.length; k++) {
+            double flow3 = wall3[k] * (t2[k] - t3[k]);
+            q2[k] -= flow3;
+            q3[k] = flow3;
+        }
+    }
+
+    private static void surfaces(HeatNumbers n, double[] shellK, double[] keptW) {
         int[] cells = n.lines.cells;
-        int shell = 3 * n.nodes;
+        double airK = n.airK;
         for (int k = 0; k < cells.length; k++) {
             int node = cells[k];
-            double warmer = kelvin[shell + node] - n.airK;
-            keptW[shell + node] -=
+            double warmer = shellK[node] - airK;
+            keptW[node] -=
                     n.surfaceM[node] * n.table[n.tableOf[k]].conductanceWpmK(warmer) * warmer;
         }
     }
 
-    private static void bodies(HeatNumbers n, double[] kelvin, HeatLoad load, double[] keptW) {
-        int inner = 4 * n.nodes;
-        int outer = inner + n.bodies;
-        for (int k = 0; k < n.bodies; k++) {
-            double flow = n.betweenWpK[k] * (kelvin[inner + k] - kelvin[outer + k]);
-            keptW[inner + k] = load.innerW[k] - flow;
-            keptW[outer + k] =
-                    load.outerW[k] + flow - load.toAirWpK[k] * (kelvin[outer + k] - n.airK);
+    private static void bodies(HeatNumbers n, Layers t, HeatLoad load, Layers q) {
+        double airK = n.airK;
+        double[] between = n.betweenWpK;
+        double[] inner = t.inner;
+        double[] outer = t.outer;
+        double[] innerW = load.innerW;
+        double[] outerW = load.outerW;
+        double[] air = load.toAirWpK;
+        double[] keptInner = q.inner;
+        double[] keptOuter = q.outer;
+        for (int k = 0; k < inner.length; k++) {
+            double flow = between[k] * (inner[k] - outer[k]);
+            keptInner[k] = innerW[k] - flow;
+            keptOuter[k] = outerW[k] + flow - air[k] * (outer[k] - airK);
         }
     }
 
@@ -97,10 +133,10 @@ final class HeatFlow {
         for (int node = 0; node < n.nodes; node++) {
             sum += n.lumpAirWpK[node] * (at.kelvin[node] - n.airK);
         }
-        double[] scratch = new double[at.keptW.length];
-        Arrays.fill(scratch, 0);
-        surfaces(n, at.kelvin, scratch);
-        for (double flow : scratch) {
+        n.kelvinOf.split(at.kelvin);
+        double[] given = new double[n.nodes];
+        surfaces(n, n.kelvinOf.shell3, given);
+        for (double flow : given) {
             sum -= flow;
         }
         for (int k = 0; k < n.bodies; k++) {

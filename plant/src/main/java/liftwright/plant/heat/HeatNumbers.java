@@ -73,6 +73,12 @@ public final class HeatNumbers {
 
     final double[] growthAboveK;
 
+    /** Scratch of {@link HeatFlow}. */
+    final Layers kelvinOf;
+
+    final Layers keptOf;
+    final double[] squareA2;
+
     HeatNumbers(Lines lines, int bodies, int fans, int tables, int[] tableOf, int[] fuseNode) {
         this.lines = lines;
         this.bodies = bodies;
@@ -95,6 +101,9 @@ public final class HeatNumbers {
         fadePerK = new double[fans];
         growthPerS = new double[nodes];
         growthAboveK = new double[nodes];
+        kelvinOf = new Layers(nodes, bodies);
+        keptOf = new Layers(nodes, bodies);
+        squareA2 = new double[nodes];
         table = new SurfaceTable[tables];
         Arrays.setAll(table, _ -> new SurfaceTable());
         curve = new FuseCurve[fuseNode.length];

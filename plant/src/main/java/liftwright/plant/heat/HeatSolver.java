@@ -11,9 +11,12 @@ package liftwright.plant.heat;
 final class HeatSolver {
 
     private final HeatNumbers n;
+    private final Layers capacity;
 
-    /** Reciprocal pivots in the order of the temperatures. */
-    private final double[] pivot;
+    /** Reciprocal pivots. */
+    private final Layers pivot;
+
+    private final Layers right;
 
     /** What an inner neighbour takes over of an outer one: shells 1 to 3 into theirs. */
     private final double[] share1;
@@ -31,7 +34,9 @@ final class HeatSolver {
 
     HeatSolver(HeatNumbers n) {
         this.n = n;
-        pivot = new double[n.capacityJpK.length];
+        capacity = new Layers(n.nodes, n.bodies);
+        pivot = new Layers(n.nodes, n.bodies);
+        right = new Layers(n.nodes, n.bodies);
         share1 = new double[n.nodes];
         share2 = new double[n.nodes];
         share3 = new double[n.nodes];
@@ -49,8 +54,10 @@ final class HeatSolver {
      * @param a time, s
      */
     void factor(double[] kelvin, HeatLoad load, double a) {
+        capacity.split(n.capacityJpK);
         surfaces(kelvin);
-        shells(a);
+        outerShells(a);
+        innerShells(a);
         lines(a);
         bodies(load, a);
     }
@@ -58,114 +65,149 @@ final class HeatSolver {
     private void surfaces(double[] kelvin) {
         int[] cells = n.lines.cells;
         int shell = 3 * n.nodes;
+        double airK = n.airK;
         for (int k = 0; k < cells.length; k++) {
             int node = cells[k];
-            surface[node] =
-                    n.surfaceM[node]
-                            * n.table[n.tableOf[k]].slopeWpmK(kelvin[shell + node] - n.airK);
+            double warmer = kelvin[shell + node] - airK;
+            surface[node] = n.surfaceM[node] * n.table[n.tableOf[k]].slopeWpmK(warmer);
         }
     }
 
-    private void shells(double a) {
-        int m = n.nodes;
-        double[] c = n.capacityJpK;
-        double[] wall1 = n.wall1WpK;
+    private void outerShells(double a) {
+        double[] c2 = capacity.shell2;
+        double[] c3 = capacity.shell3;
+        double[] pivot2 = pivot.shell2;
+        double[] pivot3 = pivot.shell3;
         double[] wall2 = n.wall2WpK;
         double[] wall3 = n.wall3WpK;
+        for (int k = 0; k < pivot3.length; k++) {
+            double g3 = a * wall3[k];
+            double p3 = 1 / (c3[k] + g3 + a * surface[k]);
+            double s3 = g3 * p3;
+            pivot3[k] = p3;
+            share3[k] = s3;
+            pivot2[k] = 1 / (c2[k] + a * wall2[k] + g3 - g3 * s3);
+        }
+    }
+
+    private void innerShells(double a) {
+        double[] c0 = capacity.core;
+        double[] c1 = capacity.shell1;
+        double[] pivot0 = pivot.core;
+        double[] pivot1 = pivot.shell1;
+        double[] pivot2 = pivot.shell2;
+        double[] wall1 = n.wall1WpK;
+        double[] wall2 = n.wall2WpK;
         double[] lump = n.lumpAirWpK;
-        for (int k = 0; k < m; k++) {
+        for (int k = 0; k < pivot1.length; k++) {
             double g1 = a * wall1[k];
             double g2 = a * wall2[k];
-            double g3 = a * wall3[k];
-            double p3 = 1 / (c[3 * m + k] + g3 + a * surface[k]);
-            double s3 = g3 * p3;
-            double p2 = 1 / (c[2 * m + k] + g2 + g3 - g3 * s3);
-            double s2 = g2 * p2;
-            double p1 = 1 / (c[m + k] + g1 + g2 - g2 * s2);
+            double s2 = g2 * pivot2[k];
+            double p1 = 1 / (c1[k] + g1 + g2 - g2 * s2);
             double s1 = g1 * p1;
-            pivot[3 * m + k] = p3;
-            pivot[2 * m + k] = p2;
-            pivot[m + k] = p1;
-            share3[k] = s3;
+            pivot1[k] = p1;
             share2[k] = s2;
             share1[k] = s1;
             // Not yet a reciprocal.
-            pivot[k] = c[k] + g1 - g1 * s1 + a * lump[k];
+            pivot0[k] = c0[k] + g1 - g1 * s1 + a * lump[k];
         }
     }
 
     private void lines(double a) {
         double[] next = n.nextWpK;
+        double[] own = pivot.core;
+        for (int at = 0; at < own.length; at++) {
+            coupling[at] = a * next[at];
+        }
         for (Lines.Group group : n.lines.groups) {
             int width = group.width;
-            for (int along = 0; along < group.length; along++) {
-                int from = group.base + along * width;
-                boolean first = along == 0;
-                for (int at = from; at < from + width; at++) {
-                    double own = pivot[at] + a * next[at];
-                    if (!first) {
-                        double g = coupling[at - width];
-                        double s = g * pivot[at - width];
-                        shareBefore[at] = s;
-                        own += g - g * s;
-                    }
-                    coupling[at] = a * next[at];
-                    pivot[at] = 1 / own;
-                }
+            int second = group.base + width;
+            int end = group.base + group.length * width;
+            for (int at = group.base; at < second; at++) {
+                own[at] = 1 / (own[at] + coupling[at]);
+            }
+            for (int at = second; at < end; at++) {
+                double g = coupling[at - width];
+                double s = g * own[at - width];
+                shareBefore[at] = s;
+                own[at] = 1 / (own[at] + coupling[at] + g - g * s);
             }
         }
     }
 
     private void bodies(HeatLoad load, double a) {
-        int inner = 4 * n.nodes;
-        int outer = inner + n.bodies;
-        double[] c = n.capacityJpK;
-        for (int k = 0; k < n.bodies; k++) {
-            double g = a * n.betweenWpK[k];
-            double p = 1 / (c[outer + k] + g + a * load.toAirWpK[k]);
+        double[] inner = capacity.inner;
+        double[] outer = capacity.outer;
+        double[] between = n.betweenWpK;
+        double[] air = load.toAirWpK;
+        double[] innerPivot = pivot.inner;
+        double[] outerPivot = pivot.outer;
+        for (int k = 0; k < innerPivot.length; k++) {
+            double g = a * between[k];
+            double p = 1 / (outer[k] + g + a * air[k]);
             double s = g * p;
-            pivot[outer + k] = p;
+            outerPivot[k] = p;
             bodyShare[k] = s;
-            pivot[inner + k] = 1 / (c[inner + k] + g - g * s);
+            innerPivot[k] = 1 / (inner[k] + g - g * s);
         }
     }
 
     /** Solves in place: right sides in, increments out. */
-    void solve(double[] r) {
-        int m = n.nodes;
-        for (int k = 0; k < m; k++) {
-            r[2 * m + k] += share3[k] * r[3 * m + k];
-            r[m + k] += share2[k] * r[2 * m + k];
-            r[k] += share1[k] * r[m + k];
-        }
+    void solve(double[] row) {
+        right.split(row);
+        intoCores(right.core, right.shell1, right.shell2, right.shell3);
         for (Lines.Group group : n.lines.groups) {
-            along(group, r);
+            along(group, right.core, pivot.core);
         }
-        for (int k = 0; k < m; k++) {
-            r[m + k] = pivot[m + k] * r[m + k] + share1[k] * r[k];
-            r[2 * m + k] = pivot[2 * m + k] * r[2 * m + k] + share2[k] * r[m + k];
-            r[3 * m + k] = pivot[3 * m + k] * r[3 * m + k] + share3[k] * r[2 * m + k];
-        }
-        int inner = 4 * m;
-        int outer = inner + n.bodies;
-        for (int k = 0; k < n.bodies; k++) {
-            double own = (r[inner + k] + bodyShare[k] * r[outer + k]) * pivot[inner + k];
-            r[inner + k] = own;
-            r[outer + k] = pivot[outer + k] * r[outer + k] + bodyShare[k] * own;
+        outOfCores(right.core, right.shell1, right.shell2, right.shell3);
+        bodies(right.inner, right.outer);
+        right.join(row);
+    }
+
+    private void intoCores(double[] r0, double[] r1, double[] r2, double[] r3) {
+        for (int k = 0; k < r0.length; k++) {
+            double second = r2[k] + share3[k] * r3[k];
+            double first = r1[k] + share2[k] * second;
+            r2[k] = second;
+            r1[k] = first;
+            r0[k] += share1[k] * first;
         }
     }
 
-    private void along(Lines.Group group, double[] r) {
+    private void along(Lines.Group group, double[] r, double[] reciprocal) {
         int width = group.width;
         int end = group.base + group.length * width;
         for (int at = group.base + width; at < end; at++) {
             r[at] += shareBefore[at] * r[at - width];
         }
         for (int at = end - width; at < end; at++) {
-            r[at] *= pivot[at];
+            r[at] *= reciprocal[at];
         }
         for (int at = end - width - 1; at >= group.base; at--) {
-            r[at] = (r[at] + coupling[at] * r[at + width]) * pivot[at];
+            r[at] = (r[at] + coupling[at] * r[at + width]) * reciprocal[at];
+        }
+    }
+
+    private void outOfCores(double[] r0, double[] r1, double[] r2, double[] r3) {
+        double[] pivot1 = pivot.shell1;
+        double[] pivot2 = pivot.shell2;
+        double[] pivot3 = pivot.shell3;
+        for (int k = 0; k < r0.length; k++) {
+            double first = pivot1[k] * r1[k] + share1[k] * r0[k];
+            double second = pivot2[k] * r2[k] + share2[k] * first;
+            r1[k] = first;
+            r2[k] = second;
+            r3[k] = pivot3[k] * r3[k] + share3[k] * second;
+        }
+    }
+
+    private void bodies(double[] inner, double[] outer) {
+        double[] innerPivot = pivot.inner;
+        double[] outerPivot = pivot.outer;
+        for (int k = 0; k < inner.length; k++) {
+            double own = (inner[k] + bodyShare[k] * outer[k]) * innerPivot[k];
+            inner[k] = own;
+            outer[k] = outerPivot[k] * outer[k] + bodyShare[k] * own;
         }
     }
 }

@@ -31,7 +31,10 @@ final class SurfaceTable {
     /** Entries of one table: warm, then cold. */
     static final int SIZE = WARM + 1 + COLD + 1;
 
-    private final double[] value = new double[SIZE];
+    /** Between an entry and the next: what a difference of 0 would have, and the rise. */
+    private final double[] foot = new double[SIZE];
+
+    private final double[] rise = new double[SIZE];
 
     /** What the entries were made from; unlike any at first. */
     private double outerM;
@@ -77,6 +80,7 @@ final class SurfaceTable {
 
     private void side(int from, int last, int sign) {
         double share = 1;
+        double before = 0;
         for (int k = 0; k <= last; k++) {
             double shellK = sign * at(k);
             double surface = 0;
@@ -92,7 +96,15 @@ final class SurfaceTable {
                                         SurfaceExchange.USUAL_EMISSIVITY);
                 share = toSurfaceWpmK / (toSurfaceWpmK + surface);
             }
-            value[from + k] = share * surface;
+            double value = share * surface;
+            if (k > 0) {
+                double slope = (value - before) / (at(k) - at(k - 1));
+                foot[from + k - 1] = before - slope * at(k - 1);
+                rise[from + k - 1] = slope;
+            }
+            foot[from + k] = value; // holds beyond the last
+            rise[from + k] = 0;
+            before = value;
         }
     }
 
@@ -100,34 +112,23 @@ final class SurfaceTable {
         return Double.longBitsToDouble((long) (FIRST + entry) << SHIFT);
     }
 
+    /** Entry that a difference lies beyond; the least difference stands for what is below it. */
+    private static int entry(double size, int last) {
+        int k = (int) (Double.doubleToRawLongBits(size) >> SHIFT) - FIRST;
+        return Math.min(k, last);
+    }
+
     /** Conductance, W/(m·K), of a shell so much warmer than the air, K. */
     double conductanceWpmK(double warmerK) {
-        int from = warmerK >= 0 ? 0 : WARM + 1;
-        int last = warmerK >= 0 ? WARM : COLD;
-        double size = Math.abs(warmerK);
-        int k = (int) (Double.doubleToRawLongBits(size) >> SHIFT) - FIRST;
-        if (k < 0) {
-            return value[from];
-        }
-        if (k >= last) {
-            return value[from + last];
-        }
-        double low = at(k);
-        double share = (size - low) / (at(k + 1) - low);
-        return value[from + k] + share * (value[from + k + 1] - value[from + k]);
+        double size = Math.max(Math.abs(warmerK), LEAST_K);
+        int k = warmerK >= 0 ? entry(size, WARM) : WARM + 1 + entry(size, COLD);
+        return foot[k] + rise[k] * size;
     }
 
     /** Slope of the heat given, d(g·ΔT)/dΔT, W/(m·K). */
     double slopeWpmK(double warmerK) {
-        int from = warmerK >= 0 ? 0 : WARM + 1;
-        int last = warmerK >= 0 ? WARM : COLD;
-        double size = Math.abs(warmerK);
-        int k = (int) (Double.doubleToRawLongBits(size) >> SHIFT) - FIRST;
-        if (k < 0 || k >= last) {
-            return conductanceWpmK(warmerK);
-        }
-        double low = at(k);
-        double rise = (value[from + k + 1] - value[from + k]) / (at(k + 1) - low);
-        return value[from + k] + (2 * size - low) * rise;
+        double size = Math.max(Math.abs(warmerK), LEAST_K);
+        int k = warmerK >= 0 ? entry(size, WARM) : WARM + 1 + entry(size, COLD);
+        return foot[k] + 2 * rise[k] * size;
     }
 }
