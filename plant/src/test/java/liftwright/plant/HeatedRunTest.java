@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -233,6 +234,60 @@ class HeatedRunTest {
             // Only what is uneven within a wire or a pack is lost.
             assertThat(second.nowK(part)).isCloseTo(first.nowK(part), within(2.0));
         }
+    }
+
+    /** What a run finds depends on nothing that was run before with the same scratch. */
+    @Test
+    void aRunOwesNothingToTheOneBefore() {
+        Plant plant = Plant.assembleHeated(sketch(14).rig());
+        double[] p = plant.parameters().nominal();
+        double[] widths = new double[plant.parameters().inputs().size()];
+        Arrays.fill(widths, 1);
+        Discharge used = plant.discharge();
+        for (int draw = 0; draw < 4; draw++) {
+            plant.parameters().draw(11, draw, p);
+            CellDraw cells = new CellDraw.Drawn(11, draw, widths);
+            Discharge fresh = plant.discharge();
+            for (Discharge run : List.of(used, fresh)) {
+                run.load(p, cells);
+                run.start();
+                run.follow(new Order.Lift(210), 20, at -> {});
+                run.follow(new Order.Throttle(0), 20, at -> {});
+            }
+            for (int part = 0; part < plant.heatParts().size(); part++) {
+                assertThat(used.nowK(part)).isEqualTo(fresh.nowK(part));
+                assertThat(used.hottestAtS(part)).isEqualTo(fresh.hottestAtS(part));
+                assertThat(used.energyJ(part)).isEqualTo(fresh.energyJ(part));
+            }
+            used.follow(new Order.Throttle(1), 30, at -> {}); // leaves it in another state
+        }
+    }
+
+    /** A longer pause never shortens the next run, and the second run is shorter than the first. */
+    @Test
+    void aLongerPauseNeverShortensTheNextRun() {
+        Plant plant = Plant.assembleHeated(sketch(16).rig());
+        double first = overheats(plant, started(plant));
+        double before = 0;
+        for (double pause : new double[] {0, 5, 20, 60, 200, 600}) {
+            Discharge run = started(plant);
+            run.follow(new Order.Lift(200), 0.8 * first, at -> {});
+            run.follow(new Order.Throttle(0), pause, at -> {});
+            StartState left = run.stateNow();
+            Discharge next = plant.discharge();
+            next.load(plant.parameters().nominal(), new CellDraw.Expected());
+            next.start(left);
+            double second = overheats(plant, next);
+            assertThat(second).isGreaterThan(before).isLessThan(first);
+            before = second;
+        }
+        assertThat(before).isGreaterThan(0.9 * first);
+    }
+
+    /** When the thin wire of the first fan is at its limit, s. */
+    private static double overheats(Plant plant, Discharge run) {
+        run.follow(new Order.Lift(200), 120, at -> {});
+        return run.heatReachedS(part(plant, HeatPart.Kind.WIRE, "wire.1")).orElseThrow();
     }
 
     /** A thicker wire is never hotter. */
