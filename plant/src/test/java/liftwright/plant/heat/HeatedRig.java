@@ -610,8 +610,29 @@ final class HeatedRig implements Extrapolation.Model {
         return y[packAt + PACK * pack + 2];
     }
 
-    double chainA(int chain) {
-        return network.branchA[chain];
+    /**
+     * What the cells have given: rest voltage over the charge that passed (by its mean in 2000
+     * parts), less C v²/2 of the slow voltages, J.
+     */
+    double givenJ(double[] y) {
+        double sum = 0;
+        for (int k = 0; k < emfV.length; k++) {
+            Pack pack = rig.packs().get(k);
+            double passed = passedAs(y, k);
+            int parts = 2000;
+            double volts = 0;
+            for (int n = 0; n < parts; n++) {
+                volts += open(pack, passed * (n + 0.5) / parts) / parts;
+            }
+            double kept = 0;
+            for (int pair = 0; pair < pack.cell().settling().size(); pair++) {
+                CellType.Settling settling = pack.cell().settling().get(pair);
+                double slow = y[packAt + PACK * k + 3 + pair];
+                kept += settling.time().si() / settling.resistance().si() * slow * slow / 2;
+            }
+            sum += pack.series() * (volts * passed - pack.parallel() * kept);
+        }
+        return sum;
     }
 
     @Override

@@ -153,6 +153,20 @@ final class WarmSketch {
                 heating(1e6, 1e6, 1e5, 1e4));
     }
 
+    /** A motor that does not turn: a resistor of that size, which hardly warms. */
+    static FanNumbers resistor(double ohm) {
+        return new FanNumbers(
+                1e-5,
+                1e-7,
+                50,
+                ohm,
+                1e6,
+                0,
+                Optional.empty(),
+                cooling(1e6, 1e6, 1e5, 1e4),
+                heating(1e6, 1e6, 1e5, 1e4));
+    }
+
     static Cooling cooling(double whole, double junctionToSink, double junction, double toAir) {
         return new Cooling(si(whole), si(junctionToSink), si(junction), si(toAir));
     }
