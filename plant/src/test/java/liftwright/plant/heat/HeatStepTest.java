@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.random.RandomGenerator;
 import liftwright.physics.RatedWire;
+import liftwright.plant.RandomRigs;
 import liftwright.plant.RigSketch;
 import liftwright.plant.parameters.ParameterRows;
+import liftwright.plant.supply.Wires;
 import liftwright.rig.Element;
 import liftwright.rig.Insulation;
 import liftwright.rig.Rig;
@@ -260,6 +262,32 @@ class HeatStepTest {
         Arrays.fill(load.innerW, 10 + timeS * timeS / 10);
         Arrays.fill(load.toAirWpK, 2 - timeS / 20);
         warm.n.gains(load);
+    }
+
+    /** At one temperature chains have the resistance that a plant without heat gives them. */
+    @Test
+    void equallyWarmChainsHaveTheResistanceOfTheColdPlant() {
+        Seeded.check(
+                20,
+                random -> {
+                    Rig rig = RandomRigs.exact(random);
+                    ParameterRows rows = new ParameterRows();
+                    Wires wires = Wires.declare(rig.wiring(), rows);
+                    HeatBank bank = HeatBank.declare(rig, rows);
+                    double[] p = rows.table().nominal();
+                    HeatNumbers n = bank.newNumbers();
+                    bank.load(p, AIR_K, 101_325, n);
+                    HeatState at = n.newState();
+                    Arrays.fill(at.kelvin, AIR_K + Wires.ASSUMED_RISE_K);
+                    Arrays.fill(at.grown, 1);
+                    double[] cold = new double[rig.wiring().chains().size()];
+                    double[] warm = new double[cold.length];
+                    wires.resistance(p, AIR_K, cold);
+                    n.resistance(at, warm);
+                    for (int chain = 0; chain < cold.length; chain++) {
+                        assertThat(warm[chain]).isCloseTo(cold[chain], within(1e-12 * cold[chain]));
+                    }
+                });
     }
 
     /** What is made is kept or given to the air. */
