@@ -130,7 +130,7 @@ final class BalanceEvidence {
 
     private static List<Evidence.Assumption> assumptions(
             Rig rig, Steering steering, HoverPoint point) {
-        List<Evidence.Assumption> all = new ArrayList<>(LiftEvidence.assumptions(rig));
+        List<Evidence.Assumption> all = new ArrayList<>(LiftEvidence.assumptionsApartFromHeat(rig));
         for (LimitName limit : steering.limits()) {
             if (!rig.limits().declared().containsKey(limit)) {
                 all.add(

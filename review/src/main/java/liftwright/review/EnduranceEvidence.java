@@ -55,7 +55,7 @@ final class EnduranceEvidence {
                                 "see there",
                                 "the range named there",
                                 true)),
-                LiftEvidence.assumptions(rig),
+                LiftEvidence.assumptionsApartFromHeat(rig),
                 List.of(
                         new Evidence.Check(
                                 "power closes at every step",

@@ -39,7 +39,7 @@ final class LiftEvidence {
                         .then(Measure.DENSITY, plant.siteDensityKgpm3(p))
                         .then(", motors cold (20 °C), wires 30 K above the air"),
                 laws(plant.limits(p, state)),
-                assumptions(rig),
+                assumptionsApartFromHeat(rig),
                 checks,
                 MeasuredEvidence.of(rig));
     }
@@ -88,21 +88,21 @@ final class LiftEvidence {
         return limits.stream().noneMatch(limit -> limit.kind() == kind && limit.exceeded());
     }
 
-    /** What stands in for questions that know no heat. */
+    /** What stands in for what the file leaves open. */
     static List<Evidence.Assumption> assumptions(Rig rig) {
-        return assumptions(rig, false);
+        return told(rig.defaults());
     }
 
-    /**
-     * @param heat whether what the question of heat alone reads is told too
-     */
-    static List<Evidence.Assumption> assumptions(Rig rig, boolean heat) {
+    /** The same without what the question of heat alone reads. */
+    static List<Evidence.Assumption> assumptionsApartFromHeat(Rig rig) {
+        return told(rig.defaults().stream().filter(used -> !used.ofHeat()).toList());
+    }
+
+    private static List<Evidence.Assumption> told(List<DefaultUsed> defaults) {
         List<Evidence.Assumption> assumptions = new ArrayList<>();
-        for (DefaultUsed used : rig.defaults()) {
-            if (heat || !used.ofHeat()) {
-                assumptions.add(
-                        new Evidence.Assumption(used.at().toString(), used.value(), used.origin()));
-            }
+        for (DefaultUsed used : defaults) {
+            assumptions.add(
+                    new Evidence.Assumption(used.at().toString(), used.value(), used.origin()));
         }
         return assumptions;
     }

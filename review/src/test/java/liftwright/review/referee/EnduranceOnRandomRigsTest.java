@@ -2,6 +2,13 @@ package liftwright.review.referee;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
@@ -19,16 +26,7 @@ import liftwright.rig.Change;
 import liftwright.rig.Rig;
 import liftwright.rig.text.RigText;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.EnumMap;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.SplittableRandom;
-import java.util.random.RandomGenerator;
 
 /**
  * How long rigs drawn at random hover and what ends it, held against the referee, whose steps,

@@ -17,6 +17,7 @@ import liftwright.rig.Problem;
 import liftwright.rig.Rig;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -122,6 +123,63 @@ class DefaultsTest {
                                 "fan types/F140/installation", "0.90 +0.05/−0.15"),
                         org.assertj.core.groups.Tuple.tuple(
                                 "fan types/F140/scatter", "± 5 % each"));
+    }
+
+    /**
+     * Worked out by hand: a controller of 0.12 kg, a fan of 0.74 kg, a cell of 165 g, 12 AWG (3.31
+     * mm²), fuses of 250 A, a joint of 18 g.
+     */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "fan types/F140/controller/heat capacity | 60 J/K ± 24 J/K bound",
+                "fan types/F140/controller/junction to sink | 15 W/K ± 7.5 W/K bound",
+                "fan types/F140/controller/junction heat capacity | 1.2 J/K ± 0.6 J/K bound",
+                "fan types/F140/controller/to air | 1.8 W/K ± 0.9 W/K bound",
+                "fan types/F140/motor/winding heat capacity | 44.4 J/K ± 17.76 J/K bound",
+                "fan types/F140/motor/case heat capacity | 159.1 J/K ± 63.64 J/K bound",
+                "fan types/F140/motor/winding to case | 1.48 W/K ± 0.74 W/K bound",
+                "fan types/F140/motor/case to air | 3.996 W/K ± 1.998 W/K bound",
+                "fan types/F140/motor/magnets | unknown",
+                "fan types/F140/motor/magnet fade | 0.11 %/K",
+                "cells/C80/thermal/heat capacity | 165 J/K ± 24.75 J/K bound",
+                "cells/C80/thermal/core to surface | 1.98 W/K ± 0.99 W/K bound",
+                "cells/C80/thermal/surface to air | 0.099 W/K ± 0.0495 W/K bound",
+                "wiring/feeds/feed/branch/1/insulation | that of PVC, the least heat-proof",
+                "wiring/feeds/feed/branch/1/class | 70 °C",
+                "wiring/feeds/feed/branch/1/wall | 0.8 mm ± 0.24 mm bound",
+                "wiring/feeds/feed/branch/1/bundle | 2",
+                "wiring/feeds/feed/branch/1/air | 0 m/s",
+                "wiring/feeds/feed/branch/2/heat capacity | 3.465 J/K ± 1.732 J/K bound",
+                "wiring/feeds/feed/trunk/2/speed | slow",
+                "wiring/feeds/feed/trunk/2/points | those of a slow fuse",
+                "wiring/feeds/feed/trunk/2/time doubt | +1.5/−0.6 bound",
+                "wiring/feeds/feed/trunk/2/time constant | 60 s ± 30 s bound",
+                "wiring/feeds/feed/trunk/2/heat capacity | 25 J/K ± 12.5 J/K bound",
+                "wiring/contactors/main/heat capacity | 20 J/K ± 10 J/K bound",
+                "demands/runs | 1",
+                "demands/pause | 5 min"
+            })
+    void whatWarmsStandsInByMassAndTheBook(String at, String value) {
+        assertThat(Texts.rig(bare()).defaults())
+                .filteredOn(used -> used.at().toString().equals(at))
+                .as(at)
+                .singleElement()
+                .satisfies(
+                        used -> {
+                            assertThat(used.value()).isEqualTo(value);
+                            assertThat(used.origin()).isNotBlank();
+                            assertThat(used.ofHeat()).isTrue();
+                        });
+    }
+
+    /** A controller that is weighed with its fan: 15 % of 0.74 kg. */
+    @Test
+    void aControllerWithoutMassWarmsByTheMassOfItsFan() {
+        Rig rig = Texts.rig(bare().replace("mass: 0.12 kg}", "mass: 0 g}"));
+        assertThat(rig.fanTypes().getFirst().controller().cooling().heatCapacity().si())
+                .isCloseTo(55.5, org.assertj.core.api.Assertions.within(1e-9));
     }
 
     @Test
