@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.random.RandomGenerator;
+import liftwright.physics.CellLaw;
 import liftwright.physics.FuseCurve;
 import liftwright.plant.heat.HeatPart;
 import liftwright.plant.supply.CellDraw;
@@ -288,6 +289,42 @@ class HeatedRunTest {
     private static double overheats(Plant plant, Discharge run) {
         run.follow(new Order.Lift(200), 120, at -> {});
         return run.heatReachedS(part(plant, HeatPart.Kind.WIRE, "wire.1")).orElseThrow();
+    }
+
+    /** Each loss is that of its law at the temperature of its part. */
+    @Test
+    void everyPartLosesWhatItsLawSays() {
+        Plant plant = Plant.assembleHeated(sketch(12).rig());
+        Discharge run = started(plant);
+        double coldOhm = 14 * 0.0009 * CellLaw.temperatureFactor(1000, 285.15);
+        run.follow(new Order.Throttle(0.7), 0, at -> {});
+        assertThat(run.network().packOhm[0] - 0.0015).isCloseTo(coldOhm, within(1e-9));
+        run.follow(new Order.Throttle(0.7), 60, at -> {});
+        double current = run.fans().units().windingA(0);
+        double speed = run.fans().units().speedRadps(0);
+        double volt = run.network().loadTerminalV(0);
+        double switchK = run.nowK(part(plant, HeatPart.Kind.SWITCHES, "fan.1"));
+        double windingK = run.nowK(part(plant, HeatPart.Kind.WINDING, "fan.1"));
+        double magnetK = run.nowK(part(plant, HeatPart.Kind.MAGNETS, "fan.1"));
+        assertThat(windingK).isGreaterThan(magnetK + 5).isGreaterThan(300);
+        assertThat(run.lossW(part(plant, HeatPart.Kind.WINDING, "fan.1")))
+                .isCloseTo(
+                        current * current * 0.012 * (1 + 0.00393 * (windingK - 293.15)),
+                        within(1e-6));
+        assertThat(run.lossW(part(plant, HeatPart.Kind.MAGNETS, "fan.1")))
+                .isCloseTo(2.5 * speed / 54.45 * (1 - 0.0011 * (magnetK - 293.15)), within(1e-6));
+        assertThat(run.lossW(part(plant, HeatPart.Kind.SWITCHES, "fan.1")))
+                .isCloseTo(
+                        current * current * 0.002 * (1 + 0.0065 * (switchK - 298.15))
+                                + 0.08 * volt * current * (1 - 0.7)
+                                + 5,
+                        within(1e-6));
+        // Cells have warmed, the mean one somewhat less than the worst.
+        double worst = run.nowK(part(plant, HeatPart.Kind.CELLS, "p.1"));
+        double warmOhm = run.network().packOhm[0] - 0.0015;
+        double full = coldOhm - 14 * 0.0009 * CellLaw.temperatureFactor(1000, worst);
+        assertThat(worst).isGreaterThan(287);
+        assertThat(coldOhm - warmOhm).isBetween(0.85 * full, full);
     }
 
     /** A thicker wire is never hotter. */
