@@ -109,6 +109,20 @@ public final class FuseCurve {
         return -1 / Math.expm1(-publishedS(log) / timeConstantS);
     }
 
+    /**
+     * How far the gain is above 1, g(I) − 1, without cancellation: a published time of many time
+     * constants leaves less above 1 than a number near 1 can hold, and yet opens the fuse.
+     */
+    public double excess(double currentA) {
+        double current = Math.abs(currentA);
+        double log = Math.log(current);
+        if (log < logA[0]) {
+            double share = current / leastA;
+            return Math.expm1((share > 1 && power > 2 ? power : 2) * Math.log(share));
+        }
+        return 1 / Math.expm1(publishedS(log) / timeConstantS);
+    }
+
     private double publishedS(double log) {
         int last = logA.length - 1;
         if (log >= logA[last]) {
@@ -145,6 +159,28 @@ public final class FuseCurve {
     public static double after(
             double theta, double nearGain, double farGain, double stepS, double timeConstantS) {
         return CellLaw.pairAfterV(theta, nearGain, farGain, 1, timeConstantS, stepS);
+    }
+
+    /**
+     * What is left to opening, 1 − θ, after a step in which the gain runs straight from one value
+     * to another: exact, and without cancellation however near to 0 it is.
+     *
+     * @param room 1 − θ at the start of the step
+     * @param nearExcess {@link #excess} there
+     * @param farExcess that at its end
+     * @param stepS &gt; 0, s
+     */
+    public static double roomAfter(
+            double room, double nearExcess, double farExcess, double stepS, double timeConstantS) {
+        double part = stepS / timeConstantS;
+        double gone = -Math.expm1(-part);
+        double lag = part > 1e-4 ? 1 - gone / part : part / 2 * (1 - part / 3);
+        double left = room * Math.exp(-part);
+        if (nearExcess == 0 && farExcess == 0 && room > 0) {
+            // More than 700 time constants to go: what no number can tell does not open it.
+            return Math.max(left, Double.MIN_NORMAL);
+        }
+        return left - nearExcess * gone - (farExcess - nearExcess) * lag;
     }
 
     /** Time until θ = 1 at one gain, τ ln((g − θ)/(g − 1)), s; infinite for g ≤ 1; 0 if open. */

@@ -377,4 +377,27 @@ class FuseCurveTest {
             return 1 / (1 - Math.exp(-time / tauS));
         }
     }
+
+    /** Above 1 by 1/(e^(t/τ) − 1), however many time constants a point has; below it the square. */
+    @Test
+    void whatIsLeftToOpeningIsToldHoweverLittle() {
+        FuseCurve curve = new FuseCurve(new double[] {10, 20}, new double[] {150, 0.5}, 2);
+        assertThat(curve.excess(10)).isCloseTo(Math.exp(-75), withPercentage(1e-9));
+        assertThat(curve.excess(20)).isCloseTo(curve.gain(20) - 1, withPercentage(1e-9));
+        assertThat(curve.excess(5)).isCloseTo(curve.gain(5) - 1, withPercentage(1e-9));
+        double room = 1;
+        double timeS = 0;
+        while (room > 0) {
+            room = FuseCurve.roomAfter(room, curve.excess(10), curve.excess(10), 0.5, 2);
+            timeS += 0.5;
+        }
+        assertThat(timeS).isBetween(150.0, 151.0);
+        double theta = 1 - FuseCurve.roomAfter(0.7, 0.2, 0.5, 1.3, 2);
+        assertThat(theta).isCloseTo(FuseCurve.after(0.3, 1.2, 1.5, 1.3, 2), withPercentage(1e-9));
+        double never = 1;
+        for (int k = 0; k < 100; k++) {
+            never = FuseCurve.roomAfter(never, 0, 0, 60, 2);
+        }
+        assertThat(never).isPositive();
+    }
 }

@@ -119,9 +119,9 @@ final class HeatRun {
     }
 
     /** How far a fuse is from opening; infinite for any other part. */
-    double fuseRoom(SupplyState state, int part) {
+    double fuseRoom(SupplyState state, SupplyStepper stepper, int part) {
         return watch.isFuse(part)
-                ? 1 - watch.fuseShare(heat(state), part)
+                ? watch.fuseRoom(heat(state), stepper.load(), part)
                 : Double.POSITIVE_INFINITY;
     }
 

@@ -73,7 +73,7 @@ final class RunLimits {
                             : network.loadTerminalV(part) - cutOffV[part];
             case FULL_THROTTLE -> fans.ordersLift() ? fans.margin() : Double.POSITIVE_INFINITY;
             case OVERHEATED -> heat.orElseThrow().roomK(stepper.state(), part);
-            case FUSE_OPENED -> heat.orElseThrow().fuseRoom(stepper.state(), part);
+            case FUSE_OPENED -> heat.orElseThrow().fuseRoom(stepper.state(), stepper, part);
         };
     }
 }

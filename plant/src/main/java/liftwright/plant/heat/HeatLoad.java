@@ -25,8 +25,8 @@ public final class HeatLoad {
     /** What leaves at the shafts, W. */
     public double shaftW;
 
-    /** Gain of each fuse. */
-    final double[] gain;
+    /** Gain of each fuse above 1. */
+    final double[] excess;
 
     HeatLoad(int chains, int packs, int bodies, int fuses) {
         chainA = new double[chains];
@@ -34,12 +34,12 @@ public final class HeatLoad {
         innerW = new double[bodies];
         outerW = new double[bodies];
         toAirWpK = new double[bodies];
-        gain = new double[fuses];
+        excess = new double[fuses];
     }
 
-    void gains(FuseCurve[] curve, int[] chainOfFuse) {
-        for (int k = 0; k < gain.length; k++) {
-            gain[k] = curve[k].gain(chainA[chainOfFuse[k]]);
+    void fuses(FuseCurve[] curve, int[] chainOfFuse) {
+        for (int k = 0; k < excess.length; k++) {
+            excess[k] = curve[k].excess(chainA[chainOfFuse[k]]);
         }
     }
 
@@ -49,7 +49,7 @@ public final class HeatLoad {
         System.arraycopy(other.outerW, 0, outerW, 0, outerW.length);
         System.arraycopy(other.toAirWpK, 0, toAirWpK, 0, toAirWpK.length);
         System.arraycopy(other.packW, 0, packW, 0, packW.length);
-        System.arraycopy(other.gain, 0, gain, 0, gain.length);
+        System.arraycopy(other.excess, 0, excess, 0, excess.length);
         givenW = other.givenW;
         shaftW = other.shaftW;
     }
@@ -61,7 +61,7 @@ public final class HeatLoad {
         mix(near.outerW, far.outerW, share, outerW);
         mix(near.toAirWpK, far.toAirWpK, share, toAirWpK);
         mix(near.packW, far.packW, share, packW);
-        mix(near.gain, far.gain, share, gain);
+        mix(near.excess, far.excess, share, excess);
         givenW = near.givenW + share * (far.givenW - near.givenW);
         shaftW = near.shaftW + share * (far.shaftW - near.shaftW);
     }

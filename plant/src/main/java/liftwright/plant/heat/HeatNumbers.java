@@ -170,6 +170,6 @@ public final class HeatNumbers {
      * @param load in and out
      */
     public void gains(HeatLoad load) {
-        load.gains(curve, fuseChain);
+        load.fuses(curve, fuseChain);
     }
 }

@@ -32,7 +32,7 @@ public final class HeatStart {
             body(to, bank.meanCell(pack), packK[pack]);
             body(to, bank.warmestCell(pack), packK[pack]);
         }
-        Arrays.fill(to.fuse, 0);
+        Arrays.fill(to.fuseRoom, 1);
         Arrays.fill(to.grown, 1);
     }
 
@@ -60,7 +60,7 @@ public final class HeatStart {
             }
             int fuse = bank.index().fuse[part];
             if (fuse >= 0) {
-                row.fuse().ifPresent(share -> to.fuse[fuse] = share);
+                row.fuse().ifPresent(share -> to.fuseRoom[fuse] = 1 - share);
             }
         }
         return found;
@@ -155,7 +155,8 @@ public final class HeatStart {
                                         : NONE,
                                 fuse < 0
                                         ? NONE
-                                        : OptionalDouble.of(open ? 1 : share(at.fuse[fuse]))));
+                                        : OptionalDouble.of(
+                                                open ? 1 : share(1 - at.fuseRoom[fuse]))));
             }
         }
         return rows;

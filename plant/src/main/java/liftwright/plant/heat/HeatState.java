@@ -12,7 +12,8 @@ public final class HeatState {
     /** Heat that each of them keeps, W. */
     final double[] keptW;
 
-    final double[] fuse;
+    /** What each fuse is from opening, 1 − θ: 1 when cold, 0 when it opens. */
+    final double[] fuseRoom;
 
     /** Factor on the resistance of each line's node, ≥ 1, for good. */
     final double[] grown;
@@ -20,14 +21,14 @@ public final class HeatState {
     HeatState(int temperatures, int fuses, int nodes) {
         kelvin = new double[temperatures];
         keptW = new double[temperatures];
-        fuse = new double[fuses];
+        fuseRoom = new double[fuses];
         grown = new double[nodes];
     }
 
     public void copyFrom(HeatState other) {
         System.arraycopy(other.kelvin, 0, kelvin, 0, kelvin.length);
         System.arraycopy(other.keptW, 0, keptW, 0, keptW.length);
-        System.arraycopy(other.fuse, 0, fuse, 0, fuse.length);
+        System.arraycopy(other.fuseRoom, 0, fuseRoom, 0, fuseRoom.length);
         System.arraycopy(other.grown, 0, grown, 0, grown.length);
     }
 }

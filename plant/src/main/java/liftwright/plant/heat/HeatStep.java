@@ -82,8 +82,10 @@ public final class HeatStep {
     }
 
     private void fuses(HeatState start, HeatLoad near, HeatLoad far, double h, HeatState end) {
-        for (int k = 0; k < end.fuse.length; k++) {
-            end.fuse[k] = FuseCurve.after(start.fuse[k], near.gain[k], far.gain[k], h, n.fuseS[k]);
+        for (int k = 0; k < end.fuseRoom.length; k++) {
+            end.fuseRoom[k] =
+                    FuseCurve.roomAfter(
+                            start.fuseRoom[k], near.excess[k], far.excess[k], h, n.fuseS[k]);
         }
     }
 
@@ -136,9 +138,9 @@ public final class HeatStep {
      */
     public double fuseError(HeatLoad far, HeatLoad found, double h) {
         double worst = 0;
-        for (int k = 0; k < far.gain.length; k++) {
+        for (int k = 0; k < far.excess.length; k++) {
             double weight = Math.min(1, h / (2 * n.fuseS[k]));
-            worst = Math.max(worst, weight * Math.abs(found.gain[k] - far.gain[k]));
+            worst = Math.max(worst, weight * Math.abs(found.excess[k] - far.excess[k]));
         }
         return worst;
     }

@@ -233,7 +233,18 @@ public final class HeatWatch {
     /** State of a part's fuse, 0 to 1; 0 for a part that is none. */
     public double fuseShare(HeatState at, int part) {
         int fuse = parts.fuse[part];
-        return fuse < 0 ? 0 : at.fuse[fuse];
+        return fuse < 0 ? 0 : 1 - at.fuseRoom[fuse];
+    }
+
+    /**
+     * How far a part that is a fuse is from opening, over the excess that opens it where that is
+     * less than 1: of a plain size however slowly it opens.
+     */
+    public double fuseRoom(HeatState at, HeatLoad load, int part) {
+        int fuse = parts.fuse[part];
+        double excess = load.excess[fuse];
+        double room = at.fuseRoom[fuse];
+        return excess > 0 && excess < 1 ? room / excess : room;
     }
 
     /** Whether a part is a fuse. */

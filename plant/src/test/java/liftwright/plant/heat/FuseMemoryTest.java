@@ -121,6 +121,22 @@ class FuseMemoryTest {
         }
     }
 
+    /**
+     * A published time of a hundred time constants opens it as well: what the state lacks to 1 is
+     * then less than a number near 1 can tell.
+     */
+    @Test
+    void aTimeOfManyTimeConstantsIsKept() {
+        Element.Fuse element = fuse(FuseOpening.Speed.VERY_FAST, 0.5);
+        FuseOpening.Point point = element.points().get(1);
+        Loaded loaded = new Loaded(element);
+        loaded.carry(point.current().si(), 1e-6);
+        loaded.carry(point.current().si(), 600);
+        // Half a per cent in current is a tenth in time: the curve is steep there.
+        assertThat(loaded.run.openedS(loaded.fuse).orElseThrow())
+                .isCloseTo(point.time().si(), within(0.2 * point.time().si()));
+    }
+
     /** After an hour at 30 % a burst of twice the rating opens near the time from cold. */
     @Test
     void anHourAtALowLoadHardlyPreheats() {
