@@ -95,7 +95,7 @@ public final class Discharge {
     /** Takes the numbers of a vector; the next {@link #start} begins with rested packs. */
     public void load(double[] p, CellDraw draw) {
         plant.load(p, draw, own, fans, cells);
-        heat.ifPresent(of -> plant.loadHeat(p, own, of));
+        heat.ifPresent(of -> of.load(p));
     }
 
     /** Whether a run ends with the first limit of all, or goes on as long as it can. */

@@ -7,8 +7,8 @@ import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Control;
 
 /**
- * All fans of a rig following an {@link Order} on whatever voltages the supply has. Cold motors.
- * Allocates nothing in its loop; for one thread.
+ * All fans of a rig following an {@link Order} on whatever voltages the supply has, with motors as
+ * cold or warm as the units are told. Allocates nothing in its loop; for one thread.
  */
 public final class FansUnderOrder implements Consumer {
 

@@ -8,6 +8,8 @@ import liftwright.plant.heat.HeatStart;
 import liftwright.plant.heat.HeatState;
 import liftwright.plant.heat.HeatWatch;
 import liftwright.plant.supply.Cells;
+import liftwright.plant.supply.Circuit;
+import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
 import liftwright.plant.supply.WarmSupply;
@@ -17,7 +19,9 @@ import liftwright.rig.table.StartState;
 /** The heat of one run: what it starts with, what is watched, which fuses are open. */
 final class HeatRun {
 
+    private final Assembler parts;
     private final HeatBank bank;
+    private final Workspace own;
     private final HeatNumbers numbers;
     private final WarmFans fans;
     private final WarmSupply supply;
@@ -26,11 +30,17 @@ final class HeatRun {
     private final List<Pack> packs;
     private final double[] packK;
 
-    HeatRun(HeatBank bank, HeatNumbers numbers, WarmFans fans, List<Pack> packs) {
+    /**
+     * @param bank what warms in the rig of {@code parts}
+     * @param own scratch of the run
+     */
+    HeatRun(Assembler parts, HeatBank bank, Workspace own, Circuit circuit) {
+        this.parts = parts;
         this.bank = bank;
-        this.numbers = numbers;
-        this.fans = fans;
-        this.packs = packs;
+        this.own = own;
+        numbers = bank.newNumbers();
+        fans = new WarmFans(parts.fans, own.units, bank, numbers, circuit);
+        packs = parts.rig.packs();
         supply = new WarmSupply(bank, numbers, fans);
         starts = new HeatStart(bank, numbers);
         watch = new HeatWatch(bank, numbers);
@@ -49,8 +59,18 @@ final class HeatRun {
         return watch.parts();
     }
 
-    void load(double[] p, double airK, double pascal, double[] fullV) {
-        bank.load(p, airK, pascal, numbers);
+    /** Takes the numbers of a vector, after the plant has: the units are cold. */
+    void load(double[] p) {
+        double airK = parts.air.temperatureK(p);
+        NetworkState supply = own.network;
+        parts.packs.rest(p, false, supply.emfV);
+        parts.packs.resistance(p, airK, false, false, supply.packOhm);
+        parts.network.rest(supply);
+        double[] fullV = new double[parts.rig.fans().size()];
+        for (int fan = 0; fan < fullV.length; fan++) {
+            fullV[fan] = supply.loadTerminalV(fan);
+        }
+        bank.load(p, airK, parts.air.pressurePa(p), numbers);
         fans.load(p, fullV);
     }
 

@@ -9,7 +9,6 @@ import liftwright.plant.body.MassProperties;
 import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
 import liftwright.plant.heat.HeatBank;
-import liftwright.plant.heat.HeatNumbers;
 import liftwright.plant.heat.HeatPart;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.supply.CellDraw;
@@ -137,27 +136,7 @@ public final class Plant {
                 circuit,
                 under,
                 packs.newCells(),
-                parts.heat.map(bank -> heatRun(bank, own, circuit)));
-    }
-
-    private HeatRun heatRun(HeatBank bank, Workspace own, Circuit circuit) {
-        HeatNumbers numbers = bank.newNumbers();
-        WarmFans warm = new WarmFans(fans, own.units, bank, numbers, circuit);
-        return new HeatRun(bank, numbers, warm, rig.packs());
-    }
-
-    /** Turns the vector into what the heat of a run needs; after {@link #load}. */
-    void loadHeat(double[] p, Workspace own, HeatRun heat) {
-        double airK = air.temperatureK(p);
-        NetworkState supply = own.network;
-        packs.rest(p, false, supply.emfV);
-        packs.resistance(p, airK, false, false, supply.packOhm);
-        network.rest(supply);
-        double[] fullV = new double[rig.fans().size()];
-        for (int fan = 0; fan < fullV.length; fan++) {
-            fullV[fan] = supply.loadTerminalV(fan);
-        }
-        heat.load(p, airK, air.pressurePa(p), fullV);
+                parts.heat.map(bank -> new HeatRun(parts, bank, own, circuit)));
     }
 
     /** Turns the vector into what a run needs; see {@link Discharge#load}. */
