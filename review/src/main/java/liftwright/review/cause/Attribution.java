@@ -3,6 +3,7 @@ package liftwright.review.cause;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,8 +33,6 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
 
     /** Odds from which two causes count as told apart: strong evidence after Kass and Raftery. */
     public static final double STRONG = 20;
-
-    private static final int MOST_PAIRS = 3;
 
     public Attribution {
         ranked = List.copyOf(ranked);
@@ -101,12 +100,13 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
             double declaredDoubt,
             double explainedRadps2) {}
 
-    /** A suspect with what the rows say of it. */
-    record Weighed(Suspect suspect, double logDensity) {
-        double logWeight() {
-            return logDensity + Math.log(suspect.weight());
-        }
-    }
+    /**
+     * A place with what the rows say of it.
+     *
+     * @param suspect the likeliest octave of sizes there
+     * @param logWeight of all octaves
+     */
+    record Weighed(Suspect suspect, double logWeight) {}
 
     /** Most draws fail nowhere; rigs that do not lift are told of elsewhere. */
     public static Attribution of(Rig rig, TurningTable table, long seed) {
@@ -133,28 +133,19 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
             }
         }
         double[] y = measured.stream().mapToDouble(Double::doubleValue).toArray();
+        Predicted predicted = new Predicted(throttles, entries);
+        double held = 2 * entries.stream().mapToDouble(Entry::arms).max().orElse(0);
         List<Suspect> suspects =
-                Suspects.of(rig, throttles.armsCarryFans(), UNKNOWN * throttles.armM());
-        Map<Blame, List<Weighed>> byBlame = new EnumMap<>(Blame.class);
-        for (Suspect suspect : suspects) {
-            double log = measuredOnly(throttles.joint(entries, suspect), y.length).logDensity(y);
-            byBlame.computeIfAbsent(suspect.blame(), _ -> new ArrayList<>())
-                    .add(new Weighed(suspect, log));
-        }
-        byBlame.values()
-                .forEach(
-                        list ->
-                                list.sort(
-                                        Comparator.comparingDouble(Weighed::logWeight).reversed()));
-        List<Ranked> ranked = ranked(throttles, entries, y, byBlame);
+                Suspects.of(rig, throttles.armsCarryFans(), throttles.armM(), held);
+        Map<Blame, List<Weighed>> byBlame = weighed(suspects, predicted, y);
+        List<Ranked> ranked = ranked(predicted, y, byBlame);
         List<Inseparable> unlike = new ArrayList<>();
         Swaps swaps = new Swaps(rig, throttles, entries, y);
         Ranked first = ranked.getFirst();
         for (Ranked other : ranked.subList(1, ranked.size())) {
             if (first.blame().isNamed()
                     && other.blame().isNamed()
-                    && other.probability() * STRONG > first.probability()
-                    && unlike.size() < MOST_PAIRS) {
+                    && other.probability() * STRONG > first.probability()) {
                 unlike.add(
                         new Inseparable(
                                 first,
@@ -167,8 +158,28 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
         return new Attribution(ranked, unlike, rows(table, throttles, entries, y, byBlame, first));
     }
 
-    /** Standard deviation of an unknown moment, over thrust times the arm of the fans. */
-    private static final double UNKNOWN = 0.03;
+    /** By kind the places, likeliest first. */
+    private static Map<Blame, List<Weighed>> weighed(
+            List<Suspect> suspects, Predicted predicted, double[] y) {
+        record Where(Blame blame, String place) {}
+        Map<Where, List<Weighed>> octaves = new LinkedHashMap<>();
+        for (Suspect suspect : suspects) {
+            double log = predicted.rows(suspect).logDensity(y);
+            octaves.computeIfAbsent(
+                            new Where(suspect.blame(), suspect.place()), _ -> new ArrayList<>())
+                    .add(new Weighed(suspect, log + Math.log(suspect.weight())));
+        }
+        Comparator<Weighed> least = Comparator.comparingDouble(Weighed::logWeight);
+        Map<Blame, List<Weighed>> byBlame = new EnumMap<>(Blame.class);
+        octaves.forEach(
+                (where, own) -> {
+                    own.sort(least.reversed());
+                    byBlame.computeIfAbsent(where.blame, _ -> new ArrayList<>())
+                            .add(new Weighed(own.getFirst().suspect(), logSum(own)));
+                });
+        byBlame.values().forEach(list -> list.sort(least.reversed()));
+        return byBlame;
+    }
 
     private static List<Weighed> weighed(Map<Blame, List<Weighed>> byBlame, Blame blame) {
         return byBlame.getOrDefault(blame, List.of());
@@ -195,10 +206,7 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
     }
 
     private static List<Ranked> ranked(
-            Throttles throttles,
-            List<Entry> entries,
-            double[] y,
-            Map<Blame, List<Weighed>> byBlame) {
+            Predicted predicted, double[] y, Map<Blame, List<Weighed>> byBlame) {
         Map<Blame, Double> logs = new EnumMap<>(Blame.class);
         byBlame.forEach(
                 (blame, weighed) -> logs.put(blame, logSum(weighed) + Math.log(blame.prior())));
@@ -214,7 +222,7 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
                                     blame,
                                     best.suspect().place(),
                                     Math.exp(best.logWeight() - logSum(weighed(byBlame, blame))),
-                                    size(throttles, entries, y, best.suspect()),
+                                    size(predicted, y, best.suspect()),
                                     Math.exp(log - most) / sum,
                                     logSum(weighed(byBlame, blame)) - declared));
                 });
@@ -222,13 +230,12 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
         return ranked;
     }
 
-    private static String size(
-            Throttles throttles, List<Entry> entries, double[] y, Suspect suspect) {
+    private static String size(Predicted predicted, double[] y, Suspect suspect) {
         int sizes = suspect.expected().size();
         if (sizes == 0) {
             return "";
         }
-        NormalVector left = throttles.joint(entries, suspect).given(y);
+        NormalVector left = predicted.joint(suspect).given(y);
         double[] doubt = new double[sizes];
         for (int k = 0; k < sizes; k++) {
             doubt[k] = Math.sqrt(Math.max(0, left.covariance()[k][k]));
@@ -245,11 +252,12 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
             Ranked first) {
         Suspect declared = weighed(byBlame, Blame.AS_DECLARED).getFirst().suspect();
         Suspect best = weighed(byBlame, first.blame()).getFirst().suspect();
-        NormalVector without = throttles.joint(entries, declared);
+        Predicted predicted = new Predicted(throttles, entries);
+        NormalVector without = predicted.joint(declared);
         double[] size =
                 best.expected().isEmpty()
                         ? new double[0]
-                        : throttles.joint(entries, best).given(y).mean();
+                        : predicted.joint(best).given(y).mean();
         List<Row> rows = new ArrayList<>();
         int next = 0;
         for (TurningTable.Row row : table.rows()) {

@@ -1,11 +1,14 @@
 package liftwright.review.cause;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.FanAtWork;
+import liftwright.plant.balance.JetStrike;
+import liftwright.plant.balance.Obstacle;
 import liftwright.rig.Fan;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
@@ -22,28 +25,30 @@ final class Bench {
     /** Arms are turned so far either way to see what a joint does. */
     private static final double STEP_RAD = Math.toRadians(10);
 
+    /** Powers of the angle of a joint that count. */
+    private static final int POWERS = 4;
+
     private final Rig rig;
     private final HoverPoint point;
     private final boolean hop;
     private final List<FanAtWork> fans;
     private final double[] liftOffN;
-    private final List<Vec3> armSlopes;
-    private final List<Vec3> armCurves;
+
+    /** For each joint: by powers of its angle over the step. */
+    private final List<List<Vec3>> armTerms;
 
     private Bench(
             Rig rig,
             HoverPoint point,
             boolean hop,
             double[] liftOffN,
-            Vec3[] armSlopes,
-            Vec3[] armCurves) {
+            List<List<Vec3>> armTerms) {
         this.rig = rig;
         this.point = point;
         this.hop = hop;
         this.fans = point.ledger().fans();
         this.liftOffN = liftOffN;
-        this.armSlopes = List.of(armSlopes);
-        this.armCurves = List.of(armCurves);
+        this.armTerms = List.copyOf(armTerms);
     }
 
     /**
@@ -62,20 +67,29 @@ final class Bench {
                 throttle.isPresent()
                         ? worker.atThrottle(p, throttle.getAsDouble())
                         : worker.liftOff(p);
-        Vec3[] slopes = new Vec3[withArms && rig.wearer().isPresent() ? JOINTS : 0];
-        Vec3[] curves = new Vec3[slopes.length];
+        int joints = withArms && rig.wearer().isPresent() ? JOINTS : 0;
+        List<List<Vec3>> terms = new ArrayList<>();
         Vec3 still = point.ledger().acceleration();
-        for (int joint = 0; joint < slopes.length; joint++) {
+        for (int joint = 0; joint < joints; joint++) {
             double[] turn = new double[JOINTS];
-            turn[joint] = STEP_RAD;
-            Vec3 more = worker.turned(p, turn).acceleration();
-            turn[joint] = -STEP_RAD;
-            Vec3 less = worker.turned(p, turn).acceleration();
-            slopes[joint] = more.minus(less).times(0.5 / STEP_RAD);
-            curves[joint] =
-                    more.plus(less).minus(still.times(2)).times(0.5 / (STEP_RAD * STEP_RAD));
+            Vec3[] odd = new Vec3[2];
+            Vec3[] even = new Vec3[2];
+            for (int steps = 1; steps <= 2; steps++) {
+                turn[joint] = steps * STEP_RAD;
+                Vec3 more = worker.turned(p, turn).acceleration().minus(still);
+                turn[joint] = -steps * STEP_RAD;
+                Vec3 less = worker.turned(p, turn).acceleration().minus(still);
+                odd[steps - 1] = more.minus(less).times(0.5);
+                even[steps - 1] = more.plus(less).times(0.5);
+            }
+            terms.add(
+                    List.of(
+                            odd[0].times(8).minus(odd[1]).times(1.0 / 6),
+                            even[0].times(16).minus(even[1]).times(1.0 / 12),
+                            odd[1].minus(odd[0].times(2)).times(1.0 / 6),
+                            even[1].minus(even[0].times(4)).times(1.0 / 12)));
         }
-        return new Bench(rig, point, throttle.isEmpty(), liftOffN.clone(), slopes, curves);
+        return new Bench(rig, point, throttle.isEmpty(), liftOffN, terms);
     }
 
     HoverPoint point() {
@@ -89,7 +103,41 @@ final class Bench {
 
     /** Change of the angular acceleration with each joint of the arms; none without a wearer. */
     List<Vec3> armSlopes() {
-        return armSlopes;
+        return armTerms.stream().map(terms -> terms.getFirst().times(1 / STEP_RAD)).toList();
+    }
+
+    /** The polynomial through the arm at two steps either way. */
+    private Vec3 arm(int joint, double rad) {
+        Vec3 sum = Vec3.ZERO;
+        for (int power = POWERS; power > 0; power--) {
+            sum = sum.plus(armTerms.get(joint).get(power - 1)).times(rad / STEP_RAD);
+        }
+        return sum;
+    }
+
+    /**
+     * What jets do where they strike, rad/s².
+     *
+     * @param boxes parts with a box, or else the wearer's limbs
+     */
+    Vec3 struck(boolean boxes) {
+        Vec3 moment = Vec3.ZERO;
+        for (FanAtWork fan : fans) {
+            double own = 0;
+            for (JetStrike.Hit hit : fan.strike().hits()) {
+                boolean isBox =
+                        switch (hit.obstacle()) {
+                            case Obstacle.Box _ -> true;
+                            case Obstacle.Limb _ -> false;
+                        };
+                own += isBox == boxes ? hit.share() : 0;
+            }
+            if (own > 0) {
+                double share = own / fan.strike().share();
+                moment = moment.plus(fan.strike().turn().times(share * fan.thrustN()));
+            }
+        }
+        return point.mass().inertia().acceleration(moment);
     }
 
     /** Angular acceleration from rest, rad/s². */
@@ -119,8 +167,7 @@ final class Bench {
         double scale = hop && liftN > 0 ? point.mass().weightN() / liftN : 1;
         Vec3 rate = point.mass().inertia().acceleration(moment.times(scale));
         return fault instanceof Fault.Arm(int joint, double rad)
-                ? rate.plus(armSlopes.get(joint).times(rad))
-                        .plus(armCurves.get(joint).times(rad * rad))
+                ? rate.plus(arm(joint, rad))
                 : rate;
     }
 

@@ -35,9 +35,8 @@ public enum Blame {
     /** How likely it is before anything is measured, against others; from memory. */
     public double prior() {
         return switch (this) {
-            case WEAK_FAN, TURNED_SEAT, MOUNT_TWIST, ARM_ANGLE, CENTRE, AS_DECLARED -> 1;
-            case SPIN -> 0.7; // who builds looks which way rotors turn
-            case CROOKED_FAN -> 0.3;
+            case WEAK_FAN, TURNED_SEAT, MOUNT_TWIST, ARM_ANGLE, CENTRE, SPIN, AS_DECLARED -> 1;
+            case CROOKED_FAN -> 0.3; // who makes fans tests them
             case UNKNOWN -> 0.1;
         };
     }

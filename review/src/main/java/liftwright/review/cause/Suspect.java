@@ -9,7 +9,7 @@ import java.util.function.Function;
  * @param blame its kind
  * @param place which fan, mount or joint; empty where there is only one
  * @param fans concerned, in the order of the rig's
- * @param weight of this place among those of its kind; they sum to 1
+ * @param weight of this place and octave of sizes among those of its kind; they sum to 1
  * @param expected size of the fault, one or several numbers
  * @param doubt standard deviations of these
  * @param fault the fault of a size

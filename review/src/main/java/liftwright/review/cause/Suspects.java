@@ -13,23 +13,36 @@ import liftwright.rig.Fan;
 import liftwright.rig.Rig;
 
 /**
- * Everything on a rig that may be at fault. A fault is wider than the tolerance that was declared:
- * its size is normal, with a standard deviation of so many times that tolerance or the value below,
- * whichever is more. The values are from memory of what builders find.
+ * Everything on a rig that may be at fault. A fault begins where the declared tolerance ends, or at
+ * the least value below where none was declared, and ends at what can be at all; between the two
+ * every octave of sizes is as likely. Each octave is a suspect of its own, with a normal size. The
+ * least and most values are from memory.
  */
 final class Suspects {
 
-    /** A fault is so many times wider than what was declared. */
-    private static final double BEYOND = 3;
+    /** Share of thrust that a fan lacks: a dead one lacks all. */
+    static final double LEAST_WEAK = 0.03;
 
-    static final double WEAK_SHARE = 0.15;
-    static final double WEAK_DOUBT = 0.10;
-    static final double SEAT_RAD = Math.toRadians(3);
-    static final double CROOKED_RAD = Math.toRadians(0.7);
-    static final double TWIST_RAD = Math.toRadians(2);
-    static final double ARM_RAD = Math.toRadians(10);
-    static final double ARM_DOUBT_RAD = Math.toRadians(5);
-    static final double CENTRE_M = 0.03;
+    static final double MOST_WEAK = 1;
+
+    static final double LEAST_SEAT_RAD = Math.toRadians(0.5);
+    static final double MOST_SEAT_RAD = Math.toRadians(16);
+
+    /** Rotor and duct leave a jet little room to be askew. */
+    static final double MOST_CROOKED_RAD = Math.toRadians(2);
+
+    static final double LEAST_TWIST_RAD = Math.toRadians(0.25);
+    static final double MOST_TWIST_RAD = Math.toRadians(8);
+    static final double LEAST_ARM_RAD = Math.toRadians(2);
+    static final double MOST_ARM_RAD = Math.toRadians(32);
+    static final double LEAST_CENTRE_M = 0.003;
+    static final double MOST_CENTRE_M = 0.1;
+
+    /** Moments of unknown cause over thrust times the arm of the fans. */
+    static final double LEAST_UNKNOWN = 0.005;
+
+    static final double MOST_UNKNOWN = 0.16;
+
     static final double SWIRL_DOUBT = 0.10;
 
     private static final String[] JOINTS = {
@@ -52,22 +65,22 @@ final class Suspects {
 
     /**
      * @param armsCarryFans whether joints of the arms count
-     * @param unknownM standard deviation of a moment of unknown cause over thrust, m
+     * @param armM arm of the fans
+     * @param heldRad how well arms were held, k = 2
      */
-    static List<Suspect> of(Rig rig, boolean armsCarryFans, double unknownM) {
+    static List<Suspect> of(Rig rig, boolean armsCarryFans, double armM, double heldRad) {
         Suspects suspects = new Suspects(rig);
         suspects.fans();
         suspects.mounts();
         if (armsCarryFans) {
-            suspects.joints();
+            suspects.joints(Math.max(LEAST_ARM_RAD, heldRad));
         }
-        suspects.add(
+        suspects.vectors(
                 Blame.CENTRE,
                 "",
                 List.of(),
                 1,
-                List.of(0.0, 0.0),
-                List.of(CENTRE_M, CENTRE_M),
+                octaves(LEAST_CENTRE_M, MOST_CENTRE_M),
                 size -> new Fault.Centre(size[0], size[1]),
                 (size, doubt) ->
                         way(size, 1000, "%.0f mm", "forward", "back")
@@ -85,16 +98,52 @@ final class Suspects {
                 List.of(),
                 _ -> new Fault.None(),
                 (_, _) -> "");
-        suspects.add(
-                Blame.UNKNOWN,
-                "",
-                List.of(),
-                1,
-                List.of(0.0, 0.0, 0.0),
-                List.of(unknownM, unknownM, unknownM),
-                size -> new Fault.Moments(size[0], size[1], size[2]),
-                (_, _) -> "");
+        List<Double> unknown = octaves(LEAST_UNKNOWN * armM, MOST_UNKNOWN * armM);
+        for (double wide : unknown) {
+            suspects.add(
+                    Blame.UNKNOWN,
+                    "",
+                    List.of(),
+                    1.0 / unknown.size(),
+                    List.of(0.0, 0.0, 0.0),
+                    List.of(wide, wide, wide),
+                    size -> new Fault.Moments(size[0], size[1], size[2]),
+                    (_, _) -> "");
+        }
         return List.copyOf(suspects.all);
+    }
+
+    /** Sizes a factor of two apart, from the least to below the most; at least one. */
+    private static List<Double> octaves(double least, double most) {
+        List<Double> sizes = new ArrayList<>();
+        double size = least;
+        do {
+            sizes.add(size);
+            size *= 2;
+        } while (size < most);
+        return sizes;
+    }
+
+    /** A fault that has a size and any direction: two numbers about zero, octave by octave. */
+    private void vectors(
+            Blame blame,
+            String place,
+            List<Integer> fans,
+            double weight,
+            List<Double> octaves,
+            java.util.function.Function<double[], Fault> fault,
+            Suspect.Sizing words) {
+        for (double wide : octaves) {
+            add(
+                    blame,
+                    place,
+                    fans,
+                    weight / octaves.size(),
+                    List.of(0.0, 0.0),
+                    List.of(wide, wide),
+                    fault,
+                    words);
+        }
     }
 
     private void add(
@@ -114,39 +163,43 @@ final class Suspects {
         for (int k = 0; k < count; k++) {
             int fan = k;
             String name = rig.fans().get(k).id().text();
-            Quantity scatter = rig.fans().get(k).type().scatter();
-            double beyond = BEYOND * sigma(scatter.tolerance());
-            add(
-                    Blame.WEAK_FAN,
-                    name,
-                    List.of(k),
-                    1.0 / count,
-                    List.of(Math.max(WEAK_SHARE, beyond)),
-                    List.of(Math.max(WEAK_DOUBT, beyond)),
-                    size -> new Fault.Weak(fan, size[0]),
-                    (size, doubt) ->
-                            String.format(
-                                    Locale.ROOT,
-                                    "%.0f %% ± %.0f %% less thrust",
-                                    100 * size[0],
-                                    200 * doubt[0]));
-            double seat = Math.max(SEAT_RAD, BEYOND * sigma(rig.fans().get(k).seat()));
-            add(
+            List<Double> shares =
+                    octaves(
+                            Math.max(
+                                    LEAST_WEAK,
+                                    2 * sigma(rig.fans().get(k).type().scatter().tolerance())),
+                            MOST_WEAK);
+            for (double share : shares) {
+                add(
+                        Blame.WEAK_FAN,
+                        name,
+                        List.of(k),
+                        1.0 / count / shares.size(),
+                        List.of(share),
+                        List.of(share / 2),
+                        size -> new Fault.Weak(fan, size[0]),
+                        (size, doubt) ->
+                                String.format(
+                                        Locale.ROOT,
+                                        "%.0f %% ± %.0f %% less thrust",
+                                        100 * size[0],
+                                        200 * doubt[0]));
+            }
+            double seat = Math.max(LEAST_SEAT_RAD, 2 * sigma(rig.fans().get(k).seat()));
+            vectors(
                     Blame.TURNED_SEAT,
                     name,
                     List.of(k),
                     1.0 / count,
-                    List.of(0.0, 0.0),
-                    List.of(seat, seat),
+                    octaves(seat, MOST_SEAT_RAD),
                     size -> new Fault.Seat(fan, size[0], size[1]),
                     Suspects::lean);
-            add(
+            vectors(
                     Blame.CROOKED_FAN,
                     name,
                     List.of(k),
                     1.0 / count,
-                    List.of(0.0, 0.0),
-                    List.of(CROOKED_RAD, CROOKED_RAD),
+                    octaves(LEAST_SEAT_RAD, MOST_CROOKED_RAD),
                     size -> new Fault.Crooked(fan, size[0], size[1]),
                     Suspects::lean);
         }
@@ -160,13 +213,12 @@ final class Suspects {
         }
         byMount.forEach(
                 (name, fans) ->
-                        add(
+                        vectors(
                                 Blame.MOUNT_TWIST,
                                 name,
                                 List.copyOf(fans),
                                 1.0 / byMount.size(),
-                                List.of(0.0, 0.0),
-                                List.of(TWIST_RAD, TWIST_RAD),
+                                octaves(LEAST_TWIST_RAD, MOST_TWIST_RAD),
                                 size -> new Fault.Twist(Set.copyOf(fans), size[0], size[1]),
                                 (size, doubt) ->
                                         String.format(
@@ -176,22 +228,25 @@ final class Suspects {
                                                 2 * degrees(Math.max(doubt[0], doubt[1])))));
     }
 
-    private void joints() {
+    private void joints(double leastRad) {
+        List<Double> octaves = octaves(leastRad, MOST_ARM_RAD);
         for (int k = 0; k < JOINTS.length; k++) {
-            joint(k, ARM_RAD);
-            joint(k, -ARM_RAD);
+            for (double rad : octaves) {
+                joint(k, rad, octaves.size());
+                joint(k, -rad, octaves.size());
+            }
         }
     }
 
     /** More and less are unlike, since what a joint does is not quite linear. */
-    private void joint(int joint, double expectedRad) {
+    private void joint(int joint, double expectedRad, int octaves) {
         add(
                 Blame.ARM_ANGLE,
                 JOINTS[joint],
                 List.of(),
-                0.5 / JOINTS.length,
+                0.5 / JOINTS.length / octaves,
                 List.of(expectedRad),
-                List.of(ARM_DOUBT_RAD),
+                List.of(Math.abs(expectedRad) / 2),
                 size -> new Fault.Arm(joint, size[0]),
                 (size, doubt) ->
                         String.format(

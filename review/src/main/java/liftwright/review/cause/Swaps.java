@@ -126,9 +126,11 @@ final class Swaps {
     private double apart(Try swap, List<Weighed> ones, List<Weighed> others) {
         double sum = 0;
         double weight = 0;
-        List<NormalVector> afters = others.stream().map(other -> after(swap, other)).toList();
+        Predicted predicted = predicted(swap);
+        List<NormalVector> afters =
+                others.stream().map(other -> predicted.rows(other.suspect()).given(y)).toList();
         for (Weighed one : ones) {
-            NormalVector after = after(swap, one);
+            NormalVector after = predicted.rows(one.suspect()).given(y);
             for (int k = 0; k < afters.size(); k++) {
                 Weighed other = others.get(k);
                 double share =
@@ -144,8 +146,8 @@ final class Swaps {
         return sum / weight;
     }
 
-    /** What a row after the swap would read, given what was read and that a suspect is right. */
-    private NormalVector after(Try swap, Weighed weighed) {
+    /** The rows, and one more after the swap: given the rows, what that one would read. */
+    private Predicted predicted(Try swap) {
         List<Entry> all = new ArrayList<>(entries);
         int row = entries.getLast().row() + 1;
         for (Axis axis : Axis.values()) {
@@ -159,9 +161,7 @@ final class Swaps {
                     new Entry(
                             swap.setting, row, swap.swap, axis, noise, entries.getFirst().arms()));
         }
-        NormalVector joint =
-                Attribution.measuredOnly(throttles.joint(all, weighed.suspect()), all.size());
-        return joint.given(y);
+        return new Predicted(throttles, all);
     }
 
     private static double squared(NormalVector one, NormalVector other) {
@@ -177,8 +177,9 @@ final class Swaps {
     }
 
     private Told told(Try swap, Weighed first, Weighed other, double deviations) {
-        NormalVector one = after(swap, first);
-        NormalVector two = after(swap, other);
+        Predicted predicted = predicted(swap);
+        NormalVector one = predicted.rows(first.suspect()).given(y);
+        NormalVector two = predicted.rows(other.suspect()).given(y);
         int best = 0;
         double most = -1;
         for (int k = 0; k < Axis.values().length; k++) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import liftwright.numerics.NormalVector;
+import java.util.function.Function;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.FanAtWork;
@@ -17,35 +17,34 @@ import liftwright.rig.table.TurningTable.Axis;
 import liftwright.rig.table.TurningTable.Swap;
 
 /**
- * The throttles at which turning is measured, as declared and over the draws of what was declared;
- * from these the distribution of any measurements, given a suspect.
+ * The throttles at which turning is measured, as declared and over the draws of what was declared.
  *
- * <p>All effects are linear in the size of a fault, so that measurements, later measurements and
- * the size are normal together. Added to the declared doubt is what the model leaves out: moments
- * in proportion to thrust that are the same in all rows, others that are not, and a share of each
- * fault's own effect. Their sizes are from memory.
+ * <p>Added to the declared doubt is what nobody declares: where the centre of mass is, and what a
+ * jet gives to what it strikes. Their sizes are from memory.
  */
 final class Throttles {
 
-    /** Moments left out, over thrust times the arm of the fans: the same in all rows. */
-    static final double LEFT_OUT = 0.0010;
-
-    /** The same, anew in each row. */
-    static final double LEFT_OUT_ANEW = 0.0004;
-
     /** Places of parts are declared without doubt; the centre is taken to be right to this, m. */
-    static final double CENTRE_M = 0.0010;
+    static final double CENTRE_M = 0.003;
 
-    /** What a fault's own effect is in doubt by: inertia, and that it is not quite linear. */
-    static final double OF_EFFECT = 0.05;
+    /** What is struck catches more or less of a jet by this share. */
+    static final double STRUCK = 0.2;
 
     private static final int DRAWS = 64;
     private static final Axis[] AXES = Axis.values();
+    private static final Swap STILL = new Swap.None();
 
     private final Rig rig;
     private final List<OptionalDouble> throttles;
     private final List<Bench> benches = new ArrayList<>();
     private final double[][] spread;
+
+    /** Mean over the draws less the value as declared. */
+    private final double[] shift;
+
+    /** Second moments of what the draws do to one over the inertia about each axis, relative. */
+    private final double[][] ofInertia = new double[AXES.length][AXES.length];
+
     private final double armM;
     private final double hopThrottle;
     private final boolean armsCarryFans;
@@ -66,9 +65,17 @@ final class Throttles {
         for (OptionalDouble throttle : throttles) {
             benches.add(Bench.of(worker, rig, p, throttle, liftOffN, true));
         }
+        shift = new double[AXES.length * throttles.size()];
         spread = spread(balancing, worker, liftOffN, seed);
-        addCentre(new Fault.Centre(CENTRE_M, 0));
-        addCentre(new Fault.Centre(0, CENTRE_M));
+        Fault none = new Fault.None();
+        for (Fault off : List.of(new Fault.Centre(CENTRE_M, 0), new Fault.Centre(0, CENTRE_M))) {
+            addShared(
+                    bench ->
+                            bench.acceleration(STILL, off)
+                                    .minus(bench.acceleration(STILL, none)));
+        }
+        addShared(bench -> bench.struck(false).times(STRUCK));
+        addShared(bench -> bench.struck(true).times(STRUCK));
     }
 
     /**
@@ -124,26 +131,35 @@ final class Throttles {
             }
             for (int s = 0; s < throttles.size(); s++) {
                 Bench bench = Bench.of(worker, rig, p, throttles.get(s), liftOffN, false);
-                Vec3 rate = bench.acceleration(new Swap.None(), new Fault.None());
+                Vec3 rate = bench.acceleration(STILL, new Fault.None());
                 for (Axis axis : AXES) {
                     rates[index(s, axis)] = Entry.of(axis, rate);
+                }
+                if (s == 0) {
+                    addInertia(bench);
                 }
             }
             draws.add(rates);
         }
+        for (int s = 0; s < throttles.size(); s++) {
+            Vec3 declared = benches.get(s).acceleration(STILL, new Fault.None());
+            for (Axis axis : AXES) {
+                int i = index(s, axis);
+                for (double[] rates : draws) {
+                    shift[i] += (rates[i] - Entry.of(axis, declared)) / draws.size();
+                }
+            }
+        }
         return covariance(draws, size);
     }
 
-    /** The centre of mass may be off by so much besides, the same at all throttles. */
-    private void addCentre(Fault off) {
+    /** Something else that may be otherwise, the same at all throttles. */
+    private void addShared(Function<Bench, Vec3> change) {
         double[] effect = new double[spread.length];
         for (int s = 0; s < throttles.size(); s++) {
-            Bench bench = benches.get(s);
-            Vec3 change =
-                    bench.acceleration(new Swap.None(), off)
-                            .minus(bench.acceleration(new Swap.None(), new Fault.None()));
+            Vec3 own = change.apply(benches.get(s));
             for (Axis axis : AXES) {
-                effect[index(s, axis)] = Entry.of(axis, change);
+                effect[index(s, axis)] = Entry.of(axis, own);
             }
         }
         for (int i = 0; i < effect.length; i++) {
@@ -151,6 +167,26 @@ final class Throttles {
                 spread[i][j] += effect[i] * effect[j];
             }
         }
+    }
+
+    private void addInertia(Bench drawn) {
+        for (Axis one : AXES) {
+            for (Axis other : AXES) {
+                ofInertia[number(one)][number(other)] +=
+                        (inertia(benches.getFirst(), one) / inertia(drawn, one) - 1)
+                                * (inertia(benches.getFirst(), other) / inertia(drawn, other) - 1)
+                                / DRAWS;
+            }
+        }
+    }
+
+    private static double inertia(Bench bench, Axis axis) {
+        var inertia = bench.point().mass().inertia();
+        return switch (axis) {
+            case ROLL -> inertia.xx();
+            case PITCH -> inertia.yy();
+            case YAW -> inertia.zz();
+        };
     }
 
     private static double[][] covariance(List<double[]> draws, int size) {
@@ -175,12 +211,15 @@ final class Throttles {
     }
 
     private static int index(int setting, Axis axis) {
-        return AXES.length * setting
-                + switch (axis) {
-                    case ROLL -> 0;
-                    case PITCH -> 1;
-                    case YAW -> 2;
-                };
+        return AXES.length * setting + number(axis);
+    }
+
+    private static int number(Axis axis) {
+        return switch (axis) {
+            case ROLL -> 0;
+            case PITCH -> 1;
+            case YAW -> 2;
+        };
     }
 
     int count() {
@@ -204,89 +243,27 @@ final class Throttles {
         return armM;
     }
 
-    /** Measurements, as {@code entries} order them, and behind them the size of the fault. */
-    NormalVector joint(List<Entry> entries, Suspect suspect) {
-        int n = entries.size();
-        double[] expected = suspect.mean();
-        int sizes = expected.length;
-        double[] mean = new double[n + sizes];
-        double[][] slope = new double[sizes][n];
-        double[] effect = new double[n];
-        for (int i = 0; i < n; i++) {
-            Entry entry = entries.get(i);
-            double base = rate(entry, new Fault.None());
-            mean[i] = rate(entry, suspect.fault().apply(expected));
-            effect[i] = (mean[i] - base) * (mean[i] - base);
-            for (int k = 0; k < sizes; k++) {
-                slope[k][i] = slope(entry, suspect, expected, k);
-                double wide = suspect.doubt().get(k) * slope[k][i];
-                effect[i] += wide * wide;
-            }
-        }
-        System.arraycopy(expected, 0, mean, n, sizes);
-        double[][] covariance = new double[n + sizes][n + sizes];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                covariance[i][j] = shared(entries.get(i), entries.get(j), i == j);
-                for (int k = 0; k < sizes; k++) {
-                    double variance = suspect.doubt().get(k) * suspect.doubt().get(k);
-                    covariance[i][j] += variance * slope[k][i] * slope[k][j];
-                }
-            }
-            covariance[i][i] += OF_EFFECT * OF_EFFECT * effect[i];
-            for (int k = 0; k < sizes; k++) {
-                double variance = suspect.doubt().get(k) * suspect.doubt().get(k);
-                covariance[i][n + k] = variance * slope[k][i];
-                covariance[n + k][i] = covariance[i][n + k];
-            }
-        }
-        for (int k = 0; k < sizes; k++) {
-            covariance[n + k][n + k] = suspect.doubt().get(k) * suspect.doubt().get(k);
-        }
-        return NormalVector.of(mean, covariance);
+    /** What two measurements share by what was declared, rad²/s⁴; arms are held still. */
+    double spread(Entry a, Entry b) {
+        return spread[index(a.setting(), a.axis())][index(b.setting(), b.axis())];
     }
 
-    private double rate(Entry entry, Fault fault) {
-        return entry.of(benches.get(entry.setting()).acceleration(entry.swap(), fault));
+    /** What the draws do to a measurement on the mean, rad/s². */
+    double shift(Entry entry) {
+        return shift[index(entry.setting(), entry.axis())];
     }
 
-    /** Change of a measurement with one number of a fault, over a standard deviation either way. */
-    private double slope(Entry entry, Suspect suspect, double[] at, int k) {
-        double step = 0.5 * suspect.doubt().get(k);
-        double[] more = at.clone();
-        more[k] += step;
-        double[] less = at.clone();
-        less[k] -= step;
-        return (rate(entry, suspect.fault().apply(more)) - rate(entry, suspect.fault().apply(less)))
-                / (2 * step);
-    }
-
-    /** What two measurements share whatever is at fault, rad²/s⁴. */
-    private double shared(Entry a, Entry b, boolean same) {
-        double sum = spread[index(a.setting(), a.axis())][index(b.setting(), b.axis())];
-        if (a.axis() == b.axis()) {
-            double both = leftOut(a) * leftOut(b);
-            sum += LEFT_OUT * LEFT_OUT * both;
-            sum += a.row() == b.row() ? LEFT_OUT_ANEW * LEFT_OUT_ANEW * both : 0;
-        }
-        if (a.row() == b.row()) {
-            for (Vec3 joint : benches.get(a.setting()).armSlopes()) {
-                sum += a.arms() * a.arms() * a.of(joint) * b.of(joint);
-            }
-        }
-        return same ? sum + a.noise() * a.noise() : sum;
+    /** What the draws do to two effects through the inertia, relative. */
+    double ofInertia(Axis one, Axis other) {
+        return ofInertia[number(one)][number(other)];
     }
 
     /** Angular acceleration of all thrust at the arm of the fans, rad/s². */
-    private double leftOut(Entry entry) {
+    double whole(Entry entry) {
         Bench bench = benches.get(entry.setting());
-        double momentNm = bench.load() * bench.point().mass().weightN() * armM;
-        var inertia = bench.point().mass().inertia();
-        return momentNm
-                / switch (entry.axis()) {
-                    case ROLL -> inertia.xx();
-                    case PITCH -> inertia.yy();
-                    case YAW -> inertia.zz();
-                };
+        return bench.load()
+                * bench.point().mass().weightN()
+                * armM
+                / inertia(bench, entry.axis());
     }
 }

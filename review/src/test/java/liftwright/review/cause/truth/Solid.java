@@ -1,4 +1,4 @@
-package liftwright.review.cause;
+package liftwright.review.cause.truth;
 
 import java.util.Arrays;
 
