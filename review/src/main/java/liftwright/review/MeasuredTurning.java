@@ -191,13 +191,15 @@ final class MeasuredTurning {
         return List.of(
                 new Evidence.Assumption(
                         "sizes of faults",
-                        "fan 15 % ± 20 % weak; seat ± 6°, jet in its fan ± 1.4°, mount ± 4°, joint 10° ± 10° either way,"
-                                + " centre ± 60 mm; or three times what is declared",
+                        "every octave as likely, from the declared ± (or from fan 3 %, seat and jet in its"
+                                + " fan 0.5°, mount 0.25°, joint 2°, centre 3 mm) to fan 100 %, seat 16°,"
+                                + " jet in its fan 2°, mount 8°, joint 32°, centre 100 mm",
                         "from memory"),
                 new Evidence.Assumption(
                         "what the model leaves out",
-                        "moments of 0.2 % of thrust × arm in all rows, 0.08 % anew in each; 10 % of an"
-                                + " effect; centre of mass ± 2 mm",
+                        "moments of 0.1 % of thrust × arm in all rows, 0.08 % anew in each; inertia ± 6 %;"
+                                + " 4 % of an effect; centre of mass ± 6 mm; what jets give ± 40 %; any"
+                                + " part of how arms were held the same in all rows",
                         "from memory"));
     }
 }

@@ -19,8 +19,8 @@ import liftwright.rig.table.TurningTable.Swap;
  * tell apart, and what would.
  *
  * <p>Before anything is measured every kind of cause is as likely as another, but jets askew in
- * their fans and things without a name are rarer ({@link Blame#prior}), and within a kind every
- * place is as likely. What was measured weighs them by its density under each, the size of the
+ * their fans and things without a name are rarer ({@link Blame#prior}); within a kind every place is
+ * as likely, and at a place every octave of sizes from the declared tolerance on. What was measured weighs them by its density under each, the size of the
  * fault integrated out (Bayes factors; Kass and Raftery [KASS95], whose "strong" evidence of 20 to
  * 1 is what tells two causes apart here). One cause at a time is held against the rows; two at once
  * are among "none of these".
@@ -133,14 +133,15 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
             }
         }
         double[] y = measured.stream().mapToDouble(Double::doubleValue).toArray();
-        Predicted predicted = new Predicted(throttles, entries);
+        List<Predicted> ways = Predicted.ways(throttles, entries);
         double held = 2 * entries.stream().mapToDouble(Entry::arms).max().orElse(0);
         List<Suspect> suspects =
                 Suspects.of(rig, throttles.armsCarryFans(), throttles.armM(), held);
-        Map<Blame, List<Weighed>> byBlame = weighed(suspects, predicted, y);
+        Map<Blame, List<Weighed>> byBlame = weighed(suspects, ways, y);
+        Predicted predicted = likeliest(ways, byBlame, y);
         List<Ranked> ranked = ranked(predicted, y, byBlame);
         List<Inseparable> unlike = new ArrayList<>();
-        Swaps swaps = new Swaps(rig, throttles, entries, y);
+        Swaps swaps = new Swaps(rig, throttles, predicted, entries, y);
         Ranked first = ranked.getFirst();
         for (Ranked other : ranked.subList(1, ranked.size())) {
             if (first.blame().isNamed()
@@ -155,16 +156,18 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
                                         weighed(byBlame, other.blame()))));
             }
         }
-        return new Attribution(ranked, unlike, rows(table, throttles, entries, y, byBlame, first));
+        return new Attribution(ranked, unlike, rows(table, throttles, predicted, entries, y, byBlame, first));
     }
 
     /** By kind the places, likeliest first. */
     private static Map<Blame, List<Weighed>> weighed(
-            List<Suspect> suspects, Predicted predicted, double[] y) {
+            List<Suspect> suspects, List<Predicted> ways, double[] y) {
         record Where(Blame blame, String place) {}
         Map<Where, List<Weighed>> octaves = new LinkedHashMap<>();
         for (Suspect suspect : suspects) {
-            double log = predicted.rows(suspect).logDensity(y);
+            double log =
+                    logSum(ways.stream().map(way -> way.rows(suspect).logDensity(y)).toList())
+                            - Math.log(ways.size());
             octaves.computeIfAbsent(
                             new Where(suspect.blame(), suspect.place()), _ -> new ArrayList<>())
                     .add(new Weighed(suspect, log + Math.log(suspect.weight())));
@@ -175,7 +178,7 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
                 (where, own) -> {
                     own.sort(least.reversed());
                     byBlame.computeIfAbsent(where.blame, _ -> new ArrayList<>())
-                            .add(new Weighed(own.getFirst().suspect(), logSum(own)));
+                            .add(new Weighed(own.getFirst().suspect(), logWeight(own)));
                 });
         byBlame.values().forEach(list -> list.sort(least.reversed()));
         return byBlame;
@@ -195,24 +198,38 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
         return NormalVector.of(java.util.Arrays.copyOf(joint.mean(), count), part);
     }
 
+    /** Arms held in the way that the rows say, were the likeliest suspect right. */
+    private static Predicted likeliest(
+            List<Predicted> ways, Map<Blame, List<Weighed>> byBlame, double[] y) {
+        Suspect best =
+                byBlame.values().stream()
+                        .map(List::getFirst)
+                        .max(Comparator.comparingDouble(Weighed::logWeight))
+                        .orElseThrow()
+                        .suspect();
+        return ways.stream()
+                .max(Comparator.comparingDouble(way -> way.rows(best).logDensity(y)))
+                .orElseThrow();
+    }
+
+    private static double logWeight(List<Weighed> weighed) {
+        return logSum(weighed.stream().map(Weighed::logWeight).toList());
+    }
+
     /** Logarithm of a sum of exponentials. */
-    private static double logSum(List<Weighed> weighed) {
-        double most = weighed.getFirst().logWeight();
-        double sum = 0;
-        for (Weighed each : weighed) {
-            sum += Math.exp(each.logWeight() - most);
-        }
-        return most + Math.log(sum);
+    private static double logSum(List<Double> logs) {
+        double most = logs.stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        return most + Math.log(logs.stream().mapToDouble(log -> Math.exp(log - most)).sum());
     }
 
     private static List<Ranked> ranked(
             Predicted predicted, double[] y, Map<Blame, List<Weighed>> byBlame) {
         Map<Blame, Double> logs = new EnumMap<>(Blame.class);
         byBlame.forEach(
-                (blame, weighed) -> logs.put(blame, logSum(weighed) + Math.log(blame.prior())));
+                (blame, weighed) -> logs.put(blame, logWeight(weighed) + Math.log(blame.prior())));
         double most = logs.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         double sum = logs.values().stream().mapToDouble(log -> Math.exp(log - most)).sum();
-        double declared = logSum(weighed(byBlame, Blame.AS_DECLARED));
+        double declared = logWeight(weighed(byBlame, Blame.AS_DECLARED));
         List<Ranked> ranked = new ArrayList<>();
         logs.forEach(
                 (blame, log) -> {
@@ -221,10 +238,10 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
                             new Ranked(
                                     blame,
                                     best.suspect().place(),
-                                    Math.exp(best.logWeight() - logSum(weighed(byBlame, blame))),
+                                    Math.exp(best.logWeight() - logWeight(weighed(byBlame, blame))),
                                     size(predicted, y, best.suspect()),
                                     Math.exp(log - most) / sum,
-                                    logSum(weighed(byBlame, blame)) - declared));
+                                    logWeight(weighed(byBlame, blame)) - declared));
                 });
         ranked.sort(Comparator.comparingDouble(Ranked::probability).reversed());
         return ranked;
@@ -246,13 +263,13 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
     private static List<Row> rows(
             TurningTable table,
             Throttles throttles,
+            Predicted predicted,
             List<Entry> entries,
             double[] y,
             Map<Blame, List<Weighed>> byBlame,
             Ranked first) {
         Suspect declared = weighed(byBlame, Blame.AS_DECLARED).getFirst().suspect();
         Suspect best = weighed(byBlame, first.blame()).getFirst().suspect();
-        Predicted predicted = new Predicted(throttles, entries);
         NormalVector without = predicted.joint(declared);
         double[] size =
                 best.expected().isEmpty()

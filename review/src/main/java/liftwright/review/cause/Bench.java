@@ -8,6 +8,7 @@ import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.JetStrike;
+import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.balance.Obstacle;
 import liftwright.rig.Fan;
 import liftwright.rig.Rig;
@@ -22,11 +23,18 @@ final class Bench {
 
     private static final int JOINTS = 8;
 
-    /** Arms are turned so far either way to see what a joint does. */
-    private static final double STEP_RAD = Math.toRadians(10);
+    /** Joints are turned so far to see what they do: jets come and go on the way. */
+    private static final double[] TURNS_RAD = {
+        Math.toRadians(-16),
+        Math.toRadians(-8),
+        Math.toRadians(-4),
+        0,
+        Math.toRadians(4),
+        Math.toRadians(8),
+        Math.toRadians(16)
+    };
 
-    /** Powers of the angle of a joint that count. */
-    private static final int POWERS = 4;
+    private static final int MIDDLE = 3;
 
     private final Rig rig;
     private final HoverPoint point;
@@ -34,21 +42,21 @@ final class Bench {
     private final List<FanAtWork> fans;
     private final double[] liftOffN;
 
-    /** For each joint: by powers of its angle over the step. */
-    private final List<List<Vec3>> armTerms;
+    /** For each joint: change over its angle, at the turns above. */
+    private final List<List<Vec3>> armRatios;
 
     private Bench(
             Rig rig,
             HoverPoint point,
             boolean hop,
             double[] liftOffN,
-            List<List<Vec3>> armTerms) {
+            List<List<Vec3>> armRatios) {
         this.rig = rig;
         this.point = point;
         this.hop = hop;
         this.fans = point.ledger().fans();
         this.liftOffN = liftOffN;
-        this.armTerms = List.copyOf(armTerms);
+        this.armRatios = List.copyOf(armRatios);
     }
 
     /**
@@ -68,28 +76,31 @@ final class Bench {
                         ? worker.atThrottle(p, throttle.getAsDouble())
                         : worker.liftOff(p);
         int joints = withArms && rig.wearer().isPresent() ? JOINTS : 0;
-        List<List<Vec3>> terms = new ArrayList<>();
-        Vec3 still = point.ledger().acceleration();
+        List<List<Vec3>> ratios = new ArrayList<>();
+        boolean hop = throttle.isEmpty();
+        Vec3 still = turned(worker, p, new double[JOINTS], point, hop);
         for (int joint = 0; joint < joints; joint++) {
-            double[] turn = new double[JOINTS];
-            Vec3[] odd = new Vec3[2];
-            Vec3[] even = new Vec3[2];
-            for (int steps = 1; steps <= 2; steps++) {
-                turn[joint] = steps * STEP_RAD;
-                Vec3 more = worker.turned(p, turn).acceleration().minus(still);
-                turn[joint] = -steps * STEP_RAD;
-                Vec3 less = worker.turned(p, turn).acceleration().minus(still);
-                odd[steps - 1] = more.minus(less).times(0.5);
-                even[steps - 1] = more.plus(less).times(0.5);
+            List<Vec3> own = new ArrayList<>();
+            for (double rad : TURNS_RAD) {
+                double[] turn = new double[JOINTS];
+                turn[joint] = rad;
+                own.add(
+                        rad == 0
+                                ? Vec3.ZERO
+                                : turned(worker, p, turn, point, hop).minus(still).times(1 / rad));
             }
-            terms.add(
-                    List.of(
-                            odd[0].times(8).minus(odd[1]).times(1.0 / 6),
-                            even[0].times(16).minus(even[1]).times(1.0 / 12),
-                            odd[1].minus(odd[0].times(2)).times(1.0 / 6),
-                            even[1].minus(even[0].times(4)).times(1.0 / 12)));
+            own.set(MIDDLE, own.get(MIDDLE - 1).plus(own.get(MIDDLE + 1)).times(0.5));
+            ratios.add(List.copyOf(own));
         }
-        return new Bench(rig, point, throttle.isEmpty(), liftOffN, terms);
+        return new Bench(rig, point, hop, liftOffN, ratios);
+    }
+
+    /** With the arms turned; in a hop thrust follows, so that lift stays weight. */
+    private static Vec3 turned(
+            Balancing.Worker worker, double[] p, double[] turn, HoverPoint point, boolean hop) {
+        MomentLedger ledger = worker.turned(p, turn);
+        double up = -ledger.force().z();
+        return ledger.acceleration().times(hop && up > 0 ? point.mass().weightN() / up : 1);
     }
 
     HoverPoint point() {
@@ -103,16 +114,21 @@ final class Bench {
 
     /** Change of the angular acceleration with each joint of the arms; none without a wearer. */
     List<Vec3> armSlopes() {
-        return armTerms.stream().map(terms -> terms.getFirst().times(1 / STEP_RAD)).toList();
+        return armRatios.stream().map(ratios -> ratios.get(MIDDLE)).toList();
     }
 
-    /** The polynomial through the arm at two steps either way. */
+    /** Between the turns the change over the angle runs straight, and on beyond the last. */
     private Vec3 arm(int joint, double rad) {
-        Vec3 sum = Vec3.ZERO;
-        for (int power = POWERS; power > 0; power--) {
-            sum = sum.plus(armTerms.get(joint).get(power - 1)).times(rad / STEP_RAD);
+        int after = 1;
+        while (after < TURNS_RAD.length - 1 && TURNS_RAD[after] < rad) {
+            after++;
         }
-        return sum;
+        double from = TURNS_RAD[after - 1];
+        double share = (rad - from) / (TURNS_RAD[after] - from);
+        List<Vec3> ratios = armRatios.get(joint);
+        Vec3 ratio =
+                ratios.get(after - 1).times(1 - share).plus(ratios.get(after).times(share));
+        return ratio.times(rad);
     }
 
     /**

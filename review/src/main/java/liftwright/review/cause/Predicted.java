@@ -1,5 +1,6 @@
 package liftwright.review.cause;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ import liftwright.rig.table.TurningTable.Swap;
 final class Predicted {
 
     /** Moments left out, over thrust times the arm of the fans: the same in all rows. */
-    static final double LEFT_OUT = 0.0010;
+    static final double LEFT_OUT = 0.0005;
 
     /** The same, anew in each row. */
     static final double LEFT_OUT_ANEW = 0.0004;
@@ -31,22 +32,27 @@ final class Predicted {
     static final double NOT_LINEAR = 0.02;
 
     /**
-     * How arms are held is partly the same in all rows and partly not; which part nobody knows, so
-     * that half the variance counts for either.
+     * How arms are held is partly the same in all rows and partly not. Which part nobody knows:
+     * these are as likely before anything is measured.
      */
-    static final double ARMS_ALIKE = 0.5;
+    private static final double[] ARMS_ALIKE = {1.0 / 6, 0.5, 5.0 / 6};
 
     private record At(int setting, Swap swap) {}
 
     private final Throttles throttles;
     private final List<Entry> entries;
+    private final double armsAlike;
 
     /** Covariance whatever is at fault. */
     private final double[][] shared;
 
-    Predicted(Throttles throttles, List<Entry> entries) {
+    /**
+     * @param armsAlike how much of the variance of held arms is the same in all rows
+     */
+    private Predicted(Throttles throttles, List<Entry> entries, double armsAlike) {
         this.throttles = throttles;
         this.entries = List.copyOf(entries);
+        this.armsAlike = armsAlike;
         int n = entries.size();
         shared = new double[n][n];
         for (int i = 0; i < n; i++) {
@@ -57,6 +63,18 @@ final class Predicted {
         }
     }
 
+    /** For each part of the arms' variance that may be the same in all rows. */
+    static List<Predicted> ways(Throttles throttles, List<Entry> entries) {
+        return Arrays.stream(ARMS_ALIKE)
+                .mapToObj(alike -> new Predicted(throttles, entries, alike))
+                .toList();
+    }
+
+    /** Of other measurements, arms being held in the same way. */
+    Predicted of(List<Entry> others) {
+        return new Predicted(throttles, others, armsAlike);
+    }
+
     /** Covariance of two measurements whatever is at fault, rad²/s⁴. */
     private double shared(Entry a, Entry b, boolean same) {
         double sum = throttles.spread(a, b);
@@ -65,7 +83,7 @@ final class Predicted {
             sum += LEFT_OUT * LEFT_OUT * both;
             sum += a.row() == b.row() ? LEFT_OUT_ANEW * LEFT_OUT_ANEW * both : 0;
         }
-        double alike = a.row() == b.row() ? 1 : ARMS_ALIKE;
+        double alike = a.row() == b.row() ? 1 : armsAlike;
         List<Vec3> ofA = throttles.bench(a.setting()).armSlopes();
         List<Vec3> ofB = throttles.bench(b.setting()).armSlopes();
         for (int joint = 0; joint < ofA.size(); joint++) {

@@ -257,67 +257,23 @@ final class Suspects {
                                 size[0] < 0 ? "less" : "more"));
     }
 
-    /** Single fans, then groups of fans, then all: as a whole reversed, or all alike. */
     private void spins() {
-        Map<String, Set<Integer>> groups = new LinkedHashMap<>();
-        Map<String, Set<Integer>> patterns = new LinkedHashMap<>();
-        Set<Integer> every = new LinkedHashSet<>();
-        for (int k = 0; k < rig.fans().size(); k++) {
-            String id = rig.fans().get(k).id().text();
-            int dot = id.lastIndexOf('.');
-            groups.computeIfAbsent(dot < 0 ? id : id.substring(0, dot), _ -> new LinkedHashSet<>())
-                    .add(k);
-            patterns.put(id + " reversed", Set.of(k));
-            every.add(k);
-        }
-        int singles = patterns.size();
-        groups.forEach((name, fans) -> patterns(name, fans, patterns));
-        patterns("all fans", every, patterns);
-        int others = patterns.size() - singles;
-        int number = 0;
-        for (Map.Entry<String, Set<Integer>> pattern : patterns.entrySet()) {
-            boolean single = number++ < singles;
-            double share = others == 0 ? 1 : 0.5;
-            Set<Integer> fans = pattern.getValue();
-            double swirl = Math.max(SWIRL_DOUBT, swirlDoubt(fans));
+        for (SpinPatterns.Pattern pattern : SpinPatterns.of(rig)) {
+            double swirl = Math.max(SWIRL_DOUBT, swirlDoubt(pattern.reversed()));
             add(
                     Blame.SPIN,
-                    pattern.getKey(),
-                    List.copyOf(fans),
-                    share / (single ? singles : others),
+                    pattern.name(),
+                    List.copyOf(pattern.reversed()),
+                    pattern.share(),
                     List.of(1.0),
                     List.of(swirl),
-                    size -> new Fault.Spins(fans, size[0]),
+                    size -> new Fault.Spins(pattern.reversed(), size[0]),
                     (size, doubt) ->
                             String.format(
                                     Locale.ROOT,
                                     "swirl %.0f %% ± %.0f %% of that declared",
                                     100 * size[0],
                                     200 * doubt[0]));
-        }
-    }
-
-    private void patterns(String name, Set<Integer> fans, Map<String, Set<Integer>> patterns) {
-        put(name + " reversed", fans, patterns);
-        for (Fan.Spin alike : Fan.Spin.values()) {
-            Set<Integer> other = new LinkedHashSet<>();
-            for (int k : fans) {
-                if (rig.fans().get(k).spin() != alike) {
-                    other.add(k);
-                }
-            }
-            String sense =
-                    switch (alike) {
-                        case LEFT_HAND -> " all left-hand";
-                        case RIGHT_HAND -> " all right-hand";
-                    };
-            put(name + sense, other, patterns);
-        }
-    }
-
-    private static void put(String name, Set<Integer> fans, Map<String, Set<Integer>> patterns) {
-        if (!fans.isEmpty() && !patterns.containsValue(fans)) {
-            patterns.put(name, fans);
         }
     }
 

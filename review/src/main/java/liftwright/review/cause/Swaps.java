@@ -31,12 +31,15 @@ final class Swaps {
 
     private final Rig rig;
     private final Throttles throttles;
+    private final Predicted measured;
     private final List<Entry> entries;
     private final double[] y;
 
-    Swaps(Rig rig, Throttles throttles, List<Entry> entries, double[] y) {
+    Swaps(
+            Rig rig, Throttles throttles, Predicted measured, List<Entry> entries, double[] y) {
         this.rig = rig;
         this.throttles = throttles;
+        this.measured = measured;
         this.entries = entries;
         this.y = y;
     }
@@ -161,7 +164,7 @@ final class Swaps {
                     new Entry(
                             swap.setting, row, swap.swap, axis, noise, entries.getFirst().arms()));
         }
-        return new Predicted(throttles, all);
+        return measured.of(all);
     }
 
     private static double squared(NormalVector one, NormalVector other) {

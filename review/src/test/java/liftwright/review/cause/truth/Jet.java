@@ -47,19 +47,24 @@ record Jet(double[] caught, double[][] moved) {
         }
         double[] across = cross(along, Math.abs(along[1]) < 0.7 ? Solid.RIGHT : Solid.FORWARD);
         across = times(1 / Math.sqrt(dot(across, across)), across);
+        double core = 6.1 * diameter;
         for (int ray = 0; ray < rays; ray++) {
             double share = (ray + 0.5) / rays;
             double[] out = Solid.turn(along, ray * GOLDEN, across);
+            double exit0 = radius(share, 0, diameter);
+            double gauss = radius(share, core, diameter) / core;
+            double slope = (gauss * core - exit0) / core;
             double way = 0;
             while (way < REACH) {
-                double[] at =
-                        plus(
-                                plus(exit, times(way, along)),
-                                times(radius(share, way, diameter), out));
+                double r = exit0 + slope * Math.min(way, core);
+                r = way > core ? gauss * way : r;
+                double x = exit[0] + way * along[0] + r * out[0];
+                double y = exit[1] + way * along[1] + r * out[1];
+                double z = exit[2] + way * along[2] + r * out[2];
                 Thing nearest = things.getFirst();
                 double least = Double.POSITIVE_INFINITY;
                 for (Thing each : things) {
-                    double distance = each.distance(at);
+                    double distance = each.distance(x, y, z);
                     if (distance < least) {
                         least = distance;
                         nearest = each;
@@ -73,7 +78,7 @@ record Jet(double[] caught, double[][] moved) {
                             };
                     double push = nearest.catches() / rays;
                     jet.caught[kind] += push;
-                    jet.moved[kind] = plus(jet.moved[kind], times(push, at));
+                    jet.moved[kind] = plus(jet.moved[kind], times(push, new double[] {x, y, z}));
                     break;
                 }
                 way += 0.97 * least; // rays lean, so a step along the jet is a little longer
@@ -87,6 +92,8 @@ record Jet(double[] caught, double[][] moved) {
             double[] exit, double[] along, double diameter, List<? extends Thing> all, int rays) {
         List<Thing> near = new ArrayList<>();
         double outermost = 1 - 0.5 / rays;
+        double core = 6.1 * diameter;
+        double atCore = radius(outermost, core, diameter);
         for (Thing each : all) {
             double way = 0;
             boolean comes = false;
@@ -95,8 +102,8 @@ record Jet(double[] caught, double[][] moved) {
                 continue;
             }
             while (way < REACH && !comes) {
-                // Within a step the jet is no wider than at its end.
-                double free = distance - radius(outermost, way, diameter);
+                // Not narrower than the jet, which widens by less than a fifth of the way.
+                double free = distance - atCore * Math.max(1, way / core);
                 comes = free < 0.01;
                 way += Math.max(0.005, 0.5 * free);
                 distance = each.distance(plus(exit, times(way, along)));

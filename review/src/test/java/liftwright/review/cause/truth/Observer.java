@@ -2,10 +2,12 @@ package liftwright.review.cause.truth;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
 import java.util.random.RandomGenerator;
 import liftwright.review.cause.truth.Hidden.Part;
 import liftwright.rig.table.TurningTable;
@@ -21,6 +23,10 @@ public final class Observer {
 
     private static final int SAMPLES = 80;
     private static final double NEVER = -1e6;
+
+    /** Nobody who measures knows how much of the arms' doubt is the same in all rows: any part. */
+    private static final double[] ALIKE = {1.0 / 6, 0.5, 5.0 / 6};
+
     private static final double ARM_STEP = Math.toRadians(1);
 
     private final TrueRig rig;
@@ -29,16 +35,19 @@ public final class Observer {
     private final double[] read;
     private final Hidden expected;
     private final double[] base;
-    private final double[][] fixed;
+    private final List<double[][]> fixed = new ArrayList<>();
     private final double yawShare;
+    private final Map<Wrong.Kind, Heard> heard = new EnumMap<>(Wrong.Kind.class);
     private final RandomGenerator random;
 
     public Observer(TrueRig rig) {
         this(rig, rig.rows());
     }
 
-    /** Rows of the rig as declared, without swaps. */
-    Observer(TrueRig rig, List<TurningTable.Row> rows) {
+    /**
+     * @param rows of this rig; the first is a hop
+     */
+    public Observer(TrueRig rig, List<TurningTable.Row> rows) {
         this.rig = rig;
         this.rows = rows;
         plan = rig.plan;
@@ -50,7 +59,9 @@ public final class Observer {
         }
         yawShare = rig.mechanics.personYawShare();
         base = at(expected);
-        fixed = fixed();
+        for (double alike : ALIKE) {
+            fixed.add(fixed(alike));
+        }
     }
 
     private double[] at(Hidden hidden) {
@@ -58,25 +69,26 @@ public final class Observer {
     }
 
     private double[] at(Hidden hidden, double[] arms) {
-        double[] hop = {};
-        double[] stand = {};
+        Map<Once, double[]> known = new HashMap<>();
         double[] all = new double[3 * rows.size()];
         for (int row = 0; row < rows.size(); row++) {
-            OptionalDouble throttle = rows.get(row).throttle();
-            double[] known = throttle.isPresent() ? stand : hop;
             double[] rate =
-                    known.length > 0
-                            ? known
-                            : rig.mechanics.rates(hidden, throttle, new Swap.None(), arms);
-            stand = throttle.isPresent() ? rate : stand;
-            hop = throttle.isPresent() ? hop : rate;
+                    known.computeIfAbsent(
+                            new Once(rows.get(row).throttle(), rows.get(row).swap()),
+                            once -> rig.mechanics.rates(hidden, once.throttle, once.swap, arms));
             System.arraycopy(rate, 0, all, 3 * row, 3);
         }
         return all;
     }
 
-    /** Covariance of the rows, whatever is at fault, but for the inertia. */
-    private double[][] fixed() {
+    private record Once(OptionalDouble throttle, Swap swap) {}
+
+    /**
+     * Covariance of the rows, whatever is at fault, but for the inertia.
+     *
+     * @param alike how much of the arms' variance is the same in all rows
+     */
+    private double[][] fixed(double alike) {
         int n = read.length;
         double[][] sum = new double[n][n];
         for (int i = 0; i < n; i++) {
@@ -97,21 +109,21 @@ public final class Observer {
             double[] more = at(expected, turn);
             turn[joint] = -ARM_STEP;
             double[] slope = Gauss.difference(more, at(expected, turn), 0.5 * sigma / ARM_STEP);
-            Gauss.addOuter(sum, slope, rig.armsShared());
+            Gauss.addOuter(sum, slope, alike);
             for (int row = 0; row < rows.size(); row++) {
                 double[] own = new double[n];
                 System.arraycopy(slope, 3 * row, own, 3 * row, 3);
-                Gauss.addOuter(sum, own, 1 - rig.armsShared());
+                Gauss.addOuter(sum, own, 1 - alike);
             }
         }
         return sum;
     }
 
     /** With the doubt of inertia at what turns the rig, which it divides. */
-    private Gauss around(double[] mean) {
-        double[][] covariance = new double[fixed.length][];
-        for (int i = 0; i < fixed.length; i++) {
-            covariance[i] = fixed[i].clone();
+    private Gauss around(double[] mean, double[][] whatever) {
+        double[][] covariance = new double[whatever.length][];
+        for (int i = 0; i < whatever.length; i++) {
+            covariance[i] = whatever[i].clone();
         }
         for (int axis = 0; axis < 3; axis++) {
             double[] own = new double[mean.length];
@@ -132,42 +144,87 @@ public final class Observer {
         return Math.sqrt(around(base).squared(rig.effect()));
     }
 
-    /** Logarithm of the density of the rows under each kind of fault. */
-    public Map<Wrong.Kind, Double> evidence() {
-        Map<Wrong.Kind, Double> evidence = new EnumMap<>(Wrong.Kind.class);
-        for (Wrong.Kind kind : Wrong.Kind.values()) {
-            List<Double> logs = new ArrayList<>();
-            for (Wrong place : Wrong.places(plan, kind)) {
-                logs.add(evidence(place) + Math.log(place.share(plan)));
-            }
-            evidence.put(kind, Gauss.logSum(logs));
-        }
-        return evidence;
+    private Gauss around(double[] mean) {
+        return around(mean, fixed.get(1));
     }
 
-    private double evidence(Wrong place) {
+    /** Of the rows about a mean, whatever part of the arms' doubt is the same in all of them. */
+    private double logDensity(double[] mean) {
+        List<Double> logs = new ArrayList<>();
+        for (double[][] whatever : fixed) {
+            logs.add(around(mean, whatever).logDensity(read) - Math.log(ALIKE.length));
+        }
+        return Gauss.logSum(logs);
+    }
+
+    /**
+     * What the rows say of a kind or a place, as logarithms of densities.
+     *
+     * @param any of a fault of whatever size
+     * @param drawn of one that would be drawn, which a hop shows
+     */
+    private record Heard(double any, double drawn) {
+
+        static Heard over(List<Heard> all) {
+            return new Heard(
+                    Gauss.logSum(all.stream().map(Heard::any).toList()),
+                    Gauss.logSum(all.stream().map(Heard::drawn).toList()));
+        }
+
+        Heard times(double factor) {
+            return new Heard(any + Math.log(factor), drawn + Math.log(factor));
+        }
+    }
+
+    /** Logarithm of the density of the rows under each kind of fault, times its prior. */
+    public Map<Wrong.Kind, Double> evidence() {
+        return heard(Heard::any);
+    }
+
+    /** The same by who knows besides that faults are drawn again until a hop shows them. */
+    public Map<Wrong.Kind, Double> evidenceOfDrawn() {
+        return heard(Heard::drawn);
+    }
+
+    private Map<Wrong.Kind, Double> heard(ToDoubleFunction<Heard> of) {
+        if (heard.isEmpty()) {
+            for (Wrong.Kind kind : Wrong.Kind.values()) {
+                List<Heard> places = new ArrayList<>();
+                for (Wrong place : Wrong.places(plan, kind)) {
+                    places.add(heard(place).times(place.share(plan)));
+                }
+                heard.put(kind, Heard.over(places).times(kind.prior()));
+            }
+        }
+        Map<Wrong.Kind, Double> logs = new EnumMap<>(Wrong.Kind.class);
+        heard.forEach((kind, each) -> logs.put(kind, of.applyAsDouble(each)));
+        return logs;
+    }
+
+    private Heard heard(double[] mean) {
+        double log = logDensity(mean);
+        return new Heard(log, rig.isShown(base, mean) ? log : NEVER);
+    }
+
+    private Heard heard(Wrong place) {
         int sizes = place.kind().sizes();
         if (sizes == 0) {
-            double[] mean = at(place.in(expected, new double[0]));
-            return rig.isShown(base, mean) ? around(mean).logDensity(read) : NEVER;
+            return heard(at(place.in(expected, new double[0])));
         }
         Surface surface = new Surface(place, sizes, size -> at(place.in(expected, size)), base);
         double[] best = surface.best(this::around, read);
         double[][] about = surface.about(around(surface.at(best)), best);
-        List<Double> logs = new ArrayList<>();
+        List<Heard> samples = new ArrayList<>();
+        samples.add(new Heard(NEVER, NEVER));
         for (int k = 0; k < SAMPLES; k++) {
             double[] size =
                     k % 2 == 0 ? place.size(random) : surface.near(best, about, random);
             double density = place.density(size);
-            double[] mean = surface.at(size);
-            if (density > 0 && rig.isShown(base, mean)) {
-                double drawn = 0.5 * density + 0.5 * surface.density(best, about, size);
-                logs.add(
-                        around(mean).logDensity(read)
-                                + Math.log(density / drawn)
-                                - Math.log(SAMPLES));
+            if (density > 0) {
+                double law = 0.5 * density + 0.5 * surface.density(best, about, size);
+                samples.add(heard(surface.at(size)).times(density / law / SAMPLES));
             }
         }
-        return logs.isEmpty() ? NEVER : Gauss.logSum(logs);
+        return Heard.over(samples);
     }
 }

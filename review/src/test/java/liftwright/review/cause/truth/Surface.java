@@ -145,7 +145,7 @@ final class Surface {
                 (m[1][1] * b[0] - m[0][1] * b[1]) / det, (m[0][0] * b[1] - m[1][0] * b[0]) / det
             };
             for (int k = 0; k < sizes; k++) {
-                size[k] = Math.clamp(size[k] + more[k], -place.most(), place.most());
+                size[k] = Math.clamp(size[k] + more[k], -1.6 * place.most(), 1.6 * place.most());
             }
         }
         return size;

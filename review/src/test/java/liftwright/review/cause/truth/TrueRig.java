@@ -47,7 +47,8 @@ public final class TrueRig {
         for (int k = 0; k < armsRad.length; k++) {
             armsRad[k] = Math.sqrt(armsShared) * armSigma() * random.nextGaussian();
         }
-        List<Wrong.Kind> kinds = List.of(Wrong.Kind.values());
+        List<Wrong.Kind> kinds = new ArrayList<>(List.of(Wrong.Kind.values()));
+        kinds.remove(Wrong.Kind.CROOKED_FAN);
         Wrong drawn;
         double[] its;
         do {
@@ -106,7 +107,7 @@ public final class TrueRig {
         return rig;
     }
 
-    /** What is at fault. */
+    /** What is at fault, one of six. */
     public Wrong.Kind fault() {
         return wrong.kind();
     }
@@ -149,10 +150,5 @@ public final class TrueRig {
         }
         OptionalDouble arms = OptionalDouble.of(plan.doubt().armsRad());
         return new TurningTable.Row(line, throttle, arms, swap, rates);
-    }
-
-    /** How much of the arms' variance is the same in all rows; nobody who measures knows it. */
-    double armsShared() {
-        return armsShared;
     }
 }

@@ -6,8 +6,8 @@ import java.util.random.RandomGenerator;
 import liftwright.review.cause.truth.Hidden.Part;
 
 /**
- * One thing at fault, and how large it may be: log-uniform between two sizes, in any direction
- * where it has one.
+ * One thing at fault, and how large it may be: log-uniform between two sizes with soft ends, in any
+ * direction where it has one.
  *
  * @param place number of the fan, mount, joint or pattern of spins
  * @param name of the place
@@ -15,22 +15,28 @@ import liftwright.review.cause.truth.Hidden.Part;
  */
 public record Wrong(Kind kind, int place, String name, double least, double most) {
 
-    /** The six. */
+    /** The six that are drawn, and a jet askew in its fan, which an observer reckons with. */
     public enum Kind {
         WEAK_FAN,
         TURNED_SEAT,
         MOUNT_TWIST,
         ARM_ANGLE,
         CENTRE,
-        SPIN;
+        SPIN,
+        CROOKED_FAN;
 
         /** Numbers that tell a fault of this kind. */
         int sizes() {
             return switch (this) {
                 case WEAK_FAN, ARM_ANGLE -> 1;
-                case TURNED_SEAT, MOUNT_TWIST, CENTRE -> 2;
+                case TURNED_SEAT, MOUNT_TWIST, CENTRE, CROOKED_FAN -> 2;
                 case SPIN -> 0;
             };
+        }
+
+        /** How often it is met, against the others: as the product says of what was tested. */
+        double prior() {
+            return this == CROOKED_FAN ? 0.3 : 1;
         }
 
         /** Whether it goes one way only. */
@@ -45,6 +51,7 @@ public record Wrong(Kind kind, int place, String name, double least, double most
         switch (kind) {
             case WEAK_FAN -> fans(plan, kind, 0.02, 0.5, places);
             case TURNED_SEAT -> fans(plan, kind, Math.toRadians(0.5), Math.toRadians(12), places);
+            case CROOKED_FAN -> fans(plan, kind, Math.toRadians(0.5), Math.toRadians(2), places);
             case MOUNT_TWIST -> {
                 for (int k = 0; k < plan.mounts().size(); k++) {
                     String name = plan.mounts().get(k).name();
@@ -72,6 +79,9 @@ public record Wrong(Kind kind, int place, String name, double least, double most
         }
         return places;
     }
+
+    /** Ends of sizes are soft by so much, in logarithms. */
+    private static final double SOFT = 0.25;
 
     /** Groups whose fans all spin alike, right- or left-hand. */
     private static final List<String> PATTERNS =
@@ -105,7 +115,10 @@ public record Wrong(Kind kind, int place, String name, double least, double most
     }
 
     double[] size(RandomGenerator random) {
-        double size = Math.exp(random.nextDouble(Math.log(least), Math.log(most) + 1e-12));
+        double size =
+                Math.exp(
+                        random.nextDouble(Math.log(least), Math.log(most) + 1e-12)
+                                + SOFT * random.nextGaussian());
         double way = random.nextDouble(0, 2 * Math.PI);
         return switch (kind.sizes()) {
             case 0 -> new double[0];
@@ -114,16 +127,37 @@ public record Wrong(Kind kind, int place, String name, double least, double most
         };
     }
 
+    /** The normal distribution (Abramowitz and Stegun 26.2.17, good to 7.5e-8). */
+    private static double below(double x) {
+        double t = 1 / (1 + 0.2316419 * Math.abs(x));
+        double tail =
+                Math.exp(-x * x / 2)
+                        / Math.sqrt(2 * Math.PI)
+                        * t
+                        * (0.319381530
+                                + t
+                                        * (-0.356563782
+                                                + t
+                                                        * (1.781477937
+                                                                + t
+                                                                        * (-1.821255978
+                                                                                + t
+                                                                                        * 1.330274429))));
+        return x > 0 ? 1 - tail : tail;
+    }
+
     /** Density of a size. */
     double density(double[] size) {
         if (size.length == 0) {
             return 1;
         }
         double whole = size.length == 1 ? Math.abs(size[0]) : Math.hypot(size[0], size[1]);
-        if (whole < least || whole > most || (kind.oneWay() && size[0] < 0)) {
+        if (whole == 0 || (kind.oneWay() && size[0] < 0)) {
             return 0;
         }
-        double radial = 1 / (whole * Math.log(most / least));
+        double within =
+                below((Math.log(whole / least)) / SOFT) - below(Math.log(whole / most) / SOFT);
+        double radial = within / (whole * Math.log(most / least));
         return size.length == 2
                 ? radial / (2 * Math.PI * whole)
                 : radial * (kind.oneWay() ? 1 : 0.5);
@@ -136,6 +170,7 @@ public record Wrong(Kind kind, int place, String name, double least, double most
             case WEAK_FAN ->
                     wrong.set(Part.GIVES, place, hidden.get(Part.GIVES, place) * (1 - size[0]));
             case TURNED_SEAT -> both(wrong, Part.SEAT, 2 * place, size);
+            case CROOKED_FAN -> both(wrong, Part.LEAN, 2 * place, size);
             case MOUNT_TWIST -> both(wrong, Part.TWIST, 2 * place, size);
             case ARM_ANGLE -> wrong.add(Part.ARM, place, size[0]);
             case CENTRE -> both(wrong, Part.CENTRE, 0, size);
