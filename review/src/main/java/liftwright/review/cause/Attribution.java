@@ -19,11 +19,11 @@ import liftwright.rig.table.TurningTable.Swap;
  * tell apart, and what would.
  *
  * <p>Before anything is measured every kind of cause is as likely as another, but jets askew in
- * their fans and things without a name are rarer ({@link Blame#prior}); within a kind every place is
- * as likely, and at a place every octave of sizes from the declared tolerance on. What was measured weighs them by its density under each, the size of the
- * fault integrated out (Bayes factors; Kass and Raftery [KASS95], whose "strong" evidence of 20 to
- * 1 is what tells two causes apart here). One cause at a time is held against the rows; two at once
- * are among "none of these".
+ * their fans and things without a name are rarer ({@link Blame#prior}); within a kind every place
+ * is as likely, and at a place every octave of sizes from the declared tolerance on. What was
+ * measured weighs them by its density under each, the size of the fault integrated out (Bayes
+ * factors; Kass and Raftery [KASS95], whose "strong" evidence of 20 to 1 is what tells two causes
+ * apart here). One cause at a time is held against the rows; two at once are among "none of these".
  *
  * @param ranked all kinds, most likely first
  * @param unlike pairs of the first and a later one that the rows do not tell apart
@@ -156,7 +156,8 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
                                         weighed(byBlame, other.blame()))));
             }
         }
-        return new Attribution(ranked, unlike, rows(table, throttles, predicted, entries, y, byBlame, first));
+        return new Attribution(
+                ranked, unlike, rows(table, throttles, predicted, entries, y, byBlame, first));
     }
 
     /** By kind the places, likeliest first. */
@@ -272,9 +273,7 @@ public record Attribution(List<Ranked> ranked, List<Inseparable> unlike, List<Ro
         Suspect best = weighed(byBlame, first.blame()).getFirst().suspect();
         NormalVector without = predicted.joint(declared);
         double[] size =
-                best.expected().isEmpty()
-                        ? new double[0]
-                        : predicted.joint(best).given(y).mean();
+                best.expected().isEmpty() ? new double[0] : predicted.joint(best).given(y).mean();
         List<Row> rows = new ArrayList<>();
         int next = 0;
         for (TurningTable.Row row : table.rows()) {

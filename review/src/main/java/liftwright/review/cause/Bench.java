@@ -46,11 +46,7 @@ final class Bench {
     private final List<List<Vec3>> armRatios;
 
     private Bench(
-            Rig rig,
-            HoverPoint point,
-            boolean hop,
-            double[] liftOffN,
-            List<List<Vec3>> armRatios) {
+            Rig rig, HoverPoint point, boolean hop, double[] liftOffN, List<List<Vec3>> armRatios) {
         this.rig = rig;
         this.point = point;
         this.hop = hop;
@@ -126,8 +122,7 @@ final class Bench {
         double from = TURNS_RAD[after - 1];
         double share = (rad - from) / (TURNS_RAD[after] - from);
         List<Vec3> ratios = armRatios.get(joint);
-        Vec3 ratio =
-                ratios.get(after - 1).times(1 - share).plus(ratios.get(after).times(share));
+        Vec3 ratio = ratios.get(after - 1).times(1 - share).plus(ratios.get(after).times(share));
         return ratio.times(rad);
     }
 

@@ -35,8 +35,7 @@ final class Swaps {
     private final List<Entry> entries;
     private final double[] y;
 
-    Swaps(
-            Rig rig, Throttles throttles, Predicted measured, List<Entry> entries, double[] y) {
+    Swaps(Rig rig, Throttles throttles, Predicted measured, List<Entry> entries, double[] y) {
         this.rig = rig;
         this.throttles = throttles;
         this.measured = measured;

@@ -70,9 +70,7 @@ final class Throttles {
         Fault none = new Fault.None();
         for (Fault off : List.of(new Fault.Centre(CENTRE_M, 0), new Fault.Centre(0, CENTRE_M))) {
             addShared(
-                    bench ->
-                            bench.acceleration(STILL, off)
-                                    .minus(bench.acceleration(STILL, none)));
+                    bench -> bench.acceleration(STILL, off).minus(bench.acceleration(STILL, none)));
         }
         addShared(bench -> bench.struck(false).times(STRUCK));
         addShared(bench -> bench.struck(true).times(STRUCK));
@@ -261,9 +259,6 @@ final class Throttles {
     /** Angular acceleration of all thrust at the arm of the fans, rad/s². */
     double whole(Entry entry) {
         Bench bench = benches.get(entry.setting());
-        return bench.load()
-                * bench.point().mass().weightN()
-                * armM
-                / inertia(bench, entry.axis());
+        return bench.load() * bench.point().mass().weightN() * armM / inertia(bench, entry.axis());
     }
 }

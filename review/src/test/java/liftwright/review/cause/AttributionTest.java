@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The ranking of causes against true rigs with one of six causes, drawn here. What the measurement
- * shows of a fault, and how far it tells two kinds of fault apart, an ideal observer says that knows
- * the true mechanics and how rigs and faults are drawn.
+ * shows of a fault, and how far it tells two kinds of fault apart, an ideal observer says that
+ * knows the true mechanics and how rigs and faults are drawn.
  */
 class AttributionTest {
 
@@ -27,19 +27,26 @@ class AttributionTest {
     /** In a deep run ten batches are drawn; each is smaller. */
     private static final int DEEP_RIGS = 60;
 
-    /** A fault is shown from here on: its effect in standard deviations of all that is unknown. */
-    private static final double SHOWN = 5;
+    /**
+     * The effect of a fault in standard deviations of all that is not known: something is wrong.
+     */
+    private static final double SEEN = 5;
 
-    /** The observer is asked about pairs where something of the fault is seen. */
-    private static final double SEEN = 3;
+    /** From here on the observer, too, names the right one of six kinds in nine of ten. */
+    private static final double SHOWN = 8;
 
-    /** Swaps are made on one rig of so many. */
-    private static final int SWAPPED = 4;
+    /** In a quick run pairs are judged from here on, in a deep one all. */
+    private static final double JUDGED = 3;
+
+    /** Swaps are made, and the observer is held to what it says, on one rig of so many. */
+    private static final int WHOLE = 8;
 
     private static final class Counts {
         private int shown;
-        private int right;
-        private int observed;
+        private int shownRight;
+        private int seen;
+        private int seenRight;
+        private int observedRight;
         private int asked;
         private double chances;
         private double doubts;
@@ -53,18 +60,21 @@ class AttributionTest {
         private void judge(long seed, boolean whole) {
             Judged judged = new Judged(new TrueRig(new SplittableRandom(seed)));
             double signal = judged.signal();
-            boolean isShown = signal >= SHOWN;
-            boolean isRight = isShown && judged.isRight();
-            boolean isObserved = (isShown || whole) && judged.isRightForTheObserver();
+            int isRight = judged.isRight() ? 1 : 0;
+            boolean isSeen = signal >= SEEN;
+            int isObserved = (isSeen || whole) && judged.isRightForTheObserver() ? 1 : 0;
             double chance = whole ? judged.chance() : 0;
-            Judged.Pairs own = signal >= SEEN ? judged.pairs() : Judged.Pairs.NONE;
+            Judged.Pairs own =
+                    signal >= JUDGED || Seeded.deep() ? judged.pairs() : Judged.Pairs.NONE;
             Judged.Swapped made = whole ? judged.swapped() : Judged.Swapped.NONE;
             synchronized (this) {
-                shown += isShown ? 1 : 0;
-                right += isRight ? 1 : 0;
-                observed += isShown && isObserved ? 1 : 0;
+                shown += signal >= SHOWN ? 1 : 0;
+                shownRight += signal >= SHOWN ? isRight : 0;
+                seen += isSeen ? 1 : 0;
+                seenRight += isSeen ? isRight : 0;
+                observedRight += isSeen ? isObserved : 0;
                 asked += whole ? 1 : 0;
-                cameTrue += whole && isObserved ? 1 : 0;
+                cameTrue += whole ? isObserved : 0;
                 chances += chance;
                 doubts += chance * (1 - chance);
                 pairs = pairs.plus(own);
@@ -74,9 +84,21 @@ class AttributionTest {
 
         @Override
         public String toString() {
-            return "of %d shown %d right, %d for the observer (%.1f of %d, true %d); %s; %s"
+            return ("from %s sigma %d of %d right; from %s sigma %d of %d, for the observer %d;"
+                            + " of %d it expected %.1f and had %d; %s; %s")
                     .formatted(
-                            shown, right, observed, chances, asked, cameTrue, pairs, swapped);
+                            SHOWN,
+                            shownRight,
+                            shown,
+                            SEEN,
+                            seenRight,
+                            seen,
+                            observedRight,
+                            asked,
+                            chances,
+                            cameTrue,
+                            pairs,
+                            swapped);
         }
     }
 
@@ -89,12 +111,15 @@ class AttributionTest {
                     long base = random.nextLong();
                     IntStream.range(0, Seeded.deep() ? DEEP_RIGS : RIGS)
                             .parallel()
-                            .forEach(k -> counts.judge(base + k * 7919L, k % SWAPPED == 0));
+                            .forEach(k -> counts.judge(base + k * 7919L, k % WHOLE == 0));
                 });
         String told = counts.toString();
-        assertThat(counts.shown).as(told).isGreaterThan(40);
-        assertThat(counts.right).as(told).isGreaterThanOrEqualTo((int) (0.80 * counts.shown));
-        assertThat(counts.right).as(told).isGreaterThanOrEqualTo((int) (0.90 * counts.observed));
+        assertThat(counts.shown).as(told).isGreaterThan(15);
+        assertThat(counts.shownRight).as(told).isGreaterThanOrEqualTo((int) (0.80 * counts.shown));
+        assertThat(counts.seen).as(told).isGreaterThan(30);
+        assertThat(counts.seenRight)
+                .as(told)
+                .isGreaterThanOrEqualTo((int) (0.85 * counts.observedRight));
         // Who says 70 % is right in 70 %, or is no referee.
         assertThat((double) counts.cameTrue)
                 .as(told)
@@ -103,7 +128,7 @@ class AttributionTest {
         assertThat(pairs.falsely()).as(told).isLessThanOrEqualTo((int) (0.05 * pairs.said()));
         assertThat(pairs.missed()).as(told).isLessThanOrEqualTo((int) (0.05 * pairs.silent()));
         Judged.Swapped made = counts.swapped;
-        assertThat(made.made()).as(told).isGreaterThan(10);
+        assertThat(made.made()).as(told).isGreaterThan(5);
         assertThat(made.told()).as(told).isGreaterThanOrEqualTo((int) (0.75 * made.made()));
         assertThat(made.seen()).as(told).isGreaterThanOrEqualTo((int) (0.75 * made.made()));
     }
@@ -195,13 +220,13 @@ class AttributionTest {
                         rig.rig(),
                         new TurningTable(
                                 "t.csv",
-                        List.of(
-                                new TurningTable.Row(
-                                        2,
-                                        OptionalDouble.empty(),
-                                        OptionalDouble.of(0.01),
-                                        new Swap.None(),
-                                        rates))),
+                                List.of(
+                                        new TurningTable.Row(
+                                                2,
+                                                OptionalDouble.empty(),
+                                                OptionalDouble.of(0.01),
+                                                new Swap.None(),
+                                                rates))),
                         7);
         assertThat(told.ranked().getFirst().blame()).isEqualTo(Blame.AS_DECLARED);
         assertThat(told.ranked().stream().mapToDouble(Attribution.Ranked::probability).sum())

@@ -18,7 +18,7 @@ import liftwright.rig.table.TurningTable;
 final class Judged {
 
     /** Two models never give the same odds: within this factor of 20 to 1 either may speak. */
-    private static final double LEEWAY = 5;
+    private static final double LEEWAY = 10;
 
     private final TrueRig rig;
     private final Observer observer;
@@ -55,7 +55,11 @@ final class Judged {
 
     /** How likely the observer holds the kind that it puts first. */
     double chance() {
-        double most = observer.evidenceOfDrawn().values().stream().mapToDouble(log -> log).max().orElse(0);
+        double most =
+                observer.evidenceOfDrawn().values().stream()
+                        .mapToDouble(log -> log)
+                        .max()
+                        .orElse(0);
         double whole =
                 observer.evidenceOfDrawn().values().stream()
                         .mapToDouble(log -> Math.exp(log - most))
@@ -110,10 +114,7 @@ final class Judged {
                         pairs.plus(
                                 said.contains(other)
                                         ? new Pairs(
-                                                1,
-                                                odds > LEEWAY * Attribution.STRONG ? 1 : 0,
-                                                0,
-                                                0)
+                                                1, odds > LEEWAY * Attribution.STRONG ? 1 : 0, 0, 0)
                                         : new Pairs(
                                                 0,
                                                 0,
@@ -142,7 +143,8 @@ final class Judged {
     Swapped swapped() {
         Swapped sum = Swapped.NONE;
         for (Inseparable pair : told.unlike()) {
-            Blame wrong = pair.first().blame() == right ? pair.other().blame() : pair.first().blame();
+            Blame wrong =
+                    pair.first().blame() == right ? pair.other().blame() : pair.first().blame();
             boolean concerns = pair.first().blame() == right || pair.other().blame() == right;
             if (!concerns || pair.swap().isEmpty()) {
                 continue;

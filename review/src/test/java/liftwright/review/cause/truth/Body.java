@@ -57,7 +57,11 @@ record Body(boolean man, double kg, double stature, double hips, double knees) {
             int way = side;
             UnaryOperator<double[]> fore = v -> fore(way, held, v);
             limbs.add(
-                    limb(name + "upper arm", Segment.UPPER_ARM, shoulder, v -> upper(way, held, v)));
+                    limb(
+                            name + "upper arm",
+                            Segment.UPPER_ARM,
+                            shoulder,
+                            v -> upper(way, held, v)));
             limbs.add(limb(name + "forearm", Segment.FOREARM, elbow, fore));
             limbs.add(limb(name + "hand", Segment.HAND, wrist, fore));
         }

@@ -73,7 +73,6 @@ final class Gauss {
 
     static double logSum(List<Double> logs) {
         double most = logs.stream().mapToDouble(Double::doubleValue).max().orElse(-1e9);
-        return most
-                + Math.log(logs.stream().mapToDouble(log -> Math.exp(log - most)).sum());
+        return most + Math.log(logs.stream().mapToDouble(log -> Math.exp(log - most)).sum());
     }
 }

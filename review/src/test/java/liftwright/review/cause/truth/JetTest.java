@@ -80,8 +80,7 @@ class JetTest {
         for (double edge : new double[] {-0.03, 0, 0.02, 0.045}) {
             Jet jet = struck(plate(edge + 0.5, 0, 0.002, 1, 1));
             double r = DIAMETER / 2;
-            double area =
-                    r * r * Math.acos(edge / r) - edge * Math.sqrt(r * r - edge * edge);
+            double area = r * r * Math.acos(edge / r) - edge * Math.sqrt(r * r - edge * edge);
             assertThat(jet.caught()[1]).isCloseTo(area / Math.PI / r / r, within(0.01));
         }
     }

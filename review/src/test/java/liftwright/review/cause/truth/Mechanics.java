@@ -44,10 +44,21 @@ final class Mechanics {
 
     /** Angular acceleration from rest, rad/s², with the joints off by so much in this row. */
     double[] rates(Hidden hidden, OptionalDouble throttle, Swap swap, double[] offRad) {
+        Posed posed = posed(held(hidden, offRad));
+        return Solid.solve(inertia(hidden, posed), moment(hidden, throttle, swap, offRad));
+    }
+
+    private double[] held(Hidden hidden, double[] offRad) {
         double[] held = new double[Body.JOINTS];
         for (int k = 0; k < held.length; k++) {
             held[k] = plan.held()[k] + hidden.get(Part.ARM, k) + offRad[k];
         }
+        return held;
+    }
+
+    /** Moment about the centre of mass, N·m. */
+    double[] moment(Hidden hidden, OptionalDouble throttle, Swap swap, double[] offRad) {
+        double[] held = held(hidden, offRad);
         Posed posed = posed(held);
         double[] middle = posed.centre.clone();
         for (int k = 0; k < 3; k++) {
@@ -84,7 +95,7 @@ final class Mechanics {
                 scale *= weightN / up;
             }
         }
-        return Solid.solve(inertia(hidden, posed), moment);
+        return moment;
     }
 
     private double swirlM(Hidden hidden) {
@@ -202,8 +213,7 @@ final class Mechanics {
                 swap instanceof Swap.HalfTurn(String fan)
                         && fan.equals(plan.seats().get(seat).id());
         int way = half ? -1 : 1;
-        double forward =
-                way * hidden.get(Part.LEAN, 2 * unit) + hidden.get(Part.SEAT, 2 * seat);
+        double forward = way * hidden.get(Part.LEAN, 2 * unit) + hidden.get(Part.SEAT, 2 * seat);
         double right =
                 way * hidden.get(Part.LEAN, 2 * unit + 1) + hidden.get(Part.SEAT, 2 * seat + 1);
         // A thrust that points up leans forward when it turns about right, and right about back.

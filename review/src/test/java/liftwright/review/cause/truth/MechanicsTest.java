@@ -91,8 +91,7 @@ class MechanicsTest {
                     Mechanics mechanics = new Mechanics(plan);
                     Hidden none = new Hidden(plan);
                     OptionalDouble hop = OptionalDouble.empty();
-                    double[] before =
-                            mechanics.rates(none, hop, STILL, new double[Body.JOINTS]);
+                    double[] before = mechanics.rates(none, hop, STILL, new double[Body.JOINTS]);
                     double[] after = mechanics.rates(none, hop, STILL, turn);
                     Vec3 change =
                             worker.liftOff(p, turn)

@@ -21,7 +21,7 @@ import liftwright.rig.table.TurningTable.Swap;
  */
 public final class Observer {
 
-    private static final int SAMPLES = 80;
+    private static final int SAMPLES = 56;
     private static final double NEVER = -1e6;
 
     /** Nobody who measures knows how much of the arms' doubt is the same in all rows: any part. */
@@ -193,7 +193,8 @@ public final class Observer {
                 for (Wrong place : Wrong.places(plan, kind)) {
                     places.add(heard(place).times(place.share(plan)));
                 }
-                heard.put(kind, Heard.over(places).times(kind.prior()));
+                Heard all = Heard.over(places).times(kind.prior());
+                heard.put(kind, kind.isDrawn() ? all : new Heard(all.any, NEVER));
             }
         }
         Map<Wrong.Kind, Double> logs = new EnumMap<>(Wrong.Kind.class);
@@ -217,8 +218,7 @@ public final class Observer {
         List<Heard> samples = new ArrayList<>();
         samples.add(new Heard(NEVER, NEVER));
         for (int k = 0; k < SAMPLES; k++) {
-            double[] size =
-                    k % 2 == 0 ? place.size(random) : surface.near(best, about, random);
+            double[] size = k % 2 == 0 ? place.size(random) : surface.near(best, about, random);
             double density = place.density(size);
             if (density > 0) {
                 double law = 0.5 * density + 0.5 * surface.density(best, about, size);

@@ -20,13 +20,11 @@ class ObserverTest {
         double r = -0.6;
         double[] mean = {0.2, -0.1};
         double[] x = {1.1, 0.4};
-        Gauss gauss =
-                new Gauss(mean, new double[][] {{a * a, r * a * b}, {r * a * b, b * b}});
+        Gauss gauss = new Gauss(mean, new double[][] {{a * a, r * a * b}, {r * a * b, b * b}});
         double u = (x[0] - mean[0]) / a;
         double v = (x[1] - mean[1]) / b;
         double square = (u * u - 2 * r * u * v + v * v) / (1 - r * r);
-        double density =
-                Math.exp(-square / 2) / (2 * Math.PI * a * b * Math.sqrt(1 - r * r));
+        double density = Math.exp(-square / 2) / (2 * Math.PI * a * b * Math.sqrt(1 - r * r));
         assertThat(gauss.logDensity(x)).isCloseTo(Math.log(density), within(1e-12));
     }
 

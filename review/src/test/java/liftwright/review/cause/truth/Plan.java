@@ -90,7 +90,8 @@ record Plan(
         List<Seat> seats = seats(random.nextBoolean() ? 4 : 2);
         double kg = body.kg() + seats.size() * FAN_KG + PACK_KG + FRAME_KG;
         double thrustN = 9.80665 * kg / seats.size() * random.nextDouble(1.5, 2);
-        double looseRad = Math.toRadians(Math.exp(random.nextDouble(Math.log(0.15), Math.log(0.5))));
+        double looseRad =
+                Math.toRadians(Math.exp(random.nextDouble(Math.log(0.15), Math.log(0.5))));
         Doubt doubt =
                 new Doubt(
                         random.nextDouble(0.01, 0.03),

@@ -2,6 +2,7 @@ package liftwright.review.cause.truth;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.random.RandomGenerator;
@@ -47,8 +48,8 @@ public final class TrueRig {
         for (int k = 0; k < armsRad.length; k++) {
             armsRad[k] = Math.sqrt(armsShared) * armSigma() * random.nextGaussian();
         }
-        List<Wrong.Kind> kinds = new ArrayList<>(List.of(Wrong.Kind.values()));
-        kinds.remove(Wrong.Kind.CROOKED_FAN);
+        List<Wrong.Kind> kinds =
+                Arrays.stream(Wrong.Kind.values()).filter(Wrong.Kind::isDrawn).toList();
         Wrong drawn;
         double[] its;
         do {
@@ -80,8 +81,7 @@ public final class TrueRig {
 
     /** Whether a hop with the fault leaves the band of one without it, about some axis. */
     private boolean shows(Hidden with) {
-        return isShown(
-                rates(without, OptionalDouble.empty()), rates(with, OptionalDouble.empty()));
+        return isShown(rates(without, OptionalDouble.empty()), rates(with, OptionalDouble.empty()));
     }
 
     /** The same of two first rows, which are hops. */
@@ -114,7 +114,7 @@ public final class TrueRig {
 
     /** The same with its place and size, for a failure's message. */
     public String told() {
-        return wrong.kind() + " " + wrong.name() + " " + java.util.Arrays.toString(size);
+        return wrong.kind() + " " + wrong.name() + " " + Arrays.toString(size);
     }
 
     /** What was measured before anything was swapped. */

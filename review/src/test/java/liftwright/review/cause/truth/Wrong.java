@@ -34,6 +34,11 @@ public record Wrong(Kind kind, int place, String name, double least, double most
             };
         }
 
+        /** Whether a true rig may have it. */
+        boolean isDrawn() {
+            return this != CROOKED_FAN;
+        }
+
         /** How often it is met, against the others: as the product says of what was tested. */
         double prior() {
             return this == CROOKED_FAN ? 0.3 : 1;
@@ -55,8 +60,7 @@ public record Wrong(Kind kind, int place, String name, double least, double most
             case MOUNT_TWIST -> {
                 for (int k = 0; k < plan.mounts().size(); k++) {
                     String name = plan.mounts().get(k).name();
-                    places.add(
-                            new Wrong(kind, k, name, Math.toRadians(0.4), Math.toRadians(6)));
+                    places.add(new Wrong(kind, k, name, Math.toRadians(0.4), Math.toRadians(6)));
                 }
             }
             case ARM_ANGLE -> {
@@ -87,8 +91,7 @@ public record Wrong(Kind kind, int place, String name, double least, double most
     private static final List<String> PATTERNS =
             List.of("back +", "back -", "left-boom +", "left-boom -", "right-pod +", "right-pod -");
 
-    private static void fans(
-            Plan plan, Kind kind, double least, double most, List<Wrong> places) {
+    private static void fans(Plan plan, Kind kind, double least, double most, List<Wrong> places) {
         for (int k = 0; k < plan.fans(); k++) {
             places.add(new Wrong(kind, k, plan.seats().get(k).id(), least, most));
         }
@@ -156,7 +159,7 @@ public record Wrong(Kind kind, int place, String name, double least, double most
             return 0;
         }
         double within =
-                below((Math.log(whole / least)) / SOFT) - below(Math.log(whole / most) / SOFT);
+                below(Math.log(whole / least) / SOFT) - below(Math.log(whole / most) / SOFT);
         double radial = within / (whole * Math.log(most / least));
         return size.length == 2
                 ? radial / (2 * Math.PI * whole)
@@ -193,7 +196,8 @@ public record Wrong(Kind kind, int place, String name, double least, double most
         String group = pattern.substring(0, pattern.indexOf(' '));
         int alike = pattern.endsWith("+") ? 1 : -1;
         for (int k = 0; k < plan.fans(); k++) {
-            if (plan.seats().get(k).id().startsWith(group) && plan.seats().get(k).sense() != alike) {
+            if (plan.seats().get(k).id().startsWith(group)
+                    && plan.seats().get(k).sense() != alike) {
                 wrong.reverse(k);
             }
         }
