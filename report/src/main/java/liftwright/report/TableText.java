@@ -2,12 +2,22 @@ package liftwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import liftwright.answer.Fields;
 import liftwright.answer.Section.Table;
 import liftwright.answer.Value;
 
 /** A table in columns; one too wide for the terminal is written a row at a time, in words. */
 final class TableText {
+
+    /** Lists to be worked down on paper: a terminal shows how they begin. */
+    private static final Set<String> FOR_PAPER =
+            Set.of("soldering", "soldering-loads", "inspection");
+
+    private static final int ROWS_OF_A_LIST = 6;
+
+    /** What stands where a row has nothing. */
+    private static final String NOTHING = "–";
 
     private static final int INDENT = 2;
     private static final int GAP = 2;
@@ -21,6 +31,23 @@ final class TableText {
     }
 
     void write(Table table) {
+        int rows = table.rows().size();
+        if (!FOR_PAPER.contains(table.id()) || rows <= ROWS_OF_A_LIST) {
+            whole(table);
+            return;
+        }
+        whole(
+                new Table(
+                        table.id(),
+                        table.title(),
+                        table.columns(),
+                        table.rows().subList(0, ROWS_OF_A_LIST)));
+        paper.text(
+                INDENT,
+                "and " + (rows - ROWS_OF_A_LIST) + " more rows: all of them with --html or --json");
+    }
+
+    private void whole(Table table) {
         paper.heading(table.title());
         List<String> heads =
                 table.columns().stream()
@@ -47,7 +74,9 @@ final class TableText {
     private void inWords(List<String> heads, List<String> row) {
         var parts = new ArrayList<String>();
         for (int i = 0; i < row.size(); i++) {
-            parts.add(heads.get(i) + " " + row.get(i));
+            if (!row.get(i).equals(paper.plain(NOTHING))) {
+                parts.add(heads.get(i) + " " + row.get(i));
+            }
         }
         paper.block(INDENT, INDENT + 2, Paper.Ink.PLAIN, String.join(", ", parts));
     }

@@ -3,6 +3,7 @@ package liftwright.review.wiring;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Finding;
@@ -72,6 +73,10 @@ final class Capacitors {
         return Inrush.energyJ(loop.capacitanceF(), loop.sourceV());
     }
 
+    private static String joule(LeadLoop loop) {
+        return String.format(Locale.ROOT, "%.1f J", storedJ(loop));
+    }
+
     private static Finding unlimited(Rig rig, LeadLoop loop) {
         boolean contacts =
                 rig.wiring().chains().stream()
@@ -89,9 +94,10 @@ final class Capacitors {
                                         ? "a contactor that closes onto empty capacitors carries "
                                         : "plugging a full pack onto empty capacitors drives ")
                         .then(Measure.CURRENT, peak)
-                        .then(" for a moment and burns ")
-                        .then(Measure.ENERGY, storedJ(loop))
-                        .then(" in contacts and leads; a pre-charge through ")
+                        .then(
+                                " for a moment and burns "
+                                        + joule(loop)
+                                        + " in contacts and leads; a pre-charge through ")
                         .then(Measure.RESISTANCE, ohm)
                         .then(" leaves 5 % of the voltage after ")
                         .then(Measure.TIME, SUGGESTED_S)
@@ -116,9 +122,7 @@ final class Capacitors {
                 Optional.of("wiring/pre-charge"),
                 Sentence.words("the pre-charge resistor takes ")
                         .then(Measure.POWER, watt)
-                        .then(" at first and ")
-                        .then(Measure.ENERGY, storedJ(loop))
-                        .then(" each time; after ")
+                        .then(" at first and " + joule(loop) + " each time; after ")
                         .then(Measure.TIME, fullS)
                         .then(" it leaves 5 % of the voltage; onto a short it would take the first")
                         .then(" power for as long as it acts"),

@@ -27,6 +27,8 @@ final class FuseTable {
                     List.of(
                             Value.words("part", one.fuse().id().text()),
                             Value.of("count", one.number()),
+                            Value.words(
+                                    "fuse-form", one.form().words() + ": " + one.form().source()),
                             Value.of("part-rating", one.fuse().rating().si()),
                             Value.of("current-expected", one.expectedA()),
                             Value.of("current-worst", one.worstA()),
@@ -49,6 +51,7 @@ final class FuseTable {
                 List.of(
                         "part",
                         "count",
+                        "fuse-form",
                         "part-rating",
                         "current-expected",
                         "current-worst",
@@ -62,17 +65,13 @@ final class FuseTable {
 
     /** The sizes that do both, or what is in the way. */
     static String choice(FuseChoice.Found one) {
-        String of = " (" + one.form().words() + ", " + one.form().source() + ")";
         if (!one.fitting().isEmpty()) {
-            return one.fitting().stream().map(FuseTable::ampere).collect(Collectors.joining(", "))
-                    + of;
+            return one.fitting().stream().map(FuseTable::ampere).collect(Collectors.joining(", "));
         }
         if (one.holdsFromA().isEmpty()) {
-            return "no standard size holds" + of;
+            return "no standard size holds";
         }
-        return "no standard size does both"
-                + of
-                + "; "
+        return "no standard size does both; "
                 + ampere(one.holdsFromA().getAsDouble())
                 + " would with "
                 + (one.thicker().isEmpty()
