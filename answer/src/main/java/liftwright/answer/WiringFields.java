@@ -166,7 +166,7 @@ final class WiringFields {
                             "margin",
                             Measure.PERCENT,
                             "What the worst current leaves of the rating in force, or the hottest"
-                                + " moment of the way from 20 °C to the limit, whichever is less.",
+                                    + " moment of the way from 20 °C to the limit, whichever is less.",
                             "1 less current over rating and share; (limit less hottest) over (limit"
                                     + " less 20 °C)",
                             "definition",
@@ -244,7 +244,7 @@ final class WiringFields {
                             "Most that braking fans lift the bus to while full packs take the power"
                                     + " up.",
                             "(E + sqrt(E^2 + 4 R P)) / 2, P of every braking fan at its current"
-                                + " limit",
+                                    + " limit",
                             "energy balance",
                             "BusBrakingTest.aRunInTimeNeverExceedsTheBound"),
                     new Field(
@@ -252,10 +252,10 @@ final class WiringFields {
                             "comes to",
                             Measure.PERCENT,
                             "How far the element of a fuse comes towards opening in the task, by"
-                                + " the earliest that its standard or its declared doubt allows; it"
-                                + " opens at 100 %.",
+                                    + " the earliest that its standard or its declared doubt allows; it"
+                                    + " opens at 100 %.",
                             "d theta/dt = (g(I) - theta)/tau, g = 1/(1 - exp(-t(I)/tau)), from"
-                                + " cold",
+                                    + " cold",
                             "time-current points of ISO 8820-3 and IEC 60127-2, heat carried over",
                             FUSES),
                     new Field(
@@ -281,8 +281,8 @@ final class WiringFields {
                             "Whether a fuse opens before a wire behind it is harmed, whatever the"
                                     + " fault draws.",
                             "currents from the wire's steady limit to the prospective one; harm is"
-                                + " the short-circuit temperature, or over 5 s above the steady"
-                                + " limit",
+                                    + " the short-circuit temperature, or over 5 s above the steady"
+                                    + " limit",
                             "IEC 60949; latest times of the fuse's standard or declared doubt",
                             FUSES),
                     new Field(

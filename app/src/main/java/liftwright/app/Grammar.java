@@ -30,6 +30,7 @@ final class Grammar {
     static final String FULL_THROTTLE = "--full-throttle";
     static final String START_STATE = "--start-state";
     static final String END_STATE = "--end-state";
+    static final String SOLDERING = "--soldering";
     static final String CHARGE = "--charge";
     static final String CELL_TEMPERATURE = "--cell-temperature";
     static final String SEARCH = "--search";
@@ -46,10 +47,10 @@ final class Grammar {
     static final List<String> OF_A_FAN = List.of(RIG, TYPE, EXIT_AREA, TIP, HUB, PLOT);
 
     /** What {@code review heat} alone knows what to do with. */
-    static final List<String> OF_HEAT = List.of(FULL_THROTTLE, START_STATE, END_STATE);
+    static final List<String> OF_HEAT = List.of(FULL_THROTTLE, START_STATE, END_STATE, SOLDERING);
 
     /** Files that {@code review heat} writes, and never over another. */
-    static final List<String> WRITTEN_BY_HEAT = List.of(END_STATE);
+    static final List<String> WRITTEN_BY_HEAT = List.of(END_STATE, SOLDERING);
 
     static final String NO_COLOUR = "--no-color";
     static final String ASCII = "--ascii";
@@ -288,6 +289,12 @@ final class Grammar {
                         "FILE",
                         "Write what the flight of heat leaves the parts with, as a table to start the"
                                 + " next one from. Never overwrites."));
+        spec.addOption(
+                value(
+                        SOLDERING,
+                        "FILE",
+                        "Write heat's soldering list as CSV: every run, joint, fuse and pole. Never"
+                                + " overwrites."));
         spec.addOption(
                 value(
                         CHARGE,

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import liftwright.report.ProblemReport;
+import liftwright.report.TableCsv;
 import liftwright.review.HeatAnswer;
 import liftwright.review.HeatCase;
 import liftwright.review.Task;
@@ -84,6 +85,23 @@ final class HeatAsking {
                         file -> {
                             file.create(
                                     StartText.write(answer.left())
+                                            .getBytes(StandardCharsets.UTF_8));
+                            written.add(file.named());
+                        });
+        file(Grammar.SOLDERING)
+                .ifPresent(
+                        file -> {
+                            if (answer.sections().stream()
+                                    .noneMatch(section -> section.id().equals("soldering"))) {
+                                throw new UsageException(
+                                        "nothing to list in "
+                                                + file.named()
+                                                + ": the rig declares no wire, joint, fuse or"
+                                                + " contactor");
+                            }
+                            file.create(
+                                    TableCsv.solderingList(
+                                                    answer.sections(), options.look().units())
                                             .getBytes(StandardCharsets.UTF_8));
                             written.add(file.named());
                         });

@@ -32,6 +32,7 @@ public final class HeatQuestion implements Staged {
     private final HeatFlight flight;
     private Optional<HeatRun> run = Optional.empty();
     private Optional<Section> waits = Optional.empty();
+    private Optional<HeatWiring> wiring = Optional.empty();
 
     private HeatQuestion(Rig rig, String rigDigest, HeatCase asked, Settings settings) {
         this.rig = rig;
@@ -100,12 +101,13 @@ public final class HeatQuestion implements Staged {
         if (work.stopped()) {
             return Optional.empty();
         }
+        List<Finding> told = new ArrayList<>(HeatFindings.of(rig, parts, flight, run));
+        if (stage != Stage.NOMINAL) {
+            told.addAll(wiring(run).findings());
+        }
         List<Finding> findings =
                 inquiry.findings(
-                        verdict,
-                        shortfall(flight.askedS() - judgement.nominal()),
-                        remedies,
-                        HeatFindings.of(rig, parts, flight, run));
+                        verdict, shortfall(flight.askedS() - judgement.nominal()), remedies, told);
         List<Section> sections = new ArrayList<>();
         sections.add(new HeatTimeline(parts, run, judgement, flight).section());
         sections.add(HeatTables.hottest(parts, run, judgement));
@@ -113,6 +115,9 @@ public final class HeatQuestion implements Staged {
         sections.add(HeatTables.losses(parts, run));
         sections.addAll(HeatTables.temperatures(parts, run));
         sections.add(HeatTables.playback(plant, parts, run));
+        if (stage != Stage.NOMINAL) {
+            sections.addAll(wiring(run).sections());
+        }
         return Optional.of(new HeatAnswer(verdict, findings, sections, evidence, run.left()));
     }
 
@@ -128,6 +133,14 @@ public final class HeatQuestion implements Staged {
             run = Optional.of(HeatRun.of(plant, flight));
         }
         return run.orElseThrow();
+    }
+
+    /** Of no use while something is dragged, and the most work of all that is not drawn. */
+    private HeatWiring wiring(HeatRun run) {
+        if (wiring.isEmpty()) {
+            wiring = Optional.of(HeatWiring.of(plant, parts, run));
+        }
+        return wiring.orElseThrow();
     }
 
     private Section waits(HeatRun run, Work work) {

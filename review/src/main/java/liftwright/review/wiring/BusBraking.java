@@ -99,7 +99,7 @@ final class BusBraking {
                                                                             fan,
                                                                             at.child(
                                                                                     "capacitor"
-                                                                                        + " voltage"),
+                                                                                            + " voltage"),
                                                                             most,
                                                                             LimitName
                                                                                     .CAPACITOR_VOLTAGE_SHARE)))
@@ -208,9 +208,9 @@ final class BusBraking {
                                         + rig.limits().origin(rating.name))),
                 limited
                         ? "every braking controller at its current limit at once; iron and drag"
-                              + " left out"
+                                + " left out"
                         : "no current limit is declared for a braking controller, so it counts as"
-                              + " one that brakes as hard as it can",
+                                + " one that brakes as hard as it can",
                 List.of());
     }
 
@@ -272,14 +272,14 @@ final class BusBraking {
                                 island.byContactor
                                         ? ", its rating, braking into an open contactor"
                                         : ", its rating, braking after a fuse or a plug has"
-                                              + " opened"),
+                                                + " opened"),
                 Optional.of(Value.of("brake-share", share)),
                 Optional.of(
                         new Finding.Limit(
                                 Value.of("brake-share", 1),
                                 "energy balance, drag and winding left out")),
                 "with the packs gone, all capacitors of the bus together take what its fans give:"
-                    + " let them coast, and command zero before the contactor opens",
+                        + " let them coast, and command zero before the contactor opens",
                 List.of());
     }
 

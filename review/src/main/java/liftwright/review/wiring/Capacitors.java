@@ -129,7 +129,7 @@ final class Capacitors {
                 Optional.of(Value.of("pre-charge-power", watt)),
                 Optional.empty(),
                 "as much energy goes into the resistor as into the capacitors: read its pulse"
-                    + " rating",
+                        + " rating",
                 List.of());
     }
 

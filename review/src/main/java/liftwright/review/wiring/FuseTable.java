@@ -146,8 +146,8 @@ final class FuseTable {
                 Optional.of(Value.of("part-current", harm.ampere())),
                 Optional.empty(),
                 "by the latest fuse that its standard or its declared doubt allows; a wire is"
-                    + " harmed at its short-circuit temperature, or above its steady limit for over"
-                    + " 5 s",
+                        + " harmed at its short-circuit temperature, or above its steady limit for over"
+                        + " 5 s",
                 List.of());
     }
 

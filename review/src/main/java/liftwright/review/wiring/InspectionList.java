@@ -33,8 +33,8 @@ public final class InspectionList {
 
     public static final String TITLE =
             "After each run, least margin first (make it dead first; capacitors stay charged, so"
-                + " measure before you touch; re-measure the drop at the expected current: watch"
-                + " from 20 % above, replace from 50 %, common practice)";
+                    + " measure before you touch; re-measure the drop at the expected current: watch"
+                    + " from 20 % above, replace from 50 %, common practice)";
 
     private InspectionList() {}
 

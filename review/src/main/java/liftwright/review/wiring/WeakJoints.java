@@ -120,10 +120,10 @@ final class WeakJoints {
                                                 new Finding.Limit(
                                                         Value.of("part-rating", worst.wireA),
                                                         "current that warms the wire by 30 K in"
-                                                            + " still air, as EIA-364-70 rates"
-                                                            + " joints")),
+                                                                + " still air, as EIA-364-70 rates"
+                                                                + " joints")),
                                         "the joint is the weakest place, and a fuse chosen for the"
-                                            + " wire does not protect it",
+                                                + " wire does not protect it",
                                         List.of()));
     }
 }

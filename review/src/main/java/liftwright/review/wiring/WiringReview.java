@@ -55,6 +55,9 @@ public record WiringReview(List<Finding> findings, List<Section> sections) {
         findings.addAll(FuseTable.findings(fuses));
         SolderingList soldering = SolderingList.of(plant.rig(), loads, supply.wireK(), warmth);
         List<Section> sections = new ArrayList<>();
+        if (plant.rig().wiring().chains().stream().allMatch(chain -> chain.elements().isEmpty())) {
+            return new WiringReview(findings, sections); // nothing to make, nothing to look at
+        }
         if (!fuses.isEmpty()) {
             sections.add(FuseTable.table(fuses));
         }

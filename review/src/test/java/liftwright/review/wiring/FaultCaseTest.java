@@ -84,8 +84,7 @@ class FaultCaseTest {
                     if (firstS <= ownS) {
                         expected = firstS;
                     } else {
-                        double theta =
-                                curve.gain(first / (packs - 1)) * -Math.expm1(-ownS / tau);
+                        double theta = curve.gain(first / (packs - 1)) * -Math.expm1(-ownS / tau);
                         double g = curve.gain(later / (packs - 1));
                         expected =
                                 g <= 1
@@ -101,12 +100,7 @@ class FaultCaseTest {
                                     101_325,
                                     20);
                     FaultCase.End end =
-                            far.run(
-                                    net,
-                                    faultOhm,
-                                    net.fuses(),
-                                    _ -> curve,
-                                    thick.new Course(0));
+                            far.run(net, faultOhm, net.fuses(), _ -> curve, thick.new Course(0));
                     if (expected < Double.POSITIVE_INFINITY && !end.harmed()) {
                         assertThat(end.endedS())
                                 .isCloseTo(expected, within(1e-3 * expected + 1e-6));
