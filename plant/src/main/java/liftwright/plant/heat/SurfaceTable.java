@@ -1,12 +1,14 @@
 package liftwright.plant.heat;
 
+import liftwright.physics.AirFilm;
 import liftwright.physics.SurfaceExchange;
 
 /**
  * Conductance from the outermost shell of a wire to the air, per metre, against how much warmer the
  * shell is. Entries lie at eighths of each octave, so that what goes by a power of the difference
  * is followed evenly: linear between them errs by less than 0.1 %. Below the first entry and beyond
- * the last the nearest one holds.
+ * the last the nearest one holds, and so it does where the film would leave the range of {@link
+ * AirFilm}.
  */
 final class SurfaceTable {
 
@@ -18,6 +20,9 @@ final class SurfaceTable {
 
     /** Last entry of a shell colder than the air, K. */
     static final double MOST_COLD_K = 0x1p6;
+
+    /** Distance kept from the ends of a range, for rounding, K. */
+    private static final double EDGE_K = 1e-6;
 
     /** So far right that exponent and three bits of the fraction stay: eighths of an octave. */
     private static final int SHIFT = 49;
@@ -81,6 +86,8 @@ final class SurfaceTable {
     private void side(int from, int last, int sign) {
         double share = 1;
         double before = 0;
+        double coldestK = 2 * AirFilm.COLDEST_K - airK + EDGE_K;
+        double warmestK = 2 * AirFilm.WARMEST_K - airK - EDGE_K;
         for (int k = 0; k <= last; k++) {
             double shellK = sign * at(k);
             double surface = 0;
@@ -89,7 +96,7 @@ final class SurfaceTable {
                         free
                                 * SurfaceExchange.wireWpmK(
                                         outerM,
-                                        airK + share * shellK,
+                                        Math.clamp(airK + share * shellK, coldestK, warmestK),
                                         airK,
                                         pascal,
                                         airMps,

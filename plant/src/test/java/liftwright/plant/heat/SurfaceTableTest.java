@@ -76,4 +76,16 @@ class SurfaceTableTest {
         table.make(3e-3, 10, 1, AIR_K, PASCAL, 5);
         assertThat(table.conductanceWpmK(30)).isGreaterThan(2 * still);
     }
+
+    /** In the coldest and the hottest air of a site there are entries to every difference. */
+    @Test
+    void holdsInEveryAir() {
+        for (double airK = 223.15; airK < 400; airK += 1.37) {
+            SurfaceTable table = new SurfaceTable();
+            table.make(3e-3, 10, 1, airK, PASCAL, 0);
+            for (double warmerK : new double[] {-500, -64, -1, 0, 1, 500, 5000}) {
+                assertThat(table.conductanceWpmK(warmerK)).isBetween(0.02, 2.0);
+            }
+        }
+    }
 }
