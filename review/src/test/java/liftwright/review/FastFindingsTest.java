@@ -22,6 +22,10 @@ class FastFindingsTest {
 
     private static final String SANDPIPER = "sandpiper";
 
+    private static final String NO_RUN =
+            ", {run: 4 AWG, length: 700 mm ± 5 %, insulation: XLPE, class: 125 °C, wall: 1.1 mm ±"
+                    + " 0.2 mm}";
+
     private static List<Finding> findings(String example, String... replacements) {
         return FastFindings.of(Plant.assemble(ExampleRigs.edited(example, replacements)));
     }
@@ -81,7 +85,7 @@ class FastFindingsTest {
         Finding untold = only(findings(SANDPIPER, "capacitance: 2 mF, ", ""));
         assertThat(untold.code()).isEqualTo("peaks-cannot-be-told");
         assertThat(untold.sentence().toString()).contains("capacitance");
-        Finding noRun = only(findings(SANDPIPER, ", {run: 4 AWG, length: 700 mm ± 5 %}", ""));
+        Finding noRun = only(findings(SANDPIPER, NO_RUN, ""));
         assertThat(noRun.code()).isEqualTo("peaks-cannot-be-told");
         assertThat(noRun.sentence().toString()).contains("run");
         assertThat(
