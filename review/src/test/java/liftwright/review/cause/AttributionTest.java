@@ -35,9 +35,6 @@ class AttributionTest {
     /** From here on the observer, too, names the right one of six kinds in nine of ten. */
     private static final double SHOWN = 8;
 
-    /** In a quick run pairs are judged from here on, in a deep one all. */
-    private static final double JUDGED = 3;
-
     /** Swaps are made, and the observer is held to what it says, on one rig of so many. */
     private static final int WHOLE = 8;
 
@@ -64,8 +61,7 @@ class AttributionTest {
             boolean isSeen = signal >= SEEN;
             int isObserved = (isSeen || whole) && judged.isRightForTheObserver() ? 1 : 0;
             double chance = whole ? judged.chance() : 0;
-            Judged.Pairs own =
-                    signal >= JUDGED || Seeded.deep() ? judged.pairs() : Judged.Pairs.NONE;
+            Judged.Pairs own = judged.pairs();
             Judged.Swapped made = whole ? judged.swapped() : Judged.Swapped.NONE;
             synchronized (this) {
                 shown += signal >= SHOWN ? 1 : 0;

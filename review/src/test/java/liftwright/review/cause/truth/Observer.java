@@ -21,7 +21,7 @@ import liftwright.rig.table.TurningTable.Swap;
  */
 public final class Observer {
 
-    private static final int SAMPLES = 56;
+    private static final int SAMPLES = 40;
     private static final double NEVER = -1e6;
 
     /** Nobody who measures knows how much of the arms' doubt is the same in all rows: any part. */
