@@ -105,7 +105,11 @@ class HeatedPropertiesTest {
     }
 
     private static void pauses(RandomGenerator random, int[] lengthened) {
-        Plant plant = Plant.assembleHeated(HeatedRigs.random(random));
+        Rig rig = HeatedRigs.random(random);
+        if (HeatedRigs.isTied(rig)) {
+            return; // what flows between two packs goes by their differences, cold or warm
+        }
+        Plant plant = Plant.assembleHeated(rig);
         Order order = new Order.Throttle(random.nextDouble(0.5, 0.9));
         double forS = random.nextDouble(5, 25);
         double brief = random.nextDouble(0, 120);

@@ -139,6 +139,26 @@ final class HeatedRigs {
                 random.nextInt(3) == 0 ? random.nextDouble(0.5, 10) : 0);
     }
 
+    /** Whether packs are joined to each other. */
+    static boolean isTied(Rig rig) {
+        return rig.wiring().chains().stream()
+                .anyMatch(
+                        chain ->
+                                chain.to().equals("bus")
+                                        || (chain.from().startsWith("split")
+                                                && chain.to().startsWith("split")));
+    }
+
+    /** Whether a joint grows worse above its limit. */
+    static boolean grows(Rig rig) {
+        return rig.wiring().chains().stream()
+                .flatMap(chain -> chain.elements().stream())
+                .anyMatch(
+                        element ->
+                                element instanceof Element.Joint joint
+                                        && joint.wear().growthPerS().isPresent());
+    }
+
     /** Number of an element in its chain. */
     static int element(Rig rig, int chain, PartId id) {
         List<Element> elements = rig.wiring().chains().get(chain).elements();

@@ -25,6 +25,12 @@ class HeatedRunAgainstIntegratorTest {
     /** Temperatures, K, at the production step. */
     private static final double SAME_K = 0.2;
 
+    /**
+     * The same where joints grow: one that creeps past its limit begins to grow at a moment that a
+     * hundredth of a kelvin moves by seconds.
+     */
+    private static final double SAME_GROWING_K = 0.8;
+
     /** Of the time to each limit and of each fuse. */
     private static final double SAME_TIME = 0.005;
 
@@ -87,10 +93,11 @@ class HeatedRunAgainstIntegratorTest {
         reference.throttle(0);
         reference.go(90);
         same(plant, run, reference, "after the soak");
+        double sameK = sameK(plant);
         for (int part = 0; part < before.length; part++) {
             assertThat(run.hottestK(part))
                     .as("hottest of " + plant.heatParts().get(part))
-                    .isCloseTo(reference.hottestK[part], within(SAME_K));
+                    .isCloseTo(reference.hottestK[part], within(sameK));
             if (reference.hottestK[part] > before[part] + 2) {
                 met.add("soaked hotter");
             }
@@ -103,14 +110,18 @@ class HeatedRunAgainstIntegratorTest {
         for (int part = 0; part < plant.heatParts().size(); part++) {
             assertThat(run.nowK(part))
                     .as(when + " " + plant.heatParts().get(part))
-                    .isCloseTo(reference.nowK(part), within(SAME_K));
+                    .isCloseTo(reference.nowK(part), within(sameK(plant)));
         }
+    }
+
+    private static double sameK(Plant plant) {
+        return HeatedRigs.grows(plant.rig()) ? SAME_GROWING_K : SAME_K;
     }
 
     private static void times(
             Plant plant, Discharge run, HeatedRigRun reference, int part, Set<String> met) {
         HeatPart of = plant.heatParts().get(part);
-        if (Math.abs(reference.hottestK[part] - of.limitK()) < SAME_K) {
+        if (Math.abs(reference.hottestK[part] - of.limitK()) < sameK(plant)) {
             return; // it may or may not
         }
         OptionalDouble found = run.heatReachedS(part);
