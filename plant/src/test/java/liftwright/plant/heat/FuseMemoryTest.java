@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
  */
 class FuseMemoryTest {
 
-    private static final double OHM = 0.5;
+    private static final double OHM = 0.15;
     private static final double RATED_A = 30;
 
     /**
@@ -119,6 +119,21 @@ class FuseMemoryTest {
                         .isCloseTo(point.time().si(), within(0.15 * point.time().si()));
             }
         }
+    }
+
+    /** Above the last point I² t stays. */
+    @Test
+    void beyondTheLastPointTheMeltingHeatIsSpent() {
+        Element.Fuse element = fuse(FuseOpening.Speed.SLOW, 60);
+        FuseOpening.Point last = element.points().getLast();
+        double ampere = 1.8 * last.current().si();
+        Loaded loaded = new Loaded(element);
+        loaded.carry(ampere, 1e-6);
+        loaded.carry(ampere, 1);
+        double flowed = loaded.ampere.get(2);
+        double expected = last.time().si() * Math.pow(last.current().si() / flowed, 2);
+        assertThat(loaded.run.openedS(loaded.fuse).orElseThrow())
+                .isCloseTo(expected, within(0.01 * expected));
     }
 
     /**

@@ -174,6 +174,7 @@ final class HeatedRig implements Extrapolation.Model {
     private final int size;
     private final List<FuseAt> fuses = new ArrayList<>();
     private final List<WornAt> worn = new ArrayList<>();
+    private final List<Boolean> growing = new ArrayList<>();
     private final double[] emfV;
     private final double[] packOhm;
     private final double[] chainOhm;
@@ -234,6 +235,7 @@ final class HeatedRig implements Extrapolation.Model {
                         && joint.wear().growthPerS().isPresent()) {
                     double rate = joint.wear().growthPerS().get().si();
                     worn.add(new WornAt(c, firstPlaces.get(c)[k], rate));
+                    growing.add(false);
                 }
             }
         }
@@ -817,13 +819,28 @@ final class HeatedRig implements Extrapolation.Model {
             f[fuseAt + k] = (gain - y[fuseAt + k]) / tau;
         }
         for (int k = 0; k < worn.size(); k++) {
-            f[fuseAt + fuses.size() + k] = growth(worn.get(k), y);
+            f[fuseAt + fuses.size() + k] = growing.get(k) ? worn.get(k).perS : 0;
         }
     }
 
-    private double growth(WornAt joint, double[] y) {
-        double above = y[lines.get(joint.chain).of(joint.place)];
-        return above > rig.limits().si(LimitName.JOINT_TEMPERATURE) ? joint.perS : 0;
+    int growingJoints() {
+        return worn.size();
+    }
+
+    /** How far such a joint is above its limit, K. */
+    double aboveK(double[] y, int joint) {
+        WornAt of = worn.get(joint);
+        double limitK = rig.limits().si(LimitName.JOINT_TEMPERATURE);
+        return y[lines.get(of.chain).of(of.place)] - limitK;
+    }
+
+    boolean grows(int joint) {
+        return growing.get(joint);
+    }
+
+    /** Whether it grows from now on. */
+    void grows(int joint, boolean does) {
+        growing.set(joint, does);
     }
 
     /** (Ω/Ω_full)^0.7, at least 0.04. */

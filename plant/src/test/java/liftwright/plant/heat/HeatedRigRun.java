@@ -59,6 +59,7 @@ final class HeatedRigRun {
         double until = run.timeS() + forS;
         while (run.timeS() < until) {
             run.step(until);
+            grow();
             open();
             for (int part = 0; part < reachedS.length; part++) {
                 int of = part;
@@ -69,6 +70,26 @@ final class HeatedRigRun {
                 }
                 hottestK[part] = Math.max(hottestK[part], kelvin(run.state(), part));
             }
+        }
+    }
+
+    /** The first joint that passed its limit either way within the step ends it there. */
+    private void grow() {
+        int first = -1;
+        double when = Double.POSITIVE_INFINITY;
+        for (int joint = 0; joint < model.growingJoints(); joint++) {
+            int of = joint;
+            double sign = model.grows(joint) ? -1 : 1;
+            if (run.reached(y -> sign * model.aboveK(y, of), 1e-9)) {
+                double whenS = run.when(y -> sign * model.aboveK(y, of), 1e-9);
+                first = whenS < when ? joint : first;
+                when = Math.min(when, whenS);
+            }
+        }
+        if (first >= 0) {
+            run.backTo(when);
+            model.grows(first, !model.grows(first));
+            run.restart();
         }
     }
 

@@ -3,6 +3,7 @@ package liftwright.plant.heat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,8 +12,11 @@ import java.util.random.RandomGenerator;
 import liftwright.plant.Discharge;
 import liftwright.plant.Order;
 import liftwright.plant.Plant;
+import liftwright.plant.RigSketch;
 import liftwright.plant.supply.CellDraw;
+import liftwright.rig.Insulation;
 import liftwright.rig.Rig;
+import liftwright.rig.Wear;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
@@ -22,14 +26,14 @@ import org.junit.jupiter.api.Test;
  */
 class HeatedRunAgainstIntegratorTest {
 
-    /** Temperatures, K, at the production step. */
-    private static final double SAME_K = 0.2;
+    /** Temperatures, K, at the production step: half of what is asked of it. */
+    private static final double SAME_K = 0.1;
 
     /**
      * The same where joints grow: one that creeps past its limit begins to grow at a moment that a
-     * hundredth of a kelvin moves by seconds.
+     * hundredth of a kelvin moves; 0.29 K was the worst of 250 rigs.
      */
-    private static final double SAME_GROWING_K = 0.8;
+    private static final double SAME_GROWING_K = 0.4;
 
     /** Of the time to each limit and of each fuse. */
     private static final double SAME_TIME = 0.005;
@@ -57,6 +61,35 @@ class HeatedRunAgainstIntegratorTest {
                             "lift",
                             "soaked hotter");
         }
+    }
+
+    /** A bad joint that is soon above its limit and grows worse all the while. */
+    @Test
+    void aJointThatGrowsWorse() {
+        RigSketch sketch = WarmSketch.sketch();
+        sketch.packs.add(
+                RigSketch.pack("p", 1, WarmSketch.cellType("C", WarmSketch.STIFF), 14, 0.95));
+        sketch.fans.add(
+                RigSketch.fan("f", 1, WarmSketch.fanType("F", WarmSketch.steadyFan(90, 57))));
+        Wear wear = new Wear(RigSketch.si(5), Optional.of(RigSketch.si(0.03)));
+        sketch.wire(
+                "p.1",
+                "f.1",
+                WarmSketch.joint("bad", 1e-3, 100, 5, wear),
+                WarmSketch.run("w", 8, 1, 0.5, Insulation.SILICONE, 453.15, 1e-3, 1, 0));
+        WarmSketch.oneGroup(sketch);
+        Rig rig = sketch.rig();
+        Plant plant = Plant.assembleHeated(rig);
+        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), HeatedRig.SAME);
+        Discharge run = plant.discharge();
+        run.load(plant.parameters().nominal(), new CellDraw.Expected());
+        run.start();
+        run.follow(new Order.Throttle(1), 60, at -> {});
+        reference.throttle(1);
+        reference.go(60);
+        int joint = HeatedWiresTest.part(plant, HeatPart.Kind.JOINT, "bad");
+        assertThat(reference.reachedS[joint]).isLessThan(50);
+        assertThat(run.nowK(joint)).isCloseTo(reference.nowK(joint), within(0.2));
     }
 
     private static void compare(RandomGenerator random, Set<String> met) {
