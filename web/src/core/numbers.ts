@@ -140,7 +140,7 @@ function ofTimeline(timeline: Timeline): Numbers {
             cellOf(bar.hottest),
             cellOf(bar.limit),
             text(bar.limit.unit ?? ''),
-            text(bar.where),
+            text([bar.where, bar.at.reason ?? ''].filter(Boolean).join('; ')),
         ]),
     };
 }

@@ -110,6 +110,28 @@ export function nearest(tracks: readonly Track[], moment: number, cold: number):
         .map(({ track }) => track);
 }
 
+/** The farthest of its kind, and how many more of that kind are at the same level. */
+export interface Ahead {
+    readonly track: Track;
+    readonly level: Level;
+    readonly more: number;
+}
+
+/** The farthest part of each kind: a rig has dozens of wires that warm alike. */
+export function aheadOf(played: Played, moment: number): Ahead[] {
+    const ahead = new Map<string, Ahead>();
+    for (const track of nearest(played.tracks, moment, played.cold)) {
+        const level = levelOf(shareAt(track, moment, played.cold));
+        const first = ahead.get(track.kind);
+        if (!first) {
+            ahead.set(track.kind, { track, level, more: 0 });
+        } else if (first.level === level) {
+            ahead.set(track.kind, { ...first, more: first.more + 1 });
+        }
+    }
+    return [...ahead.values()];
+}
+
 /** A value as the axis shows it, with its unit. */
 export function textOn(axis: Axis, si: number): string {
     const number = numeral(shownOn(axis, si), axis.step / 100);

@@ -6,7 +6,7 @@ export interface TimelineRow {
     readonly what: string;
     /** When its limit is reached, or how long was looked. */
     readonly when: string;
-    /** What it came to, of what is allowed, and where. */
+    /** What it came to, of what is allowed, where, and why it may come to its limit yet. */
     readonly below: string;
     readonly at: Value;
     /** From the start, SI; absent where the limit is not reached: the bar is open. */
@@ -30,9 +30,8 @@ export function whenOf(timeline: Timeline, at: Value): string {
         case 'words':
             return at.shown;
         case 'never':
-            return `not within ${timeline.horizon.shown}`;
         case 'not computed':
-            return at.reason ?? at.shown;
+            return `not within ${timeline.horizon.shown}`;
     }
 }
 
@@ -44,7 +43,7 @@ export function timelineRows(timeline: Timeline, fields: AnswerDocument['fields'
             part,
             what,
             when: whenOf(timeline, at),
-            below: where ? `${against}; ${where}` : against,
+            below: [against, where, at.reason ?? ''].filter(Boolean).join('; '),
             at,
             ...(at.kind === 'amount' && at.si !== undefined ? { reached: at.si } : {}),
         };

@@ -1,19 +1,18 @@
 import { useCallback, useEffect, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { momentsOf, numbersOf } from '../core/numbers';
 import {
+    aheadOf,
     LEVEL_WORDS,
-    levelOf,
-    nearest,
     playedOf,
-    shareAt,
     textOn,
     trackName,
     waitMs,
+    type Ahead,
     type Played,
 } from '../core/playback';
 import { sceneOf, type Scene } from '../core/scene';
 import { lay, VIEWS, type ViewName } from '../core/view';
-import type { Playback, Track } from '../core/wire';
+import type { Playback } from '../core/wire';
 import type { PictureProps } from './api';
 import { Frame } from './Frame';
 import { PlayedRig, playedCorners, playedScene, Swatch } from './PlayedRig';
@@ -28,6 +27,7 @@ const WHOLE_MS = 15_000;
 /** Steps in which who wants no motion goes through the whole. */
 const STEPS = 12;
 const LISTED = 6;
+const NAMED = 3;
 const SIDES: readonly ViewName[] = ['behind', 'side', 'above'];
 const NOTHING: Scene = { fans: [], limbs: [], parts: [], centre: undefined, lift: undefined };
 
@@ -40,10 +40,7 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
     const file = useCallback(() => [momentsOf(section, fields)], [section, fields]);
     const [chosen, setChosen] = useState<number>();
     const moment = Math.min(chosen ?? played.worst, Math.max(0, played.times.length - 1));
-    const ahead = useMemo(
-        () => nearest(played.tracks, moment, played.cold).slice(0, LISTED),
-        [played, moment],
-    );
+    const ahead = useMemo(() => aheadOf(played, moment).slice(0, LISTED), [played, moment]);
     return (
         <Frame
             title={section.title}
@@ -73,7 +70,7 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
                 selected={selected}
                 onShow={onShow}
             />
-            <Ahead played={played} tracks={ahead} moment={moment} onShow={onShow} />
+            <Farthest played={played} ahead={ahead} moment={moment} onShow={onShow} />
             <p class="picture-key">
                 Thin and plain: cool. Dotted: warm. Hatched: in the last fifth of its way to its
                 limit. Crossed, with a thick rim: at or over it. A part that warms in several places
@@ -90,7 +87,7 @@ interface PlayerProps {
     moment: number;
     /** Nothing was chosen yet: what is shown is the worst, and playing begins at the start. */
     untouched: boolean;
-    first: Track | undefined;
+    first: Ahead | undefined;
     onMoment: (moment: number) => void;
 }
 
@@ -151,10 +148,15 @@ function Player({ played, title, moment, untouched, first, onMoment }: PlayerPro
 }
 
 /** "left.1, motor winding 98.2 °C of 100 °C, near its limit". */
-function told(played: Played, track: Track, moment: number): string {
-    const level = levelOf(shareAt(track, moment, played.cold));
+function told(played: Played, { track, level, more }: Ahead, moment: number): string {
     const value = textOn(played.y, track.values[moment] ?? 0);
-    return `${trackName(track)} ${value} of ${textOn(played.y, track.limit)}, ${LEVEL_WORDS[level]}`;
+    return `${trackName(track)} ${value} of ${textOn(played.y, track.limit)}, ${levelWords(level, more)}`;
+}
+
+/** "at or over its limit, and so are 23 more". */
+function levelWords(level: Ahead['level'], more: number): string {
+    const others = more === 1 ? ', and so is one more' : `, and so are ${more} more`;
+    return LEVEL_WORDS[level] + (more > 0 ? others : '');
 }
 
 /** Whether the reader wants nothing to move by itself. */
@@ -179,7 +181,7 @@ interface DrawnProps {
     scene: Scene;
     fields: PictureProps['fields'];
     moment: number;
-    ahead: readonly Track[];
+    ahead: readonly Ahead[];
     selected: string | undefined;
     onShow: (part: string) => void;
 }
@@ -219,7 +221,7 @@ function Drawn(props: DrawnProps) {
                         class="drawn view"
                         viewBox={`0 0 ${laid.width} ${laid.height}`}
                         role="img"
-                        aria-label={`${words}: ${ahead.map(track => told(played, track, moment)).join('; ')}`}
+                        aria-label={`${words}: ${ahead.map(each => told(played, each, moment)).join('; ')}`}
                         data-title={words}
                     >
                         <PlayedRig
@@ -228,7 +230,7 @@ function Drawn(props: DrawnProps) {
                             laid={laid}
                             played={played}
                             moment={moment}
-                            named={ahead.slice(0, 3)}
+                            named={ahead.slice(0, NAMED).map(each => each.track)}
                             selected={props.selected}
                             onShow={props.onShow}
                         />
@@ -240,20 +242,19 @@ function Drawn(props: DrawnProps) {
     );
 }
 
-interface AheadProps {
+interface FarthestProps {
     played: Played;
-    tracks: readonly Track[];
+    ahead: readonly Ahead[];
     moment: number;
     onShow: (part: string) => void;
 }
 
-/** Those farthest on their way to their limits at this moment. */
-function Ahead({ played, tracks, moment, onShow }: AheadProps) {
+/** Of each kind the part that is farthest on its way to its limit at this moment. */
+function Farthest({ played, ahead, moment, onShow }: FarthestProps) {
     const id = useId();
     return (
-        <ol class="ahead" aria-label="farthest on their way to their limits at this moment">
-            {tracks.map((track, k) => {
-                const level = levelOf(shareAt(track, moment, played.cold));
+        <ol class="ahead" aria-label="of each kind the farthest on its way to its limit">
+            {ahead.map(({ track, level, more }, k) => {
                 const value = track.values[moment] ?? 0;
                 return (
                     <li key={`${track.part} ${track.kind}`}>
@@ -272,7 +273,7 @@ function Ahead({ played, tracks, moment, onShow }: AheadProps) {
                             <span data-si={String(track.limit)}>
                                 {textOn(played.y, track.limit)}
                             </span>
-                            , {LEVEL_WORDS[level]}
+                            , {levelWords(level, more)}
                         </span>
                     </li>
                 );

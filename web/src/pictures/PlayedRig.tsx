@@ -201,7 +201,7 @@ function labelsOf(
         const [mark, shape] = [played.marks[at], shapes[at]];
         if (track && mark && shape && !seen.has(mark)) {
             seen.add(mark);
-            const words = `${mark.part} ${textOn(played.y, track.values[moment] ?? 0)}`;
+            const words = `${track.kind} ${textOn(played.y, track.values[moment] ?? 0)}`;
             const label = labels.beside(shape.box, words);
             if (label) {
                 found.push(label);

@@ -38,6 +38,8 @@ export class Bay {
     /** What was merged, recovered, refused: the last sentence, with a count so that it is told again. */
     readonly told = signal<{ sentence: string; count: number }>({ sentence: '', count: 0 });
     readonly selected = signal<string | undefined>(undefined);
+    /** What was named when it was selected: perhaps a wire of it, which no drawing of the rig has. */
+    readonly named = signal<string | undefined>(undefined);
     readonly look = signal<Look | undefined>(undefined);
     readonly open = signal<Question | undefined>('lift');
     /** Whether the guide for a rig from nothing stands in place of the ladder. */
@@ -153,6 +155,7 @@ export class Bay {
         this.trial.let();
         this.asks.forget();
         this.selected.value = undefined;
+        this.named.value = undefined;
         this.guiding.value = false;
         this.kept = new Desk(
             document,
@@ -237,7 +240,10 @@ export class Bay {
         const document = this.desk.peek()?.document;
         if (document === undefined) return;
         const found = partNamed(document.parts, part);
-        if (part !== undefined) this.selected.value = found?.id ?? part;
+        if (part !== undefined) {
+            this.selected.value = found?.id ?? part;
+            this.named.value = part;
+        }
         const at = (path === undefined ? undefined : spanOf(document, path)) ?? found;
         if (at !== undefined) this.look.value = { from: at.from, to: at.to };
     }

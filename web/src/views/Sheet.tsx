@@ -200,11 +200,13 @@ function One({
         },
     };
     if (section.kind === 'drawing') return <Rig drawing={section} common={common} />;
+    const whole = section.kind !== 'timeline' && section.kind !== 'playback';
+    const selected = whole ? common.selected : (bay.named.value ?? common.selected);
     const rig =
         section.kind === 'playback'
             ? drawnIn(bay.asks.rungs.value, document.rig.digest)
             : undefined;
-    return <Picture section={section} rig={rig} {...common} />;
+    return <Picture section={section} rig={rig} {...common} selected={selected} />;
 }
 
 /** The drawing of this very rig, in whichever answer has one. */

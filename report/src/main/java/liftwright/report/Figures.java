@@ -84,15 +84,19 @@ public final class Figures {
                 : "";
     }
 
-    /** When a limit of a timeline is reached; a limit that is not says how long was looked. */
+    /** When a limit of a timeline is reached; for one that is not, how long was looked. */
     public String when(Section.Timeline timeline, Value at) {
         return switch (at.figure()) {
             case Value.Figure.Amount _ -> bare(at);
             case Value.Figure.Words words -> words.text();
-            case Value.Figure.Never _ ->
+            case Value.Figure.Never _, Value.Figure.NotComputed _ ->
                     "not within " + bare(Value.of(Section.Timeline.TIME, timeline.horizonS()));
-            case Value.Figure.NotComputed not -> not.reason();
         };
+    }
+
+    /** Why it cannot be told whether a limit is reached later; empty where it can. */
+    public static String unsettled(Value at) {
+        return at.figure() instanceof Value.Figure.NotComputed(String reason) ? reason : "";
     }
 
     /** What was come to, and of what: {@code 98 °C of 85 °C}. */

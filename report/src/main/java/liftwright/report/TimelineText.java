@@ -1,6 +1,9 @@
 package liftwright.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import liftwright.answer.Section.Timeline;
 import liftwright.answer.Section.Timeline.Bar;
 import liftwright.answer.Value;
@@ -110,6 +113,22 @@ final class TimelineText {
                         bar.part() + ", " + bar.what() + ": " + bar.where());
             }
         }
+        Map<String, List<String>> unsettled = new LinkedHashMap<>();
+        for (Bar bar : shown.bars()) {
+            String why = Figures.unsettled(bar.at());
+            if (!why.isEmpty()) {
+                unsettled
+                        .computeIfAbsent(why, _ -> new ArrayList<>())
+                        .add(bar.part() + ", " + bar.what());
+            }
+        }
+        unsettled.forEach(
+                (why, bars) ->
+                        paper.block(
+                                INDENT,
+                                INDENT + 2,
+                                Paper.Ink.PLAIN,
+                                why + ": " + String.join("; ", bars)));
         if (!shown.bars().stream().allMatch(OpenBars::isReached)) {
             paper.text(
                     INDENT,

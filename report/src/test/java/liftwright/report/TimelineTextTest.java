@@ -25,7 +25,8 @@ class TimelineTextTest {
         int room = lines.get(3).indexOf('>') + 1 - start;
         assertThat(lines.get(1)).startsWith("  left.3, insulation").contains("50 s");
         assertThat(solid).isEqualTo(Math.round(room * 50 / 200.0));
-        assertThat(lines.get(2)).contains("still warming").endsWith("▒>");
+        assertThat(lines.get(2)).contains("not within 200 s").endsWith("▒>");
+        assertThat(lines).contains("  still warming: back.1, left.3");
         assertThat(lines.get(3)).contains("not within 200 s").endsWith("▒>");
         assertThat(lines.get(4)).containsPattern("0 s +200 s$");
         assertThat(lines.getLast()).isEqualTo("  A bar that ends in > comes to no limit.");

@@ -3,6 +3,8 @@ package liftwright.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import liftwright.answer.Section.Timeline;
 import liftwright.answer.Section.Timeline.Bar;
 import liftwright.answer.Value;
@@ -131,8 +133,12 @@ final class TimelinePicture {
     }
 
     private String below(Bar bar) {
-        String against = figures.against(bar.hottest(), bar.limit());
-        return bar.where().isBlank() ? against : against + "; " + bar.where();
+        return Stream.of(
+                        figures.against(bar.hottest(), bar.limit()),
+                        bar.where(),
+                        Figures.unsettled(bar.at()))
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining("; "));
     }
 
     private static double x(Axis axis, double si) {

@@ -117,7 +117,7 @@ class PicturesTest {
         assertThat(page.text())
                 .contains("left.3, insulation")
                 .contains("100 °C of 50 °C; at the lug of left.3")
-                .contains("still warming")
+                .contains("40 °C of 60 °C; still warming")
                 .contains("not within 200 s")
                 .contains("45 % of 20 %");
     }
