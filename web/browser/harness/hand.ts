@@ -4,7 +4,8 @@ import type { Question } from '../../src/core/wire';
 /** What the questions are called on the page. */
 export const asked: Record<Question, string> = {
     lift: 'Will it lift me?',
-    endurance: 'For how long, and what gives out first?',
+    endurance: 'For how long?',
+    heat: 'What gives out first, and when?',
     balance: 'Is it balanced, and which way will it turn?',
 };
 export const questions = Object.keys(asked) as Question[];

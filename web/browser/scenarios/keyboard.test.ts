@@ -29,7 +29,7 @@ test('a fan is moved, kept, taken back and saved by keys alone', () =>
         const before = folder.read('rig.yaml');
         const hand = new Hand(page);
         await hand.banded();
-        await page.keyboard.press('Alt+3');
+        await page.keyboard.press('Alt+4');
         await hand.banded();
         const fan = hand.part('back-top.1', 'behind');
         for (let i = 0; i < 80 && !(await within(fan)); i++) {

@@ -1,6 +1,6 @@
 import type { Question } from './wire';
 
-/** The eight questions of a workshop, in their order; `question` where this version answers it. */
+/** The nine questions of a workshop, in their order; `question` where this version answers it. */
 export interface Asked {
     words: string;
     question?: Question;
@@ -11,9 +11,14 @@ export interface Asked {
 export const LADDER: readonly Asked[] = [
     { words: 'Will it lift me?', short: 'Lift', question: 'lift' },
     {
-        words: 'For how long, and what gives out first?',
+        words: 'For how long?',
         short: 'Endurance',
         question: 'endurance',
+    },
+    {
+        words: 'What gives out first, and when?',
+        short: 'Heat',
+        question: 'heat',
     },
     {
         words: 'Is it balanced, and which way will it turn?',
@@ -31,5 +36,6 @@ export const LADDER: readonly Asked[] = [
 export const FIRST: Record<Question, readonly string[]> = {
     lift: ['lift-waterfall'],
     endurance: ['ends', 'voltage-over-time', 'charge-over-time', 'thrust-later'],
+    heat: ['first-limits', 'heat-playback', 'losses', 'temperatures'],
     balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
 };

@@ -16,12 +16,17 @@ export interface Rung {
 
 export type Rungs = Record<Question, Rung>;
 
-export const QUESTIONS: readonly Question[] = ['lift', 'endurance', 'balance'];
+/** As they stand under each other. */
+export const QUESTIONS: readonly Question[] = ['lift', 'endurance', 'heat', 'balance'];
+
+/** As they are asked: what takes longest comes last. */
+export const ASKED: readonly Question[] = ['lift', 'endurance', 'balance', 'heat'];
 
 export function unasked(): Rungs {
     return {
         lift: { question: 'lift', state: 'unasked' },
         endurance: { question: 'endurance', state: 'unasked' },
+        heat: { question: 'heat', state: 'unasked' },
         balance: { question: 'balance', state: 'unasked' },
     };
 }
@@ -78,6 +83,7 @@ function each(rungs: Rungs, by: (rung: Rung) => Rung): Rungs {
     return {
         lift: by(rungs.lift),
         endurance: by(rungs.endurance),
+        heat: by(rungs.heat),
         balance: by(rungs.balance),
     };
 }

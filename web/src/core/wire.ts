@@ -179,7 +179,7 @@ export interface GuideField {
 
 // ---- answers -------------------------------------------------------------------------------------
 
-export type Question = 'lift' | 'endurance' | 'balance';
+export type Question = 'lift' | 'endurance' | 'heat' | 'balance';
 export type Units = 'si' | 'us';
 
 // POST /api/ask {rig, base, questions: Question[], units, to: Stage, turn?: number} -> stream of Told, every

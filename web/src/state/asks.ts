@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { Question, Stage, Told, Units } from '../core/wire';
-import { asked, changed, ended, QUESTIONS, told, unasked, type Rungs } from '../core/verdicts';
+import { ASKED, asked, changed, ended, told, unasked, type Rungs } from '../core/verdicts';
 import type { Server } from './server';
 import { nextTurn } from './turn';
 
@@ -34,7 +34,7 @@ export class Asks {
         revision: string,
         units: Units,
         to: Stage = 'whole',
-        questions: readonly Question[] = QUESTIONS,
+        questions: readonly Question[] = ASKED,
     ): Promise<void> {
         this.running?.abort();
         const running = new AbortController();

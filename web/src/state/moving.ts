@@ -61,7 +61,7 @@ export class Moving {
             return;
         }
         const { rig, revision, units } = where;
-        await this.trial.start(rig, revision, units, label, reply.value.changes);
+        await this.trial.start(rig, revision, units, label, reply.value.changes, true);
     }
 
     private settle(): void {

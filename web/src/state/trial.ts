@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { QUESTIONS, told, unasked, type Rungs } from '../core/verdicts';
+import { ASKED, told, unasked, type Rungs } from '../core/verdicts';
 import type { Change, Question, Told, Units } from '../core/wire';
 import type { Server } from './server';
 import { nextTurn } from './turn';
@@ -31,6 +31,8 @@ export class Trial {
         units: Units,
         label: string,
         changes: Change[],
+        /** A hand waits for it: what takes long is asked only where it lies open. */
+        quick = false,
     ): Promise<void> {
         this.running?.abort();
         const running = new AbortController();
@@ -40,7 +42,7 @@ export class Trial {
         this.tried.value = { label, changes, of: revision, rungs, state: 'asking' };
         const end = await this.server.stream(
             '/api/try',
-            { rig, base: revision, changes, questions: this.order(), units, turn: nextTurn() },
+            { rig, base: revision, changes, questions: this.order(quick), units, turn: nextTurn() },
             running.signal,
             read => {
                 const line = read as Told;
@@ -63,9 +65,10 @@ export class Trial {
         }
     }
 
-    private order(): readonly Question[] {
+    private order(quick: boolean): readonly Question[] {
         const open = this.open();
-        return open === undefined ? QUESTIONS : [open, ...QUESTIONS.filter(each => each !== open)];
+        const others = ASKED.filter(each => each !== open && !(quick && each === 'heat'));
+        return open === undefined ? others : [open, ...others];
     }
 
     private now(): Tried | undefined {

@@ -4,7 +4,7 @@ import type { Rung } from '../core/verdicts';
 import { useBay } from './context';
 import { OutcomeMark, outcomeClass, outcomeWords } from './outcome';
 
-/** The eight questions under each other, each with its verdict always in sight. */
+/** The questions under each other, each with its verdict always in sight. */
 export function Ladder() {
     return (
         <nav id="ladder" class="ladder" aria-label="Questions" tabIndex={-1}>
@@ -25,7 +25,7 @@ export function Ladder() {
                     </li>
                 ))}
             </ol>
-            <p class="quiet">Questions 4 to 8 are not answered by this version yet.</p>
+            <p class="quiet">Questions 5 to 9 are not answered by this version yet.</p>
         </nav>
     );
 }

@@ -139,7 +139,7 @@ class SheetTest {
         assertThat(Files.readString(folder.resolve("all.html")))
                 .containsSubsequence(
                         "Will it lift?</h2>",
-                        "For how long, and what gives out first?</h2>",
+                        "For how long?</h2>",
                         "Is it balanced, and which way will it turn?</h2>",
                         "seen from behind",
                         "seen from its right side",

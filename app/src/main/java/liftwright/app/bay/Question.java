@@ -3,6 +3,8 @@ package liftwright.app.bay;
 import java.util.Locale;
 import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
+import liftwright.review.HeatCase;
+import liftwright.review.HeatQuestion;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.review.Staged;
@@ -13,6 +15,7 @@ import liftwright.rig.Rig;
 enum Question {
     LIFT,
     ENDURANCE,
+    HEAT,
     BALANCE;
 
     /** As the page calls it, and as an answer does. */
@@ -39,6 +42,7 @@ enum Question {
         return switch (this) {
             case LIFT -> LiftQuestion.staged(rig, digest, settings);
             case ENDURANCE -> EnduranceQuestion.staged(rig, digest, new Task.Hover(), settings);
+            case HEAT -> HeatQuestion.staged(rig, digest, HeatCase.of(new Task.Hover()), settings);
             case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
         };
     }

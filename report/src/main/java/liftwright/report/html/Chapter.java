@@ -45,7 +45,7 @@ final class Chapter {
     static String question(String question) {
         return switch (question) {
             case "lift" -> "Will it lift?";
-            case "endurance" -> "For how long, and what gives out first?";
+            case "endurance" -> "For how long?";
             case "heat" -> "What gives out first, and when?";
             case "balance" -> "Is it balanced, and which way will it turn?";
             default -> question;

@@ -1,0 +1,162 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import type { AnswerDocument, Playback } from '../../src/core/wire';
+import { CommandLine } from '../checks/numbers';
+import { inBay } from '../harness/bay';
+import { Hand } from '../harness/hand';
+import { shoot } from '../harness/shots';
+
+async function inHeat(page: Page): Promise<Hand> {
+    const hand = new Hand(page);
+    await page.keyboard.press('Alt+3');
+    await hand.answered();
+    return hand;
+}
+
+function slider(hand: Hand) {
+    return hand.sheet.getByRole('slider');
+}
+
+/** Value and limit of each part that is listed, SI, by its name. */
+function listed(hand: Hand): Promise<[string, number, number][]> {
+    return hand.sheet.locator('.ahead li').evaluateAll(rows =>
+        rows.map(row => {
+            const [value, limit] = [...row.querySelectorAll('[data-si]')].map(each =>
+                Number(each.getAttribute('data-si')),
+            );
+            return [row.querySelector('button')?.textContent ?? '', value ?? NaN, limit ?? NaN];
+        }),
+    );
+}
+
+test('the rig is warmed by keys alone, and each moment is the command line’s', () =>
+    inBay('mudlark', async ({ folder, visit: { page } }) => {
+        const commandLine = await CommandLine.of(folder.path, 'heat');
+        const [document] = commandLine.documents as [AnswerDocument];
+        const played = document.answer.sections.find(
+            (each): each is Playback => each.kind === 'playback',
+        );
+        if (played === undefined) throw new Error('nothing is played');
+        const hand = await inHeat(page);
+        await slider(hand).focus();
+        const last = played.times.length - 1;
+        const moments: [string, number][] = [
+            ['Home', 0],
+            ['ArrowRight', 1],
+            ['End', last],
+            ['ArrowLeft', last - 1],
+        ];
+        for (const [key, moment] of moments) {
+            await page.keyboard.press(key);
+            expect(await slider(hand).inputValue()).toBe(String(moment));
+            const rows = await listed(hand);
+            expect(rows.length).toBeGreaterThan(2);
+            for (const [name, value, limit] of rows) {
+                const track = played.tracks.find(each => `${each.part}, ${each.kind}` === name);
+                expect([value, limit], `${name} after ${key}`).toEqual([
+                    track?.values[moment],
+                    track?.limit,
+                ]);
+            }
+            // What a reader of the screen hears is what stands there.
+            const heard = (await slider(hand).getAttribute('aria-valuetext')) ?? '';
+            expect(heard).toContain(await hand.sheet.locator('.player output').innerText());
+            expect(heard).toContain(rows[0]?.[0] ?? 'nothing');
+        }
+    }));
+
+test('it plays where it is asked to, and rests without a stroke', () =>
+    inBay('mudlark', async ({ visit: { page } }) => {
+        const hand = await inHeat(page);
+        await hand.allAnswered();
+        await hand.press('play', hand.sheet);
+        await page.waitForFunction(() => {
+            const at = document.querySelector<HTMLInputElement>('main input[type=range]');
+            return Number(at?.value) > 2;
+        });
+        await hand.press('pause', hand.sheet);
+        const strokes = await page.evaluate(async () => {
+            let count = 0;
+            const watch = new MutationObserver(changes => {
+                count += changes.length;
+            });
+            watch.observe(document.body, { subtree: true, attributes: true, childList: true });
+            await new Promise(done => setTimeout(done, 1000));
+            watch.disconnect();
+            return count;
+        });
+        expect(strokes).toBe(0);
+        await shoot(page, 'heat-played');
+    }));
+
+test('who wants no motion steps through it', () =>
+    inBay(
+        'mudlark',
+        async ({ visit: { page } }) => {
+            const hand = await inHeat(page);
+            await hand.press('next moment', hand.sheet);
+            expect(await slider(hand).inputValue()).toBe('0');
+            await page.waitForTimeout(700);
+            expect(await slider(hand).inputValue()).toBe('0');
+            await hand.press('next moment', hand.sheet);
+            expect(Number(await slider(hand).inputValue())).toBeGreaterThan(0);
+        },
+        { width: 1280, height: 720, reducedMotion: true },
+    ));
+
+describe('the timeline', () => {
+    test('is walked by keys, and Enter marks the part in it and on the rig', () =>
+        inBay('mudlark', async ({ visit: { page } }) => {
+            const hand = await inHeat(page);
+            const rows = hand.sheet.locator('figure.timeline .bar-row');
+            await rows.first().focus();
+            await page.keyboard.press('ArrowDown');
+            await page.keyboard.press('Home');
+            await page.keyboard.press('Enter');
+            await hand.sheet.locator('figure.timeline .bar-row.picked').first().waitFor();
+        }));
+
+    test('stands beside the rig where there is room, and above it where there is none', () =>
+        inBay(
+            'mudlark',
+            async ({ visit: { page } }) => {
+                const hand = await inHeat(page);
+                await hand.allAnswered();
+                await page.keyboard.press('Alt+B'); // the rig file closed
+                const top = async (kind: string) =>
+                    (await hand.sheet.locator(`figure.${kind}`).boundingBox())?.y ?? NaN;
+                await expect
+                    .poll(async () => (await top('timeline')) - (await top('playback')))
+                    .toBe(0);
+                await shoot(page, 'readme-heat');
+                await page.setViewportSize({ width: 700, height: 900 });
+                await expect
+                    .poll(async () => (await top('playback')) - (await top('timeline')))
+                    .toBeGreaterThan(100);
+            },
+            { width: 1600, height: 1000 },
+        ));
+});
+
+test('the soldering list is saved as a file of every row', () =>
+    inBay('mudlark', async ({ visit: { page } }) => {
+        const hand = await inHeat(page);
+        await hand.sheet
+            .locator('summary', { hasText: /soldering list/i })
+            .first()
+            .click();
+        const coming = page.waitForEvent('download');
+        await hand.press(/^save Soldering list.* as CSV$/, hand.sheet);
+        const parts: Buffer[] = [];
+        for await (const part of await (await coming).createReadStream()) {
+            parts.push(part as Buffer);
+        }
+        const lines = Buffer.concat(parts).toString('utf8').trim().split(/\r?\n/);
+        const rows = await hand.sheet
+            .locator('.picture.table table')
+            .first()
+            .getByRole('row')
+            .count();
+        expect(lines.length).toBe(rows);
+        expect(lines[0]).toMatch(/part/);
+    }));
