@@ -233,6 +233,19 @@ class PicturesTest {
                 .orElseThrow();
     }
 
+    /** A list for the workshop is printed across the sheet, and its boxes are drawn. */
+    @Test
+    void listsHaveBoxesToTick() {
+        List<List<Value>> rows =
+                Collections.nCopies(
+                        3, List.of(Value.words("part", "left.3"), Value.words("done", "[ ]")));
+        Page page = page(new Section.Table("soldering", "List", List.of("part", "done"), rows));
+        assertThat(of(page, "div", "scroll list")).hasSize(1);
+        assertThat(of(page, "td", "tick")).hasSize(3);
+        assertThat(of(page, "span", "box")).hasSize(3);
+        assertThat(page.text()).doesNotContain("[ ]");
+    }
+
     /** Who stands behind sees right at the right; who stands at the right side, forward there. */
     @ParameterizedTest
     @CsvSource({"BEHIND, 2, 3, -1", "SIDE, 1, 3, 2", "ABOVE, 2, 1, 3"})
