@@ -75,8 +75,22 @@ export class Hand {
         );
     }
 
-    /** The open question is answered to its end, for the rig as it stands. */
+    /** Heat is drawn. Its end may take a minute, which no look at the page needs. */
+    async warmed(): Promise<void> {
+        await this.sheet.locator('figure.playback').waitFor(patience);
+    }
+
+    /** The open question is answered to its end, for the rig as it stands; heat is drawn. */
     async answered(): Promise<void> {
+        if (await this.sheet.getByRole('heading', { level: 2, name: asked.heat }).isVisible()) {
+            await this.warmed();
+            return;
+        }
+        await this.whole();
+    }
+
+    /** The open question is answered to its end. */
+    async whole(): Promise<void> {
         await this.banded();
         await this.page.waitForFunction(
             () => {
@@ -89,18 +103,19 @@ export class Hand {
         );
     }
 
-    /** Every question is answered to its end. */
+    /** Every question is answered to its end, but heat, which is asked last. */
     async allAnswered(): Promise<void> {
         await this.answered();
         await this.page.waitForFunction(
-            () => {
-                const ladder = document.querySelector('.ladder');
-                return (
-                    ladder?.querySelector('progress') === null &&
-                    !/being (judged|answered)/.test(ladder.textContent)
-                );
-            },
-            undefined,
+            heat =>
+                [...document.querySelectorAll('.ladder li')]
+                    .filter(rung => !rung.textContent.includes(heat))
+                    .every(
+                        rung =>
+                            rung.querySelector('progress') === null &&
+                            !/being (judged|answered)/.test(rung.textContent),
+                    ),
+            asked.heat,
             patience,
         );
     }

@@ -1,15 +1,16 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import type { AnswerDocument, Playback } from '../../src/core/wire';
-import { CommandLine } from '../checks/numbers';
+import { CommandLine, numbersAgainst } from '../checks/numbers';
 import { inBay } from '../harness/bay';
 import { Hand } from '../harness/hand';
 import { shoot } from '../harness/shots';
 
 async function inHeat(page: Page): Promise<Hand> {
     const hand = new Hand(page);
+    await hand.rung('heat').waitFor();
     await page.keyboard.press('Alt+3');
-    await hand.answered();
+    await hand.warmed();
     return hand;
 }
 
@@ -29,8 +30,8 @@ function listed(hand: Hand): Promise<[string, number, number][]> {
     );
 }
 
-test('the rig is warmed by keys alone, and each moment is the command line’s', () =>
-    inBay('mudlark', async ({ folder, visit: { page } }) => {
+test('every number of the answer, and of each moment that keys choose, is the command line’s', () =>
+    inBay('sandpiper', async ({ folder, visit: { page } }) => {
         const commandLine = await CommandLine.of(folder.path, 'heat');
         const [document] = commandLine.documents as [AnswerDocument];
         const played = document.answer.sections.find(
@@ -38,6 +39,13 @@ test('the rig is warmed by keys alone, and each moment is the command line’s',
         );
         if (played === undefined) throw new Error('nothing is played');
         const hand = await inHeat(page);
+        await hand.whole();
+        for (const fold of await hand.sheet.locator('summary').all()) {
+            await fold.click();
+        }
+        const all = await numbersAgainst(page, commandLine);
+        expect(all.strange).toEqual([]);
+        expect(all.shown.filter(one => one.low !== undefined).length).toBeGreaterThan(1);
         await slider(hand).focus();
         const last = played.times.length - 1;
         const moments: [string, number][] = [
@@ -66,9 +74,9 @@ test('the rig is warmed by keys alone, and each moment is the command line’s',
     }));
 
 test('it plays where it is asked to, and rests without a stroke', () =>
-    inBay('mudlark', async ({ visit: { page } }) => {
+    inBay('sandpiper', async ({ visit: { page } }) => {
         const hand = await inHeat(page);
-        await hand.allAnswered();
+        await hand.whole(); // what comes in later is drawn
         await hand.press('play', hand.sheet);
         await page.waitForFunction(() => {
             const at = document.querySelector<HTMLInputElement>('main input[type=range]');
@@ -106,7 +114,7 @@ test('who wants no motion steps through it', () =>
 
 describe('the timeline', () => {
     test('is walked by keys, and Enter marks the part in it and on the rig', () =>
-        inBay('mudlark', async ({ visit: { page } }) => {
+        inBay('sandpiper', async ({ visit: { page } }) => {
             const hand = await inHeat(page);
             const rows = hand.sheet.locator('figure.timeline .bar-row');
             await rows.first().focus();
@@ -118,17 +126,16 @@ describe('the timeline', () => {
 
     test('stands beside the rig where there is room, and above it where there is none', () =>
         inBay(
-            'mudlark',
+            'sandpiper',
             async ({ visit: { page } }) => {
                 const hand = await inHeat(page);
-                await hand.allAnswered();
                 await page.keyboard.press('Alt+B'); // the rig file closed
                 const top = async (kind: string) =>
                     (await hand.sheet.locator(`figure.${kind}`).boundingBox())?.y ?? NaN;
                 await expect
                     .poll(async () => (await top('timeline')) - (await top('playback')))
                     .toBe(0);
-                await shoot(page, 'readme-heat');
+                await shoot(page, 'heat-beside');
                 await page.setViewportSize({ width: 700, height: 900 });
                 await expect
                     .poll(async () => (await top('playback')) - (await top('timeline')))
@@ -137,26 +144,3 @@ describe('the timeline', () => {
             { width: 1600, height: 1000 },
         ));
 });
-
-test('the soldering list is saved as a file of every row', () =>
-    inBay('mudlark', async ({ visit: { page } }) => {
-        const hand = await inHeat(page);
-        await hand.sheet
-            .locator('summary', { hasText: /soldering list/i })
-            .first()
-            .click();
-        const coming = page.waitForEvent('download');
-        await hand.press(/^save Soldering list.* as CSV$/, hand.sheet);
-        const parts: Buffer[] = [];
-        for await (const part of await (await coming).createReadStream()) {
-            parts.push(part as Buffer);
-        }
-        const lines = Buffer.concat(parts).toString('utf8').trim().split(/\r?\n/);
-        const rows = await hand.sheet
-            .locator('.picture.table table')
-            .first()
-            .getByRole('row')
-            .count();
-        expect(lines.length).toBe(rows);
-        expect(lines[0]).toMatch(/part/);
-    }));

@@ -42,7 +42,9 @@ enum Question {
         return switch (this) {
             case LIFT -> LiftQuestion.staged(rig, digest, settings);
             case ENDURANCE -> EnduranceQuestion.staged(rig, digest, new Task.Hover(), settings);
-            case HEAT -> HeatQuestion.staged(rig, digest, HeatCase.of(new Task.Hover()), settings);
+            case HEAT ->
+                    HeatQuestion.staged(
+                            rig, digest, HeatCase.of(HeatQuestion.demanded(rig)), settings);
             case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
         };
     }
