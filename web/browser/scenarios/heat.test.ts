@@ -116,7 +116,7 @@ describe('the timeline', () => {
     test('is walked by keys, and Enter marks the part in it and on the rig', () =>
         inBay('sandpiper', async ({ visit: { page } }) => {
             const hand = await inHeat(page);
-            const rows = hand.sheet.locator('figure.timeline .bar-row');
+            const rows = hand.sheet.locator('figure.timeline .bar-row .row-ground');
             await rows.first().focus();
             await page.keyboard.press('ArrowDown');
             await page.keyboard.press('Home');

@@ -134,7 +134,8 @@ function Row({ id, row, axis, y, width, stop, picked, onCurrent, onShow }: RowPr
     const when = cut(row.when, width / 2);
     const onKeyDown = (event: KeyboardEvent): void => {
         const here = event.currentTarget as Element;
-        const all = Array.from(here.parentElement?.children ?? []);
+        const rows = here.parentElement?.parentElement;
+        const all = Array.from(rows?.querySelectorAll('.row-ground') ?? []);
         const at = all.indexOf(here);
         const next = { ArrowDown: at + 1, ArrowUp: at - 1, Home: 0, End: all.length - 1 }[
             event.key
@@ -151,41 +152,55 @@ function Row({ id, row, axis, y, width, stop, picked, onCurrent, onShow }: RowPr
     return (
         <g
             class={`bar-row${picked ? ' picked' : ''}`}
-            role="button"
-            tabindex={stop ? 0 : -1}
-            aria-label={`${label}: ${row.when}${band(row)}. ${row.below}`}
-            onFocus={onCurrent}
-            onKeyDown={onKeyDown}
             onClick={() => {
                 onShow(row.part);
             }}
         >
-            <rect class="row-ground" x={-4} y={y - 3} width={width + 8} height={ROW - 4} />
-            <text class={picked ? 'clear strong' : 'clear'} x={0} y={y + 11}>
-                {cut(label, width - widthOf(when) - 12)}
-            </text>
-            <text class="clear strong" x={width} y={y + 11} text-anchor="end" {...exact(row.at)}>
-                {when}
-            </text>
-            {row.reached === undefined ? (
-                <path
-                    class="taken"
-                    fill={`url(#${id}-taken)`}
-                    d={open(x(axis, width, -axis.plus / axis.per), width - 1, y + 16)}
-                />
-            ) : (
-                <rect
-                    class="sum"
-                    x={1}
-                    y={y + 16}
-                    width={Math.max(1.5, x(axis, width, row.reached) - 1)}
-                    height={BAR}
-                />
-            )}
-            <Whisker row={row} axis={axis} width={width} y={y + 16 + BAR / 2} />
-            <text class="soft clear" x={0} y={y + 43}>
-                {cut(row.below, width)}
-            </text>
+            <rect
+                class="row-ground"
+                x={-4}
+                y={y - 3}
+                width={width + 8}
+                height={ROW - 4}
+                role="button"
+                tabindex={stop ? 0 : -1}
+                aria-label={`${label}: ${row.when}${band(row)}. ${row.below}`}
+                onFocus={onCurrent}
+                onKeyDown={onKeyDown}
+            />
+            <g aria-hidden="true">
+                <text class={picked ? 'clear strong' : 'clear'} x={0} y={y + 11}>
+                    {cut(label, width - widthOf(when) - 12)}
+                </text>
+                <text
+                    class="clear strong"
+                    x={width}
+                    y={y + 11}
+                    text-anchor="end"
+                    {...exact(row.at)}
+                >
+                    {when}
+                </text>
+                {row.reached === undefined ? (
+                    <path
+                        class="taken"
+                        fill={`url(#${id}-taken)`}
+                        d={open(x(axis, width, -axis.plus / axis.per), width - 1, y + 16)}
+                    />
+                ) : (
+                    <rect
+                        class="sum"
+                        x={1}
+                        y={y + 16}
+                        width={Math.max(1.5, x(axis, width, row.reached) - 1)}
+                        height={BAR}
+                    />
+                )}
+                <Whisker row={row} axis={axis} width={width} y={y + 16 + BAR / 2} />
+                <text class="soft clear" x={0} y={y + 43}>
+                    {cut(row.below, width)}
+                </text>
+            </g>
         </g>
     );
 }

@@ -127,7 +127,7 @@ describe('a timeline', () => {
     test('is walked by arrow keys, and Enter shows the part', () => {
         const onShow = vi.fn();
         show(timeline, onShow);
-        const rows = Array.from(home.querySelectorAll<SVGElement>('.bar-row'));
+        const rows = Array.from(home.querySelectorAll<SVGElement>('.bar-row .row-ground'));
         expect(rows.map(row => row.getAttribute('tabindex'))).toEqual(['0', '-1', '-1', '-1']);
         rows[0]?.focus();
         void act(() => {
