@@ -144,3 +144,24 @@ describe('the timeline', () => {
             { width: 1600, height: 1000 },
         ));
 });
+
+test('the soldering list is saved as a file of every row', () =>
+    inBay('sandpiper', async ({ visit: { page } }) => {
+        const hand = await inHeat(page);
+        await hand.whole();
+        await hand.sheet
+            .locator('summary', { hasText: /^Soldering list/ })
+            .first()
+            .click();
+        const coming = page.waitForEvent('download');
+        await hand.press(/^save Soldering list.* as CSV$/, hand.sheet);
+        const parts: Buffer[] = [];
+        for await (const part of await (await coming).createReadStream()) {
+            parts.push(part as Buffer);
+        }
+        const lines = Buffer.concat(parts).toString('utf8').trim().split(/\r?\n/);
+        const table = hand.sheet.getByRole('table', { name: /^Soldering list/ });
+        expect(lines.length).toBe(await table.getByRole('row').count());
+        expect(lines.length).toBeGreaterThan(5);
+        expect(lines[0]).toMatch(/part.*cut to \[m\].*torque \[N\.m\]/);
+    }));

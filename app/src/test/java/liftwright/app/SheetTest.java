@@ -33,7 +33,7 @@ class SheetTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"lift", "endurance", "balance"})
+    @ValueSource(strings = {"lift", "endurance", "heat", "balance"})
     void everyNumberOfTheJsonStandsOnTheSheet(String question) throws IOException {
         Shell shell = new Shell(folder);
         assertThat(shell.run("review", question, RIG, "--html", "sheet.html").code()).isLessThan(2);
