@@ -26,8 +26,11 @@ import org.junit.jupiter.api.Test;
  */
 class HeatedRunAgainstIntegratorTest {
 
-    /** Temperatures, K, at the production step: half of what is asked of it. */
-    private static final double SAME_K = 0.1;
+    /**
+     * Temperatures, K, at the production step: 0.2 is asked of it, and 0.13 was the worst of 250
+     * rigs. The few of a build keep half of it, so that a law that is a little off shows.
+     */
+    private static final double SAME_K = Seeded.deep() ? 0.2 : 0.1;
 
     /**
      * The same where joints grow: one that creeps past its limit begins to grow at a moment that a
