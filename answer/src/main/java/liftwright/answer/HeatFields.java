@@ -8,6 +8,7 @@ final class HeatFields {
 
     private static final String ANSWER = "HeatExamplesTest.theAnswerAgreesWithItself";
     private static final String VERDICT = "HeatOnRandomRigsTest.verdictAndFirstLimitAreTheReferees";
+    private static final String PAUSES = "HeatWaitsTest.aLongerPauseNeverShortensTheNextFlight";
     private static final String STEPPED = "heat and charge stepped with the solved network";
     private static final String LIMITS = "declared, or the default that is named beside it";
 
@@ -94,10 +95,18 @@ final class HeatFields {
                             STEPPED,
                             ANSWER),
                     new Field(
-                            "next-flight",
-                            "next flight at once",
+                            "pause",
+                            "pause",
                             Measure.TIME,
-                            "Time in the air of another flight begun without waiting, until its first limit, at most as long as asked.",
+                            "Time at no throttle between two flights.",
+                            "a round number",
+                            "definition",
+                            PAUSES),
+                    new Field(
+                            "next-flight",
+                            "next flight",
+                            Measure.TIME,
+                            "Time in the air of another flight, begun at once or after the pause beside it, until its first limit, at most as long as asked.",
                             STEPPED,
                             "the run",
                             ANSWER),

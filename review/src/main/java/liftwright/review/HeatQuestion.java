@@ -31,7 +31,7 @@ public final class HeatQuestion implements Staged {
     private final HeatParts parts;
     private final HeatFlight flight;
     private Optional<HeatRun> run = Optional.empty();
-    private Optional<Section> waits = Optional.empty();
+    private List<Section> waits = List.of();
     private Optional<HeatWiring> wiring = Optional.empty();
 
     private HeatQuestion(Rig rig, String rigDigest, HeatCase asked, Settings settings) {
@@ -97,7 +97,7 @@ public final class HeatQuestion implements Staged {
                         .stream()
                         .filter(this::isWorthSaying)
                         .toList();
-        Section waited = waits(run, work);
+        List<Section> waited = waits(run, work);
         if (work.stopped()) {
             return Optional.empty();
         }
@@ -111,7 +111,7 @@ public final class HeatQuestion implements Staged {
         List<Section> sections = new ArrayList<>();
         sections.add(new HeatTimeline(parts, run, judgement, flight).section());
         sections.add(HeatTables.hottest(parts, run, judgement));
-        sections.add(waited);
+        sections.addAll(waited);
         sections.add(HeatTables.losses(parts, run));
         sections.addAll(HeatTables.temperatures(parts, run));
         sections.add(HeatTables.playback(plant, parts, run));
@@ -143,11 +143,14 @@ public final class HeatQuestion implements Staged {
         return wiring.orElseThrow();
     }
 
-    private Section waits(HeatRun run, Work work) {
+    private List<Section> waits(HeatRun run, Work work) {
         if (waits.isEmpty()) {
-            waits = Optional.of(HeatWaits.table(plant, parts, flight, run, work));
+            waits =
+                    List.of(
+                            HeatWaits.table(plant, parts, flight, run, work),
+                            HeatWaits.pauses(plant, parts, flight));
         }
-        return waits.orElseThrow();
+        return waits;
     }
 
     /** "no limit in 60 s of hover …; the first is … at 143 s". */

@@ -26,6 +26,8 @@ final class HeatWaits {
 
     private static final double CLOSE_S = 1;
 
+    private static final List<Double> PAUSES_S = List.of(10.0, 30.0, 60.0, 120.0, 300.0, 900.0);
+
     private final Plant plant;
     private final HeatFlight next;
     private final HeatParts parts;
@@ -51,6 +53,43 @@ final class HeatWaits {
                 "How long to wait before another flight like the last",
                 List.of("with", "wait", "next-flight", "ended-by"),
                 rows);
+    }
+
+    /**
+     * The next flight after each of some pauses, on fresh packs, when the last one ended at its
+     * first limit or as asked.
+     */
+    static Section pauses(Plant plant, HeatParts parts, HeatFlight flight) {
+        Task task = flight.task() instanceof Task.Hops ? new Task.Hover() : flight.task();
+        var next = new HeatFlight(flight.rig(), task, Optional.empty(), flight.weightN());
+        var waits = new HeatWaits(plant, next, parts, true);
+        Discharge last = HeatJudge.declared(plant, true);
+        flight.begin(last);
+        flight.asked(last, moment -> {});
+        StartState left = fresh(plant, last.stateNow());
+        List<List<Value>> rows = new ArrayList<>();
+        for (double pauseS : PAUSES_S) {
+            Trial after = waits.trial(waits.rested(left, pauseS), 0);
+            rows.add(
+                    List.of(
+                            Value.of("pause", pauseS),
+                            Value.of("next-flight", after.flownS()),
+                            Value.words("ended-by", after.end())));
+        }
+        return new Section.Table(
+                "pauses",
+                "The next flight after a pause, fresh packs, when the last ended at its first limit or as"
+                        + " asked",
+                List.of("pause", "next-flight", "ended-by"),
+                rows);
+    }
+
+    /** What a state becomes in a pause; a limit that it still stands at is the last flight's. */
+    private StartState rested(StartState left, double pauseS) {
+        Discharge run = HeatJudge.declared(plant, false);
+        run.start(left);
+        run.follow(new Order.Throttle(0), pauseS, moment -> {});
+        return fresh(plant, run.stateNow());
     }
 
     /** The same, with packs as they are declared. */

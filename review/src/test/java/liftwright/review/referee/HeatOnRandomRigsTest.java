@@ -55,9 +55,12 @@ class HeatOnRandomRigsTest {
                     if (says.timeS() >= HORIZON_S) {
                         return;
                     }
-                    compared[0]++;
                     Answer answer = nominal(Written.rig(text(hover)));
                     Section.Timeline.Bar first = timeline(answer).bars().getFirst();
+                    if (why(first.what()).isEmpty()) {
+                        return; // the wiring after all: another referee's affair
+                    }
+                    compared[0]++;
                     double at = si(first.at());
                     assertThat(Math.abs(at - says.timeS()))
                             .as("%s against %s in%n%s", first, says, text(hover))

@@ -45,7 +45,7 @@ final class RefereeHeat {
     static final double CELLS_C = 60;
 
     private static final double G = 9.80665;
-    private static final int PER_PACK = 9;
+    private static final int PER_PACK = 10;
 
     /** On-resistance of switches, 1.65 at 125 °C over that at 25 °C: common practice. */
     private static final double SWITCH_PER_K = 0.0065;
@@ -89,6 +89,8 @@ final class RefereeHeat {
     private final double fullSpeed;
     private final double wireJpK;
     private final double wireAirWpK;
+    private final double trunkJpK;
+    private final double trunkAirWpK;
 
     // What follows from a state.
     private double throttle = 0.7;
@@ -174,6 +176,9 @@ final class RefereeHeat {
         double metres = rig.branch().lengthMm().value() / 1000;
         wireJpK = 2 * metres * mm2(rig.branch().gauge()) * 1e-6 * 3.45e6 * 1.3;
         wireAirWpK = 2 * metres * Math.PI * 5e-3 * 14;
+        double trunkM = rig.trunk().lengthMm().value() / 1000;
+        trunkJpK = 2 * trunkM * mm2(rig.trunk().gauge()) * 1e-6 * 3.45e6 * 1.3;
+        trunkAirWpK = 2 * trunkM * Math.PI * 7e-3 * 14;
 
         currentA = new double[packs];
         fanV = new double[packs];
@@ -320,7 +325,8 @@ final class RefereeHeat {
             double instant =
                     rig.interconnectMilliohm() / 1000 + rig.series() * cellOhm * warmth(y[at + 2]);
             double emf = rig.series() * (restV(left(y, k)) - y[at + 1]);
-            double source = instant + trunkOhm * copper + jointsOhm;
+            double trunkCopper = 1 + 0.00393 * (y[at + 9] - 20);
+            double source = instant + trunkOhm * trunkCopper + jointsOhm;
             double branch = branchOhm * copper + rig.branchJointMilliohm() / 1000;
             double loadOhm = source * fans + branch;
             fanV[k] = terminalV(y, k, emf, loadOhm, share * rig.share());
@@ -429,6 +435,10 @@ final class RefereeHeat {
                     (fanA * fanA * branchOhm * (1 + 0.00393 * (y[at + 8] - 20))
                                     - wireAirWpK * (y[at + 8] - airC))
                             / wireJpK;
+            d[at + 9] =
+                    (amps * amps * trunkOhm * (1 + 0.00393 * (y[at + 9] - 20))
+                                    - trunkAirWpK * (y[at + 9] - airC))
+                            / trunkJpK;
         }
         return d;
     }
