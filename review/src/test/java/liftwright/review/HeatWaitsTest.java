@@ -79,16 +79,16 @@ class HeatWaitsTest {
     @Test
     void theWaitIsTheLeastThatKeepsEveryLimit() {
         double alone = firstS(ask(rig(16, 60), new Task.Hover(), Optional.empty()));
-        Rig rig = rig(16, Math.round(0.9 * alone));
-        List<Value> fresh =
-                rows(ask(rig, new Task.Hover(), Optional.empty()), "waits").getLast();
-        double waitS = si(fresh.get(1));
+        Rig rig = rig(16, Math.round(0.8 * alone));
+        List<List<Value>> waits =
+                rows(ask(rig, new Task.Hover(), Optional.empty()), "waits");
+        double waitS = si(waits.getFirst().get(1));
         assertThat(waitS).isBetween(5.0, 3600.0);
-        assertThat(si(fresh.get(2))).isLessThan(0.9 * alone);
+        assertThat(si(waits.getFirst().get(2))).isLessThan(0.9 * alone);
+        assertThat(si(waits.getLast().get(1))).as("fresh packs sag less").isLessThan(waitS);
 
-        // On the packs themselves two such flights fit as well: charge is not what ends them.
         double hoverS = rig.demands().hover().si();
-        assertThat(within(rig, 1.02 * waitS)).isGreaterThanOrEqualTo(2 * hoverS);
+        assertThat(within(rig, 1.05 * waitS)).isGreaterThanOrEqualTo(2 * hoverS);
         assertThat(within(rig, 0.75 * waitS)).isLessThan(2 * hoverS);
     }
 
@@ -101,9 +101,12 @@ class HeatWaitsTest {
                 .orElseThrow();
     }
 
-    /** A flight that is parted in two, the second from what the first left, ends when it would have. */
+    /**
+     * A flight that is parted in two, the second from what the first left, ends when it would have:
+     * to 3 %, since a state of tables knows no slow voltages, so cells begin rested and sag less.
+     */
     @Test
-    void partingAFlightChangesNothing() {
+    void partingAFlightChangesNoMoreThanRestedCellsDo() {
         Seeded.check(
                 8,
                 (RandomGenerator random) -> {
@@ -115,7 +118,7 @@ class HeatWaitsTest {
                             ask(rig(gauge, partS), new Task.Hover(), Optional.empty());
                     HeatAnswer second =
                             ask(rig(gauge, 60), new Task.Hover(), Optional.of(first.left()));
-                    assertThat(partS + firstS(second)).isCloseTo(whole, offset(0.005 * whole));
+                    assertThat(partS + firstS(second)).isCloseTo(whole, offset(0.03 * whole));
                 });
     }
 

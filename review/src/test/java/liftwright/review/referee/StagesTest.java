@@ -21,6 +21,8 @@ import liftwright.answer.Value;
 import liftwright.numerics.Work;
 import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
+import liftwright.review.HeatCase;
+import liftwright.review.HeatQuestion;
 import liftwright.review.LiftQuestion;
 import liftwright.review.Settings;
 import liftwright.review.Stage;
@@ -36,6 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StagesTest {
 
     private static final int RANDOM = 10;
+    private static final HeatCase HOVER = HeatCase.of(new Task.Hover());
     private static final Settings SETTINGS = new Settings(7, 320, 320, 2, false);
 
     /** What a run of the draws of a banded answer alone gives. */
@@ -44,13 +47,15 @@ class StagesTest {
     private enum Question {
         LIFT,
         ENDURANCE,
-        BALANCE;
+        BALANCE,
+        HEAT;
 
         Staged staged(Rig rig, Settings settings) {
             return switch (this) {
                 case LIFT -> LiftQuestion.staged(rig, "none", settings);
                 case ENDURANCE -> EnduranceQuestion.staged(rig, "none", new Task.Hover(), settings);
                 case BALANCE -> BalanceQuestion.staged(rig, "none", settings);
+                case HEAT -> HeatQuestion.staged(rig, "none", HOVER, settings);
             };
         }
 
@@ -64,6 +69,7 @@ class StagesTest {
                                 EnduranceQuestion.ask(
                                         rig, "none", new Task.Hover(), settings, work);
                         case BALANCE -> BalanceQuestion.ask(rig, "none", settings, work);
+                        case HEAT -> HeatQuestion.ask(rig, "none", HOVER, settings, work);
                     };
             return asked.orElseThrow();
         }
@@ -80,17 +86,23 @@ class StagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"mudlark", "curlew", "sandpiper"})
     void stagesOfAnExampleAgree(String name) {
-        agree(example(name));
+        agree(example(name), name.equals("curlew"));
     }
 
     @Test
     void stagesOfRandomRigsAgree() {
         Seeded.check(
-                RANDOM, random -> agree(Written.rig(RefereeText.of(RefereeRandom.rig(random)))));
+                RANDOM, random ->
+                        agree(
+                                Written.rig(RefereeText.of(RefereeRandom.rig(random))),
+                                random.nextInt(4) == 0));
     }
 
-    private static void agree(Rig rig) {
+    private static void agree(Rig rig, boolean heat) {
         for (Question question : Question.values()) {
+            if (question == Question.HEAT && !heat) {
+                continue; // a hundred times as dear
+            }
             Staged staged = question.staged(rig, SETTINGS);
             Answer nominal = answer(staged, Stage.NOMINAL);
             Answer banded = answer(staged, Stage.BANDED);
@@ -148,6 +160,7 @@ class StagesTest {
             boolean drawn =
                     List.of("ends-share", "thrust-to-weight-then").contains(there.field())
                             && (isLeftOut(there) || isLeftOut(nominal.get(k)));
+            drawn |= there.field().equals("where"); // tells in how many draws
             if (!drawn && !bare(there).equals(nominal.get(k))) {
                 return false;
             }
