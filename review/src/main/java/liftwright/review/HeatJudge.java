@@ -20,6 +20,9 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
 
     private static final int MOST_DRAWS = 4096;
 
+    /** Draws of lift are cheap: what a remedy costs is judged as the question of lift judges it. */
+    private static final Settings LIFT = Settings.standard().withoutRemedies();
+
     /** With as many draws as heat affords. */
     static HeatJudge of(HeatCase asked, Settings settings) {
         int first = Math.min(Stage.FIRST_DRAWS, settings.firstDraws());
@@ -111,7 +114,7 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
     /** More mass and more resistance cost lift: told, and refused where lift no longer suffices. */
     @Override
     public Optional<SideEffect> sideEffect(Plant before, Plant after, Work work) {
-        var lift = new LiftJudge(settings);
+        var lift = new LiftJudge(LIFT.withSeed(settings.seed()).withThreads(settings.threads()));
         Optional<LiftJudgement> now = lift.judge(before, Work.within(work));
         Optional<LiftJudgement> then = lift.judge(after, Work.within(work));
         if (now.isEmpty() || then.isEmpty()) {
@@ -122,7 +125,10 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
                         .then(Measure.RATIO, then.get().nominal())
                         .then(" for ")
                         .then(Measure.RATIO, now.get().nominal());
-        boolean breaks = now.get().holds() && !then.get().holds();
+        boolean breaks =
+                (now.get().holds() && !then.get().holds())
+                        || (now.get().outcome() != Outcome.DOES_NOT_HOLD
+                                && then.get().outcome() == Outcome.DOES_NOT_HOLD);
         return Optional.of(
                 new SideEffect(
                         told,

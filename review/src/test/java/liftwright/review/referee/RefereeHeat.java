@@ -92,6 +92,8 @@ final class RefereeHeat {
     private final double trunkJpK;
     private final double trunkAirWpK;
 
+    private double laterK;
+
     // What follows from a state.
     private double throttle = 0.7;
     private double liftAtFullN;
@@ -457,10 +459,10 @@ final class RefereeHeat {
             add(whys, Why.CELL_VOLTAGE, cellV <= hover.leastCellV());
             add(whys, Why.CELL_CURRENT, hover.peakA().filter(most -> now >= most).isPresent());
             add(whys, Why.CUT_OFF, hover.cutOffV().filter(least -> volt <= least).isPresent());
-            add(whys, Why.CELLS, y[at + 2] >= CELLS_C);
-            add(whys, Why.SWITCHES, y[at + 4] >= SWITCHES_C);
-            add(whys, Why.WINDING, y[at + 6] >= WINDING_C);
-            add(whys, Why.MAGNETS, y[at + 7] >= MAGNETS_C);
+            add(whys, Why.CELLS, y[at + 2] >= CELLS_C + laterK);
+            add(whys, Why.SWITCHES, y[at + 4] >= SWITCHES_C + laterK);
+            add(whys, Why.WINDING, y[at + 6] >= WINDING_C + laterK);
+            add(whys, Why.MAGNETS, y[at + 7] >= MAGNETS_C + laterK);
         }
         add(whys, Why.FULL_THROTTLE, liftAtFullN <= weightN);
         return whys;
@@ -480,6 +482,15 @@ final class RefereeHeat {
             }
         }
         return y;
+    }
+
+    /** The same with every limit of temperature so much higher, K. */
+    End first(double atMostS, double higherK) {
+        laterK = higherK;
+        throttle = 0.7;
+        End end = first(atMostS);
+        laterK = 0;
+        return end;
     }
 
     /** The first limit of a hover, at most so long, s. */

@@ -38,6 +38,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StagesTest {
 
     private static final int RANDOM = 10;
+    /** Lists that nobody drags by: they come with the bands. */
+    private static final List<String> LATER =
+            List.of("fuses", "soldering", "soldering-loads", "inspection");
+
     private static final HeatCase HOVER = HeatCase.of(new Task.Hover());
     private static final Settings SETTINGS = new Settings(7, 320, 320, 2, false);
 
@@ -139,10 +143,14 @@ class StagesTest {
         }
         assertThat(nominal.evidence().draws()).isZero();
         assertThat(nominal.remedies()).isEmpty();
-        assertThat(nominal.sections().stream().map(Section::id).toList())
-                .isEqualTo(whole.sections().stream().map(Section::id).toList());
+        List<String> ids = nominal.sections().stream().map(Section::id).toList();
+        List<Section> same =
+                whole.sections().stream()
+                        .filter(section -> ids.contains(section.id()) || !LATER.contains(section.id()))
+                        .toList();
+        assertThat(ids).isEqualTo(same.stream().map(Section::id).toList());
         for (int k = 0; k < nominal.sections().size(); k++) {
-            List<List<Value>> there = rows(whole.sections().get(k));
+            List<List<Value>> there = rows(same.get(k));
             for (List<Value> row : rows(nominal.sections().get(k))) {
                 assertThat(row).allMatch(value -> value.band().isEmpty());
                 assertThat(there).anyMatch(other -> says(other, row));
