@@ -52,7 +52,8 @@ class HeatFindingsTest {
     /** Wires that fail soon: a cold rig whose fan wires are far too thin for PVC. */
     private static Rig thin(String... more) {
         String[] replacements = new String[2 + more.length];
-        replacements[0] = "{run: 12 AWG, length: 550 mm ± 50 mm, insulation: silicone, class: 180 °C";
+        replacements[0] =
+                "{run: 12 AWG, length: 550 mm ± 50 mm, insulation: silicone, class: 180 °C";
         replacements[1] = "{run: 18 AWG, length: 550 mm ± 50 mm";
         System.arraycopy(more, 0, replacements, 2, more.length);
         return ExampleRigs.edited("mudlark", replacements);
@@ -113,7 +114,10 @@ class HeatFindingsTest {
     /** A pack gives about a hundred amperes. */
     @Test
     void aFuseThatOpensStopsAndTheRestGoesOn() {
-        List<Finding> findings = findings(thin("{fuse: 250 A, speed: slow}", "{fuse: 60 A, speed: slow}"), new Task.Hover());
+        List<Finding> findings =
+                findings(
+                        thin("{fuse: 250 A, speed: slow}", "{fuse: 60 A, speed: slow}"),
+                        new Task.Hover());
         Finding fuse = only(findings, "fuse-opens");
         assertThat(fuse.severity()).isEqualTo(Finding.Severity.STOPS);
         assertThat(words(fuse.sentence())).contains("60 A");

@@ -13,7 +13,8 @@ class HeatJudgeTest {
 
     private static Plant plant(String frame) {
         return Plant.assembleHeated(
-                ExampleRigs.edited("mudlark", "{id: frame, mass: 5.8 kg", "{id: frame, mass: " + frame));
+                ExampleRigs.edited(
+                        "mudlark", "{id: frame, mass: 5.8 kg", "{id: frame, mass: " + frame));
     }
 
     private static Judging.SideEffect cost(String frame) {

@@ -14,7 +14,9 @@ import liftwright.rig.table.StartState;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
-/** Flights one after another: what a pause is good for, and that parting a flight changes nothing. */
+/**
+ * Flights one after another: what a pause is good for, and that parting a flight changes nothing.
+ */
 class HeatWaitsTest {
 
     private static final Settings SETTINGS = new Settings(5, 128, 128, 1, false);
@@ -63,9 +65,8 @@ class HeatWaitsTest {
                 12,
                 random -> {
                     int gauge = 12 + 2 * random.nextInt(3);
-                    Rig rig = rig(gauge, Math.round(random.nextDouble(5, 60)));
-                    Task task =
-                            random.nextBoolean() ? new Task.Hover() : new Task.FullThrottle();
+                    Rig rig = rig(gauge, Math.rint(random.nextDouble(5, 60)));
+                    Task task = random.nextBoolean() ? new Task.Hover() : new Task.FullThrottle();
                     double before = 0;
                     for (List<Value> row : rows(ask(rig, task, Optional.empty()), "pauses")) {
                         double now = si(row.get(1));
@@ -79,9 +80,8 @@ class HeatWaitsTest {
     @Test
     void theWaitIsTheLeastThatKeepsEveryLimit() {
         double alone = firstS(ask(rig(16, 60), new Task.Hover(), Optional.empty()));
-        Rig rig = rig(16, Math.round(0.8 * alone));
-        List<List<Value>> waits =
-                rows(ask(rig, new Task.Hover(), Optional.empty()), "waits");
+        Rig rig = rig(16, Math.rint(0.8 * alone));
+        List<List<Value>> waits = rows(ask(rig, new Task.Hover(), Optional.empty()), "waits");
         double waitS = si(waits.getFirst().get(1));
         assertThat(waitS).isBetween(5.0, 3600.0);
         assertThat(si(waits.getFirst().get(2))).isLessThan(0.9 * alone);
@@ -111,11 +111,9 @@ class HeatWaitsTest {
                 8,
                 (RandomGenerator random) -> {
                     int gauge = 14 + 2 * random.nextInt(3);
-                    double whole =
-                            firstS(ask(rig(gauge, 60), new Task.Hover(), Optional.empty()));
+                    double whole = firstS(ask(rig(gauge, 60), new Task.Hover(), Optional.empty()));
                     double partS = Math.round(random.nextDouble(0.2, 0.8) * whole * 10) / 10.0;
-                    HeatAnswer first =
-                            ask(rig(gauge, partS), new Task.Hover(), Optional.empty());
+                    HeatAnswer first = ask(rig(gauge, partS), new Task.Hover(), Optional.empty());
                     HeatAnswer second =
                             ask(rig(gauge, 60), new Task.Hover(), Optional.of(first.left()));
                     assertThat(partS + firstS(second)).isCloseTo(whole, offset(0.03 * whole));

@@ -24,7 +24,10 @@ import liftwright.rig.RigPath;
 import liftwright.rig.text.RigText;
 import org.junit.jupiter.api.Test;
 
-/** What would mend a wire that gives out first: from the file it turns the verdict, and less does not. */
+/**
+ * What would mend a wire that gives out first: from the file it turns the verdict, and less does
+ * not.
+ */
 class HeatRemediesTest {
 
     private static final Settings SETTINGS = new Settings(9, 128, 128, 2, true);
@@ -35,8 +38,7 @@ class HeatRemediesTest {
     }
 
     private static HeatAnswer ask(Rig rig, Settings settings) {
-        return HeatQuestion.ask(
-                        rig, "test", HeatCase.of(new Task.Hover()), settings, Work.quiet())
+        return HeatQuestion.ask(rig, "test", HeatCase.of(new Task.Hover()), settings, Work.quiet())
                 .orElseThrow();
     }
 
@@ -79,8 +81,7 @@ class HeatRemediesTest {
         Settings plain = SETTINGS.withoutRemedies();
         assertThat(ask(mended, plain).verdict().outcome()).isEqualTo(Outcome.HOLDS);
         // One gauge less does not.
-        List<Change> less =
-                List.of(new Change.Set(at(thicker.changes()), (gauge + 2) + " AWG"));
+        List<Change> less = List.of(new Change.Set(at(thicker.changes()), (gauge + 2) + " AWG"));
         assertThat(ask(Written.rig(Written.edited(text, less)), plain).verdict().outcome())
                 .isNotEqualTo(Outcome.HOLDS);
     }
@@ -99,6 +100,6 @@ class HeatRemediesTest {
     }
 
     private static int gauge(List<Change> changes) {
-        return Integer.parseInt(((Change.Set) changes.getFirst()).value().split(" ")[0]);
+        return Integer.parseInt(((Change.Set) changes.getFirst()).value().split(" ", 2)[0]);
     }
 }

@@ -38,6 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class StagesTest {
 
     private static final int RANDOM = 10;
+
     /** Lists that nobody drags by: they come with the bands. */
     private static final List<String> LATER =
             List.of("fuses", "soldering", "soldering-loads", "inspection");
@@ -96,7 +97,8 @@ class StagesTest {
     @Test
     void stagesOfRandomRigsAgree() {
         Seeded.check(
-                RANDOM, random ->
+                RANDOM,
+                random ->
                         agree(
                                 Written.rig(RefereeText.of(RefereeRandom.rig(random))),
                                 random.nextInt(4) == 0));
@@ -146,7 +148,9 @@ class StagesTest {
         List<String> ids = nominal.sections().stream().map(Section::id).toList();
         List<Section> same =
                 whole.sections().stream()
-                        .filter(section -> ids.contains(section.id()) || !LATER.contains(section.id()))
+                        .filter(
+                                section ->
+                                        ids.contains(section.id()) || !LATER.contains(section.id()))
                         .toList();
         assertThat(ids).isEqualTo(same.stream().map(Section::id).toList());
         for (int k = 0; k < nominal.sections().size(); k++) {
