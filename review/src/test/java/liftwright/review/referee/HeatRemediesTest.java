@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.offset;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import liftwright.answer.Outcome;
@@ -80,8 +81,9 @@ class HeatRemediesTest {
 
         Settings plain = SETTINGS.withoutRemedies();
         assertThat(ask(mended, plain).verdict().outcome()).isEqualTo(Outcome.HOLDS);
-        // One gauge less does not.
-        List<Change> less = List.of(new Change.Set(at(thicker.changes()), (gauge + 2) + " AWG"));
+        // One gauge less does not, with as much mass.
+        List<Change> less = new ArrayList<>(thicker.changes());
+        less.set(0, new Change.Set(at(thicker.changes()), (gauge + 2) + " AWG"));
         assertThat(ask(Written.rig(Written.edited(text, less)), plain).verdict().outcome())
                 .isNotEqualTo(Outcome.HOLDS);
     }
