@@ -259,14 +259,6 @@ final class WiringFields {
                             "time-current points of ISO 8820-3 and IEC 60127-2, heat carried over",
                             FUSES),
                     new Field(
-                            "fuse-form",
-                            "form",
-                            Measure.COUNT,
-                            "Which standard ratings and times count, and where they come from.",
-                            "by the declared speed and rating",
-                            "ISO 8820-3, ISO 8820-5, IEC 60127-2, ISO 3",
-                            FUSES),
-                    new Field(
                             "fuse-holds",
                             "holds",
                             Measure.COUNT,

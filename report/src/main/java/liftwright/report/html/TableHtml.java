@@ -2,6 +2,7 @@ package liftwright.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import liftwright.answer.Fields;
 import liftwright.answer.Section.Plot;
 import liftwright.answer.Section.Table;
@@ -20,6 +21,12 @@ final class TableHtml {
         this.page = page;
         this.figures = figures;
     }
+
+    /**
+     * After a dot or a slash within the name of a part of the wiring, or of a place in the file.
+     */
+    private static final Pattern LONG_NAME =
+            Pattern.compile("(?<=[a-z0-9-]{2}[./])(?=[a-z0-9-])|(?<=[./][0-9]{1,3}[./])(?=[a-z])");
 
     /** A list for the workshop: its boxes are empty squares, and it is printed across the sheet. */
     private static final String TO_TICK = "done";
@@ -50,12 +57,26 @@ final class TableHtml {
 
     private void cells(List<Value> row, boolean[] right, boolean named) {
         for (int k = 0; k < row.size(); k++) {
+            String text = figures.value(row.get(k));
             if (row.get(k).field().equals(TO_TICK)) {
                 page.element("td", this::box, "class", "tick");
             } else if (k == 0 && named) {
-                page.element("th", figures.value(row.get(k)), "scope", "row");
+                page.element("th", () -> named(text), "scope", "row");
+            } else if (row.get(k).figure() instanceof Value.Figure.Words && !right[k]) {
+                page.element("td", () -> named(text));
             } else {
-                cell(figures.value(row.get(k)), right[k]);
+                cell(text, right[k]);
+            }
+        }
+    }
+
+    /** Names of wiring are long: they may go on in the next line after a dot or a slash. */
+    private void named(String words) {
+        String[] parts = LONG_NAME.split(words, -1);
+        for (int k = 0; k < parts.length; k++) {
+            page.text(parts[k]);
+            if (k < parts.length - 1) {
+                page.own("<wbr>");
             }
         }
     }

@@ -26,9 +26,6 @@ final class FuseTable {
             rows.add(
                     List.of(
                             Value.words("part", one.fuse().id().text()),
-                            Value.of("count", one.number()),
-                            Value.words(
-                                    "fuse-form", one.form().words() + ": " + one.form().source()),
                             Value.of("part-rating", one.fuse().rating().si()),
                             Value.of("current-expected", one.expectedA()),
                             Value.of("current-worst", one.worstA()),
@@ -50,8 +47,6 @@ final class FuseTable {
                         + "holding by the earliest fuse of its standard, protecting by the latest)",
                 List.of(
                         "part",
-                        "count",
-                        "fuse-form",
                         "part-rating",
                         "current-expected",
                         "current-worst",
