@@ -39,6 +39,7 @@ final class HeatFindings {
         findings.addAll(all.damaged());
         findings.addAll(all.cold());
         all.touch().ifPresent(findings::add);
+        HeatBeyondLaws.of(parts, run).ifPresent(findings::add);
         all.firstLimit().ifPresent(findings::add);
         return findings;
     }

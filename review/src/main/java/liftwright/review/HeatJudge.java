@@ -9,6 +9,7 @@ import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
 import liftwright.plant.supply.CellDraw;
 import liftwright.quantity.Measure;
+import liftwright.review.wiring.WiringReview;
 import liftwright.rig.Rig;
 
 /**
@@ -111,7 +112,10 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
                         sample));
     }
 
-    /** More mass and more resistance cost lift: told, and refused where lift no longer suffices. */
+    /**
+     * More mass and more resistance cost lift: told, and refused where lift no longer suffices. A
+     * larger fuse may no longer protect its wires: refused then.
+     */
     @Override
     public Optional<SideEffect> sideEffect(Plant before, Plant after, Work work) {
         var lift = new LiftJudge(LIFT.withSeed(settings.seed()).withThreads(settings.threads()));
@@ -141,7 +145,7 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
                                                         then.get().band())
                                                 .then(", against ")
                                                 .then(Measure.RATIO, lift.demand(after.rig())))
-                                : Optional.empty()));
+                                : WiringReview.newlyExposed(before, after)));
     }
 
     @Override

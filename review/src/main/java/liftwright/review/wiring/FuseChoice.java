@@ -110,6 +110,17 @@ final class FuseChoice {
         return groups().stream().map(this::found).toList();
     }
 
+    /** What the present sizes let be harmed, by the place at which the fuses are declared. */
+    Map<RigPath, Harm> harms() {
+        Map<RigPath, Harm> harms = new LinkedHashMap<>();
+        for (List<Place<Element.Fuse>> group : groups()) {
+            Element.Fuse fuse = group.getFirst().element();
+            harm(group, fuse.rating().si(), cases(group), Map.of())
+                    .ifPresent(harm -> harms.put(fuse.declaredAt(), harm));
+        }
+        return harms;
+    }
+
     /** Fuses by the place at which they are declared. */
     List<List<Place<Element.Fuse>>> groups() {
         Map<RigPath, List<Place<Element.Fuse>>> groups = new LinkedHashMap<>();

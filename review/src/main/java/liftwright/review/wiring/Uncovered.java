@@ -2,8 +2,8 @@ package liftwright.review.wiring;
 
 import java.util.List;
 import java.util.Optional;
-import liftwright.answer.Finding.Severity;
 import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.quantity.Measure;

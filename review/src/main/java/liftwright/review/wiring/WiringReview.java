@@ -3,11 +3,15 @@ package liftwright.review.wiring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
+import liftwright.answer.Sentence;
 import liftwright.plant.FaultSupply;
 import liftwright.plant.Plant;
+import liftwright.quantity.Measure;
 import liftwright.rig.PartId;
+import liftwright.rig.RigPath;
 
 /**
  * What there is to say of the wiring beside the temperatures of a run.
@@ -40,17 +44,8 @@ public record WiringReview(List<Finding> findings, List<Section> sections) {
      * @param loads currents of all chains
      */
     public static WiringReview of(Plant plant, Loads loads, Map<PartId, Warmth> warmth) {
-        double[] p = plant.parameters().nominal();
-        double airK = plant.siteTemperatureK(p);
-        FaultSupply supply = plant.faultSupply(p);
-        List<FuseChoice.Found> fuses =
-                new FuseChoice(
-                                plant.rig(),
-                                loads,
-                                supply,
-                                airK,
-                                plant.siteDensityKgpm3(p) * DRY_AIR_JPKGK * airK)
-                        .all();
+        FaultSupply supply = plant.faultSupply(plant.parameters().nominal());
+        List<FuseChoice.Found> fuses = choice(plant, loads, supply).all();
         List<Finding> findings = new ArrayList<>(WiringFindings.of(plant));
         findings.addAll(FuseTable.findings(fuses));
         SolderingList soldering = SolderingList.of(plant.rig(), loads, supply.wireK(), warmth);
@@ -65,5 +60,36 @@ public record WiringReview(List<Finding> findings, List<Section> sections) {
         sections.add(soldering.carried());
         sections.add(InspectionList.of(plant.rig(), loads, supply.wireK(), warmth));
         return new WiringReview(findings, sections);
+    }
+
+    /**
+     * What another rig's fuses no longer protect, as a sentence: a larger fuse holds longer, and
+     * lets more be harmed. Empty where nothing lies open that did not before.
+     */
+    public static Optional<Sentence> newlyExposed(Plant before, Plant after) {
+        Map<RigPath, FuseChoice.Harm> old = harms(before);
+        return harms(after).entrySet().stream()
+                .filter(harm -> !old.containsKey(harm.getKey()))
+                .findFirst()
+                .map(
+                        harm ->
+                                Sentence.words(
+                                                "the fuse at "
+                                                        + harm.getKey()
+                                                        + " would let the wire ")
+                                        .then(harm.getValue().run().id() + " be harmed by ")
+                                        .then(Measure.CURRENT, harm.getValue().ampere()));
+    }
+
+    private static Map<RigPath, FuseChoice.Harm> harms(Plant plant) {
+        FaultSupply supply = plant.faultSupply(plant.parameters().nominal());
+        return choice(plant, Loads.of(plant), supply).harms();
+    }
+
+    private static FuseChoice choice(Plant plant, Loads loads, FaultSupply supply) {
+        double[] p = plant.parameters().nominal();
+        double airK = plant.siteTemperatureK(p);
+        double pascal = plant.siteDensityKgpm3(p) * DRY_AIR_JPKGK * airK;
+        return new FuseChoice(plant.rig(), loads, supply, airK, pascal);
     }
 }

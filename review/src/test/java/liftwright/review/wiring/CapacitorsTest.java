@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
-import liftwright.answer.Finding.Severity;
 import liftwright.answer.Finding;
+import liftwright.answer.Finding.Severity;
 import liftwright.plant.LeadLoop;
 import liftwright.plant.Plant;
 import liftwright.rig.Rig;
