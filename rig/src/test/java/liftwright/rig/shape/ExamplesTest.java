@@ -114,7 +114,12 @@ class ExamplesTest {
         double wallMm = 1e3 * run.covering().wall().si();
         double insulationMm2 = Math.PI * (1.291 + wallMm) * wallMm;
         double wattsPerM =
-                amperes * amperes * 1.15 * 17.241e-3 / areaMm2 * (1 + 0.00393 * ((startC + limitC) / 2 - 20));
+                amperes
+                        * amperes
+                        * 1.15
+                        * 17.241e-3
+                        / areaMm2
+                        * (1 + 0.00393 * ((startC + limitC) / 2 - 20));
         double lumpS = (limitC - startC) * (3.45 * areaMm2 + 1.7 * insulationMm2) / wattsPerM;
         assertThat(copperAloneS).isBetween(8.0, 11.0);
         assertThat(lumpS).isBetween(17.0, 24.0);
