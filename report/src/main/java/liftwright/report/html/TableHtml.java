@@ -76,7 +76,7 @@ final class TableHtml {
         for (int k = 0; k < parts.length; k++) {
             page.text(parts[k]);
             if (k < parts.length - 1) {
-                page.own("<wbr>");
+                page.own("<wbr/>");
             }
         }
     }

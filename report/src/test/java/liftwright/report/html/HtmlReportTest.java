@@ -228,11 +228,12 @@ class HtmlReportTest {
                                                         != Character.LINE_SEPARATOR));
     }
 
-    /** Every element with the names of its attributes; drawing depends on how long words are. */
+    /** Every element with the names of its attributes; drawing and breaks go with the words. */
     private static List<String> tags(Page page) {
         List<String> tags = new ArrayList<>();
         for (Element element : page.all("*")) {
-            if (Set.of("text", "circle", "path", "line", "rect").contains(element.getTagName())) {
+            if (Set.of("text", "circle", "path", "line", "rect", "wbr")
+                    .contains(element.getTagName())) {
                 continue;
             }
             List<String> names = new ArrayList<>();
