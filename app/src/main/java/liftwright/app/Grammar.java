@@ -67,7 +67,7 @@ final class Grammar {
 
     /** The questions that {@code review} asks when none is named. */
     static final List<String> QUESTIONS =
-            List.of(Asking.LIFT, Asking.ENDURANCE, Asking.BALANCE, Asking.HEAT);
+            List.of(Asking.LIFT, Asking.ENDURANCE, Asking.HEAT, Asking.BALANCE);
 
     private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
 

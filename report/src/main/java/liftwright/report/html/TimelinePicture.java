@@ -2,6 +2,7 @@ package liftwright.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -103,22 +104,23 @@ final class TimelinePicture {
     /** A bar whose far end is torn. */
     private static String open(double from, double to, double top) {
         double low = top + BAR;
-        return "M%s %s L%s %s L%s %s L%s %s L%s %s L%s %s L%s %s Z"
-                .formatted(
-                        Canvas.n(from),
-                        Canvas.n(top),
-                        Canvas.n(to),
-                        Canvas.n(top),
-                        Canvas.n(to - TEETH),
-                        Canvas.n(top + BAR / 4),
-                        Canvas.n(to),
-                        Canvas.n(top + BAR / 2),
-                        Canvas.n(to - TEETH),
-                        Canvas.n(top + 3 * BAR / 4),
-                        Canvas.n(to),
-                        Canvas.n(low),
-                        Canvas.n(from),
-                        Canvas.n(low));
+        return String.format(
+                Locale.ROOT,
+                "M%s %s L%s %s L%s %s L%s %s L%s %s L%s %s L%s %s Z",
+                Canvas.n(from),
+                Canvas.n(top),
+                Canvas.n(to),
+                Canvas.n(top),
+                Canvas.n(to - TEETH),
+                Canvas.n(top + BAR / 4),
+                Canvas.n(to),
+                Canvas.n(top + BAR / 2),
+                Canvas.n(to - TEETH),
+                Canvas.n(top + 3 * BAR / 4),
+                Canvas.n(to),
+                Canvas.n(low),
+                Canvas.n(from),
+                Canvas.n(low));
     }
 
     private void whisker(Axis axis, Band band, double y) {
