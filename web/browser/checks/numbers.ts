@@ -14,11 +14,13 @@ export class CommandLine {
         });
     }
 
+    /** One command for each question; all questions in one where none is named. */
     static async of(rig: string, ...questions: string[]): Promise<CommandLine> {
-        const lines = await run('review', ...questions, rig, '--json');
+        const commands = questions.length === 0 ? [[rig]] : questions.map(each => [each, rig]);
+        const lines = await Promise.all(commands.map(words => run('review', ...words, '--json')));
         return new CommandLine(
             lines
-                .split('\n')
+                .flatMap(line => line.split('\n'))
                 .filter(line => line.trim() !== '')
                 .map(line => JSON.parse(line) as unknown),
         );
