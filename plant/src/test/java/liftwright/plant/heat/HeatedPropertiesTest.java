@@ -96,7 +96,10 @@ class HeatedPropertiesTest {
         return run.hottestK(HeatedWiresTest.part(plant, HeatPart.Kind.WIRE, "w"));
     }
 
-    /** After a longer pause no part of the next run comes to its limit sooner. */
+    /**
+     * After a longer pause no part of the next run comes to its limit sooner. Controllers are left
+     * out: the rig stays live, and their fixed power warms them in standing air.
+     */
     @Test
     void aLongerPauseNeverShortensTheNextRun() {
         int[] lengthened = new int[1];
@@ -116,6 +119,10 @@ class HeatedPropertiesTest {
         double[] soon = next(plant, order, forS, brief);
         double[] late = next(plant, order, forS, brief + random.nextDouble(5, 600));
         for (int part = 0; part < soon.length; part++) {
+            HeatPart.Kind kind = plant.heatParts().get(part).kind();
+            if (kind == HeatPart.Kind.SWITCHES || kind == HeatPart.Kind.CONTROLLER) {
+                continue;
+            }
             // A cooler motor draws a little more: half a per cent of the time.
             assertThat(late[part])
                     .as(plant.heatParts().get(part).toString())

@@ -34,7 +34,8 @@ class HeatedRunAgainstIntegratorTest {
 
     /**
      * The same where joints grow: one that creeps past its limit begins to grow at a moment that a
-     * hundredth of a kelvin moves; 0.29 K was the worst of 250 rigs.
+     * hundredth of a kelvin moves. 0.29 K was the worst of 250 rigs; of 500 more one was 1.1 K off
+     * (seed 261211902761525, case 211), which is not explained yet.
      */
     private static final double SAME_GROWING_K = 0.4;
 
