@@ -30,6 +30,8 @@ final class Kernels {
     private static final Map<String, String> BUDGETS =
             Map.ofEntries(
                     Map.entry("RigReading.read", "5 ms"),
+                    Map.entry("HeatOfMudlark.update", "3 µs"),
+                    Map.entry("HeatOfMudlark.tenMinutes", "0.5 s"),
                     Map.entry("LiftOfMudlark.nominal", "10 ms"),
                     Map.entry("LiftOfMudlark.bands", "20 ms"),
                     Map.entry("EnduranceOfMudlark.nominal", "10 ms"),
