@@ -276,6 +276,28 @@ describe('the gate', () => {
         expect(gate.state.value).toBe('out');
     });
 
+    test('a call under way with the key of the run before goes again with the new one', async () => {
+        const { server, asked, last } = door();
+        const gate = new Gate(server, vi.fn());
+        server.key = 'old';
+        const call = server.call('/api/document', {});
+        const before = last();
+        void gate.enter('#enter=abc');
+        last().reply({ key: 'new' });
+        await turns();
+        before.reply({ fault: 'key', sentence: 'of another run' }, 403);
+        await turns();
+        expect(last()).toMatchObject({ path: '/api/document', key: 'new' });
+        last().reply({ revision: '1' });
+        expect(await call).toEqual({ kind: 'done', value: { revision: '1' } });
+        // Refused with the key that still holds, it is refused.
+        const refused = server.call('/api/document', {});
+        const count = asked.length;
+        last().reply({ fault: 'key', sentence: 'of another run' }, 403);
+        expect(await refused).toMatchObject({ kind: 'fault' });
+        expect(asked).toHaveLength(count);
+    });
+
     test.each([
         ['http://127.0.0.1:80/#enter=a-b_1', 'a-b_1'],
         ['#enter=x', 'x'],

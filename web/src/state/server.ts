@@ -59,7 +59,19 @@ export class Server implements Caller {
         }
     }
 
-    private post(path: string, body: unknown, signal?: AbortSignal): Promise<Response> {
+    /**
+     * A call that was under way with the key of the run before, and was refused for it, goes again with
+     * the one that came meanwhile: refused, it has done nothing, and nobody else would ask again.
+     */
+    private async post(path: string, body: unknown, signal?: AbortSignal): Promise<Response> {
+        const { key } = this;
+        const response = await this.send(path, body, signal);
+        return response.status === 403 && key !== this.key
+            ? this.send(path, body, signal)
+            : response;
+    }
+
+    private send(path: string, body: unknown, signal?: AbortSignal): Promise<Response> {
         return this.fetcher(path, {
             method: 'POST',
             headers: {
