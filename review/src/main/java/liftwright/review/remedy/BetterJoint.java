@@ -1,17 +1,14 @@
 package liftwright.review.remedy;
 
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import liftwright.answer.Sentence;
 import liftwright.rig.Change;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
-import liftwright.rig.Wiring;
 import liftwright.rig.book.BookJoint;
 import liftwright.rig.book.PartsBook;
 
@@ -26,75 +23,42 @@ final class BetterJoint {
 
     private BetterJoint() {}
 
-    private static Map<RigPath, Element.Joint> joints(Rig rig, Set<RigPath> places) {
-        Map<RigPath, Element.Joint> joints = new LinkedHashMap<>();
-        for (Wiring.Chain chain : rig.wiring().chains()) {
-            for (Element element : chain.elements()) {
-                if (element instanceof Element.Joint joint && places.contains(joint.declaredAt())) {
-                    joints.putIfAbsent(joint.declaredAt(), joint);
-                }
-            }
-        }
-        return joints;
-    }
-
     /** As new. */
     static List<Candidate> asNew(Rig rig, Set<RigPath> places) {
-        Map<RigPath, Element.Joint> damaged = joints(rig, places);
-        damaged.values().removeIf(joint -> joint.wear().damage().si() == 1);
-        if (damaged.isEmpty()) {
-            return List.of();
-        }
-        return List.of(
-                new Candidate(
-                        1,
-                        _ -> Sentence.words("new joints in place of the damaged ones"),
-                        Sentence.words("all of them"),
-                        _ -> {
-                            List<Change> changes = new ArrayList<>();
-                            damaged.keySet().forEach(at -> remove(rig, at, "damage", changes));
-                            return changes;
-                        }));
+        Together<Element.Joint> damaged =
+                Together.at(places, Element.Joint.class, rig)
+                        .only(joint -> joint.wear().damage().si() != 1);
+        return damaged.candidate(
+                1,
+                _ -> Sentence.words("new joints in place of the damaged ones"),
+                Sentence.words("all of them"),
+                _ -> damaged.each(joint -> damaged.without(joint, List.of("damage"))));
     }
 
     /** Of the next higher ratings in the parts book, of the same form where it has any. */
     static List<Candidate> rated(Rig rig, Set<RigPath> places) {
-        Map<RigPath, Element.Joint> joints = joints(rig, places);
-        joints.values().removeIf(joint -> higher(joint).isEmpty());
-        if (joints.isEmpty()) {
-            return List.of();
-        }
-        int most = joints.values().stream().mapToInt(joint -> higher(joint).size()).max().orElse(0);
-        return List.of(
-                new Candidate(
-                        Math.min(MOST, most),
-                        steps ->
-                                Sentence.words(
-                                        String.join(
-                                                        " and ",
-                                                        joints.values().stream()
-                                                                .map(joint -> step(joint, steps))
-                                                                .distinct()
-                                                                .toList())
-                                                + " in place of "
-                                                + String.join(
-                                                        " and ",
-                                                        joints.values().stream()
-                                                                .map(Element.Joint::kind)
-                                                                .distinct()
-                                                                .toList())),
-                        Sentence.words("one size"),
-                        steps -> {
-                            List<Change> changes = new ArrayList<>();
-                            joints.forEach(
-                                    (at, joint) -> {
-                                        changes.add(
-                                                new Change.Set(
-                                                        at.child("joint"), step(joint, steps)));
-                                        OF_THE_OLD.forEach(key -> remove(rig, at, key, changes));
-                                    });
-                            return changes;
-                        }));
+        Together<Element.Joint> joints =
+                Together.at(places, Element.Joint.class, rig)
+                        .only(joint -> !higher(joint).isEmpty());
+        int most =
+                joints.elements().stream().mapToInt(joint -> higher(joint).size()).max().orElse(0);
+        return joints.candidate(
+                Math.min(MOST, most),
+                steps ->
+                        Sentence.words(
+                                joints.named(joint -> step(joint, steps))
+                                        + " in place of "
+                                        + joints.named(Element.Joint::kind)),
+                Sentence.words("one size"),
+                steps ->
+                        joints.each(
+                                joint ->
+                                        Stream.concat(
+                                                Stream.of(
+                                                        new Change.Set(
+                                                                joint.declaredAt().child("joint"),
+                                                                step(joint, steps))),
+                                                joints.without(joint, OF_THE_OLD))));
     }
 
     private static String step(Element.Joint joint, int steps) {
@@ -116,11 +80,5 @@ final class BetterJoint {
                 .sorted(Comparator.comparingDouble(BookJoint::ratingA))
                 .map(BookJoint::name)
                 .toList();
-    }
-
-    private static void remove(Rig rig, RigPath at, String key, List<Change> changes) {
-        if (rig.declaration().at(at.child(key)).isPresent()) {
-            changes.add(new Change.Remove(at.child(key)));
-        }
     }
 }

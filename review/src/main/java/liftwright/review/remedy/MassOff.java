@@ -18,7 +18,12 @@ final class MassOff {
     private static final double STEP_KG = 0.1;
 
     /** Beyond this share of a part, "less of it" is another part. */
-    private static final double MOST_SHARE = 0.6;
+    private static final double MOST_OF_A_PART = 0.6;
+
+    /**
+     * A lighter wearer is another person: crews are chosen within about so much; common practice.
+     */
+    private static final double MOST_OF_THE_WEARER = 0.15;
 
     private MassOff() {}
 
@@ -32,7 +37,8 @@ final class MassOff {
                                                 rig,
                                                 RigPath.of("wearer", "mass"),
                                                 "the wearer",
-                                                wearer.mass())));
+                                                wearer.mass(),
+                                                MOST_OF_THE_WEARER)));
         heaviest(rig)
                 .ifPresent(
                         part ->
@@ -41,7 +47,8 @@ final class MassOff {
                                                 rig,
                                                 part.declaredAt().child("mass"),
                                                 part.id().text(),
-                                                part.mass())));
+                                                part.mass(),
+                                                MOST_OF_A_PART)));
         return candidates;
     }
 
@@ -52,9 +59,10 @@ final class MassOff {
                                 .thenComparing(OtherPart::id, Comparator.reverseOrder()));
     }
 
-    private static Candidate less(Rig rig, RigPath at, String what, Quantity mass) {
+    private static Candidate less(
+            Rig rig, RigPath at, String what, Quantity mass, double mostShare) {
         return new Candidate(
-                (int) (MOST_SHARE * mass.si() / STEP_KG),
+                (int) (mostShare * mass.si() / STEP_KG),
                 steps ->
                         Sentence.words("take ")
                                 .then(Measure.MASS, STEP_KG * steps)

@@ -1,17 +1,19 @@
 package liftwright.review.remedy;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.IntFunction;
+import java.util.function.ToDoubleBiFunction;
+import java.util.stream.Stream;
 import liftwright.answer.Sentence;
 import liftwright.quantity.Measure;
 import liftwright.rig.Change;
 import liftwright.rig.Element;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
-import liftwright.rig.Wiring;
 import liftwright.rig.book.WireGauge;
 
 /**
@@ -32,19 +34,6 @@ final class StrongerWire {
 
     private StrongerWire() {}
 
-    /** One run for each place in the file. */
-    private static Map<RigPath, Element.Run> runs(Rig rig, Set<RigPath> places) {
-        Map<RigPath, Element.Run> runs = new LinkedHashMap<>();
-        for (Wiring.Chain chain : rig.wiring().chains()) {
-            for (Element element : chain.elements()) {
-                if (element instanceof Element.Run run && places.contains(run.declaredAt())) {
-                    runs.putIfAbsent(run.declaredAt(), run);
-                }
-            }
-        }
-        return runs;
-    }
-
     private static int thicker(int gauge, int steps) {
         int at = 0;
         while (at < GAUGES.size() && GAUGES.get(at) > gauge) {
@@ -57,123 +46,105 @@ final class StrongerWire {
 
     /** Thicker wire in place of the runs that are too hot. */
     static List<Candidate> thicker(Rig rig, Set<RigPath> places) {
-        Map<RigPath, Element.Run> runs = runs(rig, places);
-        if (runs.isEmpty()) {
-            return List.of();
-        }
-        return List.of(
-                new Candidate(
+        Together<Element.Run> hot = Together.at(places, Element.Run.class, rig);
+        return heavier(
+                hot,
+                new Heavier(
                         MOST_GAUGES,
-                        steps ->
-                                Sentence.words(
-                                                "wire of "
-                                                        + gauges(runs, steps)
-                                                        + " in place of "
-                                                        + gauges(runs, 0)
-                                                        + ", ")
-                                        .then(Measure.MASS, WireMass.sum(added(rig, runs, steps)))
-                                        .then(" more"),
-                        Sentence.words("one gauge"),
-                        steps -> {
-                            List<Change> changes = new ArrayList<>();
-                            runs.forEach(
-                                    (at, run) ->
-                                            changes.add(
-                                                    new Change.Set(
-                                                            at.child("run"),
-                                                            gauge(run, steps).toString())));
-                            changes.addAll(
-                                    WireMass.changes(rig, "thicker wire", added(rig, runs, steps)));
-                            return changes;
-                        }));
+                        steps -> "wire of " + gauges(hot, steps) + " in place of " + gauges(hot, 0),
+                        "one gauge",
+                        (run, steps) ->
+                                new Change.Set(
+                                        run.declaredAt().child("run"),
+                                        gauge(run, steps).toString()),
+                        "thicker wire",
+                        (run, steps) ->
+                                WireMass.kg(run, gauge(run, steps).number(), run.conductors())
+                                        - WireMass.kg(run, run.gauge(), run.conductors())));
+    }
+
+    /** More wires of the same gauge side by side. */
+    static List<Candidate> parallel(Rig rig, Set<RigPath> places) {
+        Together<Element.Run> hot = Together.at(places, Element.Run.class, rig);
+        return heavier(
+                hot,
+                new Heavier(
+                        MOST_MORE,
+                        steps -> steps + " more of " + gauges(hot, 0) + " beside each wire",
+                        "one wire",
+                        (run, steps) ->
+                                new Change.Set(
+                                        run.declaredAt().child("conductors"),
+                                        Integer.toString(run.conductors() + steps)),
+                        "parallel wire",
+                        (run, steps) -> WireMass.kg(run, run.gauge(), steps)));
+    }
+
+    /**
+     * More copper.
+     *
+     * @param most steps it can go
+     * @param name what so many steps do, in words
+     * @param step one step, in words
+     * @param edit of one run
+     * @param part what the added mass is called in the file
+     * @param addedKg to one run, kg
+     */
+    private record Heavier(
+            int most,
+            IntFunction<String> name,
+            String step,
+            BiFunction<Element.Run, Integer, Change> edit,
+            String part,
+            ToDoubleBiFunction<Element.Run, Integer> addedKg) {}
+
+    private static List<Candidate> heavier(Together<Element.Run> hot, Heavier way) {
+        IntFunction<Map<String, Double>> added =
+                steps ->
+                        WireMass.byMount(
+                                hot.rig(),
+                                hot.places(),
+                                run -> way.addedKg.applyAsDouble(run, steps));
+        return hot.candidate(
+                way.most,
+                steps ->
+                        Sentence.words(way.name.apply(steps) + ", ")
+                                .then(Measure.MASS, WireMass.sum(added.apply(steps)))
+                                .then(" more"),
+                Sentence.words(way.step),
+                steps -> {
+                    List<Change> changes =
+                            new ArrayList<>(hot.each(run -> Stream.of(way.edit.apply(run, steps))));
+                    changes.addAll(WireMass.changes(hot.rig(), way.part, added.apply(steps)));
+                    return changes;
+                });
     }
 
     private static WireGauge gauge(Element.Run run, int steps) {
         return new WireGauge(steps == 0 ? run.gauge() : thicker(run.gauge(), steps));
     }
 
-    private static String gauges(Map<RigPath, Element.Run> runs, int steps) {
-        return String.join(
-                " and ",
-                runs.values().stream()
-                        .map(run -> gauge(run, steps).toString())
-                        .distinct()
-                        .toList());
-    }
-
-    private static Map<String, Double> added(Rig rig, Map<RigPath, Element.Run> runs, int steps) {
-        return WireMass.byMount(
-                rig,
-                List.copyOf(runs.keySet()),
-                run ->
-                        WireMass.kg(run, gauge(run, steps).number(), run.conductors())
-                                - WireMass.kg(run, run.gauge(), run.conductors()));
-    }
-
-    /** More wires of the same gauge side by side. */
-    static List<Candidate> parallel(Rig rig, Set<RigPath> places) {
-        Map<RigPath, Element.Run> runs = runs(rig, places);
-        if (runs.isEmpty()) {
-            return List.of();
-        }
-        return List.of(
-                new Candidate(
-                        MOST_MORE,
-                        steps ->
-                                Sentence.words(
-                                                steps
-                                                        + " more of "
-                                                        + gauges(runs, 0)
-                                                        + " beside each wire, ")
-                                        .then(Measure.MASS, WireMass.sum(beside(rig, runs, steps)))
-                                        .then(" more"),
-                        Sentence.words("one wire"),
-                        steps -> {
-                            List<Change> changes = new ArrayList<>();
-                            runs.forEach(
-                                    (at, run) ->
-                                            changes.add(
-                                                    new Change.Set(
-                                                            at.child("conductors"),
-                                                            Integer.toString(
-                                                                    run.conductors() + steps))));
-                            changes.addAll(
-                                    WireMass.changes(
-                                            rig, "parallel wire", beside(rig, runs, steps)));
-                            return changes;
-                        }));
-    }
-
-    private static Map<String, Double> beside(Rig rig, Map<RigPath, Element.Run> runs, int steps) {
-        return WireMass.byMount(
-                rig, List.copyOf(runs.keySet()), run -> WireMass.kg(run, run.gauge(), steps));
+    private static String gauges(Together<Element.Run> runs, int steps) {
+        return runs.named(run -> gauge(run, steps).toString());
     }
 
     /** Air across the runs that are too hot, none slower than it is. */
     static List<Candidate> air(Rig rig, Set<RigPath> places) {
-        Map<RigPath, Element.Run> runs = runs(rig, places);
-        if (runs.isEmpty()) {
-            return List.of();
-        }
-        return List.of(
-                new Candidate(
-                        MOST_AIR_MPS,
-                        steps ->
-                                Sentence.words("air of ")
-                                        .then(Measure.SPEED, steps)
-                                        .then(" across the wires that are too hot"),
-                        Sentence.start().then(Measure.SPEED, 1),
-                        steps -> {
-                            List<Change> changes = new ArrayList<>();
-                            runs.forEach(
-                                    (at, run) -> {
-                                        if (run.covering().air().si() < steps) {
-                                            changes.add(
-                                                    new Change.Set(
-                                                            at.child("air"), steps + " m/s"));
-                                        }
-                                    });
-                            return changes;
-                        }));
+        Together<Element.Run> hot = Together.at(places, Element.Run.class, rig);
+        return hot.candidate(
+                MOST_AIR_MPS,
+                steps ->
+                        Sentence.words("air of ")
+                                .then(Measure.SPEED, steps)
+                                .then(" across the wires that are too hot"),
+                Sentence.start().then(Measure.SPEED, 1),
+                steps ->
+                        hot.only(run -> run.covering().air().si() < steps)
+                                .each(
+                                        run ->
+                                                Stream.of(
+                                                        new Change.Set(
+                                                                run.declaredAt().child("air"),
+                                                                steps + " m/s"))));
     }
 }

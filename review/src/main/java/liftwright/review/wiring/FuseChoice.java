@@ -143,7 +143,7 @@ final class FuseChoice {
         OptionalDouble holds = OptionalDouble.empty();
         List<Double> fitting = new ArrayList<>();
         Optional<Harm> bySmallest = Optional.empty();
-        for (double size : form.ratingsA()) {
+        for (double size : form.series().ratingsA()) {
             if (!holds(group, size)) {
                 continue;
             }

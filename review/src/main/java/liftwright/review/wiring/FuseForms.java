@@ -6,13 +6,13 @@ import liftwright.physics.FuseCurve;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.Element;
 import liftwright.rig.FuseOpening;
+import liftwright.rig.book.FuseSeries;
 
 /**
- * Fuses as a shop has them: which ratings a form comes in, and within which window of time its
- * standard lets one open.
+ * Forms of fuse: within which window of time the standard of a form lets one open.
  *
  * @param words what the form is called
- * @param ratingsA standard ratings, A, rising
+ * @param series which ratings it comes in
  * @param earlyMultiple currents of the earliest fuse that the standard allows, over the rating
  * @param earlyS its times, s
  * @param lateMultiple the same of the latest
@@ -22,7 +22,7 @@ import liftwright.rig.FuseOpening;
 @SuppressWarnings("ArrayRecordComponent") // tables, read and never compared
 record FuseForms(
         String words,
-        double[] ratingsA,
+        FuseSeries series,
         double[] earlyMultiple,
         double[] earlyS,
         double[] lateMultiple,
@@ -35,7 +35,7 @@ record FuseForms(
     private static final FuseForms BLADE =
             new FuseForms(
                     "blade",
-                    new double[] {1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35, 40},
+                    FuseSeries.BLADE,
                     new double[] {1.1, 1.35, 1.6, 2, 3.5, 6},
                     new double[] {HUNDRED_HOURS_S, 0.75, 0.25, 0.15, 0.04, 0.02},
                     new double[] {1.35, 1.6, 2, 3.5, 6},
@@ -45,10 +45,7 @@ record FuseForms(
     private static final FuseForms LARGE =
             new FuseForms(
                     "large blade or bolt-down link",
-                    new double[] {
-                        20, 25, 30, 35, 40, 50, 60, 70, 80, 100, 125, 150, 175, 200, 225, 250, 300,
-                        350, 400, 450, 500
-                    },
+                    FuseSeries.LARGE,
                     new double[] {1, 1.35, 2, 3.5, 6},
                     new double[] {HUNDRED_HOURS_S, 60, 2, 0.2, 0.04},
                     new double[] {1.35, 2, 3.5, 6},
@@ -59,10 +56,7 @@ record FuseForms(
     private static final FuseForms CARTRIDGE =
             new FuseForms(
                     "fast cartridge",
-                    new double[] {
-                        1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8, 10, 12.5, 16, 20, 25, 32, 40, 50,
-                        63, 80, 100, 125, 160, 200, 250, 315, 400, 500
-                    },
+                    FuseSeries.CARTRIDGE,
                     new double[] {1.5, 2.75, 4},
                     new double[] {3600, 0.05, 0.01},
                     new double[] {2.1, 2.75, 4, 10},
@@ -71,10 +65,10 @@ record FuseForms(
 
     /** The form that a fuse is. */
     static FuseForms of(FuseOpening.Speed speed, double ratingA) {
-        return switch (speed) {
-            case VERY_FAST -> CARTRIDGE;
-            case FAST -> ratingA <= BLADE.ratingsA[BLADE.ratingsA.length - 1] ? BLADE : LARGE;
-            case SLOW -> LARGE;
+        return switch (FuseSeries.of(speed, ratingA)) {
+            case BLADE -> BLADE;
+            case LARGE -> LARGE;
+            case CARTRIDGE -> CARTRIDGE;
         };
     }
 

@@ -458,7 +458,7 @@ class FuseChoiceTest {
                     FuseChoice.Found found = choice.all().getFirst();
                     assertThat(found.number()).isEqualTo(c.packs);
                     boolean below = true;
-                    for (double size : FuseForms.of(c.speed, c.ratingA).ratingsA()) {
+                    for (double size : FuseForms.of(c.speed, c.ratingA).series().ratingsA()) {
                         if (size > 3 * c.fullA) {
                             break;
                         }

@@ -147,15 +147,4 @@ class FuseFormsTest {
         opens(window, ABOVE * 180, 0.75 * 300, 1.5 * 300);
         opens(window, 400, 0.75 * 2, 1.5 * 2);
     }
-
-    @Test
-    void ratingsRise() {
-        for (Speed speed : Speed.values()) {
-            for (double rating : new double[] {10, 100}) {
-                double[] ratings = FuseForms.of(speed, rating).ratingsA();
-                assertThat(ratings).isSorted().doesNotHaveDuplicates().hasSizeGreaterThan(10);
-                assertThat(ratings[ratings.length - 1]).isGreaterThanOrEqualTo(rating);
-            }
-        }
-    }
 }

@@ -22,9 +22,6 @@ public final class PartsBook {
 
     private static final double FUSE_DOUBT_SHARE = 0.5;
 
-    /** Largest rating of small blade fuses, A. */
-    private static final double MOST_OF_BLADES_A = 40;
-
     private PartsBook() {}
 
     public static Optional<OpenCircuitCurve> openCircuit(String name) {
@@ -70,7 +67,9 @@ public final class PartsBook {
      * The form of fuse that is usual for a rating in A: blades open fast, the larger forms slowly.
      */
     public static FuseOpening.Speed fuseSpeed(double ratingA) {
-        return ratingA <= MOST_OF_BLADES_A ? FuseOpening.Speed.FAST : FuseOpening.Speed.SLOW;
+        return ratingA <= FuseSeries.BLADE.greatestA()
+                ? FuseOpening.Speed.FAST
+                : FuseOpening.Speed.SLOW;
     }
 
     /** Where the usual curve of a form of fuse comes from. */
