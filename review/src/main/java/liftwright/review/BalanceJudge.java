@@ -2,15 +2,14 @@ package liftwright.review;
 
 import java.util.List;
 import java.util.Optional;
-import liftwright.answer.Outcome;
-import liftwright.numerics.Work;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
 import liftwright.rig.Rig;
 
 /** Judges what steering has left at lift-off against its demand ({@link Pursuit}). */
-record BalanceJudge(Steering steering, Settings settings) implements Judging<BalanceJudgement> {
+record BalanceJudge(Steering steering, Settings settings)
+        implements Judging<BalanceJudgement, BalanceSample> {
 
     @Override
     public double demand(Rig rig) {
@@ -51,38 +50,25 @@ record BalanceJudge(Steering steering, Settings settings) implements Judging<Bal
     }
 
     @Override
-    public Optional<BalanceJudgement> judge(Plant plant, Work work) {
-        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
-    }
-
-    /** As far as a stage goes, on draws that may be there already. */
-    Optional<BalanceJudgement> judge(BalanceSample sample, Stage stage, Work work) {
-        Plant plant = sample.plant;
-        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
-        if (pursued.isEmpty()) {
-            return Optional.empty();
-        }
-        int draws = pursued.get().draws();
-        Outcome byNumbers = pursued.get().outcome();
+    public BalanceJudgement judgement(Pursuit<BalanceSample> pursued) {
+        BalanceSample sample = pursued.sample();
         Balancing.Worker worker = sample.balancing().worker();
         double[] p = sample.balancing().parameters().nominal();
         HoverPoint point = worker.liftOff(p);
-        int failed = sample.failed(draws);
         double nominal = sample.left(worker, p, point);
-        List<String> downgrades = Downgrades.of(plant.rig(), point.converged(), failed, draws);
+        List<String> downgrades = pursued.downgrades(point.converged());
         downgrades.addAll(BalanceEvidence.beyondBeams(point));
-        return Optional.of(
-                new BalanceJudgement(
-                        byNumbers,
-                        Downgrades.applied(byNumbers, !point.converged() || failed > 0, downgrades),
-                        nominal,
-                        Bands.about(nominal, sample.values(draws)),
-                        point,
-                        steering,
-                        draws,
-                        failed,
-                        downgrades,
-                        sample));
+        return new BalanceJudgement(
+                pursued.outcome(),
+                pursued.outcome(point.converged(), downgrades),
+                nominal,
+                pursued.band(nominal),
+                point,
+                steering,
+                pursued.draws(),
+                pursued.failed(),
+                downgrades,
+                sample);
     }
 
     @Override

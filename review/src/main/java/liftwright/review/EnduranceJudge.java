@@ -2,15 +2,14 @@ package liftwright.review;
 
 import java.util.List;
 import java.util.Optional;
-import liftwright.answer.Outcome;
-import liftwright.numerics.Work;
 import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.Rig;
 
 /** Judges the time in the air against its demand ({@link Pursuit}). */
-record EnduranceJudge(Task task, Settings settings) implements Judging<EnduranceJudgement> {
+record EnduranceJudge(Task task, Settings settings)
+        implements Judging<EnduranceJudgement, EnduranceSample> {
 
     @Override
     public double demand(Rig rig) {
@@ -47,33 +46,20 @@ record EnduranceJudge(Task task, Settings settings) implements Judging<Endurance
     }
 
     @Override
-    public Optional<EnduranceJudgement> judge(Plant plant, Work work) {
-        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
-    }
-
-    /** As far as a stage goes, on draws that may be there already. */
-    Optional<EnduranceJudgement> judge(EnduranceSample sample, Stage stage, Work work) {
-        Plant plant = sample.plant;
-        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
-        if (pursued.isEmpty()) {
-            return Optional.empty();
-        }
-        int draws = pursued.get().draws();
-        Outcome byNumbers = pursued.get().outcome();
-        int failed = sample.failed(draws);
+    public EnduranceJudgement judgement(Pursuit<EnduranceSample> pursued) {
+        Plant plant = pursued.sample().plant;
         Discharge run = declared(plant, true);
         double nominal = run(plant, run);
-        List<String> downgrades = Downgrades.of(plant.rig(), !run.failed(), failed, draws);
-        return Optional.of(
-                new EnduranceJudgement(
-                        byNumbers,
-                        Downgrades.applied(byNumbers, run.failed() || failed > 0, downgrades),
-                        nominal,
-                        Bands.about(nominal, sample.values(draws)),
-                        draws,
-                        failed,
-                        downgrades,
-                        sample));
+        List<String> downgrades = pursued.downgrades(!run.failed());
+        return new EnduranceJudgement(
+                pursued.outcome(),
+                pursued.outcome(!run.failed(), downgrades),
+                nominal,
+                pursued.band(nominal),
+                pursued.draws(),
+                pursued.failed(),
+                downgrades,
+                pursued.sample());
     }
 
     @Override

@@ -17,7 +17,7 @@ import liftwright.rig.Rig;
  * Pursuit}). A heated flight costs a hundred times what a lift costs, so its bands begin with 256
  * draws and a close verdict is pursued to 1,024 and 4,096.
  */
-record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudgement> {
+record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudgement, HeatSample> {
 
     private static final int MOST_DRAWS = 4096;
 
@@ -83,33 +83,20 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
     }
 
     @Override
-    public Optional<HeatJudgement> judge(Plant plant, Work work) {
-        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
-    }
-
-    /** As far as a stage goes, on draws that may be there already. */
-    Optional<HeatJudgement> judge(HeatSample sample, Stage stage, Work work) {
-        Plant plant = sample.plant;
-        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
-        if (pursued.isEmpty()) {
-            return Optional.empty();
-        }
-        int draws = pursued.get().draws();
-        Outcome byNumbers = pursued.get().outcome();
-        int failed = sample.failed(draws);
+    public HeatJudgement judgement(Pursuit<HeatSample> pursued) {
+        Plant plant = pursued.sample().plant;
         Discharge run = declared(plant, true);
         double nominal = nominal(plant, run);
-        List<String> downgrades = Downgrades.of(plant.rig(), !run.failed(), failed, draws);
-        return Optional.of(
-                new HeatJudgement(
-                        byNumbers,
-                        Downgrades.applied(byNumbers, run.failed() || failed > 0, downgrades),
-                        nominal,
-                        Bands.about(nominal, sample.values(draws)),
-                        draws,
-                        failed,
-                        downgrades,
-                        sample));
+        List<String> downgrades = pursued.downgrades(!run.failed());
+        return new HeatJudgement(
+                pursued.outcome(),
+                pursued.outcome(!run.failed(), downgrades),
+                nominal,
+                pursued.band(nominal),
+                pursued.draws(),
+                pursued.failed(),
+                downgrades,
+                pursued.sample());
     }
 
     /**

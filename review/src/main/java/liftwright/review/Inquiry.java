@@ -26,7 +26,7 @@ import liftwright.rig.Rig;
  * @param <J> what the question judges by
  */
 record Inquiry<J extends Judgement>(
-        Rig rig, Plant plant, Judging<J> judging, J judgement, Work work) {
+        Rig rig, Plant plant, Judging<J, ?> judging, J judgement, Work work) {
 
     /**
      * What the finding of a verdict that does not hold says.

@@ -10,8 +10,9 @@ import liftwright.rig.Rig;
  * How a question judges a rig: a number against what is asked of it.
  *
  * @param <J> what it judges by
+ * @param <S> the number over draws
  */
-interface Judging<J extends Judgement> {
+interface Judging<J extends Judgement, S extends Sample<?>> {
 
     Settings settings();
 
@@ -34,10 +35,21 @@ interface Judging<J extends Judgement> {
      *
      * @param widthScale factor on the doubt of each declared input
      */
-    Sample<?> sample(Plant plant, double[] widthScale);
+    S sample(Plant plant, double[] widthScale);
+
+    /** What a sample that was pursued far enough says, beside the declared values. */
+    J judgement(Pursuit<S> pursued);
+
+    /** As far as a stage goes, on draws that may be there already; empty when stopped. */
+    default Optional<J> judge(S sample, Stage stage, Work work) {
+        return Pursuit.of(stage, sample, demand(sample.plant.rig()), settings(), work)
+                .map(this::judgement);
+    }
 
     /** The number with its band, against the demand; empty when stopped. */
-    Optional<J> judge(Plant plant, Work work);
+    default Optional<J> judge(Plant plant, Work work) {
+        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
+    }
 
     /** Whether a draw costs so much that fewer of them have to do. */
     default boolean dear() {

@@ -4,8 +4,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import liftwright.answer.Outcome;
-import liftwright.numerics.Work;
 import liftwright.plant.Effects;
 import liftwright.plant.OperatingLimit;
 import liftwright.plant.Plant;
@@ -13,7 +11,7 @@ import liftwright.plant.SteadyState;
 import liftwright.rig.Rig;
 
 /** Judges lift over weight against its demand ({@link Pursuit}), laws and solver included. */
-record LiftJudge(Settings settings) implements Judging<LiftJudgement> {
+record LiftJudge(Settings settings) implements Judging<LiftJudgement, LiftSample> {
 
     @Override
     public double demand(Rig rig) {
@@ -43,41 +41,27 @@ record LiftJudge(Settings settings) implements Judging<LiftJudgement> {
     }
 
     @Override
-    public Optional<LiftJudgement> judge(Plant plant, Work work) {
-        return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);
-    }
-
-    /** As far as a stage goes, on draws that may be there already. */
-    Optional<LiftJudgement> judge(LiftSample sample, Stage stage, Work work) {
+    public LiftJudgement judgement(Pursuit<LiftSample> pursued) {
+        LiftSample sample = pursued.sample();
         Plant plant = sample.plant;
         SteadyState nominal = atDeclared(plant);
-        double[] p = plant.parameters().nominal();
-        double weightN = plant.weightN(p);
+        double weightN = plant.weightN(plant.parameters().nominal());
         double liftN = new CutOffs(plant.rig()).usableLiftN(nominal);
-
-        Optional<Pursuit> pursued = Pursuit.of(stage, sample, demand(plant.rig()), settings, work);
-        if (pursued.isEmpty()) {
-            return Optional.empty();
-        }
-        Outcome byNumbers = pursued.get().outcome();
-        int draws = pursued.get().draws();
-        int failed = sample.failed(draws);
-        List<String> downgrades = downgrades(plant, p, nominal, failed, draws);
-        boolean unsolved = failed > 0 || !nominal.converged() || !closes(nominal);
-        return Optional.of(
-                new LiftJudgement(
-                        byNumbers,
-                        Downgrades.applied(byNumbers, unsolved, downgrades),
-                        liftN / weightN,
-                        liftN,
-                        weightN,
-                        Bands.about(liftN / weightN, sample.values(draws)),
-                        Bands.about(liftN, sample.lifts(draws)),
-                        Bands.about(weightN, sample.weights(draws)),
-                        draws,
-                        failed,
-                        downgrades,
-                        sample));
+        int draws = pursued.draws();
+        List<String> downgrades = downgrades(pursued, nominal);
+        return new LiftJudgement(
+                pursued.outcome(),
+                pursued.outcome(nominal.converged() && closes(nominal), downgrades),
+                liftN / weightN,
+                liftN,
+                weightN,
+                pursued.band(liftN / weightN),
+                Bands.about(liftN, sample.lifts(draws)),
+                Bands.about(weightN, sample.weights(draws)),
+                draws,
+                pursued.failed(),
+                downgrades,
+                sample);
     }
 
     @Override
@@ -89,14 +73,14 @@ record LiftJudge(Settings settings) implements Judging<LiftJudgement> {
         return state.closure() <= LiftChecks.POWER_CLOSURE;
     }
 
-    private static List<String> downgrades(
-            Plant plant, double[] p, SteadyState nominal, int failed, int draws) {
-        List<String> reasons = Downgrades.of(plant.rig(), nominal.converged(), failed, draws);
+    private static List<String> downgrades(Pursuit<LiftSample> pursued, SteadyState nominal) {
+        List<String> reasons = pursued.downgrades(nominal.converged());
         if (!closes(nominal)) {
             reasons.add("the power of the network does not close");
         }
         Set<OperatingLimit.Kind> seen = EnumSet.noneOf(OperatingLimit.Kind.class);
-        for (OperatingLimit limit : plant.limits(p, nominal)) {
+        Plant plant = pursued.sample().plant;
+        for (OperatingLimit limit : plant.limits(plant.parameters().nominal(), nominal)) {
             if (limit.exceeded() && seen.add(limit.kind())) {
                 beyondItsLaw(limit).ifPresent(reasons::add);
             }

@@ -27,10 +27,10 @@ final class Remedies<J extends Judgement> {
     private final Rig rig;
     private final Plant plant;
     private final J before;
-    private final Judging<J> judging;
+    private final Judging<J, ?> judging;
     private final Work work;
 
-    Remedies(Rig rig, Plant plant, J before, Judging<J> judging, Work work) {
+    Remedies(Rig rig, Plant plant, J before, Judging<J, ?> judging, Work work) {
         this.rig = rig;
         this.plant = plant;
         this.before = before;
