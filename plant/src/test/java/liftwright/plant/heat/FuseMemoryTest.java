@@ -249,7 +249,7 @@ class FuseMemoryTest {
                     @Override
                     public double[] computeDerivatives(double t, double[] y) {
                         double ampere = nearA + (farA - nearA) * t / length;
-                        return new double[] {(HeatedRig.gain(element, ampere) - y[0]) / tau};
+                        return new double[] {(FuseReferee.gain(element, ampere) - y[0]) / tau};
                     }
                 };
         if (forS <= 1e-9) {

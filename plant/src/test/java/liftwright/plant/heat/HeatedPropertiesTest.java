@@ -46,7 +46,7 @@ class HeatedPropertiesTest {
                         return;
                     }
                     HeatedRigRun reference =
-                            new HeatedRigRun(rig, plant.heatParts(), HeatedRig.SAME);
+                            new HeatedRigRun(rig, plant.heatParts(), RefereeGrid.SAME);
                     reference.throttle(share);
                     reference.go(forS);
                     double given = reference.model.givenJ(reference.run.state());

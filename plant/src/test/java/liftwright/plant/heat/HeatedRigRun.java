@@ -15,7 +15,7 @@ final class HeatedRigRun {
     private final Rig rig;
     private final List<HeatPart> parts;
 
-    HeatedRigRun(Rig rig, List<HeatPart> parts, HeatedRig.Grid grid) {
+    HeatedRigRun(Rig rig, List<HeatPart> parts, RefereeGrid grid) {
         this.rig = rig;
         this.parts = parts;
         model = new HeatedRig(rig, grid, AirTable.STANDARD);

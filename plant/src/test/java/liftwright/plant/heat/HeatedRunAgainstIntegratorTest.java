@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Whole small rigs that warm, stepped by the product, against the same equations as one system,
- * integrated to four digits more ({@link HeatedRig#SAME}).
+ * integrated to four digits more ({@link RefereeGrid#SAME}).
  */
 class HeatedRunAgainstIntegratorTest {
 
@@ -84,7 +84,7 @@ class HeatedRunAgainstIntegratorTest {
         WarmSketch.oneGroup(sketch);
         Rig rig = sketch.rig();
         Plant plant = Plant.assembleHeated(rig);
-        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), HeatedRig.SAME);
+        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), RefereeGrid.SAME);
         Discharge run = plant.discharge();
         run.load(plant.parameters().nominal(), new CellDraw.Expected());
         run.start();
@@ -99,7 +99,7 @@ class HeatedRunAgainstIntegratorTest {
     private static void compare(RandomGenerator random, Set<String> met) {
         Rig rig = HeatedRigs.random(random);
         Plant plant = Plant.assembleHeated(rig);
-        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), HeatedRig.SAME);
+        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), RefereeGrid.SAME);
         Discharge run = plant.discharge();
         run.load(plant.parameters().nominal(), new CellDraw.Expected());
         run.start();

@@ -36,7 +36,7 @@ class HeatedStepOrderTest {
     private static void observe(RandomGenerator random, List<Double> orders) {
         Rig rig = HeatedRigs.random(random);
         Plant plant = Plant.assembleHeated(rig);
-        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), HeatedRig.SAME);
+        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), RefereeGrid.SAME);
         reference.throttle(0.5);
         reference.go(20);
         double[] error = new double[ALLOWED.length];

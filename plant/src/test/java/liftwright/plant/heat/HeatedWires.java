@@ -44,13 +44,13 @@ record HeatedWires(Rig rig, double overload, double ampere, double limitK, boole
                             case PTFE -> 260;
                         };
         double limitK = classK - 20;
-        double most = Math.min(1.6e-3, THICKEST * HeatedRig.copperRadiusM(gauge));
+        double most = Math.min(1.6e-3, THICKEST * WireReferee.copperRadiusM(gauge));
         double wallM = random.nextDouble(0.25e-3, most);
         int bundle = random.nextInt(3) == 0 ? random.nextInt(2, 8) : 1;
         double airMps = random.nextInt(3) == 0 ? random.nextDouble(0.2, 8) : 0;
         double lengthM = Math.exp(random.nextDouble(Math.log(0.06), Math.log(1.5)));
         double overload = Math.exp(random.nextDouble(Math.log(1.12), Math.log(15)));
-        double wire = HeatedRig.steadyA(gauge, material, wallM, bundle, airMps, limitK);
+        double wire = WireReferee.steadyA(gauge, material, wallM, bundle, airMps, limitK);
         double ampere = overload * wire;
         boolean good = random.nextBoolean();
         double ohm = good ? 0.05e-3 : random.nextDouble(0.1e-3, 1e-3) * Math.min(1, 100 / ampere);

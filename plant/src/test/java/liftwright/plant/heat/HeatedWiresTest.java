@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Wires between joints reach their limit when a reference of 60 shells of insulation and 48 pieces
- * says ({@link HeatedRig#FINE}, film from a printed table), from slow overloads to fast ones.
+ * says ({@link RefereeGrid#FINE}, film from a printed table), from slow overloads to fast ones.
  */
 class HeatedWiresTest {
 
@@ -108,7 +108,7 @@ class HeatedWiresTest {
 
     /** Times to temperatures that rise, s. */
     private static double[] reference(HeatedWires wires, double... kelvin) {
-        var model = new HeatedRig(wires.rig(), HeatedRig.FINE, AirTable.PRINTED);
+        var model = new HeatedRig(wires.rig(), RefereeGrid.FINE, AirTable.PRINTED);
         model.throttle(1);
         var run = new Extrapolation(model, model.start());
         double[] times = new double[kelvin.length];

@@ -37,7 +37,7 @@ class SoakBackTest {
     private static void compare(RandomGenerator random, Set<String> met) {
         Rig rig = rig(random);
         Plant plant = Plant.assembleHeated(rig);
-        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), HeatedRig.SAME);
+        HeatedRigRun reference = new HeatedRigRun(rig, plant.heatParts(), RefereeGrid.SAME);
         Discharge run = plant.discharge();
         run.load(plant.parameters().nominal(), new CellDraw.Expected());
         run.start();
