@@ -14,7 +14,15 @@ public final class AnswerSchema {
 
     /** The questions that have a schema. */
     public static final List<String> QUESTIONS =
-            List.of("lift", "endurance", "heat", "balance", "stand", "fan");
+            List.of(
+                    "lift",
+                    "endurance",
+                    "heat",
+                    "balance",
+                    "failures",
+                    "restraint",
+                    "stand",
+                    "fan");
 
     private AnswerSchema() {}
 

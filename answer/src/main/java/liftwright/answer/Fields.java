@@ -44,6 +44,7 @@ public final class Fields {
                         DrawingFields.ROWS,
                         SupplyFields.ROWS,
                         TimelineFields.ROWS,
+                        MatrixFields.ROWS,
                         WiringFields.ROWS,
                         StandFields.ROWS,
                         BenchFields.ROWS,

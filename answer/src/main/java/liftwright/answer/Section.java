@@ -2,6 +2,7 @@ package liftwright.answer;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** A picture or a table, as data. */
 public sealed interface Section {
@@ -63,11 +64,33 @@ public sealed interface Section {
      * @param x field of the horizontal axis
      * @param y field of the vertical axis
      * @param series what is drawn; later ones lie above earlier ones
+     * @param zones stretches of the horizontal axis that have a name of their own
      */
-    record Plot(String id, String title, String x, String y, List<Series> series)
+    record Plot(String id, String title, String x, String y, List<Series> series, List<Zone> zones)
             implements Section {
         public Plot {
             series = List.copyOf(series);
+            zones = List.copyOf(zones);
+        }
+
+        /** Without zones. */
+        public Plot(String id, String title, String x, String y, List<Series> series) {
+            this(id, title, x, y, series, List.of());
+        }
+
+        /**
+         * A stretch of the horizontal axis, drawn hatched behind the curves.
+         *
+         * @param label in words
+         * @param from SI, finite
+         * @param to SI, finite, greater
+         */
+        public record Zone(String label, double from, double to) {
+            public Zone {
+                if (!Double.isFinite(to - from) || !(from < to)) {
+                    throw new IllegalArgumentException("a zone goes from a number to a greater");
+                }
+            }
         }
 
         /** How a series is drawn: shapes that differ without colour. */
@@ -244,6 +267,211 @@ public sealed interface Section {
             public Place {
                 if (!Double.isFinite(forwardM + rightM + upM)) {
                     throw new IllegalArgumentException("a place is finite");
+                }
+            }
+        }
+    }
+
+    /**
+     * What is left under each fault, a line a fault or a class of faults that do the same.
+     *
+     * @param columns fields of the cells
+     * @param lines in the order in which they matter
+     */
+    record Matrix(String id, String title, List<String> columns, List<Line> lines)
+            implements Section {
+
+        public Matrix {
+            columns = List.copyOf(columns);
+            lines = List.copyOf(lines);
+            for (Line line : lines) {
+                if (!line.cells().stream().map(c -> c.value().field()).toList().equals(columns)) {
+                    throw new IllegalArgumentException("not one cell a column: " + line.part());
+                }
+            }
+        }
+
+        /** The same as a table, for whoever has no picture. */
+        public Table table() {
+            return MatrixTable.of(this);
+        }
+
+        /**
+         * @param part what fails, in words or as its id: no two lines have the same, unless their
+         *     {@code what} differs
+         * @param what how it fails, in words
+         * @param members what else does the very same when it fails; empty where nothing does
+         * @param cells one a column, of the column's field
+         */
+        public record Line(String part, String what, List<String> members, List<Cell> cells) {
+            public Line {
+                members = List.copyOf(members);
+                cells = List.copyOf(cells);
+            }
+
+            /** What a case that belongs to it is called. */
+            public String label() {
+                return part + ", " + what;
+            }
+        }
+
+        /**
+         * @param value a number, words, or why there is none
+         * @param standing how it stands against what is asked of it
+         */
+        public record Cell(Value value, Standing standing) {}
+
+        /** How a number stands against what is asked; colour only repeats it. */
+        public enum Standing {
+            /** As asked or better. */
+            HOLDS("holds"),
+            /** Less than is asked. */
+            SHORT("short"),
+            /** Something is asked, and whether it holds is not known. */
+            UNTOLD("cannot be told"),
+            /** Nothing is asked of it. */
+            TOLD("told");
+
+            private final String word;
+
+            Standing(String word) {
+                this.word = word;
+            }
+
+            /** For a reader. */
+            public String word() {
+                return word;
+            }
+        }
+    }
+
+    /**
+     * What becomes of the parts of the rig in each of several cases, to be stepped through on a
+     * picture of it.
+     *
+     * @param field of the values
+     * @param spots where the parts are
+     * @param cases each has one entry a spot
+     */
+    record Cases(String id, String title, String field, List<Spot> spots, List<Case> cases)
+            implements Section {
+
+        public Cases {
+            spots = List.copyOf(spots);
+            cases = List.copyOf(cases);
+            for (Case one : cases) {
+                if (one.lost().size() != spots.size() || one.values().size() != spots.size()) {
+                    throw new IllegalArgumentException("not one entry a spot: " + one.label());
+                }
+            }
+        }
+
+        /**
+         * @param part its id
+         * @param kind in words, lower case: {@code fan}, {@code pack}
+         */
+        public record Spot(String part, String kind, Playback.Place at) {}
+
+        /**
+         * @param label {@link Matrix.Line#label} of the line it belongs to, or words of its own
+         *     where it belongs to none
+         * @param outcome what comes of it, in words
+         * @param lost whether the part at each spot is lost
+         * @param values of the parts that are left, SI, finite; 0 of one that is lost
+         */
+        public record Case(String label, String outcome, List<Boolean> lost, List<Double> values) {
+            public Case {
+                lost = List.copyOf(lost);
+                values = List.copyOf(values);
+                if (!values.stream().allMatch(Double::isFinite)) {
+                    throw new IllegalArgumentException("a shown number is finite: " + label);
+                }
+            }
+        }
+    }
+
+    /**
+     * A side view of what holds the rig, with what pulls at it. Places are metres across, to the
+     * right of the drawing, and up from the ground.
+     *
+     * @param shapes what is drawn; later ones lie above earlier ones
+     * @param loads arrows
+     */
+    record Elevation(String id, String title, List<Shape> shapes, List<Load> loads)
+            implements Section {
+
+        /** Field of the axis across. */
+        public static final String ACROSS = "across";
+
+        /** Field of the axis up. */
+        public static final String UP = "height-above-ground";
+
+        public Elevation {
+            shapes = List.copyOf(shapes);
+            loads = List.copyOf(loads);
+        }
+
+        /** The same as tables, of what pulls and of what is drawn, for whoever has no picture. */
+        public List<Table> tables() {
+            return ElevationTables.of(this);
+        }
+
+        /** What a shape shows, which decides how it is drawn. */
+        public enum Kind {
+            GROUND,
+            STAND,
+            RIG,
+            PERSON,
+            ANCHOR,
+            BEAM,
+            LINE,
+            DOWN_LINE,
+            PLATFORM,
+            MAT,
+            KEEP_OUT,
+            REACH,
+            GANTRY;
+
+            /** In words, lower case. */
+            public String word() {
+                return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            }
+        }
+
+        /**
+         * @param label in words; empty for one that needs none
+         * @param outline at least one point: one alone is a mark
+         * @param closed whether it encloses an area
+         */
+        public record Shape(Kind kind, String label, List<Spot2> outline, boolean closed) {
+            public Shape {
+                outline = List.copyOf(outline);
+                if (outline.isEmpty()) {
+                    throw new IllegalArgumentException("nothing to draw: " + label);
+                }
+            }
+        }
+
+        /** In the plane of the drawing. */
+        public record Spot2(double acrossM, double upM) {
+            public Spot2 {
+                if (!Double.isFinite(acrossM + upM)) {
+                    throw new IllegalArgumentException("a place is finite");
+                }
+            }
+        }
+
+        /**
+         * @param label in words
+         * @param at where it acts
+         * @param acrossN to the right of the drawing
+         * @param upN up
+         * @param value the load that is told
+         */
+        public record Load(String label, Spot2 at, double acrossN, double upN, Value value) {
+            public Load {
+                if (!Double.isFinite(acrossN + upN)) {
+                    throw new IllegalArgumentException("a load is finite: " + label);
                 }
             }
         }

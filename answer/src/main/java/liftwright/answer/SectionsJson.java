@@ -30,6 +30,9 @@ final class SectionsJson {
                 axis("x", plot.x());
                 axis("y", plot.y());
                 json.each("series", plot.series(), s -> json.object(() -> series(s)));
+                if (!plot.zones().isEmpty()) {
+                    json.each("zones", plot.zones(), zone -> json.object(() -> zone(plot, zone)));
+                }
                 plot.series().stream()
                         .flatMap(series -> series.points().stream())
                         .forEach(point -> occur(plot, point));
@@ -45,7 +48,96 @@ final class SectionsJson {
                 json.each("shares", shares.shares(), s -> json.object(() -> share(shares, s)));
             }
             case Section.Playback playback -> playback(playback);
+            case Section.Matrix matrix -> matrix(matrix);
+            case Section.Cases cases -> cases(cases);
+            case Section.Elevation elevation -> elevation(elevation);
         }
+    }
+
+    private void zone(Section.Plot plot, Section.Plot.Zone zone) {
+        json.member("label", zone.label());
+        json.name("from").number(zone.from()).name("to").number(zone.to());
+        values.occurs(plot.x(), zone.from());
+        values.occurs(plot.x(), zone.to());
+    }
+
+    private void matrix(Section.Matrix matrix) {
+        heading("matrix", matrix);
+        json.texts("columns", matrix.columns());
+        matrix.columns().forEach(field -> values.occurs(field, 0));
+        json.each("lines", matrix.lines(), line -> json.object(() -> line(line)));
+        matrix.table().columns().forEach(field -> values.occurs(field, 0));
+    }
+
+    private void line(Section.Matrix.Line line) {
+        json.member("part", line.part()).member("what", line.what());
+        json.texts("members", line.members());
+        json.each(
+                "cells",
+                line.cells(),
+                cell ->
+                        json.object(
+                                () -> {
+                                    values.value("value", cell.value());
+                                    json.member("standing", cell.standing().word());
+                                }));
+    }
+
+    private void cases(Section.Cases cases) {
+        heading("cases", cases);
+        axis("y", cases.field());
+        json.each(
+                "spots",
+                cases.spots(),
+                spot ->
+                        json.object(
+                                () -> {
+                                    json.member("part", spot.part()).member("kind", spot.kind());
+                                    place("at", spot.at());
+                                }));
+        json.each("cases", cases.cases(), one -> json.object(() -> oneCase(one)));
+        cases.cases().stream()
+                .flatMap(one -> one.values().stream())
+                .forEach(value -> values.occurs(cases.field(), value));
+    }
+
+    private void oneCase(Section.Cases.Case one) {
+        json.member("label", one.label()).member("outcome", one.outcome());
+        json.each("lost", one.lost(), json::truth);
+        json.each("values", one.values(), json::number);
+    }
+
+    private void elevation(Section.Elevation elevation) {
+        heading("elevation", elevation);
+        axis("x", Section.Elevation.ACROSS);
+        axis("y", Section.Elevation.UP);
+        json.each("shapes", elevation.shapes(), shape -> json.object(() -> shape(shape)));
+        json.each("loads", elevation.loads(), load -> json.object(() -> load(load)));
+        for (Section.Table table : elevation.tables()) {
+            table.columns().forEach(field -> values.occurs(field, 0));
+        }
+    }
+
+    private void shape(Section.Elevation.Shape shape) {
+        json.member("shape", shape.kind().word()).member("label", shape.label());
+        json.each("outline", shape.outline(), this::spot);
+        json.name("closed").truth(shape.closed());
+    }
+
+    private void load(Section.Elevation.Load load) {
+        json.member("label", load.label());
+        json.name("at");
+        spot(load.at());
+        json.name("across").number(load.acrossN()).name("up").number(load.upN());
+        values.value("value", load.value());
+        values.occurs("load-across", load.acrossN());
+        values.occurs("load-up", load.upN());
+    }
+
+    private void spot(Section.Elevation.Spot2 spot) {
+        json.array(() -> json.number(spot.acrossM()).number(spot.upM()));
+        values.occurs(Section.Elevation.ACROSS, spot.acrossM());
+        values.occurs(Section.Elevation.UP, spot.upM());
     }
 
     private void bar(Section.Timeline.Bar bar) {

@@ -95,6 +95,7 @@ record SampleAnswer(
                                                         new Value.Figure.NotComputed(
                                                                 "no supply")))))));
         sections.addAll(SampleHeat.all(name));
+        sections.addAll(SampleFaults.all(name));
         return sections;
     }
 

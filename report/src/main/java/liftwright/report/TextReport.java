@@ -80,6 +80,10 @@ public final class TextReport {
             case Section.Timeline timeline -> new TimelineText(paper, figures).write(timeline);
             case Section.Shares shares -> new TableText(paper, figures).write(shares.table());
             case Section.Playback _ -> {} // moves, which paper does not
+            case Section.Matrix matrix -> new TableText(paper, figures).write(matrix.table());
+            case Section.Cases _ -> {} // are stepped through, which paper is not
+            case Section.Elevation elevation ->
+                    elevation.tables().forEach(table -> new TableText(paper, figures).write(table));
             case Section.Drawing _ -> {} // a terminal has no room for it; its numbers are in JSON
         }
     }

@@ -167,6 +167,9 @@ final class Chapter {
                 case Section.Shares shares ->
                         sums.add(() -> new SharesPicture(page, figures).draw(shares, name));
                 case Section.Playback _ -> {} // moves, which paper does not
+                case Section.Cases _ -> {} // are stepped through, which paper is not
+                case Section.Matrix _ -> {}
+                case Section.Elevation _ -> {}
                 case Section.Drawing drawing ->
                         drawings.add(() -> new RigPicture(page, units).draw(drawing, name));
             }
@@ -205,6 +208,10 @@ final class Chapter {
                 case Section.Timeline timeline -> tables.write(timeline.table(), id);
                 case Section.Shares shares -> tables.write(shares.table(), id);
                 case Section.Playback _ -> {} // moves, which paper does not
+                case Section.Cases _ -> {} // are stepped through, which paper is not
+                case Section.Matrix matrix -> tables.write(matrix.table(), id);
+                case Section.Elevation elevation ->
+                        elevation.tables().forEach(table -> tables.write(table, id));
                 case Section.Drawing drawing ->
                         folded(
                                 "Places in the drawing: " + drawing.title(),
@@ -248,6 +255,12 @@ final class Chapter {
                     shares.shares().forEach(share -> used.add(share.value().field()));
                 }
                 case Section.Playback playback -> used.add(playback.field());
+                case Section.Cases cases -> used.add(cases.field());
+                case Section.Matrix matrix -> used.addAll(matrix.table().columns());
+                case Section.Elevation elevation -> {
+                    elevation.tables().forEach(table -> used.addAll(table.columns()));
+                    elevation.loads().forEach(load -> used.add(load.value().field()));
+                }
                 case Section.Drawing drawing ->
                         drawing.layers().forEach(layer -> used.addAll(layer.columns()));
             }

@@ -229,6 +229,17 @@ class StagesTest {
                             .toList();
             case Section.Timeline timeline -> timeline.table().rows();
             case Section.Shares shares -> shares.table().rows();
+            case Section.Matrix matrix -> matrix.table().rows();
+            case Section.Elevation elevation ->
+                    elevation.tables().stream().flatMap(table -> table.rows().stream()).toList();
+            case Section.Cases cases ->
+                    cases.cases().stream()
+                            .map(
+                                    one ->
+                                            one.values().stream()
+                                                    .map(si -> Value.of(cases.field(), si))
+                                                    .toList())
+                            .toList();
             case Section.Playback playback ->
                     playback.tracks().stream()
                             .map(
