@@ -3,6 +3,7 @@ package liftwright.plant.heat;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -32,15 +33,22 @@ class HeatedRunAgainstIntegratorTest {
      */
     private static final double SAME_K = Seeded.deep() ? 0.2 : 0.1;
 
-    /**
-     * The same where joints grow: one that creeps past its limit begins to grow at a moment that a
-     * hundredth of a kelvin moves. 0.29 K was the worst of 250 rigs; of 500 more one was 1.1 K off
-     * (seed 261211902761525, case 211), which is not explained yet.
-     */
-    private static final double SAME_GROWING_K = 0.4;
-
     /** Of the time to each limit and of each fuse. */
     private static final double SAME_TIME = 0.005;
+
+    /**
+     * What a part that warms quickly may be late: a wire that gains 17 K a second shows 0.15 % of
+     * the time as 1 K. It is less than half of what {@link #SAME_TIME} allows.
+     */
+    private static final double LATE = 0.002;
+
+    /** Time over which it is seen how quickly the reference warms, s. */
+    private static final double SEEN_S = 0.1;
+
+    /**
+     * Hotter than any part still works, K: from here on neither side knows the law of its surface.
+     */
+    private static final double BEYOND_K = 523.15;
 
     @Test
     void temperaturesLimitsAndFuses() {
@@ -112,6 +120,7 @@ class HeatedRunAgainstIntegratorTest {
         } else {
             reference.throttle(((Order.Throttle) order).share());
         }
+        double[] warming = {};
         for (int k = 0; k < 6; k++) {
             double forS = random.nextDouble(1, 25);
             boolean goes = run.follow(order, forS, at -> {});
@@ -119,46 +128,74 @@ class HeatedRunAgainstIntegratorTest {
             if (!goes) {
                 return; // it ended, of something that is no heat
             }
-            reference.go(forS);
-            same(plant, run, reference, "after " + run.state().timeS() + " s");
+            warming = goes(reference, forS);
+            if (beyond(reference)) {
+                moments(plant, run, reference, met);
+                return;
+            }
+            same(plant, run, reference, warming, "after " + run.state().timeS() + " s");
         }
         double[] before = new double[plant.heatParts().size()];
         for (int part = 0; part < before.length; part++) {
             before[part] = reference.nowK(part);
         }
+        double endedS = run.state().timeS();
         run.follow(new Order.Throttle(0), 90, at -> {});
         reference.throttle(0);
-        reference.go(90);
-        same(plant, run, reference, "after the soak");
-        double sameK = sameK(plant);
+        same(plant, run, reference, goes(reference, 90), "after the soak");
         for (int part = 0; part < before.length; part++) {
             assertThat(run.hottestK(part))
                     .as("hottest of " + plant.heatParts().get(part))
-                    .isCloseTo(reference.hottestK[part], within(sameK));
+                    .isCloseTo(
+                            reference.hottestK[part],
+                            within(SAME_K + LATE * endedS * Math.abs(warming[part])));
             if (reference.hottestK[part] > before[part] + 2) {
                 met.add("soaked hotter");
             }
+        }
+        moments(plant, run, reference, met);
+    }
+
+    private static void moments(
+            Plant plant, Discharge run, HeatedRigRun reference, Set<String> met) {
+        for (int part = 0; part < plant.heatParts().size(); part++) {
             times(plant, run, reference, part, met);
         }
         fuses(plant, run, reference, met);
     }
 
-    private static void same(Plant plant, Discharge run, HeatedRigRun reference, String when) {
-        for (int part = 0; part < plant.heatParts().size(); part++) {
-            assertThat(run.nowK(part))
-                    .as(when + " " + plant.heatParts().get(part))
-                    .isCloseTo(reference.nowK(part), within(sameK(plant)));
+    /** Lets the reference go on, and sees how quickly each part warms at the end, K/s. */
+    private static double[] goes(HeatedRigRun reference, double forS) {
+        reference.go(forS - SEEN_S);
+        double[] perS = new double[reference.hottestK.length];
+        for (int part = 0; part < perS.length; part++) {
+            perS[part] = -reference.nowK(part) / SEEN_S;
         }
+        reference.go(SEEN_S);
+        for (int part = 0; part < perS.length; part++) {
+            perS[part] += reference.nowK(part) / SEEN_S;
+        }
+        return perS;
     }
 
-    private static double sameK(Plant plant) {
-        return HeatedRigs.grows(plant.rig()) ? SAME_GROWING_K : SAME_K;
+    private static boolean beyond(HeatedRigRun reference) {
+        return Arrays.stream(reference.hottestK).anyMatch(k -> k > BEYOND_K);
+    }
+
+    private static void same(
+            Plant plant, Discharge run, HeatedRigRun reference, double[] perS, String when) {
+        for (int part = 0; part < plant.heatParts().size(); part++) {
+            double sameK = SAME_K + LATE * run.state().timeS() * Math.abs(perS[part]);
+            assertThat(run.nowK(part))
+                    .as(when + " " + plant.heatParts().get(part))
+                    .isCloseTo(reference.nowK(part), within(sameK));
+        }
     }
 
     private static void times(
             Plant plant, Discharge run, HeatedRigRun reference, int part, Set<String> met) {
         HeatPart of = plant.heatParts().get(part);
-        if (Math.abs(reference.hottestK[part] - of.limitK()) < sameK(plant)) {
+        if (Math.abs(reference.hottestK[part] - of.limitK()) < SAME_K) {
             return; // it may or may not
         }
         OptionalDouble found = run.heatReachedS(part);
