@@ -111,6 +111,11 @@ public final class Plant {
         return new Balancing(parts);
     }
 
+    /** Every fan at full duty alone, nothing assembled twice; for one thread. */
+    public FullThrust fullThrust() {
+        return new FullThrust(parts);
+    }
+
     /** The rig it was made from. */
     public Rig rig() {
         return rig;

@@ -1,0 +1,5 @@
+/** Tests of what holds a rig down. */
+@NullMarked
+package liftwright.plant.hold;
+
+import org.jspecify.annotations.NullMarked;
