@@ -1,55 +1,22 @@
-import { useCallback, useId, useMemo } from 'preact/hooks';
-import { numbersOf } from '../core/numbers';
+import { useMemo } from 'preact/hooks';
 import { siOf, wordsOf } from '../core/rows';
 import type { Shares } from '../core/wire';
 import type { PictureProps } from './api';
-import { Bars, ROW, type Bar } from './Bars';
-import { Frame } from './Frame';
-import { Hatches } from './Hatches';
-
-const WIDTH = 420;
-const TOP = 8;
+import type { Bar } from './Bars';
+import { BarsPicture, WIDTH } from './BarsPicture';
 
 /** What an amount consists of: bars end to end, as long as their part of the whole. */
 export function SharesPicture(props: PictureProps & { section: Shares }) {
-    const { section, fields, fileName, stale } = props;
-    const id = useId();
+    const { section } = props;
     const bars = useMemo(() => barsOf(section), [section]);
-    const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     return (
-        <Frame
-            title={section.title}
-            fileName={fileName}
-            kind="waterfall"
-            tables={tables}
-            stale={stale}
-        >
-            <svg
-                class="drawn"
-                viewBox={`0 0 ${WIDTH} ${TOP + ROW * bars.length + 4}`}
-                role="group"
-                aria-label={section.title}
-                data-title={section.title}
-            >
-                <Hatches id={id} />
-                <Bars
-                    id={id}
-                    bars={bars}
-                    width={WIDTH}
-                    top={TOP}
-                    joined={() => false}
-                    onNote={noNote}
-                />
-            </svg>
-            <p class="picture-key">
-                Solid: a share, where the one before it ends. Outlined: the whole.
-            </p>
-        </Frame>
+        <BarsPicture
+            {...props}
+            bars={bars}
+            joined={() => false}
+            legend="Solid: a share, where the one before it ends. Outlined: the whole."
+        />
     );
-}
-
-function noNote(): void {
-    // a share says it all
 }
 
 function barsOf(shares: Shares): Bar[] {

@@ -1,5 +1,8 @@
 package liftwright.report;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** How many columns of a terminal a text takes. */
 final class Columns {
 
@@ -68,5 +71,35 @@ final class Columns {
 
     static String rightAligned(String text, int columns) {
         return " ".repeat(Math.max(0, columns - of(text))) + text;
+    }
+
+    /** Its words in lines that are no wider; a word that is wider itself goes on in the next. */
+    static List<String> wrapped(String text, int columns) {
+        List<String> lines = new ArrayList<>();
+        var line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            if (!line.isEmpty() && of(line.toString()) + 1 + of(word) > columns) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            String rest = word;
+            while (of(rest) > columns) {
+                int cut = fitting(rest, columns);
+                lines.add(rest.substring(0, cut));
+                rest = rest.substring(cut);
+            }
+            line.append(line.isEmpty() ? "" : " ").append(rest);
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** Of the widest word. */
+    static int ofWidestWord(String text) {
+        int widest = 0;
+        for (String word : text.split(" ", -1)) {
+            widest = Math.max(widest, of(word));
+        }
+        return widest;
     }
 }

@@ -7,7 +7,10 @@ import liftwright.answer.Fields;
 import liftwright.answer.Section.Table;
 import liftwright.answer.Value;
 
-/** A table in columns; one too wide for the terminal is written a row at a time, in words. */
+/**
+ * A table in columns. Of one too wide for the terminal the words wrap within their columns; where
+ * that is not enough, each row has lines of its own.
+ */
 final class TableText {
 
     /** Lists to be worked down on paper: a terminal shows how they begin. */
@@ -16,8 +19,8 @@ final class TableText {
 
     private static final int ROWS_OF_A_LIST = 6;
 
-    /** What stands where a row has nothing. */
-    private static final String NOTHING = "–";
+    /** Words in a narrower column are read one by one. */
+    private static final int LEAST_WORDS = 12;
 
     private static final int INDENT = 2;
     private static final int GAP = 2;
@@ -57,28 +60,23 @@ final class TableText {
                 table.rows().stream()
                         .map(row -> row.stream().map(v -> paper.plain(figures.value(v))).toList())
                         .toList();
+        boolean[] right = rightAligned(table);
         int[] widths = widths(heads, rows);
+        if (total(widths) > paper.columns() && !narrowed(widths, heads, rows, right)) {
+            var inRows = new RowsText(paper);
+            rows.forEach(row -> inRows.write(heads, right, row));
+            return;
+        }
+        write(heads, widths, right);
+        rows.forEach(row -> write(row, widths, right));
+    }
+
+    private static int total(int[] widths) {
         int total = INDENT - GAP;
         for (int width : widths) {
             total += width + GAP;
         }
-        if (total > paper.columns()) {
-            rows.forEach(row -> inWords(heads, row));
-            return;
-        }
-        boolean[] right = rightAligned(table);
-        paper.set(line(heads, widths, right));
-        rows.forEach(row -> paper.set(line(row, widths, right)));
-    }
-
-    private void inWords(List<String> heads, List<String> row) {
-        var parts = new ArrayList<String>();
-        for (int i = 0; i < row.size(); i++) {
-            if (!row.get(i).equals(paper.plain(NOTHING))) {
-                parts.add(heads.get(i) + " " + row.get(i));
-            }
-        }
-        paper.block(INDENT, INDENT + 2, Paper.Ink.PLAIN, String.join(", ", parts));
+        return total;
     }
 
     private static int[] widths(List<String> heads, List<List<String>> rows) {
@@ -89,6 +87,41 @@ final class TableText {
             }
         }
         return widths;
+    }
+
+    /**
+     * Takes from the widest columns what is too much, so that their words go on in the next line;
+     * no word is broken and no number. False where that is not enough.
+     */
+    private boolean narrowed(
+            int[] widths, List<String> heads, List<List<String>> rows, boolean[] right) {
+        int[] least = heads.stream().mapToInt(Columns::ofWidestWord).toArray();
+        for (List<String> row : rows) {
+            for (int i = 0; i < row.size(); i++) {
+                String cell = row.get(i);
+                least[i] =
+                        Math.max(
+                                least[i],
+                                right[i]
+                                        ? Columns.of(cell)
+                                        : Math.max(
+                                                Columns.ofWidestWord(cell),
+                                                Math.min(LEAST_WORDS, Columns.of(cell))));
+            }
+        }
+        while (total(widths) > paper.columns()) {
+            int widest = -1;
+            for (int i = 0; i < widths.length; i++) {
+                if (widths[i] > least[i] && (widest < 0 || widths[i] > widths[widest])) {
+                    widest = i;
+                }
+            }
+            if (widest < 0) {
+                return false;
+            }
+            widths[widest]--;
+        }
+        return true;
     }
 
     /** Numbers stand under each other by their last digit; words by their first letter. */
@@ -102,15 +135,24 @@ final class TableText {
         return right;
     }
 
-    private static String line(List<String> cells, int[] widths, boolean[] right) {
-        var line = new StringBuilder(" ".repeat(INDENT));
+    private void write(List<String> cells, int[] widths, boolean[] right) {
+        List<List<String>> wrapped = new ArrayList<>();
+        int lines = 1;
         for (int i = 0; i < cells.size(); i++) {
-            line.append(
-                            right[i]
-                                    ? Columns.rightAligned(cells.get(i), widths[i])
-                                    : Columns.padded(cells.get(i), widths[i]))
-                    .append(" ".repeat(GAP));
+            wrapped.add(Columns.wrapped(cells.get(i), widths[i]));
+            lines = Math.max(lines, wrapped.get(i).size());
         }
-        return line.toString();
+        for (int k = 0; k < lines; k++) {
+            var line = new StringBuilder(" ".repeat(INDENT));
+            for (int i = 0; i < cells.size(); i++) {
+                String cell = k < wrapped.get(i).size() ? wrapped.get(i).get(k) : "";
+                line.append(
+                                right[i]
+                                        ? Columns.rightAligned(cell, widths[i])
+                                        : Columns.padded(cell, widths[i]))
+                        .append(" ".repeat(GAP));
+            }
+            paper.set(line.toString());
+        }
     }
 }

@@ -10,7 +10,8 @@ import liftwright.answer.Value;
 
 /**
  * A timeline as ordered rows of words, time and bar. A bar that ends at its limit is solid; one
- * that goes on to the end of the calculation is hatched and open, and its words say the same.
+ * that goes on to the end of the calculation is hatched and open, and its words say the same. Where
+ * bars have no room beside the words, they stand below them, and the open ones are left out.
  */
 final class TimelineText {
 
@@ -41,35 +42,49 @@ final class TimelineText {
         OpenBars shown = OpenBars.of(timeline);
         List<Row> rows = shown.bars().stream().map(bar -> row(timeline, bar)).toList();
         int[] widths = {
-            widest(rows.stream().map(Row::label).toList()),
+            0,
             widest(rows.stream().map(Row::when).toList()),
             widest(rows.stream().map(Row::band).toList()),
             widest(rows.stream().map(Row::worst).toList())
         };
         int words = INDENT;
-        for (int width : widths) {
+        for (int width : widths) { // of the names nothing yet
             words += width > 0 ? width + GAP : 0;
         }
+        // names may take what the least bar leaves them, or all there is where no bar has room
+        int left = paper.columns() - words - GAP;
+        int most = left - LEAST_BAR < WIDEST_LABEL ? left + GAP : left - LEAST_BAR;
+        int label = widest(rows.stream().map(Row::label).toList());
+        widths[0] = Math.min(Math.max(WIDEST_LABEL, most), label);
+        words += widths[0] + GAP;
         int beside = paper.columns() - words;
         boolean one = beside >= LEAST_BAR;
+        int[] ownLine = words - GAP <= paper.columns() ? widths : new int[widths.length];
         int columns = one ? beside : paper.columns() - 2 * INDENT;
         double endS = shown.endS();
         for (Row row : rows) {
-            String bar = bar(row.bar().at(), endS, columns);
             if (one) {
-                paper.set(line(row, widths) + bar);
+                paper.set(line(row, widths) + bar(row.bar().at(), endS, columns));
+                continue;
+            }
+            if (ownLine[0] > 0) {
+                paper.set(line(row, ownLine).stripTrailing());
             } else {
-                paper.text(INDENT, line(row, new int[4]).strip());
-                paper.set(" ".repeat(2 * INDENT) + bar);
+                paper.text(INDENT, line(row, ownLine).strip());
+            }
+            if (OpenBars.isReached(row.bar())) {
+                paper.set(" ".repeat(2 * INDENT) + bar(row.bar().at(), endS, columns));
             }
         }
-        axis(endS, one ? words : 2 * INDENT, columns);
-        notes(shown);
+        if (one || rows.stream().anyMatch(row -> OpenBars.isReached(row.bar()))) {
+            axis(endS, one ? words : 2 * INDENT, columns);
+        }
+        notes(shown, one ? "A bar that ends in " + GOES_ON : "A row without a bar");
     }
 
     private Row row(Timeline timeline, Bar bar) {
         return new Row(
-                Columns.cut(paper.plain(bar.part() + ", " + bar.what()), WIDEST_LABEL),
+                paper.plain(bar.part() + ", " + bar.what()),
                 paper.plain(figures.when(timeline, bar.at())),
                 paper.plain(figures.band(bar.at())),
                 paper.plain(figures.against(bar.hottest(), bar.limit())),
@@ -79,7 +94,8 @@ final class TimelineText {
     /** What has no width stands as it is. */
     private static String line(Row row, int[] widths) {
         var line = new StringBuilder(" ".repeat(INDENT));
-        line.append(Columns.padded(row.label(), widths[0])).append(" ".repeat(GAP));
+        String label = widths[0] > 0 ? Columns.cut(row.label(), widths[0]) : row.label();
+        line.append(Columns.padded(label, widths[0])).append(" ".repeat(GAP));
         line.append(Columns.rightAligned(row.when(), widths[1])).append(" ".repeat(GAP));
         if (!row.band().isEmpty() || widths[2] > 0) {
             line.append(Columns.padded(row.band(), widths[2])).append(" ".repeat(GAP));
@@ -103,7 +119,7 @@ final class TimelineText {
         paper.set(" ".repeat(indent) + from + " ".repeat(Math.max(1, room)) + to);
     }
 
-    private void notes(OpenBars shown) {
+    private void notes(OpenBars shown, String open) {
         for (Bar bar : shown.bars()) {
             if (OpenBars.isReached(bar) && !bar.where().isBlank()) {
                 paper.block(
@@ -130,9 +146,7 @@ final class TimelineText {
                                 Paper.Ink.PLAIN,
                                 why + ": " + String.join("; ", bars)));
         if (!shown.bars().stream().allMatch(OpenBars::isReached)) {
-            paper.text(
-                    INDENT,
-                    "A bar that ends in " + GOES_ON + " comes to no limit." + shown.leftOut());
+            paper.text(INDENT, open + " comes to no limit." + shown.leftOut());
         }
     }
 

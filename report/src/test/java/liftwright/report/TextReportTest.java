@@ -157,20 +157,47 @@ class TextReportTest {
     }
 
     @Test
-    void aTableTooWideIsWrittenInWords() {
+    void aRowTooWideForColumnsHasLinesOfItsOwn() {
         var table =
                 new Section.Table(
                         "fans",
                         "Fans",
-                        List.of("part", "fan-voltage"),
+                        List.of("part", "fan-voltage", "where", "what"),
                         List.of(
                                 List.of(
                                         Value.words("part", "p".repeat(50)),
-                                        Value.of("fan-voltage", 48))));
+                                        Value.of("fan-voltage", 48),
+                                        Value.words("where", "–"),
+                                        Value.words("what", "fan"))));
         assertThat(TextReport.sections(List.of(table), Sample.look(100)))
                 .containsPattern("p{50} +48");
-        assertThat(TextReport.sections(List.of(table), Sample.look(40)))
-                .containsPattern("fan\\s+voltage\\s+48");
+        assertThat(TextReport.sections(List.of(table), Sample.look(60)))
+                .endsWith(
+                        "\n  " + "p".repeat(50) + "\n    fan voltage: 48 V            what: fan\n");
+    }
+
+    @Test
+    void wordsOfATableTooWideWrapWithinTheirColumn() {
+        var table =
+                new Section.Table(
+                        "fans",
+                        "Fans",
+                        List.of("part", "what", "fan-voltage"),
+                        List.of(
+                                List.of(
+                                        Value.words("part", "left.1"),
+                                        Value.words("what", "one two three four five six"),
+                                        Value.of("fan-voltage", 48)),
+                                List.of(
+                                        Value.words("part", "left.2"),
+                                        Value.words("what", "one"),
+                                        Value.of("fan-voltage", 49))));
+        assertThat(TextReport.sections(List.of(table), Sample.look(40)).lines().skip(1))
+                .containsExactly(
+                        "  part    what               fan voltage",
+                        "  left.1  one two three             48 V",
+                        "          four five six",
+                        "  left.2  one                       49 V");
     }
 
     private static String write(Outcome outcome, String part, Look look) {

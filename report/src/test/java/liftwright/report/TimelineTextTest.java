@@ -40,6 +40,17 @@ class TimelineTextTest {
     }
 
     @Test
+    void whereBarsHaveNoRoomBesideOnlyThoseThatEndAreDrawn() {
+        for (boolean ascii : new boolean[] {false, true}) {
+            List<String> lines = lines(Sample.timeline("left.3"), 48, ascii);
+            assertThat(lines).noneMatch(line -> line.contains("▒") || line.endsWith(">"));
+            assertThat(lines.stream().filter(line -> line.strip().matches("[█#]+"))).hasSize(1);
+            assertThat(lines.stream().filter(line -> line.contains("not within 200 s"))).hasSize(2);
+            assertThat(lines.getLast()).isEqualTo("  A row without a bar comes to no limit.");
+        }
+    }
+
+    @Test
     void noLineIsWiderThanTheTerminalAndNothingIsLost() {
         Seeded.check(
                 200,
