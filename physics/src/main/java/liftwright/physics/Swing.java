@@ -70,4 +70,21 @@ public final class Swing {
                         (inertiaKgm2 + massKg * pivotM * pivotM)
                                 / (massKg * Gravity.STANDARD_MPS2 * pivotM));
     }
+
+    /**
+     * Swing of a large amplitude over that of a small one, 1/M(1, cos θ/2) with the mean M of
+     * Gauss, which is (2/π) K(sin θ/2): 0.2 % at 10°, 1.7 % at 30°.
+     *
+     * @param amplitudeRad θ to each side, 0 to below π
+     */
+    public static double largeSwing(double amplitudeRad) {
+        double a = 1;
+        double b = Math.cos(amplitudeRad / 2);
+        while (a - b > 1e-15) {
+            double mean = (a + b) / 2;
+            b = Math.sqrt(a * b);
+            a = mean;
+        }
+        return 1 / a;
+    }
 }

@@ -55,4 +55,15 @@ public final class Turning {
         }
         return (low + high) / 2;
     }
+
+    /**
+     * Moment that a spinning rotor gives its mount while the body turns about an axis square to the
+     * spin, J Ω ω, N·m, square to both.
+     *
+     * @param rotorRadps Ω of the rotor
+     * @param bodyRadps ω of the body
+     */
+    public static double gyroscopicNm(double inertiaKgm2, double rotorRadps, double bodyRadps) {
+        return inertiaKgm2 * rotorRadps * bodyRadps;
+    }
 }

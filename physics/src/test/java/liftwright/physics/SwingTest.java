@@ -95,4 +95,18 @@ class SwingTest {
     void aPlankOnTwoScalesBalancesWhereTheLoadsSay() {
         assertThat(Swing.betweenScalesM(30, 10, 2)).isCloseTo(0.5, within(1e-15));
     }
+
+    /**
+     * (2/π) K(sin θ/2), from tables of elliptic integrals; the small swing of 1 m is 2.006409 s.
+     */
+    @Test
+    void largeSwingsTakeLonger() {
+        double[] degrees = {0, 10, 30, 60, 90, 120, 150, 170};
+        double[] longer = {1, 1.001907, 1.017409, 1.073182, 1.180341, 1.372881, 1.762204, 2.439363};
+        for (int k = 0; k < degrees.length; k++) {
+            assertThat(Swing.largeSwing(Math.toRadians(degrees[k])))
+                    .isCloseTo(longer[k], within(5.1e-7));
+        }
+        assertThat(Swing.pendulumSwingS(1, 1, 0)).isCloseTo(2.006409, within(5e-7));
+    }
 }

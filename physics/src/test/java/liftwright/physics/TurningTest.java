@@ -78,4 +78,10 @@ class TurningTest {
         assertThat(Turning.timeS(0, 0.3, 1)).isInfinite();
         assertThat(Turning.timeS(0, 0, 1)).isInfinite();
     }
+
+    /** H × Ω, worked by hand: 1e-4 kg·m² at 3000 rad/s in a body that turns at 1 rad/s. */
+    @Test
+    void aSpinningRotorResistsTurning() {
+        assertThat(Turning.gyroscopicNm(1e-4, 3000, 1)).isCloseTo(0.3, within(1e-12));
+    }
 }
