@@ -319,6 +319,18 @@ public final class Balancing {
             return drawnW;
         }
 
+        /**
+         * Takes thrusts and torques as a loss leaves them: what is asked of the arms then is asked
+         * of these.
+         *
+         * @param atN thrust of each fan along its axis; below 0 where it blows the wrong way, N
+         * @param atNm torque at each shaft; below 0 where it turns the wrong way, N·m
+         */
+        void take(double[] atN, double[] atNm) {
+            System.arraycopy(atN, 0, thrustN, 0, thrustN.length);
+            System.arraycopy(atNm, 0, torqueNm, 0, torqueNm.length);
+        }
+
         /** Takes over what points up now that beams give; whether that changes anything. */
         private boolean bendUpShares(List<FanAtWork> work) {
             boolean changes = false;

@@ -3,6 +3,7 @@ package liftwright.plant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import liftwright.plant.fault.Effect;
 import liftwright.plant.heat.HeatWatch;
 import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Cells;
@@ -120,10 +121,19 @@ public final class Discharge {
         circuit.close();
         heat.ifPresent(of -> of.start(state, cells));
         times.clear();
-        for (int fan = 0; fan < rig.fans().size(); fan++) {
-            fans.units().stop(fan, false);
-        }
+        fans.whole();
         search.start();
+        followed = Optional.empty();
+    }
+
+    /**
+     * Something is lost at the present moment and until the next {@link #start}: chains open, packs
+     * give nothing, fans stop or keep a duty. What was lost before stays lost. The next {@link
+     * #follow} goes on from here; where the loss leaves no operating point, it tells so.
+     */
+    public void fail(Effect effect) {
+        Losses.lose(effect, circuit);
+        fans.lose(effect, Losses.reversedShare(rig));
         followed = Optional.empty();
     }
 

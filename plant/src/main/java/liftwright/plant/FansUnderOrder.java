@@ -1,5 +1,7 @@
 package liftwright.plant;
 
+import java.util.Arrays;
+import liftwright.plant.fault.Effect;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.Consumer;
 import liftwright.plant.supply.NetworkState;
@@ -28,6 +30,13 @@ public final class FansUnderOrder implements Consumer {
     private final boolean flightComputer;
     private final double[] upShare;
     private final double[] groupShare;
+
+    /** Share of each fan's own channel. */
+    private final double[] ownShare;
+
+    /** Upward thrust over what the fan would lift: 1, or below 0 where it turns the wrong way. */
+    private final double[] sense;
+
     private Order order = new Order.Throttle(0);
     private double throttle;
     private double liftN;
@@ -57,6 +66,9 @@ public final class FansUnderOrder implements Consumer {
                 };
         upShare = new double[units.fans()];
         groupShare = new double[units.fans()];
+        ownShare = new double[units.fans()];
+        sense = new double[units.fans()];
+        Arrays.fill(sense, 1);
     }
 
     /** Takes the duties that the units were loaded with as those of full throttle. */
@@ -64,9 +76,46 @@ public final class FansUnderOrder implements Consumer {
         lastThrottle = 0;
         rise = 0;
         for (int fan = 0; fan < groupShare.length; fan++) {
-            groupShare[fan] = units.orderedDuty(fan);
-            units.stop(fan, false);
+            ownShare[fan] = units.orderedDuty(fan);
         }
+        whole();
+    }
+
+    /** Nothing is lost (any more). */
+    void whole() {
+        Arrays.fill(sense, 1);
+        System.arraycopy(ownShare, 0, groupShare, 0, groupShare.length);
+        for (int fan = 0; fan < groupShare.length; fan++) {
+            units.stop(fan, false);
+            units.confine(fan, 0, 1);
+        }
+    }
+
+    /**
+     * Does to the fans what an effect does to them; what it does to the supply is the circuit's.
+     * Adds to what was lost before.
+     *
+     * @param reversedShare thrust of each fan with swapped leads over its own, 1
+     */
+    void lose(Effect effect, double[] reversedShare) {
+        for (int fan : effect.deadFans()) {
+            units.stop(fan, true);
+        }
+        effect.mostDuty().forEach((fan, duty) -> units.confine(fan, 0, duty));
+        effect.stuckDuty().forEach((fan, duty) -> units.confine(fan, duty, duty));
+        for (int fan : effect.reversedFans()) {
+            sense[fan] = -reversedShare[fan];
+        }
+        for (int[] pair : effect.exchangedChannels()) {
+            double one = groupShare[pair[0]];
+            groupShare[pair[0]] = groupShare[pair[1]];
+            groupShare[pair[1]] = one;
+        }
+    }
+
+    /** Upward thrust over thrust of a fan as it turns now. */
+    private double lifts(int fan) {
+        return sense[fan] * upShare[fan];
     }
 
     /**
@@ -77,6 +126,22 @@ public final class FansUnderOrder implements Consumer {
     void startAs(FansUnderOrder like) {
         lastThrottle = like.lastThrottle;
         lastSlope = like.lastSlope;
+    }
+
+    /**
+     * The same from a throttle that gives some lift.
+     *
+     * @param share above 0, up to 1
+     * @param upwardN what it gives, &gt; 0, N
+     */
+    void startAt(double share, double upwardN) {
+        lastThrottle = share;
+        lastSlope = Math.sqrt(upwardN) / share;
+    }
+
+    /** Thrust of a fan as it turns now over its own: 1, or below 0 for the wrong way round. */
+    double sense(int fan) {
+        return sense[fan];
     }
 
     double[] upShare() {
@@ -159,7 +224,7 @@ public final class FansUnderOrder implements Consumer {
         double sum = 0;
         for (int fan = 0; fan < upShare.length; fan++) {
             if (circuit.plan().isFed(fan)) {
-                sum += upShare[fan] * units.thrustAtPointN(fan);
+                sum += lifts(fan) * units.thrustAtPointN(fan);
             }
         }
         liftN = sum;
@@ -259,8 +324,8 @@ public final class FansUnderOrder implements Consumer {
     private boolean shareOut(double wantedN, NetworkState supply) {
         double squares = 0;
         for (int fan = 0; fan < upShare.length; fan++) {
-            if (circuit.plan().isFed(fan) && !units.isStopped(fan) && upShare[fan] > 0) {
-                squares += upShare[fan] * upShare[fan];
+            if (circuit.plan().isFed(fan) && runs(fan) && lifts(fan) > 0) {
+                squares += lifts(fan) * lifts(fan);
             }
         }
         if (squares == 0) {
@@ -270,34 +335,39 @@ public final class FansUnderOrder implements Consumer {
         double scale = wantedN / squares;
         for (int tries = 0; tries < MOST_TRIES; tries++) {
             for (int fan = 0; fan < upShare.length; fan++) {
-                units.orderThrust(fan, Math.max(0, upShare[fan]) * scale);
+                units.orderThrust(fan, Math.max(0, lifts(fan)) * scale);
             }
             if (!solve(supply, true)) {
                 return false;
             }
             throttle = greatestDuty();
             double miss = wantedN - liftN;
-            if (miss <= MET * wantedN) {
+            if (Math.abs(miss) <= MET * wantedN || (miss < 0 && scale == 0)) {
                 return true;
             }
             double free = 0;
             for (int fan = 0; fan < upShare.length; fan++) {
-                if (circuit.plan().isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
-                    free += upShare[fan] * upShare[fan];
+                if (circuit.plan().isFed(fan) && lifts(fan) > 0 && !ended(fan)) {
+                    free += lifts(fan) * lifts(fan);
                 }
             }
             if (free == 0) {
-                reached = false;
+                reached = miss < 0;
                 return true;
             }
-            scale += miss / free;
+            // Stuck fans can give more than their share, and even more than is wanted.
+            scale = Math.max(0, scale + miss / free);
         }
         reached = false;
         return true;
     }
 
+    private boolean runs(int fan) {
+        return !units.isStopped(fan) && !units.isStuck(fan);
+    }
+
     private boolean ended(int fan) {
-        return units.isStopped(fan) || units.falls(fan);
+        return !runs(fan) || units.falls(fan);
     }
 
     private boolean anyFalls() {
@@ -341,7 +411,7 @@ public final class FansUnderOrder implements Consumer {
         }
         double least = 1;
         for (int fan = 0; fan < upShare.length; fan++) {
-            if (circuit.plan().isFed(fan) && upShare[fan] > 0 && !ended(fan)) {
+            if (circuit.plan().isFed(fan) && lifts(fan) > 0 && !ended(fan)) {
                 least = Math.min(least, units.duty(fan));
             }
         }

@@ -116,6 +116,11 @@ public final class Plant {
         return new FullThrust(parts);
     }
 
+    /** What losses leave of the same rig, nothing assembled twice. */
+    public Losses losses(Losses.Charge charge) {
+        return new Losses(parts, charge);
+    }
+
     /** The rig it was made from. */
     public Rig rig() {
         return rig;

@@ -49,6 +49,7 @@ public final class RigSketch {
     public Demands demands = new Demands(si(1.15), si(60), si(0.2), si(0.2));
     public Limits limits = new Limits(Map.of());
     public Optional<Wearer> wearer = Optional.empty();
+    public Control.Kind steering = Control.Kind.SHARED_THROTTLE;
     public final List<Fan> fans = new ArrayList<>();
     public final List<Pack> packs = new ArrayList<>();
     public final List<Wiring.Chain> chains = new ArrayList<>();
@@ -62,6 +63,7 @@ public final class RigSketch {
         sketch.demands = rig.demands();
         sketch.limits = rig.limits();
         sketch.wearer = rig.wearer();
+        sketch.steering = rig.control().kind();
         sketch.fans.addAll(rig.fans());
         sketch.packs.addAll(rig.packs());
         sketch.chains.addAll(rig.wiring().chains());
@@ -335,7 +337,7 @@ public final class RigSketch {
                 packs,
                 new Wiring(chains, List.of(), Optional.empty()),
                 others,
-                new Control(Control.Kind.SHARED_THROTTLE, groups),
+                new Control(steering, groups),
                 declaration,
                 Tables.NONE,
                 List.of());

@@ -1,8 +1,8 @@
 package liftwright.plant.supply;
 
 /**
- * The network of a run in one thread: as it was planned, until something in it opens. Then it is
- * planned anew without that chain, which allocates.
+ * The network of a run in one thread: as it was planned, until something in it opens or is lost.
+ * Then it is planned anew without that, which allocates.
  */
 public final class Circuit {
 
@@ -35,13 +35,24 @@ public final class Circuit {
     /** Takes a chain out; what hangs behind it alone is dead from now on. */
     public void open(int chain) {
         if (!plan.isOpen(chain)) {
-            NetworkState before = state;
-            plan = plan.opened(chain);
-            state = plan.newState();
-            System.arraycopy(before.emfV, 0, state.emfV, 0, state.emfV.length);
-            System.arraycopy(before.packOhm, 0, state.packOhm, 0, state.packOhm.length);
-            System.arraycopy(before.chainOhm, 0, state.chainOhm, 0, state.chainOhm.length);
+            replan(plan.opened(chain));
         }
+    }
+
+    /** Takes a pack out: it neither gives nor takes, and what its leads join stays joined. */
+    public void lose(int pack) {
+        if (!plan.isLost(pack)) {
+            replan(plan.lost(pack));
+        }
+    }
+
+    private void replan(Network next) {
+        NetworkState before = state;
+        plan = next;
+        state = plan.newState();
+        System.arraycopy(before.emfV, 0, state.emfV, 0, state.emfV.length);
+        System.arraycopy(before.packOhm, 0, state.packOhm, 0, state.packOhm.length);
+        System.arraycopy(before.chainOhm, 0, state.chainOhm, 0, state.chainOhm.length);
     }
 
     /** The whole again, for another run. */

@@ -45,15 +45,17 @@ public final class Network {
     private final Topology.Graph graph;
     private final boolean[] without;
     private final boolean[] open;
+    private final boolean[] lost;
 
     /** Chain of each coupling of the pattern. */
     private final int[] couplingChain;
 
-    private Network(Topology.Graph graph, boolean[] without, boolean[] open) {
+    private Network(Topology.Graph graph, boolean[] without, boolean[] open, boolean[] lost) {
         this.graph = graph;
         this.without = without;
         this.open = open.clone();
-        topology = Topology.of(graph, without, open);
+        this.lost = lost.clone();
+        topology = Topology.of(graph, without, open, lost);
         int[] from = topology.chainFrom;
         int[] to = topology.chainTo;
         couplingChain =
@@ -79,14 +81,26 @@ public final class Network {
             List<String> packNodes, List<String> loadNodes, Wires wires, boolean[] open) {
         List<Wiring.Chain> chains = wires.chains();
         Topology.Graph graph = new Topology.Graph(packNodes, loadNodes, chains);
-        return new Network(graph, wires.without(), open);
+        return new Network(graph, wires.without(), open, new boolean[packNodes.size()]);
     }
 
     /** The same wiring with one chain more interrupted; planned anew. */
     Network opened(int chain) {
         boolean[] more = open.clone();
         more[chain] = true;
-        return new Network(graph, without, more);
+        return new Network(graph, without, more, lost);
+    }
+
+    /** The same wiring with one pack more that neither gives nor takes; planned anew. */
+    Network lost(int pack) {
+        boolean[] more = lost.clone();
+        more[pack] = true;
+        return new Network(graph, without, open, more);
+    }
+
+    /** Whether a pack neither gives nor takes. */
+    public boolean isLost(int pack) {
+        return lost[pack];
     }
 
     /** Whether a chain is interrupted. */
@@ -103,7 +117,7 @@ public final class Network {
         return topology.loadUnknown[load] >= 0;
     }
 
-    /** Island of a pack, counted from 0. */
+    /** Island of a pack that is not lost, counted from 0. */
     public int islandOfPack(int pack) {
         return topology.packIsland[pack];
     }
@@ -203,7 +217,9 @@ public final class Network {
      */
     public void risePerVolt(NetworkState s, int pack, double[] share) {
         Arrays.fill(s.residual, 0);
-        s.residual[topology.packUnknown[pack]] = 1 / s.packOhm[pack];
+        if (!lost[pack]) {
+            s.residual[topology.packUnknown[pack]] = 1 / s.packOhm[pack];
+        }
         spread(s, share);
     }
 
@@ -224,6 +240,9 @@ public final class Network {
         s.iterations = 0;
         Arrays.fill(s.loadTerminalV, 0);
         for (int pack = 0; pack < s.emfV.length; pack++) {
+            if (lost[pack]) {
+                continue;
+            }
             int island = topology.packIsland[pack];
             s.referenceV[island] = Math.max(s.referenceV[island], s.emfV[pack]);
             s.fixedDiagonal[topology.packUnknown[pack]] += 1 / s.packOhm[pack];
@@ -352,7 +371,9 @@ public final class Network {
     private void linearResidual(NetworkState s, double[] offset) {
         Arrays.fill(s.residual, 0);
         for (int pack = 0; pack < s.emfV.length; pack++) {
-            s.residual[topology.packUnknown[pack]] -= packCurrent(s, offset, pack);
+            if (!lost[pack]) {
+                s.residual[topology.packUnknown[pack]] -= packCurrent(s, offset, pack);
+            }
         }
         for (int k = 0; k < couplingChain.length; k++) {
             int chain = couplingChain[k];
@@ -365,6 +386,9 @@ public final class Network {
     }
 
     private double packCurrent(NetworkState s, double[] offset, int pack) {
+        if (lost[pack]) {
+            return 0;
+        }
         double reference = s.referenceV[topology.packIsland[pack]];
         return (s.emfV[pack] - reference - offset[topology.packUnknown[pack]]) / s.packOhm[pack];
     }

@@ -19,7 +19,9 @@ final class Topology {
     /** Live islands: parts of the wiring that touch each other nowhere. */
     final int islands;
 
+    /** −1 for a pack that is lost. */
     final int[] packUnknown;
+
     final int[] packIsland;
 
     /** −1 for a load that no pack reaches. */
@@ -39,12 +41,18 @@ final class Topology {
             int[] islandOfUnknown,
             int islands,
             boolean[] open,
+            boolean[] lost,
             ZeroChains zeroChains) {
         this.unknowns = islandOfUnknown.length;
         this.islands = islands;
         this.islandOfUnknown = islandOfUnknown;
         this.zeroChains = zeroChains;
         packUnknown = through(graph.packNode, unknownOfNode);
+        for (int pack = 0; pack < lost.length; pack++) {
+            if (lost[pack]) {
+                packUnknown[pack] = -1;
+            }
+        }
         packIsland = through(packUnknown, islandOfUnknown);
         loadUnknown = through(graph.loadNode, unknownOfNode);
         chainFrom = through(graph.chainFrom, unknownOfNode);
@@ -58,7 +66,7 @@ final class Topology {
     }
 
     private static int[] through(int[] index, int[] map) {
-        return Arrays.stream(index).map(i -> map[i]).toArray();
+        return Arrays.stream(index).map(i -> i < 0 ? -1 : map[i]).toArray();
     }
 
     /** The wiring with its names turned into numbers. */
@@ -86,8 +94,9 @@ final class Topology {
     /**
      * @param without whether each chain has no resistance at all
      * @param open whether each chain is interrupted: as if it were not there
+     * @param lost whether each pack neither gives nor takes; what it joins stays joined
      */
-    static Topology of(Graph graph, boolean[] without, boolean[] open) {
+    static Topology of(Graph graph, boolean[] without, boolean[] open, boolean[] lost) {
         int nodes = graph.nodes;
         int chains = graph.chainFrom.length;
         NodeSets touching = new NodeSets(nodes);
@@ -105,8 +114,8 @@ final class Topology {
             }
         }
         boolean[] live = new boolean[nodes];
-        for (int node : graph.packNode) {
-            live[touching.root(node)] = true;
+        for (int pack = 0; pack < lost.length; pack++) {
+            live[touching.root(graph.packNode[pack])] |= !lost[pack];
         }
         int[] unknownOfNode = new int[nodes];
         int[] islandOfRoot = new int[nodes];
@@ -137,6 +146,7 @@ final class Topology {
                 islandOfUnknown.stream().mapToInt(i -> i).toArray(),
                 islands,
                 open,
+                lost,
                 ZeroChains.of(graph, without, forest, loops));
     }
 }

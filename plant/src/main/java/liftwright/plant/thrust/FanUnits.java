@@ -17,6 +17,13 @@ public final class FanUnits implements Device {
     final double[] windingShare;
 
     private final boolean[] stopped;
+
+    /** Duties between which a unit stays, whatever is ordered. */
+    private final double[] leastDuty;
+
+    private final double[] mostDuty;
+    private final boolean[] confined;
+    private final boolean[] held;
     private final double[] point;
     private final double[] account;
 
@@ -27,6 +34,11 @@ public final class FanUnits implements Device {
         Arrays.fill(heldRadps, -1);
         windingShare = new double[fans];
         stopped = new boolean[fans];
+        leastDuty = new double[fans];
+        mostDuty = new double[fans];
+        Arrays.fill(mostDuty, 1);
+        confined = new boolean[fans];
+        held = new boolean[fans];
         point = new double[fans * FanUnit.RESULTS];
         account = new double[FanUnit.ACCOUNTS];
     }
@@ -37,11 +49,47 @@ public final class FanUnits implements Device {
         int to = fan * FanUnit.RESULTS;
         if (stopped[fan]) {
             Arrays.fill(point, to, to + FanUnit.RESULTS, 0);
+        } else if (confined[fan]) {
+            confined(fan, terminalV);
         } else if (heldRadps[fan] >= 0) {
             FanUnit.holdSpeed(unit, at, terminalV, heldRadps[fan], point, to);
         } else {
             FanUnit.operate(unit, at, terminalV, duty[fan], point, to);
         }
+    }
+
+    private void confined(int fan, double terminalV) {
+        int at = fan * FanUnit.COEFFICIENTS;
+        int to = fan * FanUnit.RESULTS;
+        double wanted = duty[fan];
+        if (heldRadps[fan] >= 0) {
+            FanUnit.holdSpeed(unit, at, terminalV, heldRadps[fan], point, to);
+            wanted = point[to + FanUnit.DUTY];
+        }
+        double within = Math.clamp(wanted, leastDuty[fan], mostDuty[fan]);
+        held[fan] = within != wanted;
+        if (held[fan] || heldRadps[fan] < 0) {
+            FanUnit.operate(unit, at, terminalV, within, point, to);
+        }
+    }
+
+    /**
+     * Keeps the duty of a fan between two, whatever is ordered: stuck where they are one. Lasts
+     * until it is told otherwise.
+     *
+     * @param least 0 to {@code most}
+     * @param most up to 1; 0 and 1 leave the fan free
+     */
+    public void confine(int fan, double least, double most) {
+        leastDuty[fan] = least;
+        mostDuty[fan] = most;
+        confined[fan] = least > 0 || most < 1;
+        held[fan] = false;
+    }
+
+    /** Whether a fan keeps one duty, whatever is ordered. */
+    public boolean isStuck(int fan) {
+        return confined[fan] && leastDuty[fan] == mostDuty[fan];
     }
 
     public int fans() {
@@ -78,9 +126,11 @@ public final class FanUnits implements Device {
         return FanUnit.thrustN(unit, fan * FanUnit.COEFFICIENTS, speedRadps(fan));
     }
 
-    /** Whether the thrust ordered was beyond full duty or the current limit at the last point. */
+    /**
+     * Whether the thrust ordered was beyond what duty and current limit allow at the last point.
+     */
     public boolean falls(int fan) {
-        return point[fan * FanUnit.RESULTS + FanUnit.STATE] != FanUnit.FREE;
+        return held[fan] || point[fan * FanUnit.RESULTS + FanUnit.STATE] != FanUnit.FREE;
     }
 
     @Override

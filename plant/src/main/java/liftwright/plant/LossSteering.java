@@ -1,0 +1,233 @@
+package liftwright.plant;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import liftwright.numerics.FeedbackGain;
+import liftwright.numerics.LeastPower;
+import liftwright.numerics.Zonotope;
+import liftwright.plant.balance.Allocation;
+import liftwright.plant.balance.FanAtWork;
+import liftwright.plant.body.Inertia;
+import liftwright.plant.fault.Effect;
+import liftwright.plant.fault.LossTrims;
+import liftwright.rig.Vec3;
+
+/**
+ * What a flight computer makes of the fans that a loss leaves it: each fan between none and what it
+ * gives with all survivors at full throttle, which is the least that the common supply leaves it; a
+ * stuck one at what it gives. For one thread.
+ */
+final class LossSteering {
+
+    private static final int ROWS = 4;
+
+    private final int count;
+    private final LossTrims trims;
+    private final LeastPower power;
+    private final LeastPower powerFree;
+
+    /** What a newton of each fan does on the whole rig: lift, roll, pitch, yaw. */
+    private final double[][] sound;
+
+    private final double[] sense;
+    private final boolean[] stuck;
+    private final double[] fullN;
+    private final double[] shaftW;
+    private final double[] copperW;
+    private final double[] orderedN;
+    private List<FanAtWork> work = List.of();
+    private Inertia inertia = Inertia.ZERO;
+    private double weightN;
+    private double armM;
+    private int[] reaches = {};
+    private OptionalDouble liftHeldN = OptionalDouble.empty();
+    private OptionalDouble liftFreeN = OptionalDouble.empty();
+    private double gap;
+
+    LossSteering(int count) {
+        this.count = count;
+        trims = new LossTrims(count);
+        power = new LeastPower(ROWS, count);
+        powerFree = new LeastPower(ROWS - 1, count);
+        sound = new double[ROWS][count];
+        sense = new double[count];
+        stuck = new boolean[count];
+        fullN = new double[count];
+        shaftW = new double[count];
+        copperW = new double[count];
+        orderedN = new double[count];
+    }
+
+    /** Takes the fans of the whole rig, as they push there. */
+    void load(List<FanAtWork> fans, double rigWeightN, Inertia of) {
+        work = fans;
+        weightN = rigWeightN;
+        inertia = of;
+        armM = new Allocation(fans, rigWeightN).armM();
+        Arrays.fill(sense, 1);
+        for (int k = 0; k < work.size(); k++) {
+            column(k, 1, sound);
+        }
+    }
+
+    private void column(int k, double turns, double[][] into) {
+        FanAtWork fan = work.get(k);
+        Vec3 force = fan.actual().plus(fan.strike().force()).times(turns);
+        Vec3 moment = fan.arm().cross(fan.actual()).plus(fan.strike().turn()).times(turns);
+        if (fan.thrustN() != 0) {
+            double swirlM = Math.signum(turns) * fan.swirlNm() / fan.thrustN();
+            moment = moment.plus(fan.actual().times(swirlM));
+        }
+        into[0][k] = -force.z() / weightN;
+        into[1][k] = moment.x() / (weightN * armM);
+        into[2][k] = moment.y() / (weightN * armM);
+        into[3][k] = moment.z() / (weightN * armM);
+    }
+
+    /**
+     * Takes a loss and what it leaves at full throttle.
+     *
+     * @param whole with everything that is dead
+     * @param flow all survivors at full throttle
+     */
+    void lose(Effect whole, FansUnderOrder fans, LossFlow flow) {
+        flow.full(fullN, shaftW, copperW);
+        reaches = IntStream.range(0, count).toArray();
+        for (int[] pair : whole.exchangedChannels()) {
+            int one = reaches[pair[0]];
+            reaches[pair[0]] = reaches[pair[1]];
+            reaches[pair[1]] = one;
+        }
+        for (int k = 0; k < count; k++) {
+            sense[k] = fans.sense(k);
+            stuck[k] = fans.units().isStuck(k);
+            column(k, sense[k], trims.unit());
+            trims.leastN()[k] = stuck[k] ? fullN[k] : 0;
+            trims.mostN()[k] = fullN[k];
+        }
+        liftHeldN = newtons(trims.greatestLift(true));
+        liftFreeN = newtons(trims.greatestLift(false));
+        gap = trims.takeGap();
+    }
+
+    private OptionalDouble newtons(OptionalDouble weights) {
+        return weights.isPresent() ? OptionalDouble.of(weights.getAsDouble() * weightN) : weights;
+    }
+
+    /**
+     * Takes over what a stuck fan gives now.
+     *
+     * @return change over its thrust at full throttle of the others
+     */
+    double stuckAt(int fan, double nowN) {
+        double change = Math.abs(nowN - trims.mostN()[fan]) / Math.max(fullN[fan], 1e-300);
+        trims.leastN()[fan] = nowN;
+        trims.mostN()[fan] = nowN;
+        return change;
+    }
+
+    /** Finds the thrusts of least power that hold a lift, yaw held if it can be. */
+    boolean trim(double wantedN) {
+        return trim(wantedN, power, ROWS) || trim(wantedN, powerFree, ROWS - 1);
+    }
+
+    /** Thrusts to order, as {@link #trim} found them, N. */
+    double[] orderedN() {
+        return orderedN.clone();
+    }
+
+    private boolean trim(double wantedN, LeastPower programme, int rows) {
+        double[][] a = new double[rows][count];
+        double[] b = new double[rows];
+        double[] shaft = new double[count];
+        double[] copper = new double[count];
+        b[0] = wantedN / weightN;
+        for (int k = 0; k < count; k++) {
+            double rangeN = stuck[k] ? 0 : trims.mostN()[k];
+            for (int i = 0; i < rows; i++) {
+                a[i][k] = trims.unit()[i][k] * rangeN;
+                b[i] -= trims.unit()[i][k] * trims.leastN()[k];
+            }
+            shaft[k] = rangeN > 0 ? shaftW[k] : 0;
+            copper[k] = rangeN > 0 ? copperW[k] : 0;
+        }
+        if (!(programme.solve(shaft, copper, a, b) instanceof LeastPower.Found)) {
+            return false;
+        }
+        for (int k = 0; k < count; k++) {
+            orderedN[k] = programme.x()[k] * trims.mostN()[k];
+        }
+        return true;
+    }
+
+    /** All of it, for a lift to be held. */
+    LossPoint.Computer told(double wantedN) {
+        double lift = wantedN / weightN;
+        return new LossPoint.Computer(
+                trims(true, liftHeldN, lift),
+                trims(false, liftFreeN, lift),
+                authorityN(lift),
+                loop());
+    }
+
+    private LossPoint.Trims trims(boolean yawHeld, OptionalDouble liftN, double lift) {
+        boolean holds = trims.holds(yawHeld, lift);
+        List<LossPoint.Reserve> reserves = new ArrayList<>();
+        for (Allocation.Axis axis : Allocation.Axis.values()) {
+            for (int sign = 1; sign >= -1; sign -= 2) {
+                reserves.add(reserve(axis, sign, yawHeld, lift));
+            }
+        }
+        return new LossPoint.Trims(liftN, holds, reserves, Math.max(gap, trims.takeGap()));
+    }
+
+    private LossPoint.Reserve reserve(
+            Allocation.Axis axis, int sign, boolean yawHeld, double lift) {
+        OptionalDouble most =
+                switch (axis) {
+                    case ROLL -> trims.reserve(1, sign, yawHeld, lift);
+                    case PITCH -> trims.reserve(2, sign, yawHeld, lift);
+                    case YAW -> trims.reserve(3, sign, yawHeld, lift);
+                };
+        double aboutKgm2 =
+                switch (axis) {
+                    case ROLL -> inertia.xx();
+                    case PITCH -> inertia.yy();
+                    case YAW -> inertia.zz();
+                };
+        OptionalDouble momentNm =
+                most.isPresent() ? OptionalDouble.of(most.getAsDouble() * weightN * armM) : most;
+        return new LossPoint.Reserve(axis, sign, momentNm, aboutKgm2);
+    }
+
+    /** Distance of a lift from the edge of what can be given. */
+    private double authorityN(double lift) {
+        double[][] half = new double[count][ROWS];
+        double[] to = {lift, 0, 0, 0};
+        for (int k = 0; k < count; k++) {
+            for (int row = 0; row < ROWS; row++) {
+                double unit = trims.unit()[row][k];
+                half[k][row] = unit * (trims.mostN()[k] - trims.leastN()[k]) / 2;
+                to[row] -= unit * (trims.mostN()[k] + trims.leastN()[k]) / 2;
+            }
+        }
+        return Zonotope.depth(half, to) * weightN;
+    }
+
+    /** Whether what the computer believes of its channels still steers. */
+    private double loop() {
+        boolean right = true;
+        double[][] real = new double[ROWS][count];
+        for (int k = 0; k < count; k++) {
+            int fan = reaches[k];
+            right &= fan == k && sense[k] > 0;
+            for (int row = 0; row < ROWS && !stuck[fan] && fullN[fan] > 0; row++) {
+                real[row][k] = trims.unit()[row][fan];
+            }
+        }
+        return right ? 1 : FeedbackGain.least(sound, real);
+    }
+}

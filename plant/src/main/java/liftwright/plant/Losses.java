@@ -1,0 +1,257 @@
+package liftwright.plant;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import liftwright.plant.balance.FanAtWork;
+import liftwright.plant.body.Inertia;
+import liftwright.plant.fault.Effect;
+import liftwright.plant.fault.LiveWiring;
+import liftwright.plant.supply.Circuit;
+import liftwright.plant.supply.NetworkState;
+import liftwright.plant.thrust.FanUnits;
+import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
+
+/**
+ * What losses leave of a rig in numbers: lift, trims, reserves and currents of the survivors on
+ * what is left of the supply. Immutable; each thread brings its own {@link Worker}.
+ *
+ * <p>The rig stands upright in still air, motors are cold, cells settled. Where fans push is taken
+ * from the whole rig: beams under mounts keep the bend that they have there.
+ */
+public final class Losses {
+
+    /** Charge of the packs. */
+    public enum Charge {
+        /** Full packs, as at lift-off. */
+        FULL,
+        /** The charge at which lift is judged. */
+        JUDGED
+    }
+
+    /** Thrust of a fan with swapped leads over its own. */
+    private static final double REVERSED = 0.35;
+
+    private final Assembler parts;
+    private final Charge charge;
+    private final Balancing balancing;
+    private final LiveWiring wiring;
+    private final double[] reversed;
+
+    Losses(Assembler parts, Charge charge) {
+        this.parts = parts;
+        this.charge = charge;
+        balancing = new Balancing(parts);
+        wiring = LiveWiring.of(parts.rig);
+        reversed = reversedShare(parts.rig);
+    }
+
+    /** Thrust of each fan with swapped leads over its own, 1. */
+    static double[] reversedShare(Rig rig) {
+        double[] share = new double[rig.fans().size()];
+        Arrays.fill(share, REVERSED);
+        return share;
+    }
+
+    /** Takes out of the supply what an effect takes out of it. */
+    static void lose(Effect effect, Circuit circuit) {
+        for (int chain : effect.openChains()) {
+            circuit.open(chain);
+        }
+        for (int pack : effect.lostPacks()) {
+            circuit.lose(pack);
+        }
+    }
+
+    public Rig rig() {
+        return parts.rig;
+    }
+
+    /** Which losses come to the same. */
+    public LiveWiring wiring() {
+        return wiring;
+    }
+
+    /** For one thread. */
+    public Worker worker() {
+        return new Worker();
+    }
+
+    /** Solves losses with scratch of its own. */
+    public final class Worker {
+
+        private static final int ROUNDS = 12;
+        private static final double STEADY = 1e-10;
+
+        private final int count = parts.rig.fans().size();
+        private final Balancing.Worker balance = balancing.worker();
+        private final NetworkState supply = parts.network.newState();
+        private final FanUnits units = parts.fans.newUnits();
+        private final Circuit circuit = new Circuit(parts.network, supply);
+        private final FansUnderOrder fans =
+                new FansUnderOrder(circuit, units, parts.rig.control().kind());
+        private final LossFlow flow = new LossFlow(parts, fans, circuit);
+        private final LossSteering steering = new LossSteering(count);
+        private final double[] fullN = new double[count];
+        private final double[] shaftW = new double[count];
+        private final double[] copperW = new double[count];
+
+        private double[] held = {};
+        private boolean found;
+        private double throttle;
+        private double weightN;
+
+        private Worker() {}
+
+        /**
+         * What a loss leaves, with the weight to be held. Allocates.
+         *
+         * @param p vector of {@link Plant#parameters}
+         */
+        public LossPoint at(double[] p, Effect effect) {
+            load(p);
+            return at(p, effect, weightN);
+        }
+
+        /**
+         * The same with another lift to be held: less than the weight for a rig that sinks.
+         *
+         * @param wantedN upward thrust, &gt; 0, N
+         */
+        public LossPoint at(double[] p, Effect effect, double wantedN) {
+            load(p);
+            Effect whole = wiring.whole(effect);
+            begin(effect, whole);
+            fans.order(new Order.Throttle(1));
+            boolean converged = fans.settle(0, circuit.state()) && found;
+            flow.measure();
+            flow.full(fullN, shaftW, copperW);
+            double liftN = fans.liftN();
+            return switch (parts.rig.control().kind()) {
+                case SHARED_THROTTLE -> shared(effect, whole, converged, liftN, wantedN);
+                case FLIGHT_COMPUTER -> steered(effect, whole, converged, liftN, wantedN);
+            };
+        }
+
+        /**
+         * The rig with its fans as the last loss left them, for what is asked of the arms: {@link
+         * Balancing.Worker#turned} and {@link Balancing.Worker#nudged} speak of it, at the same
+         * vector.
+         */
+        public Balancing.Worker balance() {
+            balance.take(flow.thrustN(), flow.torqueNm());
+            return balance;
+        }
+
+        private void load(double[] p) {
+            if (Arrays.equals(held, p)) {
+                return;
+            }
+            held = p.clone();
+            HoverPoint hover = balance.liftOff(p);
+            throttle = hover.throttle();
+            weightN = hover.mass().weightN();
+            Optional<List<FanAtWork>> work = atWork(hover);
+            found = hover.converged() && work.isPresent();
+            circuit.close();
+            double airK = parts.air.temperatureK(p);
+            boolean judged =
+                    switch (charge) {
+                        case FULL -> false;
+                        case JUDGED -> true;
+                    };
+            parts.fans.load(p, parts.air.densityKgpm3(p), true, true, true, units);
+            fans.loaded();
+            parts.packs.rest(p, judged, supply.emfV);
+            parts.packs.resistance(p, airK, judged, true, supply.packOhm);
+            parts.wires.resistance(p, airK, supply.chainOhm);
+            work.ifPresent(pushing -> take(pushing, hover.mass().inertia()));
+        }
+
+        /** Every fan where its thrust is told of: at lift-off or, with a computer, at full. */
+        private Optional<List<FanAtWork>> atWork(HoverPoint hover) {
+            Vec3 centre = hover.mass().centre();
+            return switch (parts.rig.control().kind()) {
+                case SHARED_THROTTLE -> balance.atThrottle(held, centre, hover.throttle());
+                case FLIGHT_COMPUTER -> balance.fullThrottle(held, centre);
+            };
+        }
+
+        private void take(List<FanAtWork> pushing, Inertia inertia) {
+            steering.load(pushing, weightN, inertia);
+            for (int k = 0; k < count; k++) {
+                FanAtWork fan = pushing.get(k);
+                fans.upShare()[k] = -fan.actual().z() - fan.strike().force().z();
+            }
+        }
+
+        private void begin(Effect effect, Effect whole) {
+            circuit.close();
+            lose(effect, circuit);
+            fans.whole();
+            fans.lose(whole, reversed);
+            if (throttle > 0) {
+                fans.startAt(throttle, weightN);
+            }
+        }
+
+        private LossPoint shared(
+                Effect effect, Effect whole, boolean converged, double liftN, double wantedN) {
+            fans.order(new Order.Lift(wantedN));
+            boolean settled = fans.settle(0, circuit.state()) && converged;
+            flow.measure();
+            var one =
+                    new LossPoint.Shared(
+                            fans.reached(), fans.throttle(), balance().nudged(held, NO_TURN));
+            return new LossPoint(
+                    effect,
+                    whole,
+                    settled,
+                    weightN,
+                    liftN,
+                    Optional.empty(),
+                    Optional.of(one),
+                    flow.told(held, fans.reached(), fullN));
+        }
+
+        private LossPoint steered(
+                Effect effect, Effect whole, boolean converged, double liftN, double wantedN) {
+            steering.lose(whole, fans, flow);
+            boolean settled = converged;
+            boolean hovers = false;
+            for (int round = 0; round < ROUNDS; round++) {
+                hovers = steering.trim(wantedN);
+                if (!hovers && round == 0) {
+                    break;
+                }
+                fans.order(hovers ? new Order.Thrusts(steering.orderedN()) : new Order.Throttle(1));
+                settled &= fans.settle(0, circuit.state());
+                flow.measure();
+                if (!hovers || steady(whole)) {
+                    break;
+                }
+            }
+            return new LossPoint(
+                    effect,
+                    whole,
+                    settled,
+                    weightN,
+                    liftN,
+                    Optional.of(steering.told(wantedN)),
+                    Optional.empty(),
+                    flow.told(held, hovers, fullN));
+        }
+
+        /** Takes over what stuck fans give now; whether it is what they gave before. */
+        private boolean steady(Effect whole) {
+            boolean steady = true;
+            for (int fan : whole.stuckDuty().keySet()) {
+                steady &= steering.stuckAt(fan, units.thrustAtPointN(fan)) <= STEADY;
+            }
+            return steady;
+        }
+    }
+
+    private static final double[] NO_TURN = new double[8];
+}
