@@ -32,6 +32,10 @@ public final class SiUnit {
             case INERTIA -> "kg.m2";
             case DENSITY -> "kg/m3";
             case PRESSURE -> "Pa";
+            case STIFFNESS -> "N/m";
+            case IMPACT_ENERGY -> "J";
+            case SOUND_LEVEL -> "dBA";
+            case FAILURE_RATE -> "1/s";
             case RATIO, PERCENT, COUNT -> "1";
         };
     }

@@ -10,7 +10,7 @@ final class CoherentUnit {
         int halves = 2 * d.time() + d.rootTime();
         boolean below = d.rootTime() != 0 && halves < 0;
         int time = below ? d.time() + 1 : d.time();
-        String[] symbols = {"kg", "m", "s", "√s", "A", "K", "rad"};
+        String[] symbols = {"kg", "m", "s", "√s", "A", "K", "rad", "dBA"};
         int[] powers = {
             d.mass(),
             d.length(),
@@ -18,7 +18,8 @@ final class CoherentUnit {
             below ? -1 : d.rootTime(),
             d.current(),
             d.temperature(),
-            d.angle()
+            d.angle(),
+            d.level()
         };
         var above = new StringBuilder();
         var under = new StringBuilder();

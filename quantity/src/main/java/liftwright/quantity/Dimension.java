@@ -16,15 +16,30 @@ import org.jspecify.annotations.Nullable;
  * @param angle exponent of radian
  * @param rootTime exponent of the square root of the second, 0 or 1 (pairs are carried over to
  *     {@code time}): a noise density is per √Hz
+ * @param level exponent of the decibel: a level is a logarithm, so that it is mistaken for no plain
+ *     number
  */
 public record Dimension(
-        int length, int mass, int time, int current, int temperature, int angle, int rootTime) {
+        int length,
+        int mass,
+        int time,
+        int current,
+        int temperature,
+        int angle,
+        int rootTime,
+        int level) {
 
     public static final Dimension NONE = new Dimension(0, 0, 0, 0, 0, 0);
 
     public Dimension {
         time += Math.floorDiv(rootTime, 2);
         rootTime = Math.floorMod(rootTime, 2);
+    }
+
+    /** What has no level. */
+    public Dimension(
+            int length, int mass, int time, int current, int temperature, int angle, int rootTime) {
+        this(length, mass, time, current, temperature, angle, rootTime, 0);
     }
 
     public Dimension(int length, int mass, int time, int current, int temperature, int angle) {
@@ -39,7 +54,8 @@ public record Dimension(
                 current + other.current,
                 temperature + other.temperature,
                 angle + other.angle,
-                rootTime + other.rootTime);
+                rootTime + other.rootTime,
+                level + other.level);
     }
 
     public Dimension power(int n) {
@@ -50,7 +66,8 @@ public record Dimension(
                 current * n,
                 temperature * n,
                 angle * n,
-                rootTime * n);
+                rootTime * n,
+                level * n);
     }
 
     public Dimension per(Dimension other) {
@@ -71,16 +88,17 @@ public record Dimension(
                         && current == d.current
                         && temperature == d.temperature
                         && angle == d.angle
-                        && rootTime == d.rootTime);
+                        && rootTime == d.rootTime
+                        && level == d.level);
     }
 
     @Override
     public int hashCode() {
         int hash = 31 * (31 * (31 * length + mass) + time) + current;
-        return 31 * (31 * (31 * hash + temperature) + angle) + rootTime;
+        return 31 * (31 * (31 * (31 * hash + temperature) + angle) + rootTime) + level;
     }
 
     public Dimension withoutAngle() {
-        return new Dimension(length, mass, time, current, temperature, 0, rootTime);
+        return new Dimension(length, mass, time, current, temperature, 0, rootTime, level);
     }
 }

@@ -45,7 +45,7 @@ record DimensionName(String words, List<String> units) {
         put(map, Dimensions.VOLUME, "a volume", "m³", "L");
         put(map, Dimensions.MASS, "a mass", "kg", "g", "lb", "oz");
         put(map, Dimensions.TIME, "a time", "s", "ms", "min", "h");
-        put(map, Dimensions.FREQUENCY, "a frequency", "Hz", "kHz");
+        put(map, Dimensions.FREQUENCY, "a frequency or a rate", "Hz", "kHz", "1/h");
         put(map, Dimensions.ANGLE, "an angle", "rad", "°");
         put(map, Dimensions.ANGULAR_SPEED, "a speed of rotation", "rad/s", "rpm", "deg/s");
         put(map, Dimensions.ANGULAR_ACCELERATION, "an angular acceleration", "rad/s²", "deg/s²");
@@ -90,6 +90,7 @@ record DimensionName(String words, List<String> units) {
         put(map, Dimensions.THERMAL_CONDUCTIVITY, "a thermal conductivity", "W/(m·K)");
         put(map, Dimensions.HEAT_TRANSFER_COEFFICIENT, "a heat transfer coefficient", "W/(m²·K)");
         put(map, Dimensions.HEAT_FLUX, "a heat flux", "W/m²");
+        put(map, Dimensions.SOUND_LEVEL, "a sound level", "dBA");
         put(map, Dimensions.ANGULAR_SPEED_NOISE, "a noise of a rate", "rad/s/√Hz", "deg/s/√Hz");
         put(map, Dimensions.ACCELERATION_NOISE, "a noise of an acceleration", "m/s²/√Hz");
         return map;

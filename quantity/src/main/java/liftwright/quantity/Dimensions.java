@@ -170,6 +170,9 @@ public final class Dimensions {
     /** K/m: lapse. */
     public static final Dimension TEMPERATURE_GRADIENT = TEMPERATURE.per(LENGTH);
 
+    /** dB: a level. */
+    public static final Dimension SOUND_LEVEL = new Dimension(0, 0, 0, 0, 0, 0, 0, 1);
+
     /** rad/s/√Hz: a rate gyro's noise density. */
     public static final Dimension ANGULAR_SPEED_NOISE =
             ANGULAR_SPEED.times(new Dimension(0, 0, 0, 0, 0, 0, 1));

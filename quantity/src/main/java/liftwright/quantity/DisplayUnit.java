@@ -65,6 +65,8 @@ record DisplayUnit(UnitExpression unit, double fromSi) {
             case INERTIA -> units("lbf·ft·s²");
             case DENSITY -> units("lb/ft³");
             case PRESSURE -> List.of(from(0, "psf"), from(10_000, "inHg"));
+            case STIFFNESS -> units("lbf/in");
+            case IMPACT_ENERGY -> units("lbf·ft");
             case TIME,
                     ROTATION,
                     CURRENT,
@@ -76,6 +78,8 @@ record DisplayUnit(UnitExpression unit, double fromSi) {
                     CAPACITANCE,
                     ANGLE,
                     ANGULAR_ACCELERATION,
+                    SOUND_LEVEL,
+                    FAILURE_RATE,
                     RATIO,
                     PERCENT,
                     COUNT ->
@@ -108,6 +112,10 @@ record DisplayUnit(UnitExpression unit, double fromSi) {
             case INERTIA -> units("kg·m²");
             case DENSITY -> units("kg/m³");
             case PRESSURE -> List.of(from(0, "Pa"), from(10_000, "hPa"));
+            case STIFFNESS -> List.of(from(0, "N/m"), from(1000, "kN/m"));
+            case IMPACT_ENERGY -> units("J");
+            case SOUND_LEVEL -> units("dBA");
+            case FAILURE_RATE -> units("1/h");
             case PERCENT -> units("%");
             case RATIO, COUNT -> List.of(new DisplayUnit(UnitExpression.ONE, 0));
         };

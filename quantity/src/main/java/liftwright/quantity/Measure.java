@@ -27,6 +27,13 @@ public enum Measure {
     INERTIA,
     DENSITY,
     PRESSURE,
+    STIFFNESS,
+    /** Of what flies or strikes, in joule. */
+    IMPACT_ENERGY,
+    /** A-weighted, dB. */
+    SOUND_LEVEL,
+    /** Events per running time. */
+    FAILURE_RATE,
     /** A plain number: thrust over weight, a loss coefficient. */
     RATIO,
     /** A share shown in percent. */

@@ -73,7 +73,7 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
     private static int computedDecimals(Measure measure, double value) {
         return switch (measure) {
             case COUNT -> 0;
-            case TEMPERATURE, TEMPERATURE_DIFFERENCE -> 1;
+            case TEMPERATURE, TEMPERATURE_DIFFERENCE, SOUND_LEVEL -> 1;
             case PERCENT, ANGLE -> Math.min(2, Rounding.decimals(value));
             case THRUST,
                     MASS,
@@ -95,6 +95,9 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
                     INERTIA,
                     DENSITY,
                     PRESSURE,
+                    STIFFNESS,
+                    IMPACT_ENERGY,
+                    FAILURE_RATE,
                     RATIO ->
                     Rounding.decimals(value);
         };

@@ -17,6 +17,7 @@ import static liftwright.quantity.Dimensions.MASS;
 import static liftwright.quantity.Dimensions.POWER;
 import static liftwright.quantity.Dimensions.PRESSURE;
 import static liftwright.quantity.Dimensions.RESISTANCE;
+import static liftwright.quantity.Dimensions.SOUND_LEVEL;
 import static liftwright.quantity.Dimensions.SPEED;
 import static liftwright.quantity.Dimensions.TEMPERATURE;
 import static liftwright.quantity.Dimensions.TIME;
@@ -197,6 +198,12 @@ final class Units {
                     Unit.of("gn", "standard gravity", ACCELERATION, GRAVITY, SP811),
                     Unit.of("%", "percent, 0.01", DIMENSIONLESS, Scale.of(1, -2), "SP 811, 7.10.2"),
                     Unit.of("ppm", "part per million", DIMENSIONLESS, Scale.of(1, -6), TRADE),
+                    Unit.of(
+                            "dBA",
+                            "A-weighted sound level, re 20 µPa",
+                            SOUND_LEVEL,
+                            Scale.ONE,
+                            "IEC 61672-1"),
                     Unit.of(
                                     "√Hz",
                                     "root hertz, in noise densities",

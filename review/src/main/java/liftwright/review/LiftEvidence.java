@@ -2,6 +2,7 @@ package liftwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import liftwright.answer.Evidence;
 import liftwright.answer.Sentence;
 import liftwright.plant.Effects;
@@ -11,6 +12,7 @@ import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.quantity.Measure;
 import liftwright.rig.DefaultUsed;
+import liftwright.rig.DefaultUsed.Reader;
 import liftwright.rig.Rig;
 
 /** What a lift answer rests on: state, laws with their range, defaults that stood in. */
@@ -88,14 +90,20 @@ final class LiftEvidence {
         return limits.stream().noneMatch(limit -> limit.kind() == kind && limit.exceeded());
     }
 
-    /** What stands in for what the file leaves open. */
+    /** What stands in for what the file leaves open and heat or an earlier question reads. */
     static List<Evidence.Assumption> assumptions(Rig rig) {
-        return told(rig.defaults());
+        return assumptions(rig, Set.of(Reader.ANY, Reader.HEAT));
     }
 
-    /** The same without what the question of heat alone reads. */
+    /** The same without what only heat and later questions read. */
     static List<Evidence.Assumption> assumptionsApartFromHeat(Rig rig) {
-        return told(rig.defaults().stream().filter(used -> !used.ofHeat()).toList());
+        return assumptions(rig, Set.of(Reader.ANY));
+    }
+
+    /** What stands in for what the file leaves open, as far as one of {@code readers} reads it. */
+    static List<Evidence.Assumption> assumptions(Rig rig, Set<Reader> readers) {
+        return told(
+                rig.defaults().stream().filter(used -> readers.contains(used.reader())).toList());
     }
 
     private static List<Evidence.Assumption> told(List<DefaultUsed> defaults) {

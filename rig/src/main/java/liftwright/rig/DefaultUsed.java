@@ -6,12 +6,29 @@ package liftwright.rig;
  * @param at where it would be written
  * @param value what stands in, as it would be written
  * @param origin where that comes from
- * @param ofHeat whether the question of heat alone reads it
+ * @param reader which question reads it
  */
-public record DefaultUsed(RigPath at, String value, String origin, boolean ofHeat) {
+public record DefaultUsed(RigPath at, String value, String origin, Reader reader) {
+
+    /** Who reads a default. */
+    public enum Reader {
+        /** Every question may. */
+        ANY,
+        /** Heat and what builds on it: failures. */
+        HEAT,
+        /** Failures and restraint. */
+        FAILURES,
+        /** Restraint alone. */
+        RESTRAINT
+    }
 
     /** One that every question may read. */
     public DefaultUsed(RigPath at, String value, String origin) {
-        this(at, value, origin, false);
+        this(at, value, origin, Reader.ANY);
+    }
+
+    /** Whether the question of heat, but not those before it, reads it. */
+    public boolean ofHeat() {
+        return reader == Reader.HEAT;
     }
 }

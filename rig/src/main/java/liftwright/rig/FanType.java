@@ -5,7 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import liftwright.quantity.Dimension;
+import liftwright.quantity.Dimensions;
 import liftwright.quantity.Quantity;
+import liftwright.quantity.Tolerance;
 import liftwright.rig.table.BenchTable;
 
 /**
@@ -23,6 +26,7 @@ import liftwright.rig.table.BenchTable;
  * @param scatter thrust of single units over the type's, 1 ± scatter
  * @param installation thrust when installed over thrust on the stand, 1
  * @param lot what a few measured fans of the lot are worth; never beside a bench table
+ * @param extremes what people near it meet: its sound, and its thrust when wired wrongly
  */
 public record FanType(
         String name,
@@ -40,7 +44,46 @@ public record FanType(
         Quantity swirl,
         Quantity scatter,
         Quantity installation,
-        Optional<Lot> lot) {
+        Optional<Lot> lot,
+        Extremes extremes) {
+
+    /** A type of which nothing is known beyond its performance. */
+    public FanType(
+            String name,
+            boolean ducted,
+            Quantity tip,
+            Quantity hub,
+            Quantity exitArea,
+            Quantity mass,
+            Data data,
+            Performance performance,
+            Motor motor,
+            Rotor rotor,
+            Controller controller,
+            Optional<Intake> intake,
+            Quantity swirl,
+            Quantity scatter,
+            Quantity installation,
+            Optional<Lot> lot) {
+        this(
+                name,
+                ducted,
+                tip,
+                hub,
+                exitArea,
+                mass,
+                data,
+                performance,
+                motor,
+                rotor,
+                controller,
+                intake,
+                swirl,
+                scatter,
+                installation,
+                lot,
+                Extremes.USUAL);
+    }
 
     /** A type of whose lot nothing was measured. */
     public FanType(
@@ -76,6 +119,43 @@ public record FanType(
                 scatter,
                 installation,
                 Optional.empty());
+    }
+
+    /**
+     * What people near a fan meet.
+     *
+     * @param noise sound level of one fan at full throttle in 1 m, dBA (A-weighted, re 20 µPa)
+     * @param reversedThrust thrust when two motor leads are swapped over that at the same throttle,
+     *     against the usual direction, 0 to 1
+     */
+    public record Extremes(Quantity noise, Quantity reversedThrust) {
+
+        /** From memory. */
+        public static final Extremes USUAL =
+                new Extremes(
+                        new Quantity(
+                                110,
+                                Dimensions.SOUND_LEVEL,
+                                new Tolerance(
+                                        6, 6, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED)),
+                        new Quantity(
+                                0.35,
+                                Dimension.NONE,
+                                new Tolerance(
+                                        0.15,
+                                        0.15,
+                                        Tolerance.Form.BOUND,
+                                        Tolerance.Scope.SHARED)));
+    }
+
+    /** Sound level of one fan at full throttle in 1 m, dBA. */
+    public Quantity noise() {
+        return extremes.noise();
+    }
+
+    /** Thrust with two motor leads swapped over that at the same throttle, backwards, 0 to 1. */
+    public Quantity reversedThrust() {
+        return extremes.reversedThrust();
     }
 
     public enum Data {
@@ -189,8 +269,56 @@ public record FanType(
     /**
      * @param topSpeed declared maximum, rad/s
      * @param inertia of all that turns about the shaft, kg·m²
+     * @param mass of all that turns, kg
+     * @param blades their number
+     * @param bladeMass of one blade, kg
+     * @param bladeCentre radius of the centre of mass of a blade, m
      */
-    public record Rotor(Optional<Quantity> topSpeed, Optional<Quantity> inertia) {}
+    public record Rotor(
+            Optional<Quantity> topSpeed,
+            Optional<Quantity> inertia,
+            Optional<Quantity> mass,
+            OptionalInt blades,
+            Optional<Quantity> bladeMass,
+            Optional<Quantity> bladeCentre) {
+
+        /** A rotor whose blades are not known. */
+        public Rotor(Optional<Quantity> topSpeed, Optional<Quantity> inertia) {
+            this(
+                    topSpeed,
+                    inertia,
+                    Optional.empty(),
+                    OptionalInt.empty(),
+                    Optional.empty(),
+                    Optional.empty());
+        }
+    }
+
+    /** What a controller does when its throttle signal is lost. */
+    public enum SignalLoss {
+        STOP,
+        /** The last command stays. */
+        HOLD,
+        IDLE
+    }
+
+    /**
+     * What a controller does when something is wrong.
+     *
+     * @param signalLoss when its signal is lost
+     * @param startUpSurge how long its fan runs at full when it is made live wrongly, s
+     * @param idle least duty at which it keeps turning, 0 to 1
+     */
+    public record Misbehaviour(
+            SignalLoss signalLoss, Quantity startUpSurge, Optional<Quantity> idle) {
+
+        /** It stops without a signal (common practice) and surges for half a second (from memory). */
+        public static final Misbehaviour USUAL =
+                new Misbehaviour(
+                        SignalLoss.STOP,
+                        Quantity.exact(0.5, Dimensions.TIME),
+                        Optional.empty());
+    }
 
     /** What a controller does at a lower duty or after a stop. */
     public enum Braking {
@@ -232,6 +360,7 @@ public record FanType(
      * @param mass kg
      * @param switching how it switches
      * @param cooling how it warms
+     * @param misbehaviour what it does when something is wrong
      */
     public record Controller(
             Quantity onResistance,
@@ -245,7 +374,48 @@ public record FanType(
             Quantity switchingLoss,
             Quantity mass,
             Switching switching,
-            Cooling cooling) {
+            Cooling cooling,
+            Misbehaviour misbehaviour) {
+
+        /** What it does when its signal is lost. */
+        public SignalLoss signalLoss() {
+            return misbehaviour.signalLoss();
+        }
+
+        /** How long its fan runs at full when it is made live wrongly, s. */
+        public Quantity startUpSurge() {
+            return misbehaviour.startUpSurge();
+        }
+
+        /** A controller that stops without a signal. */
+        public Controller(
+                Quantity onResistance,
+                Optional<Quantity> currentLimit,
+                Optional<Quantity> topVoltage,
+                Optional<Quantity> topElectricalSpeed,
+                Optional<Quantity> capacitance,
+                Optional<Quantity> capacitorVoltage,
+                Optional<Quantity> cutOff,
+                Quantity fixedPower,
+                Quantity switchingLoss,
+                Quantity mass,
+                Switching switching,
+                Cooling cooling) {
+            this(
+                    onResistance,
+                    currentLimit,
+                    topVoltage,
+                    topElectricalSpeed,
+                    capacitance,
+                    capacitorVoltage,
+                    cutOff,
+                    fixedPower,
+                    switchingLoss,
+                    mass,
+                    switching,
+                    cooling,
+                    Misbehaviour.USUAL);
+        }
 
         /** A controller that warms like a common one of its mass, or of 0.1 kg if it has none. */
         public Controller(

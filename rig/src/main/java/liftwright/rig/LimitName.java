@@ -1,6 +1,7 @@
 package liftwright.rig;
 
 import liftwright.quantity.Dimension;
+import liftwright.quantity.Dimensions;
 
 /**
  * A limit that the builder may set under {@code limits}; otherwise the default holds and is printed
@@ -72,7 +73,42 @@ public enum LimitName {
             new Dimension(0, 0, 0, 0, 1, 0),
             "common practice: lists of classes differ by as much"),
     HAZARDOUS_VOLTAGE(
-            "hazardous voltage", 60, new Dimension(2, 1, -3, -1, 0, 0), "UN R100; IEC 62368-1");
+            "hazardous voltage", 60, new Dimension(2, 1, -3, -1, 0, 0), "UN R100; IEC 62368-1"),
+    LIFT_AFTER_LOSS(
+            "thrust to weight with one fan lost", 1.05, Dimension.NONE, "common practice"),
+    IMPACT_SPEED(
+            "impact speed",
+            3.2,
+            new Dimension(1, 0, -1, 0, 0, 0),
+            "common practice: a fall from half a metre"),
+    WATCHER_REACTION(
+            "watcher reaction",
+            1.5,
+            new Dimension(0, 0, 1, 0, 0, 0),
+            "common practice; Green, Transportation Human Factors 2 (2000): surprised"),
+    WEARER_REACTION(
+            "wearer reaction",
+            2,
+            new Dimension(0, 0, 1, 0, 0, 0),
+            "common practice; Green, Transportation Human Factors 2 (2000): surprised, and busy"),
+    ANCHOR(
+            "anchor strength",
+            22240,
+            new Dimension(1, 1, -2, 0, 0, 0),
+            "29 CFR 1926.502(d)(15)"),
+    ARREST_FORCE(
+            "arrest force",
+            8000,
+            new Dimension(1, 1, -2, 0, 0, 0),
+            "29 CFR 1926.502(d)(16); EN 355 asks for 6 kN"),
+    FREE_FALL(
+            "free fall", 1.83, new Dimension(1, 0, 0, 0, 0, 0), "29 CFR 1926.502(d)(16): 6 ft"),
+    RESTRAINT_FACTOR("restraint factor", 2, Dimension.NONE, "common practice"),
+    DWELL_SHARE("dwell share", 0.6, Dimension.NONE, "common practice"),
+    NOISE("noise", 85, Dimensions.SOUND_LEVEL, "NIOSH 98-126, over 8 hours"),
+    FRAGMENT_ENERGY(
+            "fragment energy", 79, new Dimension(2, 1, -2, 0, 0, 0), "DDESB TP 12: 58 ft·lbf"),
+    KEEP_OUT("bystanders", 20, new Dimension(1, 0, 0, 0, 0, 0), "common practice");
 
     private final String key;
     private final double defaultSi;

@@ -7,6 +7,10 @@ import liftwright.rig.table.Tables;
 /**
  * A rig as declared, with groups, twins and feeds written out.
  *
+ * @param crew people near it who do not wear it
+ * @param restraint what holds it during tests
+ * @param rates how often parts fail
+ * @param riskMatrix which risk a severity with a likelihood makes
  * @param declaration the declaration it was made from; edits go through it
  * @param tables the tables that the declaration names
  * @param defaults every value that a default stands in for
@@ -27,6 +31,10 @@ public record Rig(
         Wiring wiring,
         List<OtherPart> otherParts,
         Control control,
+        List<CrewMember> crew,
+        Restraint restraint,
+        Rates rates,
+        RiskMatrix riskMatrix,
         Declaration declaration,
         Tables tables,
         List<DefaultUsed> defaults) {
@@ -38,6 +46,61 @@ public record Rig(
         cellTypes = List.copyOf(cellTypes);
         packs = List.copyOf(packs);
         otherParts = List.copyOf(otherParts);
+        crew = List.copyOf(crew);
         defaults = List.copyOf(defaults);
+    }
+
+    /** A rig with nobody around it, that nothing holds, and of whose parts no rates are known. */
+    public Rig(
+            String name,
+            int revision,
+            String note,
+            Site site,
+            Demands demands,
+            Limits limits,
+            Optional<Wearer> wearer,
+            List<Mount> mounts,
+            List<FanType> fanTypes,
+            List<Fan> fans,
+            List<CellType> cellTypes,
+            List<Pack> packs,
+            Wiring wiring,
+            List<OtherPart> otherParts,
+            Control control,
+            Declaration declaration,
+            Tables tables,
+            List<DefaultUsed> defaults) {
+        this(
+                name,
+                revision,
+                note,
+                site,
+                demands,
+                limits,
+                wearer,
+                mounts,
+                fanTypes,
+                fans,
+                cellTypes,
+                packs,
+                wiring,
+                otherParts,
+                control,
+                List.of(),
+                Restraint.NONE,
+                Rates.NONE,
+                RiskMatrix.USUAL,
+                declaration,
+                tables,
+                defaults);
+    }
+
+    /**
+     * Whether the file says a value that has a default.
+     *
+     * @param at where it would stand, as in {@code control/link loss}
+     */
+    public boolean isDeclared(RigPath at) {
+        return defaults.stream().noneMatch(used -> used.at().equals(at));
     }
 }

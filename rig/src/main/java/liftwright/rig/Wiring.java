@@ -10,13 +10,29 @@ import liftwright.quantity.Quantity;
  * @param chains every branch between two nodes
  * @param contactors all devices
  * @param preCharge how capacitors are filled before a pack meets them; empty where they are not
+ * @param kills every way to make the rig dead
+ * @param grounds signal grounds
+ * @param discharge how capacitors are emptied after it opened; empty where they are not
  */
 public record Wiring(
-        List<Chain> chains, List<Contactor> contactors, Optional<PreCharge> preCharge) {
+        List<Chain> chains,
+        List<Contactor> contactors,
+        Optional<PreCharge> preCharge,
+        List<Kill> kills,
+        List<SignalGround> grounds,
+        Optional<PreCharge> discharge) {
 
     public Wiring {
         chains = List.copyOf(chains);
         contactors = List.copyOf(contactors);
+        kills = List.copyOf(kills);
+        grounds = List.copyOf(grounds);
+    }
+
+    /** Wiring without kills and signal grounds. */
+    public Wiring(
+            List<Chain> chains, List<Contactor> contactors, Optional<PreCharge> preCharge) {
+        this(chains, contactors, preCharge, List.of(), List.of(), Optional.empty());
     }
 
     /**

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import liftwright.rig.Supplies;
 import liftwright.rig.book.PartsBook;
 import liftwright.rig.shape.kind.ListOf;
 import liftwright.rig.shape.kind.Reference;
 import liftwright.rig.shape.words.FanKeys;
+import liftwright.rig.shape.words.KillKeys;
 import liftwright.rig.shape.words.PackKeys;
 import liftwright.rig.shape.words.RigKeys;
 import liftwright.rig.shape.words.WiringKeys;
@@ -60,6 +62,16 @@ final class Names {
                             .map(n -> new Named(n, "a joint of the parts book"))
                             .toList();
             case PART -> both(both(fans(), packs()), others());
+            case SUPPLY -> both(packs(), List.of(new Named(Supplies.OWN, "a battery beside the packs")));
+            case SIGNAL_GROUND ->
+                    at(root, RigKeys.WIRING.name())
+                            .flatMap(w -> at(w, KillKeys.GROUNDS.name()))
+                            .stream()
+                            .flatMap(Names::mapsIn)
+                            .flatMap(ground -> text(ground, "id").stream())
+                            .filter(Names::isOffered)
+                            .map(id -> new Named(id, "a signal ground"))
+                            .toList();
         };
     }
 

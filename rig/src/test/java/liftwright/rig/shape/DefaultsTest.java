@@ -105,6 +105,10 @@ class DefaultsTest {
                 rig.wiring(),
                 rig.otherParts(),
                 rig.control(),
+                rig.crew(),
+                rig.restraint(),
+                rig.rates(),
+                rig.riskMatrix(),
                 asIn.declaration(),
                 rig.tables(),
                 asIn.defaults());

@@ -14,6 +14,7 @@ import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.words.ControlKeys;
+import liftwright.rig.shape.words.SensorKeys;
 
 /** The control groups; every fan is in exactly one. */
 final class ControlBinder {
@@ -32,7 +33,34 @@ final class ControlBinder {
         Control.Kind kind = ledger.value(control, ControlKeys.KIND);
         Map<String, Stated<Fields>> declared = control.get(ControlKeys.GROUPS).orElse(Map.of());
         return new Control(
-                kind, declared.isEmpty() ? List.of(all(control)) : groups(control, declared));
+                kind,
+                declared.isEmpty() ? List.of(all(control)) : groups(control, declared),
+                ledger.value(control, ControlKeys.LINK_LOSS),
+                ledger.value(control, ControlKeys.LOSS_TIME),
+                control.get(ControlKeys.RISE),
+                control.get(ControlKeys.LIVE_BELOW),
+                control.get(ControlKeys.STOP),
+                control.get(ControlKeys.RATE),
+                control.get(ControlKeys.DELAY),
+                sensors(control),
+                ledger.value(control, ControlKeys.COMPUTERS),
+                new SupplyBinder(ledger, parts).of(control, ControlKeys.FED_BY),
+                ledger.value(control, ControlKeys.LOWERING),
+                control.get(ControlKeys.RADIO));
+    }
+
+    private List<Control.Sensor> sensors(Fields control) {
+        var sensors = new ArrayList<Control.Sensor>();
+        control.get(SensorKeys.SENSORS)
+                .orElse(Map.of())
+                .forEach(
+                        (name, stated) ->
+                                sensors.add(
+                                        new Control.Sensor(
+                                                name,
+                                                stated.value().spot().path(),
+                                                ledger.value(stated.value(), SensorKeys.COUNT))));
+        return sensors;
     }
 
     private Control.Group all(Fields control) {

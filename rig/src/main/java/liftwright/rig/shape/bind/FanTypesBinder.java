@@ -68,9 +68,7 @@ final class FanTypesBinder {
                 data(fields),
                 performance(fields, bench),
                 motor(fields, isFound(fields, bench)),
-                new FanType.Rotor(
-                        Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.TOP_SPEED),
-                        Ledger.section(fields, FanTypeKeys.ROTOR).get(RotorKeys.INERTIA)),
+                rotor(Ledger.section(fields, FanTypeKeys.ROTOR), tip, hub),
                 controller(fields),
                 fields.get(FanTypeKeys.INTAKE).map(intake -> intake(ledger, intake)),
                 ledger.computed(
@@ -86,7 +84,28 @@ final class FanTypesBinder {
                         .flatMap(
                                 lot ->
                                         new LotBinder(ledger, shelf)
-                                                .bind(lot, !fields.has(FanTypeKeys.SCATTER))));
+                                                .bind(lot, !fields.has(FanTypeKeys.SCATTER))),
+                new FanType.Extremes(
+                        ledger.value(fields, FanTypeKeys.NOISE),
+                        ledger.value(fields, FanTypeKeys.REVERSED)));
+    }
+
+    private FanType.Rotor rotor(Fields fields, Quantity tip, Quantity hub) {
+        boolean blade = fields.has(RotorKeys.BLADE_MASS) || fields.has(RotorKeys.BLADE_CENTRE);
+        return new FanType.Rotor(
+                fields.get(RotorKeys.TOP_SPEED),
+                fields.get(RotorKeys.INERTIA),
+                fields.get(RotorKeys.MASS),
+                fields.get(RotorKeys.BLADES).map(OptionalInt::of).orElseGet(OptionalInt::empty),
+                fields.get(RotorKeys.BLADE_MASS),
+                blade
+                        ? Optional.of(
+                                ledger.computed(
+                                        fields,
+                                        RotorKeys.BLADE_CENTRE,
+                                        Measure.LENGTH.show((tip.si() + hub.si()) / 4),
+                                        "half way from hub to tip"))
+                        : Optional.empty());
     }
 
     private Quantity exitArea(Fields fields, boolean ducted, Quantity tip, Quantity hub) {
@@ -196,7 +215,11 @@ final class FanTypesBinder {
                         fields.get(ControllerKeys.BRAKING),
                         fields.get(ControllerKeys.SWITCHING_FREQUENCY),
                         fields.get(ControllerKeys.CAPACITOR_RESISTANCE)),
-                warmth.controller(fields, ledger.value(type, FanTypeKeys.MASS)));
+                warmth.controller(fields, ledger.value(type, FanTypeKeys.MASS)),
+                new FanType.Misbehaviour(
+                        ledger.value(fields, ControllerKeys.SIGNAL_LOSS),
+                        ledger.value(fields, ControllerKeys.SURGE),
+                        fields.get(ControllerKeys.IDLE)));
     }
 
     static Intake intake(Ledger ledger, Fields fields) {

@@ -78,7 +78,16 @@ final class Ledger {
                 fields.spotOf(key).path(),
                 text,
                 origin,
-                key.usedBy().filter(Key.Question.HEAT::equals).isPresent());
+                key.usedBy().map(Ledger::reader).orElse(DefaultUsed.Reader.ANY));
+    }
+
+    private static DefaultUsed.Reader reader(Key.Question question) {
+        return switch (question) {
+            case LIFT, ENDURANCE, BALANCE -> DefaultUsed.Reader.ANY;
+            case HEAT -> DefaultUsed.Reader.HEAT;
+            case FAILURES -> DefaultUsed.Reader.FAILURES;
+            case RESTRAINT -> DefaultUsed.Reader.RESTRAINT;
+        };
     }
 
     void note(Spot spot, String text, String origin) {

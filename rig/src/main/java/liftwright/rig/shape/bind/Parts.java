@@ -97,6 +97,24 @@ final class Parts {
         return meant(name, packs.keySet(), "the id of a pack or of a pack group");
     }
 
+    /** The packs that a name means, where more than a pack could stand. */
+    List<PartId> packsOf(Stated<String> name, String expected) {
+        return meant(name, packs.keySet(), expected);
+    }
+
+    /** Reports a part that does not exist; true when there is one, or when its group is broken. */
+    boolean exists(Stated<String> name) {
+        String text = name.value();
+        boolean known = taken.contains(text) || isFan(text) || isPack(text) || isBroken(text);
+        if (!known) {
+            var all = new HashSet<>(fans.keySet());
+            all.addAll(packs.keySet());
+            all.addAll(taken);
+            noSuch(name.spot(), text, all, "the id of a part");
+        }
+        return known;
+    }
+
     private List<PartId> meant(Stated<String> name, Set<String> ids, String expected) {
         String text = name.value();
         if (ids.contains(text)) {

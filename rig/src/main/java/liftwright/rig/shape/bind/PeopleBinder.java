@@ -61,7 +61,9 @@ final class PeopleBinder {
                         Measure.SHARE.show(reserve.si()),
                         "common practice: the end of the flight"),
                 ledger.value(fields, DemandKeys.RUNS),
-                ledger.value(fields, DemandKeys.PAUSE));
+                ledger.value(fields, DemandKeys.PAUSE),
+                ledger.value(fields, DemandKeys.HEIGHT),
+                ledger.value(fields, DemandKeys.YAW));
     }
 
     Limits limits(Fields fields) {

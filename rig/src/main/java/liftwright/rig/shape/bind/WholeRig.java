@@ -1,14 +1,21 @@
 package liftwright.rig.shape.bind;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.rig.Control;
+import liftwright.rig.CrewMember;
 import liftwright.rig.Declaration;
 import liftwright.rig.Demands;
+import liftwright.rig.Kill;
 import liftwright.rig.Limits;
 import liftwright.rig.OtherPart;
+import liftwright.rig.Rates;
+import liftwright.rig.Restraint;
 import liftwright.rig.Rig;
+import liftwright.rig.RiskMatrix;
 import liftwright.rig.Site;
 import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
@@ -62,9 +69,18 @@ public final class WholeRig {
                 new OtherPartsBinder(ledger, mounts, parts)
                         .bind(file.get(RigKeys.OTHER_PARTS).orElse(List.of()));
         serials.reportUnused(parts);
-        Wiring wiring = new WiringBinder(ledger, parts).bind(Ledger.section(file, RigKeys.WIRING));
+        var risks = new RisksBinder(ledger);
+        List<CrewMember> crew = risks.crew(file);
+        Wiring wiring =
+                new WiringBinder(ledger, parts, people(crew, worn))
+                        .bind(Ledger.section(file, RigKeys.WIRING));
         Control control =
                 new ControlBinder(ledger, parts).bind(Ledger.section(file, RigKeys.CONTROL));
+        Restraint restraint =
+                new RestraintBinder(ledger, parts, worn)
+                        .bind(Ledger.section(file, RigKeys.RESTRAINT));
+        Rates rates = risks.rates(file);
+        RiskMatrix matrix = risks.matrix(file);
         if (problems.hasErrors()) {
             return Optional.empty();
         }
@@ -85,9 +101,23 @@ public final class WholeRig {
                         wiring,
                         others,
                         control,
+                        crew,
+                        restraint,
+                        rates,
+                        matrix,
                         declaration,
                         shelf.tables(),
                         ledger.defaults()));
+    }
+
+    /** Who may hold a kill. */
+    private static Set<String> people(List<CrewMember> crew, boolean worn) {
+        var names = new HashSet<String>();
+        crew.forEach(member -> names.add(member.name()));
+        if (worn) {
+            names.add(Kill.WEARER);
+        }
+        return names;
     }
 
     private static Serials serials(Fields file, Ledger ledger) {

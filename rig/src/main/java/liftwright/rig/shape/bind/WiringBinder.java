@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.rig.Contactor;
 import liftwright.rig.Element;
 import liftwright.rig.PartId;
@@ -24,12 +25,17 @@ final class WiringBinder {
 
     private final Ledger ledger;
     private final Parts parts;
+    private final Set<String> people;
     private final List<Wiring.Chain> chains = new ArrayList<>();
     private final Map<String, Integer> chainIds = new HashMap<>();
 
-    WiringBinder(Ledger ledger, Parts parts) {
+    /**
+     * @param people who may hold a kill
+     */
+    WiringBinder(Ledger ledger, Parts parts, Set<String> people) {
         this.ledger = ledger;
         this.parts = parts;
+        this.people = Set.copyOf(people);
     }
 
     Wiring bind(Fields wiring) {
@@ -43,13 +49,18 @@ final class WiringBinder {
             link(link.value(), elements);
         }
         countPoles(wiring);
+        var kills = new KillsBinder(ledger, parts, people, contactors.keySet());
+        var grounds = kills.grounds(wiring.get(KillKeys.GROUNDS).orElse(List.of()));
         return new Wiring(
                 chains,
                 List.copyOf(contactors.values()),
-                wiring.get(KillKeys.PRE_CHARGE).map(this::preCharge));
+                wiring.get(KillKeys.PRE_CHARGE).map(this::resistorPath),
+                kills.kills(wiring.get(KillKeys.KILLS).orElse(List.of())),
+                grounds,
+                wiring.get(KillKeys.DISCHARGE).map(this::resistorPath));
     }
 
-    private Wiring.PreCharge preCharge(Fields fields) {
+    private Wiring.PreCharge resistorPath(Fields fields) {
         return new Wiring.PreCharge(
                 ledger.value(fields, KillKeys.RESISTOR), fields.get(KillKeys.FOR));
     }
@@ -70,7 +81,10 @@ final class WiringBinder {
                 fields.get(WiringKeys.RATING),
                 fields.get(WiringKeys.BREAKS),
                 fields.get(WiringKeys.VOLTAGE),
-                new WarmthBinder(ledger).pole(fields));
+                new WarmthBinder(ledger).pole(fields),
+                ledger.value(fields, WiringKeys.OPENS_IN),
+                new SupplyBinder(ledger, parts).of(fields, WiringKeys.COIL_FROM),
+                ledger.value(fields, WiringKeys.NORMALLY_OPEN));
     }
 
     private void add(Wiring.Chain chain, Spot spot) {

@@ -27,7 +27,8 @@ public record Key<T>(
         ENDURANCE(true),
         BALANCE(true),
         HEAT(true),
-        FAILURES(false);
+        FAILURES(true),
+        RESTRAINT(true);
 
         private final boolean asked;
 

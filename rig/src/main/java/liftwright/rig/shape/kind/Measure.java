@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import liftwright.quantity.Dimension;
+import liftwright.quantity.Dimensions;
 
 /** What quantities of a rig file measure: the words and the unit that problems speak in. */
 public enum Measure {
@@ -45,7 +46,9 @@ public enum Measure {
     HEAT_CAPACITY("a heat capacity", "J/K", 1, new Dimension(2, 1, -2, 0, -1, 0)),
     HEAT_CONDUCTANCE("a thermal conductance", "W/K", 1, new Dimension(2, 1, -3, 0, -1, 0)),
     PER_KELVIN("a change per kelvin", "%/K", 0.01, new Dimension(0, 0, 0, 0, -1, 0)),
-    PER_SECOND("a rise per second", "%/s", 0.01, of(0, 0, -1, 0));
+    PER_SECOND("a rise per second", "%/s", 0.01, of(0, 0, -1, 0)),
+    FAILURE_RATE("a rate of failures", "1/h", 1 / 3600.0, of(0, 0, -1, 0)),
+    SOUND_LEVEL("a sound level", "dBA", 1, Dimensions.SOUND_LEVEL);
 
     private static final double ZERO_CELSIUS_K = 273.15;
 

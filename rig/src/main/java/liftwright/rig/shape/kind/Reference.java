@@ -24,7 +24,10 @@ public record Reference(To to) implements Kind<String> {
         PERSON("one of the crew, or the wearer"),
         OPEN_CIRCUIT("an open-circuit curve of the parts book"),
         JOINT("a joint of the parts book, or a kind of your own with its resistance"),
-        PART("a part");
+        PART("a part"),
+        /** See {@link liftwright.rig.Supplies}. */
+        SUPPLY("a pack, or the words own battery"),
+        SIGNAL_GROUND("a signal ground");
 
         private final String words;
 

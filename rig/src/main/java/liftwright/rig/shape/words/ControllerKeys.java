@@ -142,7 +142,31 @@ public final class ControllerKeys {
                     "Drawn from the bus while starting.",
                     "20 A");
     public static final Key<Quantity> IDLE =
-            later("idle", Amount.share(), "Least duty at which it keeps turning.", "6 %");
+            open(
+                            "idle",
+                            Amount.share(),
+                            "Least duty at which it keeps turning.",
+                            "6 %",
+                            "a fan stuck at idle gives nothing")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<FanType.SignalLoss> SIGNAL_LOSS =
+            defaulted(
+                            "signal loss",
+                            Word.of(FanType.SignalLoss.values(), ' '),
+                            "stop",
+                            "common practice, test yours",
+                            "What it does when its signal is lost.",
+                            "stop")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<Quantity> SURGE =
+            defaulted(
+                            "start-up surge",
+                            Amount.notNegative(Measure.TIME),
+                            "0.5 s",
+                            "from memory, test yours",
+                            "How long its fan runs at full when it is made live wrongly.",
+                            "0.5 s")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> HEAT =
             computed(
                             "heat capacity",
@@ -235,6 +259,8 @@ public final class ControllerKeys {
                     START_TIME,
                     START_CURRENT,
                     IDLE,
+                    SIGNAL_LOSS,
+                    SURGE,
                     HEAT,
                     JUNCTION_TO_SINK,
                     JUNCTION_HEAT,

@@ -5,6 +5,7 @@ import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.later;
 
 import liftwright.quantity.Quantity;
+import liftwright.rig.Demands;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Measure;
@@ -48,20 +49,27 @@ public final class DemandKeys {
                     "the reserve: lift counts at the end of the flight; common practice",
                     "Charge left in every pack when lift is judged.",
                     "20 %");
-    public static final Key<String> YAW =
-            later(
-                    "yaw",
-                    Word.of("held", "free"),
-                    "Whether turning about the upright must be held to zero.",
-                    "held");
+    public static final Key<Demands.Yaw> YAW =
+            defaulted(
+                            "yaw",
+                            Word.of(Demands.Yaw.values(), ' '),
+                            "held",
+                            "the stricter one",
+                            "Whether turning about the upright must be held to zero.",
+                            "held")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> REACH =
             later("reach", Amount.positive(Measure.HEIGHT), "How far the rig must go.", "40 m");
     public static final Key<Quantity> HEIGHT =
-            later(
-                    "height",
-                    Amount.positive(Measure.HEIGHT),
-                    "How high the soles may be at most.",
-                    "0.5 m");
+            defaulted(
+                            "height",
+                            Amount.positive(Measure.HEIGHT),
+                            "0.5 m",
+                            "common practice: a first hop",
+                            "How high the soles, or the lowest part of a rig that nobody wears, may"
+                                    + " be at most.",
+                            "0.5 m")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> MISS =
             later(
                     "miss",

@@ -197,11 +197,24 @@ public final class FanTypeKeys {
                     "Drag area of the fan when it stands still.",
                     "40 cm²");
     public static final Key<Quantity> NOISE =
-            later(
-                    "noise",
-                    Amount.of(Measure.RATIO, Range.between(0, 180)),
-                    "Sound level of one fan at full speed in 1 m, dB(A).",
-                    "104");
+            defaulted(
+                            "noise",
+                            Amount.of(Measure.SOUND_LEVEL, Range.between(0, 180)),
+                            "110 dBA ± 6 dBA",
+                            "from memory, measure yours",
+                            "Sound level of one fan at full throttle in 1 m.",
+                            "104 dBA ± 3 dBA")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> REVERSED =
+            defaulted(
+                            "reversed thrust",
+                            Amount.share(),
+                            "35 % ± 15 % bound",
+                            "from memory, measure yours",
+                            "Thrust with two motor leads swapped over that at the same throttle; it"
+                                    + " points the other way.",
+                            "40 %")
+                    .readBy(Key.Question.FAILURES);
 
     public static final Section SECTION =
             Section.of(
@@ -225,7 +238,8 @@ public final class FanTypeKeys {
                             INSTALLATION,
                             LOT,
                             DRAG_AREA,
-                            NOISE)
+                            NOISE,
+                            REVERSED)
                     .with(
                             Rule.atLeastOne(AT_SPEED, COEFFICIENTS, BENCH),
                             Rule.atLeastOne(MOTOR, BENCH),

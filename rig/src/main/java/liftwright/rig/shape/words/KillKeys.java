@@ -1,11 +1,12 @@
 package liftwright.rig.shape.words;
 
-import static liftwright.rig.shape.kind.Key.later;
+import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
 import java.util.List;
 import liftwright.quantity.Quantity;
+import liftwright.rig.Kill;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Ident;
@@ -16,44 +17,107 @@ import liftwright.rig.shape.kind.Reference;
 import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Word;
+import liftwright.rig.shape.kind.YesNo;
 
 /** What makes the rig dead, and what lies beside the power wiring. */
 public final class KillKeys {
 
     public static final Key<String> KILL_ID =
-            later("id", new Ident(), "Name of the kill switch.", "remote");
+            required("id", new Ident(), "Name of the kill switch.", "remote")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<List<Stated<String>>> OPENS =
-            later(
-                    "opens",
-                    new ListOf<>("contactors", new Reference(Reference.To.CONTACTOR), 1, 100),
-                    "Contactors that it opens.",
-                    "[main]");
-    public static final Key<String> BY =
-            later(
-                    "by",
-                    Word.of("wire", "radio", "lanyard", "button", "software"),
-                    "How it acts.",
-                    "radio");
+            open(
+                            "opens",
+                            new ListOf<>("contactors", new Reference(Reference.To.CONTACTOR), 1, 100),
+                            "Contactors that it opens.",
+                            "[main]",
+                            "it only commands zero")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<Kill.Means> BY =
+            defaulted(
+                            "by",
+                            Word.of(Kill.Means.values(), ' '),
+                            "wire",
+                            "common practice: the plainest kill",
+                            "How it acts.",
+                            "radio")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<String> HELD_BY =
-            later("held by", new Reference(Reference.To.PERSON), "Who holds it.", "watcher");
+            open(
+                            "held by",
+                            new Reference(Reference.To.PERSON),
+                            "Who holds it: the wearer or one of the crew.",
+                            "watcher",
+                            "nobody is said to hold it")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> REACTION =
-            later(
-                    "reaction",
-                    Amount.notNegative(Measure.TIME),
-                    "Reaction of that person.",
-                    "1.5 s");
+            open(
+                            "reaction",
+                            Amount.notNegative(Measure.TIME),
+                            "From a surprise to the press, of that person.",
+                            "1.5 s",
+                            "that of the crew member, else the limit `watcher reaction` or `wearer"
+                                    + " reaction`")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> DELAY =
-            later(
-                    "delay",
-                    Amount.notNegative(Measure.TIME),
-                    "From the press to the contactor.",
-                    "30 ms");
-    public static final Key<String> ORDER =
-            later(
-                    "order",
-                    Word.of("open at once", "command zero then open", "command zero only"),
-                    "What happens first.",
-                    "command zero then open");
+            defaulted(
+                            "delay",
+                            Amount.notNegative(Measure.TIME),
+                            "50 ms",
+                            "from memory, measure yours",
+                            "From the press to the signal at the contactor.",
+                            "30 ms")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<Kill.Order> ORDER =
+            Key.<Kill.Order>computed(
+                            "order",
+                            Word.of(Kill.Order.values(), ' '),
+                            "`open at once`, or `command zero only` where it opens nothing",
+                            "What happens first.",
+                            "command zero then open")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<String> RADIO =
+            open(
+                            "radio",
+                            new Ident(),
+                            "Name of its radio link; the same name is the same link.",
+                            "kill radio",
+                            "by radio: a link of its own, unlike the throttle's")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<String> FED_BY =
+            open(
+                            "fed by",
+                            new Reference(Reference.To.SUPPLY),
+                            "What feeds it: a pack, `own battery`, or `own battery` with words that"
+                                    + " all who share it write.",
+                            "own battery",
+                            "nothing is assumed, and said so")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<String> KILL_GROUND =
+            open(
+                            "ground",
+                            new Reference(Reference.To.SIGNAL_GROUND),
+                            "Signal ground that its signal returns through.",
+                            "signal ground",
+                            "none")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<List<Stated<String>>> THROUGH =
+            open(
+                            "through",
+                            new ListOf<>("names of your own", new Ident(), 1, 100),
+                            "Further things in its way; the same name is the same thing.",
+                            "[relay board, hip plug]",
+                            "nothing else")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<Boolean> OPENS_ON_LOSS =
+            defaulted(
+                            "opens on loss",
+                            new YesNo(),
+                            "no",
+                            "the worst; test yours",
+                            "Whether the loss of its supply, link or line opens it by itself.",
+                            "yes")
+                    .readBy(Key.Question.FAILURES);
     public static final Section KILL =
             Section.of(
                     "kill",
@@ -64,22 +128,43 @@ public final class KillKeys {
                     HELD_BY,
                     REACTION,
                     DELAY,
-                    ORDER);
+                    ORDER,
+                    RADIO,
+                    FED_BY,
+                    KILL_GROUND,
+                    THROUGH,
+                    OPENS_ON_LOSS);
     public static final Key<List<Stated<Fields>>> KILLS =
-            later(
-                    "kills",
-                    ListOf.any("kill switches", KILL),
-                    "Kill switches.",
-                    "[{id: remote, opens: [main], by: radio, held by: watcher}]");
+            open(
+                            "kills",
+                            ListOf.any("kill switches", KILL),
+                            "Kill switches.",
+                            "[{id: remote, opens: [main], by: radio, held by: watcher}]",
+                            "nothing makes the rig dead")
+                    .readBy(Key.Question.FAILURES);
 
     public static final Key<String> GROUND_ID =
-            later("id", new Ident(), "Name of the ground line.", "signal ground");
+            required("id", new Ident(), "Name of the ground line.", "signal ground")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<String> GROUND_FROM =
-            later("from", new Reference(Reference.To.PART), "Where it starts.", "flight computer");
+            required(
+                            "from",
+                            new Reference(Reference.To.PART),
+                            "Part where it starts.",
+                            "flight computer")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<String> GROUND_TO =
-            later("to", new Reference(Reference.To.PART), "Where it ends.", "left.1");
+            required("to", new Reference(Reference.To.PART), "Part where it ends.", "left.1")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> GROUND_RESISTANCE =
-            later("resistance", Amount.notNegative(Measure.RESISTANCE), "Of the line.", "40 mΩ");
+            defaulted(
+                            "resistance",
+                            Amount.notNegative(Measure.RESISTANCE),
+                            "40 mΩ ± 30 mΩ bound",
+                            "from memory: a metre of thin signal wire",
+                            "Of the line.",
+                            "40 mΩ")
+                    .readBy(Key.Question.FAILURES);
     public static final Section GROUND =
             Section.of(
                     "ground",
@@ -89,11 +174,13 @@ public final class KillKeys {
                     GROUND_TO,
                     GROUND_RESISTANCE);
     public static final Key<List<Stated<Fields>>> GROUNDS =
-            later(
-                    "grounds",
-                    ListOf.any("ground lines", GROUND),
-                    "Signal grounds.",
-                    "[{id: signal ground, from: flight computer, to: left.1, resistance: 40 mΩ}]");
+            open(
+                            "grounds",
+                            ListOf.any("ground lines", GROUND),
+                            "Signal grounds.",
+                            "[{id: signal ground, from: flight computer, to: left.1, resistance: 40 mΩ}]",
+                            "signals have none beside the return wires")
+                    .readBy(Key.Question.FAILURES);
 
     public static final Key<Quantity> RESISTOR =
             required("resistance", Amount.positive(Measure.RESISTANCE), "Of its resistor.", "50 Ω");
@@ -114,11 +201,13 @@ public final class KillKeys {
                     "{resistance: 50 Ω, for: 3 s}",
                     "packs meet empty capacitors");
     public static final Key<Fields> DISCHARGE =
-            later(
-                    "discharge",
-                    CHARGING,
-                    "How capacitors are emptied after it opened.",
-                    "{resistance: 1 kΩ, for: 10 s}");
+            open(
+                            "discharge",
+                            CHARGING,
+                            "How capacitors are emptied after it opened.",
+                            "{resistance: 1 kΩ, for: 10 s}",
+                            "they keep their charge")
+                    .readBy(Key.Question.FAILURES);
 
     private KillKeys() {}
 }

@@ -5,6 +5,7 @@ import static liftwright.rig.shape.kind.Key.later;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.LimitName;
 import liftwright.rig.shape.kind.Amount;
@@ -19,12 +20,6 @@ public final class LimitKeys {
     /** One key for each limit that a question compares with. */
     public static final Map<LimitName, Key<Quantity>> OF = named();
 
-    public static final Key<Quantity> LIFT_ONE_LOST =
-            later(
-                    "thrust to weight with one fan lost",
-                    Amount.positive(Measure.RATIO),
-                    "Least usable lift over weight with the worst fan lost.",
-                    "1.05");
     public static final Key<Quantity> PHASE_MARGIN =
             later(
                     "phase margin",
@@ -39,25 +34,6 @@ public final class LimitKeys {
                     "3 m/s");
     public static final Key<Quantity> GUST =
             later("gust", Amount.notNegative(Measure.SPEED), "Strongest gust for a test.", "5 m/s");
-    public static final Key<Quantity> ARREST_FORCE =
-            later(
-                    "arrest force",
-                    Amount.positive(Measure.FORCE),
-                    "Greatest pull of a tether on the wearer.",
-                    "6 kN");
-    public static final Key<Quantity> FREE_FALL =
-            later(
-                    "free fall",
-                    Amount.notNegative(Measure.HEIGHT),
-                    "Longest fall before the tether holds.",
-                    "0.6 m");
-    public static final Key<Quantity> BYSTANDERS =
-            later(
-                    "bystanders",
-                    Amount.notNegative(Measure.HEIGHT),
-                    "Least distance of everybody else.",
-                    "20 m");
-
     public static final Section SECTION = section();
 
     private static Map<LimitName, Key<Quantity>> named() {
@@ -72,7 +48,7 @@ public final class LimitKeys {
                             name.origin(),
                             "Limit: " + meaning(name) + ".",
                             value);
-            keys.put(name, isHeat(name) ? key.readBy(Key.Question.HEAT) : key);
+            keys.put(name, question(name).map(key::readBy).orElse(key));
         }
         return java.util.Collections.unmodifiableMap(keys);
     }
@@ -106,6 +82,19 @@ public final class LimitKeys {
                     CELL_UNDER_LOAD,
                     HAZARDOUS_VOLTAGE ->
                     name.key();
+            case LIFT_AFTER_LOSS -> "least usable lift over weight after one loss";
+            case IMPACT_SPEED -> "fastest meeting with the ground that can be borne";
+            case WATCHER_REACTION ->
+                    "from a surprise to the press, of crew whose reaction is not measured";
+            case WEARER_REACTION -> "the same of the wearer";
+            case ANCHOR -> "least pull that the anchor of a tether must hold";
+            case ARREST_FORCE -> "greatest pull of a tether on the wearer";
+            case FREE_FALL -> "longest fall before the tether holds";
+            case RESTRAINT_FACTOR -> "what holds over what it must hold, at least";
+            case DWELL_SHARE -> "most thrust over weight while a wearer stands with thrust on";
+            case NOISE -> "sound level that may last eight hours";
+            case FRAGMENT_ENERGY -> "energy from which on a thrown piece is hazardous";
+            case KEEP_OUT -> "least distance of everybody else";
             case CELL_AT_START -> "coldest cell at the start";
             case CELL_TEMPERATURE -> "hottest core of a cell";
             case JOINT_TEMPERATURE -> "hottest joint";
@@ -118,7 +107,8 @@ public final class LimitKeys {
         };
     }
 
-    private static boolean isHeat(LimitName name) {
+    /** The question that first reads a limit; empty for lift. */
+    private static Optional<Key.Question> question(LimitName name) {
         return switch (name) {
             case CELL_AT_START,
                     CELL_TEMPERATURE,
@@ -128,7 +118,18 @@ public final class LimitKeys {
                     WINDING_TEMPERATURE,
                     MAGNET_TEMPERATURE,
                     WIRE_BELOW_CLASS ->
-                    true;
+                    Optional.of(Key.Question.HEAT);
+            case LIFT_AFTER_LOSS, IMPACT_SPEED, WATCHER_REACTION, WEARER_REACTION ->
+                    Optional.of(Key.Question.FAILURES);
+            case ANCHOR,
+                    ARREST_FORCE,
+                    FREE_FALL,
+                    RESTRAINT_FACTOR,
+                    DWELL_SHARE,
+                    NOISE,
+                    FRAGMENT_ENERGY,
+                    KEEP_OUT ->
+                    Optional.of(Key.Question.RESTRAINT);
             case ROLL_RESERVE,
                     PITCH_RESERVE,
                     YAW_RESERVE,
@@ -149,7 +150,7 @@ public final class LimitKeys {
                     KILL_TIME,
                     CELL_UNDER_LOAD,
                     HAZARDOUS_VOLTAGE ->
-                    false;
+                    Optional.empty();
         };
     }
 
@@ -159,7 +160,9 @@ public final class LimitKeys {
                 ? Amount.of(Measure.KELVIN, Range.between(0, 200))
                 : measure(name) == Measure.TEMPERATURE
                         ? Amount.of(Measure.TEMPERATURE, Range.between(223.15, 673.15))
-                        : Amount.positive(measure(name));
+                        : name == LimitName.FREE_FALL
+                                ? Amount.notNegative(Measure.HEIGHT)
+                                : Amount.positive(measure(name));
     }
 
     private static Measure measure(LimitName name) {
@@ -172,7 +175,12 @@ public final class LimitKeys {
                         Measure.VOLTAGE,
                         Measure.TIME,
                         Measure.TURN_ACCELERATION,
-                        Measure.ANGLE)) {
+                        Measure.ANGLE,
+                        Measure.SPEED,
+                        Measure.FORCE,
+                        Measure.HEIGHT,
+                        Measure.ENERGY,
+                        Measure.SOUND_LEVEL)) {
             if (name.dimension().equals(measure.dimension())) {
                 return measure;
             }
@@ -184,13 +192,9 @@ public final class LimitKeys {
         var keys = new java.util.ArrayList<Key<?>>(OF.values());
         keys.addAll(
                 List.of(
-                        LIFT_ONE_LOST,
                         PHASE_MARGIN,
                         WIND,
-                        GUST,
-                        ARREST_FORCE,
-                        FREE_FALL,
-                        BYSTANDERS));
+                        GUST));
         return Section.of(
                 "limits", "Limits in place of the defaults.", keys.toArray(Key<?>[]::new));
     }

@@ -1,88 +1,85 @@
 package liftwright.rig.shape.words;
 
-import static liftwright.rig.shape.kind.Key.later;
+import static liftwright.rig.shape.kind.Key.defaulted;
+import static liftwright.rig.shape.kind.Key.open;
+import static liftwright.rig.shape.kind.Key.required;
 
 import liftwright.quantity.Quantity;
+import liftwright.rig.Restraint;
 import liftwright.rig.shape.kind.Amount;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Measure;
 import liftwright.rig.shape.kind.Section;
-import liftwright.rig.shape.kind.Whole;
+import liftwright.rig.shape.kind.Text;
+import liftwright.rig.shape.kind.Word;
 
 /** The section {@code restraint}: what holds the rig during tests. */
 public final class RestraintKeys {
 
-    public static final Key<Quantity> HEIGHT =
-            later(
-                    "height",
-                    Amount.positive(Measure.HEIGHT),
-                    "Of the thrust plane above the ground.",
-                    "1.2 m");
-    public static final Key<Quantity> MASS =
-            later("mass", Amount.positive(Measure.MASS), "Of stand and ballast.", "80 kg");
-    public static final Key<Quantity> FEET =
-            later("feet apart", Amount.positive(Measure.HEIGHT), "Distance of its feet.", "1.2 m");
-    public static final Key<Quantity> BOLT =
-            later("bolt strength", Amount.positive(Measure.FORCE), "What one bolt holds.", "8 kN");
-    public static final Key<Integer> BOLTS =
-            later("bolts", new Whole("bolts", 1, 100), "Number of bolts to the ground.", "4");
-    public static final Section STAND_SECTION =
-            Section.of("stand", "A stand or bench.", HEIGHT, MASS, FEET, BOLT, BOLTS);
     public static final Key<Fields> STAND =
-            later(
-                    "stand",
-                    STAND_SECTION,
-                    "A stand.",
-                    "{height: 1.2 m, mass: 80 kg, feet apart: 1.2 m}");
-
-    public static final Key<Quantity> ANCHOR_HEIGHT =
-            later(
-                    "anchor height",
-                    Amount.positive(Measure.HEIGHT),
-                    "Of the anchor above the ground.",
-                    "4 m");
-    public static final Key<Quantity> ANCHOR_STRENGTH =
-            later(
-                    "anchor strength",
-                    Amount.positive(Measure.FORCE),
-                    "What the anchor holds.",
-                    "22.2 kN");
-    public static final Key<Quantity> LINE =
-            later("length", Amount.positive(Measure.HEIGHT), "Of the line.", "2.5 m");
-    public static final Key<Quantity> STIFFNESS =
-            later("stiffness", Amount.positive(Measure.STIFFNESS), "Of the line.", "20 kN/m");
-    public static final Key<Quantity> DAMPING =
-            later("damping", Amount.notNegative(Measure.DAMPING), "Of the line.", "500 N·s/m");
-    public static final Key<Integer> DOWN_LINES =
-            later(
-                    "down-lines",
-                    new Whole("lines to the ground", 0, 20),
-                    "Lines that stop a climb.",
-                    "3");
-    public static final Key<Quantity> DOWN_LENGTH =
-            later("down-line length", Amount.positive(Measure.HEIGHT), "Their length.", "1 m");
-    public static final Section TETHER_SECTION =
-            Section.of(
-                    "tether",
-                    "Lines that hold the rig.",
-                    ANCHOR_HEIGHT,
-                    ANCHOR_STRENGTH,
-                    LINE,
-                    STIFFNESS,
-                    DAMPING,
-                    DOWN_LINES,
-                    DOWN_LENGTH);
+            open("stand", HoldingStandKeys.SECTION, "A stand, bench, table or cart.", "{height: 1.2 m, mass: 80 kg, feet apart: 1.2 m}", "there is none")
+                    .readBy(Key.Question.RESTRAINT);
     public static final Key<Fields> TETHER =
-            later("tether", TETHER_SECTION, "A tether.", "{anchor height: 4 m, length: 2.5 m}");
+            open("tether", TetherKeys.SECTION, "A tether.", "{anchor height: 4 m, length: 2.5 m}", "there is none")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> CEILING =
+            open("ceiling", Amount.positive(Measure.HEIGHT), "Height of the ceiling above the ground.", "5 m", "open sky, as far as is said")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> BEAM =
+            open("beam", Amount.positive(Measure.HEIGHT), "Height of the lowest thing overhead.", "4.2 m", "nothing hangs below the ceiling")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> ROOM_LENGTH =
+            open("length", Amount.positive(Measure.HEIGHT), "Fore and aft.", "12 m", "nothing is assumed")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> ROOM_WIDTH =
+            open("width", Amount.positive(Measure.HEIGHT), "Sideways.", "8 m", "nothing is assumed")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<String> FLOOR =
+            open("floor", new Text("what the floor is made of"), "What the floor is made of.", "swept concrete", "not said")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Section ROOM_SECTION =
+            Section.of(
+                    "room", "What is around and above.", CEILING, BEAM, ROOM_LENGTH, ROOM_WIDTH, FLOOR);
+    public static final Key<Fields> ROOM =
+            open("room", ROOM_SECTION, "The room.", "{ceiling: 5 m, beam: 4.2 m}", "nothing is assumed")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> PLATFORM_LENGTH =
+            required("length", Amount.positive(Measure.HEIGHT), "Fore and aft.", "0.6 m")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> PLATFORM_WIDTH =
+            required("width", Amount.positive(Measure.HEIGHT), "Sideways.", "0.6 m")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> RESOLUTION =
+            defaulted("resolution", Amount.positive(Measure.MASS), "100 g", "from memory: a platform scale", "Smallest step that it shows.", "50 g")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Restraint.Under> UNDER =
+            Key.<Restraint.Under>computed("under", Word.of(Restraint.Under.values(), ' '), "the stand where one is declared, else the wearer", "What stands on it.", "wearer")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Section PLATFORM_SECTION =
+            Section.of(
+                    "platform",
+                    "A scale that unloading is read on, and that jets may blow on.",
+                    PLATFORM_LENGTH,
+                    PLATFORM_WIDTH,
+                    RESOLUTION,
+                    UNDER);
+    public static final Key<Fields> PLATFORM =
+            open("platform", PLATFORM_SECTION, "A scale under the wearer or the stand.", "{length: 0.6 m, width: 0.6 m}", "nothing is weighed")
+                    .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> MATS =
-            later(
-                    "mats",
-                    Amount.notNegative(Measure.LENGTH),
-                    "Thickness of mats on the ground.",
-                    "300 mm");
+            open("mats", Amount.notNegative(Measure.LENGTH), "Thickness of mats on the ground.", "300 mm", "none")
+                    .readBy(Key.Question.RESTRAINT);
+
     public static final Section SECTION =
-            Section.of("restraint", "What holds the rig during tests.", STAND, TETHER, MATS);
+            Section.of(
+                    "restraint",
+                    "What holds the rig during tests.",
+                    STAND,
+                    TETHER,
+                    ROOM,
+                    PLATFORM,
+                    MATS);
 
     private RestraintKeys() {}
 }

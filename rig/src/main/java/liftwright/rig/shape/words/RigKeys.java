@@ -1,7 +1,6 @@
 package liftwright.rig.shape.words;
 
 import static liftwright.rig.shape.kind.Key.defaulted;
-import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
@@ -74,11 +73,13 @@ public final class RigKeys {
                     "{mass: 62 kg, stature: 1.68 m, body: female}",
                     "nobody wears it");
     public static final Key<Map<String, Stated<Fields>>> CREW =
-            later(
-                    "crew",
-                    new MapOf<>("people by name", CrewKeys.SECTION, MapOf.Names.NEW),
-                    "People around the rig.",
-                    "{watcher: {reaction: 1.5 s}}");
+            open(
+                            "crew",
+                            new MapOf<>("people by name", CrewKeys.SECTION, MapOf.Names.NEW),
+                            "People around the rig.",
+                            "{watcher: {reaction: 1.5 s}}",
+                            "nobody is near it")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Map<String, Stated<Fields>>> MOUNTS =
             required(
                     "mounts",
@@ -129,11 +130,33 @@ public final class RigKeys {
                     "How throttle reaches the fans.",
                     "{kind: shared throttle}");
     public static final Key<Fields> RESTRAINT =
-            later(
-                    "restraint",
-                    RestraintKeys.SECTION,
-                    "What holds the rig during tests.",
-                    "{tether: {length: 2.5 m}}");
+            open(
+                            "restraint",
+                            RestraintKeys.SECTION,
+                            "What holds the rig during tests.",
+                            "{tether: {anchor height: 4 m, length: 2.5 m}}",
+                            "nothing holds it")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Fields> RATES =
+            open(
+                            "rates",
+                            RateKeys.SECTION,
+                            "How often parts fail, where you know it.",
+                            "{fan: 2e-5 1/h, pack: 1e-5 1/h}",
+                            "how likely failures are cannot be told")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<Fields> RISK_MATRIX =
+            open(
+                            "risk matrix",
+                            RiskKeys.SECTION,
+                            "Which risk a severity with a likelihood makes.",
+                            "{source: rules of our club of 2025, frequent: [high, high, serious,"
+                                    + " medium], probable: [high, high, serious, medium],"
+                                    + " occasional: [high, serious, medium, low], remote: [serious,"
+                                    + " medium, medium, low], improbable: [medium, medium, medium,"
+                                    + " low]}",
+                            "that of the parts book")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Map<String, Stated<String>>> SERIALS =
             open(
                     "serials",
@@ -167,6 +190,8 @@ public final class RigKeys {
                     OTHER_PARTS,
                     CONTROL,
                     RESTRAINT,
+                    RATES,
+                    RISK_MATRIX,
                     SERIALS);
 
     private RigKeys() {}

@@ -28,11 +28,32 @@ public final class RotorKeys {
                     "120 kg·mm² ± 15 %",
                     "how long thrust lasts after a stop cannot be told");
     public static final Key<Quantity> MASS =
-            later("mass", Amount.positive(Measure.MASS), "Of what turns.", "150 g");
+            open(
+                            "mass",
+                            Amount.positive(Measure.MASS),
+                            "Of what turns.",
+                            "150 g",
+                            "what a burst rotor throws cannot be told")
+                    .readBy(Key.Question.RESTRAINT);
     public static final Key<Integer> BLADES =
-            later("blades", new Whole("blades", 1, 60), "Number of blades.", "12");
+            open("blades", new Whole("blades", 1, 60), "Number of blades.", "12", "not said")
+                    .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> BLADE_MASS =
-            later("blade mass", Amount.positive(Measure.MASS), "Of one blade.", "6 g");
+            open(
+                            "blade mass",
+                            Amount.positive(Measure.MASS),
+                            "Of one blade.",
+                            "6 g",
+                            "what a lost blade does cannot be told")
+                    .readBy(Key.Question.RESTRAINT);
+    public static final Key<Quantity> BLADE_CENTRE =
+            Key.<Quantity>computed(
+                            "blade centre",
+                            Amount.positive(Measure.LENGTH),
+                            "half way from hub to tip, where `blade mass` stands",
+                            "Radius of the centre of mass of a blade.",
+                            "48 mm")
+                    .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> BALANCE =
             later(
                     "balance",
@@ -41,7 +62,15 @@ public final class RotorKeys {
                     "2.5 mm/s");
     public static final Section SECTION =
             Section.of(
-                    "rotor", "The rotor.", TOP_SPEED, INERTIA, MASS, BLADES, BLADE_MASS, BALANCE);
+                    "rotor",
+                    "The rotor.",
+                    TOP_SPEED,
+                    INERTIA,
+                    MASS,
+                    BLADES,
+                    BLADE_MASS,
+                    BLADE_CENTRE,
+                    BALANCE);
 
     private RotorKeys() {}
 }

@@ -1,6 +1,8 @@
 package liftwright.rig.shape.words;
 
+import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.later;
+import static liftwright.rig.shape.kind.Key.open;
 
 import java.util.List;
 import java.util.Map;
@@ -14,6 +16,7 @@ import liftwright.rig.shape.kind.NoiseDensity;
 import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Text;
+import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
 import liftwright.rig.shape.kind.YesNo;
 
@@ -53,10 +56,20 @@ public final class SensorKeys {
                     new Text("a largest value with its unit"),
                     "Largest value that it can read.",
                     "2000 deg/s");
+    public static final Key<Integer> COUNT =
+            defaulted(
+                            "count",
+                            new Whole("equal sensors", 1, 10),
+                            "1",
+                            "one is declared",
+                            "Equal sensors that stand in for each other.",
+                            "2")
+                    .readBy(Key.Question.FAILURES);
     public static final Section SENSOR =
             Section.of(
                     "sensor",
                     "One sensor.",
+                    COUNT,
                     NOISE,
                     RATE,
                     DELAY,
@@ -66,11 +79,13 @@ public final class SensorKeys {
                     BIAS,
                     RANGE);
     public static final Key<Map<String, Stated<Fields>>> SENSORS =
-            later(
-                    "sensors",
-                    new MapOf<>("sensors by name", SENSOR, MapOf.Names.NEW),
-                    "Sensors.",
-                    "{gyro: {noise: 0.005 deg/s/√Hz, rate: 2 kHz, delay: 1 ms}}");
+            open(
+                            "sensors",
+                            new MapOf<>("sensors by name", SENSOR, MapOf.Names.NEW),
+                            "Sensors.",
+                            "{gyro: {noise: 0.005 deg/s/√Hz, rate: 2 kHz, delay: 1 ms}}",
+                            "none can be lost")
+                    .readBy(Key.Question.FAILURES);
 
     public static final Key<String> ESTIMATOR_KIND =
             later(

@@ -21,6 +21,7 @@ import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
+import liftwright.rig.shape.kind.YesNo;
 
 /** The section {@code wiring}: how packs feed fans. */
 public final class WiringKeys {
@@ -72,7 +73,32 @@ public final class WiringKeys {
                             "40 J/K ± 30 %")
                     .readBy(Key.Question.HEAT);
     public static final Key<Quantity> OPENS_IN =
-            later("opens in", Amount.positive(Measure.TIME), "From signal to open.", "20 ms");
+            defaulted(
+                            "opens in",
+                            Amount.positive(Measure.TIME),
+                            "30 ms",
+                            "from memory, measure yours",
+                            "From the signal to open contacts.",
+                            "20 ms")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<String> COIL_FROM =
+            open(
+                            "coil from",
+                            new Reference(Reference.To.SUPPLY),
+                            "What feeds its coil: a pack, `own battery`, or `own battery` with words"
+                                    + " that all who share it write.",
+                            "p.1",
+                            "nothing is assumed, and said so")
+                    .readBy(Key.Question.FAILURES);
+    public static final Key<Boolean> NORMALLY_OPEN =
+            defaulted(
+                            "normally open",
+                            new YesNo(),
+                            "yes",
+                            "common practice: a coil holds it closed",
+                            "Whether it opens when its coil loses its supply.",
+                            "yes")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> COIL =
             later("coil", Amount.notNegative(Measure.POWER), "Power that holds it closed.", "6 W");
     public static final Key<String> BUILD =
@@ -88,6 +114,8 @@ public final class WiringKeys {
                     VOLTAGE,
                     POLE_HEAT,
                     OPENS_IN,
+                    COIL_FROM,
+                    NORMALLY_OPEN,
                     COIL,
                     BUILD);
     public static final Key<Map<String, Stated<Fields>>> CONTACTORS =
