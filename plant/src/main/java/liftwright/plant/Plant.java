@@ -121,6 +121,11 @@ public final class Plant {
         return new Losses(parts, charge);
     }
 
+    /** What a runaway of it does, for one thread. */
+    public Runaway runaway() {
+        return new Runaway(parts);
+    }
+
     /** The rig it was made from. */
     public Rig rig() {
         return rig;

@@ -121,6 +121,15 @@ public final class FanUnits implements Device {
         return duty[fan];
     }
 
+    /**
+     * One number of a unit as it was loaded.
+     *
+     * @param which a place in the coefficient block of {@link FanUnit}
+     */
+    public double coefficient(int fan, int which) {
+        return unit[fan * FanUnit.COEFFICIENTS + which];
+    }
+
     /** Thrust at the last point, N. */
     public double thrustAtPointN(int fan) {
         return FanUnit.thrustN(unit, fan * FanUnit.COEFFICIENTS, speedRadps(fan));

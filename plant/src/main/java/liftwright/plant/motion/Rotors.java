@@ -1,0 +1,275 @@
+package liftwright.plant.motion;
+
+import java.util.Arrays;
+import liftwright.physics.FanLaw;
+import liftwright.physics.FanUnit;
+import liftwright.plant.supply.Circuit;
+import liftwright.plant.supply.Device;
+import liftwright.plant.thrust.FanUnits;
+
+/**
+ * The fans of a rig as rotors that take time to spin up and down, on packs whose voltage sags under
+ * them: J dΩ/dt = (I − I₀)/K_v − κ Ω². For one run.
+ *
+ * <p>Thrust falls as the rig climbs into its own intakes, by momentum theory at equal shaft power
+ * ({@link FanLaw#exitSpeedWithInflowMps}); torque at a given speed is kept, so that thrust in a
+ * climb is rather too high. In a descent faster than the law holds for, thrust is that at its end.
+ *
+ * <p>A rotor told zero coasts, or is braked through its winding where that is declared. Behind an
+ * open contactor every rotor coasts: nothing feeds the controller that would brake it.
+ */
+final class Rotors implements Lifting, Device {
+
+    /** Slower than this friction fades, so that a rotor comes to rest, rad/s. */
+    private static final double NEARLY_STILL_RADPS = 10;
+
+    /** A jet slower than this is told nothing by the inflow law, m/s. */
+    private static final double LEAST_JET_MPS = 0.5;
+
+    /** Thrust outside the law that is worth telling, of all upward thrust at its most. */
+    private static final double WORTH_TELLING = 0.05;
+
+    private static final int DRAWN_J = 0;
+    private static final int SPENT_J = 1;
+    private static final int OWN = 2;
+
+    private final Circuit circuit;
+    private final FanUnits units;
+    private final RotorNumbers numbers;
+    private final Flight.Told told;
+    private final double[] duty;
+    private final double[] windingA;
+
+    // One load at work, written for the network.
+    private double[] now = {};
+    private int from;
+    private double currentA;
+    private double slopeS;
+
+    private boolean commanded;
+    private boolean opened;
+    private double mostN;
+    private double outsideN;
+
+    Rotors(Circuit circuit, FanUnits units, RotorNumbers numbers, Flight.Told told) {
+        this.circuit = circuit;
+        this.units = units;
+        this.numbers = numbers;
+        this.told = told;
+        duty = told.duty().clone();
+        windingA = new double[duty.length];
+    }
+
+    @Override
+    public int states() {
+        return OWN + duty.length;
+    }
+
+    @Override
+    public void begin(double[] y, int at) {
+        System.arraycopy(told.startRadps(), 0, y, at + OWN, duty.length);
+    }
+
+    @Override
+    public double upN(double timeS, double[] y, int at, double upMps) {
+        double sum = 0;
+        double outside = 0;
+        for (int fan = 0; fan < duty.length; fan++) {
+            double still = stillN(fan, y[at + OWN + fan]);
+            double share = numbers.upShare[fan];
+            double jetMps =
+                    still > 0
+                            ? FanLaw.exitSpeedMps(still, numbers.densityKgpm3, numbers.exitM2[fan])
+                            : 0;
+            if (jetMps < LEAST_JET_MPS) {
+                sum += share * still;
+                continue;
+            }
+            double inflow = share * upMps;
+            if (!FanLaw.inflowInRange(jetMps, inflow)) {
+                inflow = -FanLaw.GREATEST_DESCENT_SHARE * jetMps;
+                outside += Math.abs(share * still);
+            }
+            double exit = FanLaw.exitSpeedWithInflowMps(jetMps, inflow, numbers.loss[fan]);
+            sum += share * still * exit * (exit - inflow) / (jetMps * jetMps);
+        }
+        mostN = Math.max(mostN, sum);
+        outsideN = Math.max(outsideN, outside);
+        return sum;
+    }
+
+    private double stillN(int fan, double speedRadps) {
+        double speed = Math.max(0, speedRadps);
+        return units.coefficient(fan, FanUnit.THRUST)
+                * speed
+                * speed
+                * FanLaw.drift(
+                        units.coefficient(fan, FanUnit.THRUST_DRIFT),
+                        speed,
+                        units.coefficient(fan, FanUnit.REFERENCE_SPEED));
+    }
+
+    @Override
+    public void slopes(double timeS, double[] y, int at, double[] slope) {
+        now = y;
+        from = at + OWN;
+        boolean fed = !commanded && anyFed();
+        if (fed) {
+            circuit.plan().solve(circuit.state(), this);
+        }
+        double drawnW = 0;
+        double spentW = 0;
+        for (int fan = 0; fan < duty.length; fan++) {
+            double speed = Math.max(0, y[from + fan]);
+            double kv = units.coefficient(fan, FanUnit.KV);
+            double winding = 0;
+            if (circuit.plan().isFed(fan)) {
+                if (fed) {
+                    double volt = circuit.state().loadTerminalV(fan);
+                    operate(fan, volt);
+                    drawnW += volt * currentA;
+                    spentW += volt * currentA - driveW(fan, speed);
+                } else {
+                    windingA[fan] = brakedA(fan, speed);
+                    spentW -= driveW(fan, speed);
+                }
+                winding = windingA[fan];
+            }
+            double friction =
+                    (units.coefficient(fan, FanUnit.NO_LOAD)
+                                    + units.coefficient(fan, FanUnit.NO_LOAD_SLOPE) * speed)
+                            / kv
+                            * Math.min(1, speed / NEARLY_STILL_RADPS);
+            double air =
+                    units.coefficient(fan, FanUnit.TORQUE)
+                            * speed
+                            * speed
+                            * FanLaw.drift(
+                                    units.coefficient(fan, FanUnit.TORQUE_DRIFT),
+                                    speed,
+                                    units.coefficient(fan, FanUnit.REFERENCE_SPEED));
+            slope[from + fan] = (winding / kv - friction - air) / numbers.inertiaKgm2[fan];
+            spentW += (friction + air) * speed;
+        }
+        slope[at + DRAWN_J] = drawnW;
+        slope[at + SPENT_J] = spentW;
+    }
+
+    /** Power from the winding's field to the shaft, W. */
+    private double driveW(int fan, double speed) {
+        return windingA[fan] / units.coefficient(fan, FanUnit.KV) * speed;
+    }
+
+    private boolean anyFed() {
+        for (int fan = 0; fan < duty.length; fan++) {
+            if (circuit.plan().isFed(fan)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Current through a shorted winding, against the turning, no more than the limit. */
+    private double brakedA(int fan, double speed) {
+        if (!numbers.brakes[fan]) {
+            return 0;
+        }
+        double short0 =
+                speed
+                        / (units.coefficient(fan, FanUnit.KV)
+                                * units.coefficient(fan, FanUnit.RESISTANCE));
+        return -Math.min(short0, units.coefficient(fan, FanUnit.CURRENT_LIMIT));
+    }
+
+    @Override
+    public void operate(int fan, double terminalV) {
+        double speed = Math.max(0, now[from + fan]);
+        double back = speed / units.coefficient(fan, FanUnit.KV);
+        double ohm = units.coefficient(fan, FanUnit.RESISTANCE);
+        double limit = units.coefficient(fan, FanUnit.CURRENT_LIMIT);
+        double switching = units.coefficient(fan, FanUnit.SWITCHING);
+        double volt = Math.max(terminalV, 0);
+        double effective = duty[fan];
+        double winding = (effective * volt - back) / ohm;
+        double slope = terminalV > 0 ? effective / ohm : 0;
+        double share = effective + switching * (1 - effective);
+        if (winding <= 0) {
+            // The bridge does not conduct against a faster rotor.
+            winding = 0;
+            slope = 0;
+        }
+        currentA = share * winding;
+        slopeS = share * slope;
+        if (winding > limit) {
+            winding = limit;
+            effective = (limit * ohm + back) / volt;
+            currentA = limit * (effective + switching * (1 - effective));
+            slopeS = -limit * (1 - switching) * effective / volt;
+        }
+        double fixedW = units.coefficient(fan, FanUnit.FIXED);
+        double least = FanUnit.LEAST_CONTROLLER_V;
+        if (terminalV >= least) {
+            currentA += fixedW / terminalV;
+            slopeS -= fixedW / (terminalV * terminalV);
+        } else {
+            currentA += fixedW * volt / (least * least);
+            slopeS += terminalV > 0 ? fixedW / (least * least) : 0;
+        }
+        windingA[fan] = winding;
+    }
+
+    @Override
+    public double currentA(int load) {
+        return currentA;
+    }
+
+    @Override
+    public double slopeS(int load) {
+        return slopeS;
+    }
+
+    @Override
+    public double nextChangeS(double timeS) {
+        double next = Double.POSITIVE_INFINITY;
+        if (!commanded) {
+            next = told.stop().commandAtS();
+        }
+        if (!opened) {
+            next = Math.min(next, told.stop().openAtS());
+        }
+        return next;
+    }
+
+    @Override
+    public void change(double timeS) {
+        if (!commanded && told.stop().commandAtS() <= timeS) {
+            commanded = true;
+            Arrays.fill(duty, 0);
+        }
+        if (!opened && told.stop().openAtS() <= timeS) {
+            opened = true;
+            for (int chain : told.opens()) {
+                circuit.open(chain);
+            }
+        }
+    }
+
+    @Override
+    public boolean beyondLaw() {
+        return outsideN > WORTH_TELLING * mostN;
+    }
+
+    @Override
+    public double closure(double[] y, int at) {
+        double gained = 0;
+        double turning = 0;
+        for (int fan = 0; fan < duty.length; fan++) {
+            double speed = y[at + OWN + fan];
+            double start = told.startRadps()[fan];
+            gained += numbers.inertiaKgm2[fan] * (speed * speed - start * start) / 2;
+            turning += numbers.inertiaKgm2[fan] * (speed * speed + start * start) / 2;
+        }
+        double turned = turning + Math.abs(y[at + DRAWN_J]);
+        return turned > 0 ? Math.abs(y[at + DRAWN_J] - y[at + SPENT_J] - gained) / turned : 0;
+    }
+}
