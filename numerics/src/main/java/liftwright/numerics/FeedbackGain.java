@@ -1,8 +1,6 @@
 package liftwright.numerics;
 
-import org.hipparchus.complex.Complex;
 import org.hipparchus.linear.Array2DRowRealMatrix;
-import org.hipparchus.linear.EigenDecompositionNonSymmetric;
 import org.hipparchus.linear.RealMatrix;
 import org.hipparchus.linear.SingularValueDecomposition;
 
@@ -16,6 +14,9 @@ public final class FeedbackGain {
 
     /** Singular values below this share of the greatest are none. */
     private static final double RANK = 1e-9;
+
+    /** Halvings of the interval in which the least real part lies. */
+    private static final int HALVINGS = 52;
 
     private FeedbackGain() {}
 
@@ -45,11 +46,97 @@ public final class FeedbackGain {
                 shared.setEntry(j, k, shared.getEntry(j, k) / size[k]);
             }
         }
-        RealMatrix loop = reached.multiply(new Array2DRowRealMatrix(real)).multiply(shared);
-        double least = Double.POSITIVE_INFINITY;
-        for (Complex value : new EigenDecompositionNonSymmetric(loop).getEigenvalues()) {
-            least = Math.min(least, value.getReal());
+        return leastRealPart(
+                reached.multiply(new Array2DRowRealMatrix(real)).multiply(shared).getData());
+    }
+
+    /**
+     * Least real part of the eigenvalues of a square matrix of few rows: the greatest shift after
+     * which all of them still lie to the right of the imaginary axis, by Routh's array of the
+     * characteristic polynomial. Of n that are one and the same it has only the n-th part of the
+     * digits.
+     */
+    static double leastRealPart(double[][] matrix) {
+        double bound = 0;
+        for (double[] row : matrix) {
+            double sum = 0;
+            for (double entry : row) {
+                sum += Math.abs(entry);
+            }
+            bound = Math.max(bound, sum);
         }
-        return least;
+        double low = -bound;
+        double high = bound;
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (low + high) / 2;
+            if (allRightOf(matrix, middle)) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
+    }
+
+    /** Whether all eigenvalues have real parts above a number. */
+    private static boolean allRightOf(double[][] matrix, double shift) {
+        int n = matrix.length;
+        double[][] turned = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                turned[i][j] = (i == j ? shift : 0) - matrix[i][j];
+            }
+        }
+        // Faddeev and LeVerrier: coefficients of det(λ − turned), λ^n first.
+        double[] polynomial = new double[n + 1];
+        polynomial[0] = 1;
+        double[][] power = new double[n][n];
+        for (int k = 1; k <= n; k++) {
+            for (int i = 0; i < n; i++) {
+                power[i][i] += polynomial[k - 1];
+            }
+            power = product(turned, power);
+            double trace = 0;
+            for (int i = 0; i < n; i++) {
+                trace += power[i][i];
+            }
+            polynomial[k] = -trace / k;
+        }
+        return isStable(polynomial);
+    }
+
+    private static double[][] product(double[][] left, double[][] right) {
+        int n = left.length;
+        double[][] product = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                for (int k = 0; k < n; k++) {
+                    product[i][j] += left[i][k] * right[k][j];
+                }
+            }
+        }
+        return product;
+    }
+
+    /** Whether all roots lie left of the imaginary axis: Routh's array has no change of sign. */
+    private static boolean isStable(double[] polynomial) {
+        int n = polynomial.length - 1;
+        double[] before = new double[n / 2 + 2];
+        double[] row = new double[n / 2 + 2];
+        for (int k = 0; k <= n; k++) {
+            (k % 2 == 0 ? before : row)[k / 2] = polynomial[k];
+        }
+        for (int k = 1; k <= n; k++) {
+            if (!(row[0] > 0)) {
+                return false;
+            }
+            double[] next = new double[row.length];
+            for (int j = 0; j + 1 < row.length; j++) {
+                next[j] = before[j + 1] - before[0] / row[0] * row[j + 1];
+            }
+            before = row;
+            row = next;
+        }
+        return true;
     }
 }

@@ -1,7 +1,6 @@
 package liftwright.plant;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -24,12 +23,15 @@ final class LossSteering {
 
     private static final int ROWS = 4;
 
+    /** A moment is held that is missed by no more than this, in weights times arm. */
+    private static final double HELD = 1e-9;
+
     private final int count;
     private final LossTrims trims;
     private final LeastPower power;
     private final LeastPower powerFree;
 
-    /** What a newton of each fan does on the whole rig: lift, roll, pitch, yaw. */
+    /** What a weight of each fan's thrust does on the whole rig: lift, roll, pitch, yaw. */
     private final double[][] sound;
 
     private final double[] sense;
@@ -43,9 +45,6 @@ final class LossSteering {
     private double weightN;
     private double armM;
     private int[] reaches = {};
-    private OptionalDouble liftHeldN = OptionalDouble.empty();
-    private OptionalDouble liftFreeN = OptionalDouble.empty();
-    private double gap;
 
     LossSteering(int count) {
         this.count = count;
@@ -67,10 +66,16 @@ final class LossSteering {
         weightN = rigWeightN;
         inertia = of;
         armM = new Allocation(fans, rigWeightN).armM();
-        Arrays.fill(sense, 1);
-        for (int k = 0; k < work.size(); k++) {
+        for (int k = 0; k < count; k++) {
             column(k, 1, sound);
+            column(k, 1, trims.unit());
         }
+    }
+
+    /** Takes what the whole rig gives at full throttle: where every loss starts from. */
+    void whole(FansUnderOrder fans, LossFlow flow) {
+        take(fans, flow);
+        trims.whole(1);
     }
 
     private void column(int k, double turns, double[][] into) {
@@ -81,10 +86,10 @@ final class LossSteering {
             double swirlM = Math.signum(turns) * fan.swirlNm() / fan.thrustN();
             moment = moment.plus(fan.actual().times(swirlM));
         }
-        into[0][k] = -force.z() / weightN;
-        into[1][k] = moment.x() / (weightN * armM);
-        into[2][k] = moment.y() / (weightN * armM);
-        into[3][k] = moment.z() / (weightN * armM);
+        into[0][k] = -force.z();
+        into[1][k] = moment.x() / armM;
+        into[2][k] = moment.y() / armM;
+        into[3][k] = moment.z() / armM;
     }
 
     /**
@@ -94,38 +99,47 @@ final class LossSteering {
      * @param flow all survivors at full throttle
      */
     void lose(Effect whole, FansUnderOrder fans, LossFlow flow) {
-        flow.full(fullN, shaftW, copperW);
+        for (int k = 0; k < count; k++) {
+            if (sense[k] != 1 && fans.sense(k) == 1) {
+                column(k, 1, trims.unit());
+                trims.restored(k);
+            }
+        }
+        take(fans, flow);
+        for (int k = 0; k < count; k++) {
+            if (sense[k] != 1) {
+                column(k, sense[k], trims.unit());
+                trims.turned(k);
+            }
+        }
         reaches = IntStream.range(0, count).toArray();
         for (int[] pair : whole.exchangedChannels()) {
             int one = reaches[pair[0]];
             reaches[pair[0]] = reaches[pair[1]];
             reaches[pair[1]] = one;
         }
+    }
+
+    private void take(FansUnderOrder fans, LossFlow flow) {
+        flow.full(fullN, shaftW, copperW);
         for (int k = 0; k < count; k++) {
             sense[k] = fans.sense(k);
             stuck[k] = fans.units().isStuck(k);
-            column(k, sense[k], trims.unit());
-            trims.leastN()[k] = stuck[k] ? fullN[k] : 0;
-            trims.mostN()[k] = fullN[k];
+            trims.most()[k] = fullN[k] / weightN;
+            trims.least()[k] = stuck[k] ? trims.most()[k] : 0;
         }
-        liftHeldN = newtons(trims.greatestLift(true));
-        liftFreeN = newtons(trims.greatestLift(false));
-        gap = trims.takeGap();
-    }
-
-    private OptionalDouble newtons(OptionalDouble weights) {
-        return weights.isPresent() ? OptionalDouble.of(weights.getAsDouble() * weightN) : weights;
     }
 
     /**
      * Takes over what a stuck fan gives now.
      *
-     * @return change over its thrust at full throttle of the others
+     * @return change over the weight
      */
     double stuckAt(int fan, double nowN) {
-        double change = Math.abs(nowN - trims.mostN()[fan]) / Math.max(fullN[fan], 1e-300);
-        trims.leastN()[fan] = nowN;
-        trims.mostN()[fan] = nowN;
+        double now = nowN / weightN;
+        double change = Math.abs(now - trims.most()[fan]);
+        trims.least()[fan] = now;
+        trims.most()[fan] = now;
         return change;
     }
 
@@ -146,61 +160,58 @@ final class LossSteering {
         double[] copper = new double[count];
         b[0] = wantedN / weightN;
         for (int k = 0; k < count; k++) {
-            double rangeN = stuck[k] ? 0 : trims.mostN()[k];
+            double range = stuck[k] ? 0 : trims.most()[k];
             for (int i = 0; i < rows; i++) {
-                a[i][k] = trims.unit()[i][k] * rangeN;
-                b[i] -= trims.unit()[i][k] * trims.leastN()[k];
+                a[i][k] = trims.unit()[i][k] * range;
+                b[i] -= trims.unit()[i][k] * trims.least()[k];
             }
-            shaft[k] = rangeN > 0 ? shaftW[k] : 0;
-            copper[k] = rangeN > 0 ? copperW[k] : 0;
+            shaft[k] = range > 0 ? shaftW[k] : 0;
+            copper[k] = range > 0 ? copperW[k] : 0;
         }
         if (!(programme.solve(shaft, copper, a, b) instanceof LeastPower.Found)) {
             return false;
         }
         for (int k = 0; k < count; k++) {
-            orderedN[k] = programme.x()[k] * trims.mostN()[k];
+            orderedN[k] = programme.x()[k] * trims.most()[k] * weightN;
         }
         return true;
     }
 
     /** All of it, for a lift to be held. */
     LossPoint.Computer told(double wantedN) {
-        double lift = wantedN / weightN;
         return new LossPoint.Computer(
-                trims(true, liftHeldN, lift),
-                trims(false, liftFreeN, lift),
-                authorityN(lift),
-                loop());
+                trims(true, wantedN), trims(false, wantedN), authorityN(wantedN / weightN), loop());
     }
 
-    private LossPoint.Trims trims(boolean yawHeld, OptionalDouble liftN, double lift) {
-        boolean holds = trims.holds(yawHeld, lift);
+    /** Trims and reserves, for a lift to be held. */
+    LossPoint.Trims trims(boolean yawHeld, double wantedN) {
+        trims.takeGap();
+        double lift = wantedN / weightN;
+        double most = trims.greatestLift(yawHeld);
         List<LossPoint.Reserve> reserves = new ArrayList<>();
+        boolean holds = true;
         for (Allocation.Axis axis : Allocation.Axis.values()) {
             for (int sign = 1; sign >= -1; sign -= 2) {
-                reserves.add(reserve(axis, sign, yawHeld, lift));
+                double reserve = trims.reserve(axis.row(), sign, yawHeld, lift);
+                holds &= (axis == Allocation.Axis.YAW && !yawHeld) || reserve >= -HELD;
+                reserves.add(
+                        new LossPoint.Reserve(
+                                axis, sign, told(reserve, weightN * armM), inertiaKgm2(axis)));
             }
         }
-        return new LossPoint.Trims(liftN, holds, reserves, Math.max(gap, trims.takeGap()));
+        return new LossPoint.Trims(told(most, weightN), holds, reserves, trims.takeGap());
     }
 
-    private LossPoint.Reserve reserve(
-            Allocation.Axis axis, int sign, boolean yawHeld, double lift) {
-        OptionalDouble most =
-                switch (axis) {
-                    case ROLL -> trims.reserve(1, sign, yawHeld, lift);
-                    case PITCH -> trims.reserve(2, sign, yawHeld, lift);
-                    case YAW -> trims.reserve(3, sign, yawHeld, lift);
-                };
-        double aboutKgm2 =
-                switch (axis) {
-                    case ROLL -> inertia.xx();
-                    case PITCH -> inertia.yy();
-                    case YAW -> inertia.zz();
-                };
-        OptionalDouble momentNm =
-                most.isPresent() ? OptionalDouble.of(most.getAsDouble() * weightN * armM) : most;
-        return new LossPoint.Reserve(axis, sign, momentNm, aboutKgm2);
+    private static OptionalDouble told(double value, double unit) {
+        return value == LossTrims.NONE ? OptionalDouble.empty() : OptionalDouble.of(value * unit);
+    }
+
+    private double inertiaKgm2(Allocation.Axis axis) {
+        return switch (axis) {
+            case ROLL -> inertia.xx();
+            case PITCH -> inertia.yy();
+            case YAW -> inertia.zz();
+        };
     }
 
     /** Distance of a lift from the edge of what can be given. */
@@ -210,8 +221,8 @@ final class LossSteering {
         for (int k = 0; k < count; k++) {
             for (int row = 0; row < ROWS; row++) {
                 double unit = trims.unit()[row][k];
-                half[k][row] = unit * (trims.mostN()[k] - trims.leastN()[k]) / 2;
-                to[row] -= unit * (trims.mostN()[k] + trims.leastN()[k]) / 2;
+                half[k][row] = unit * (trims.most()[k] - trims.least()[k]) / 2;
+                to[row] -= unit * (trims.most()[k] + trims.least()[k]) / 2;
             }
         }
         return Zonotope.depth(half, to) * weightN;

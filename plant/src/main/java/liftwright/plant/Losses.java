@@ -1,7 +1,9 @@
 package liftwright.plant;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.body.Inertia;
@@ -9,6 +11,7 @@ import liftwright.plant.fault.Effect;
 import liftwright.plant.fault.LiveWiring;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.NetworkState;
+import liftwright.plant.supply.Severing;
 import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
@@ -85,12 +88,18 @@ public final class Losses {
         private static final double STEADY = 1e-10;
 
         private final int count = parts.rig.fans().size();
+        private final boolean computer =
+                switch (parts.rig.control().kind()) {
+                    case SHARED_THROTTLE -> false;
+                    case FLIGHT_COMPUTER -> true;
+                };
         private final Balancing.Worker balance = balancing.worker();
         private final NetworkState supply = parts.network.newState();
         private final FanUnits units = parts.fans.newUnits();
         private final Circuit circuit = new Circuit(parts.network, supply);
         private final FansUnderOrder fans =
                 new FansUnderOrder(circuit, units, parts.rig.control().kind());
+        private final Severing severing = new Severing(circuit);
         private final LossFlow flow = new LossFlow(parts, fans, circuit);
         private final LossSteering steering = new LossSteering(count);
         private final double[] fullN = new double[count];
@@ -101,6 +110,12 @@ public final class Losses {
         private boolean found;
         private double throttle;
         private double weightN;
+        private double liftN;
+        private boolean settled;
+        private Effect whole = Effect.NONE;
+
+        /** What is dead by an effect, once it was found. */
+        private final Map<Effect, Effect> wholes = new HashMap<>();
 
         private Worker() {}
 
@@ -121,17 +136,59 @@ public final class Losses {
          */
         public LossPoint at(double[] p, Effect effect, double wantedN) {
             load(p);
-            Effect whole = wiring.whole(effect);
-            begin(effect, whole);
+            boolean converged = lose(effect);
+            return switch (parts.rig.control().kind()) {
+                case SHARED_THROTTLE -> shared(effect, converged, wantedN);
+                case FLIGHT_COMPUTER -> steered(effect, converged, wantedN);
+            };
+        }
+
+        /**
+         * Loses something at the vector of the last {@link #load}, with all survivors at full
+         * throttle. For loops: {@link #liftN} and {@link #trims} then speak of it.
+         *
+         * @return whether an operating point was found
+         */
+        public boolean lose(Effect effect) {
+            whole = wholes.computeIfAbsent(effect, wiring::whole);
+            severing.sever(effect.openChains(), effect.lostPacks());
+            fans.whole();
+            fans.lose(whole, reversed);
             fans.order(new Order.Throttle(1));
-            boolean converged = fans.settle(0, circuit.state()) && found;
+            boolean converged = fans.settle(0, circuit.state());
             flow.measure();
             flow.full(fullN, shaftW, copperW);
-            double liftN = fans.liftN();
-            return switch (parts.rig.control().kind()) {
-                case SHARED_THROTTLE -> shared(effect, whole, converged, liftN, wantedN);
-                case FLIGHT_COMPUTER -> steered(effect, whole, converged, liftN, wantedN);
-            };
+            liftN = fans.liftN();
+            if (computer) {
+                steering.lose(whole, fans, flow);
+            }
+            return converged && found;
+        }
+
+        /** Upward thrust with all survivors of the last {@link #lose} at full throttle, N. */
+        public double liftN() {
+            return liftN;
+        }
+
+        /** Weight at the vector of the last {@link #load}, N. */
+        public double weightN() {
+            return weightN;
+        }
+
+        /**
+         * What a flight computer can do after the last {@link #lose}.
+         *
+         * @param yawHeld whether the moment about the upright axis is held too
+         * @param wantedN lift to be held, &gt; 0, N
+         */
+        public LossPoint.Trims trims(boolean yawHeld, double wantedN) {
+            if (!computer) {
+                throw new IllegalStateException("a shared throttle trims nothing");
+            }
+            if (!whole.stuckDuty().isEmpty()) {
+                hover(wantedN);
+            }
+            return steering.trims(yawHeld, wantedN);
         }
 
         /**
@@ -144,7 +201,8 @@ public final class Losses {
             return balance;
         }
 
-        private void load(double[] p) {
+        /** Takes the numbers of a vector; does nothing where they are those it has. */
+        public void load(double[] p) {
             if (Arrays.equals(held, p)) {
                 return;
             }
@@ -154,7 +212,7 @@ public final class Losses {
             weightN = hover.mass().weightN();
             Optional<List<FanAtWork>> work = atWork(hover);
             found = hover.converged() && work.isPresent();
-            circuit.close();
+            severing.restore();
             double airK = parts.air.temperatureK(p);
             boolean judged =
                     switch (charge) {
@@ -166,6 +224,7 @@ public final class Losses {
             parts.packs.rest(p, judged, supply.emfV);
             parts.packs.resistance(p, airK, judged, true, supply.packOhm);
             parts.wires.resistance(p, airK, supply.chainOhm);
+            severing.load();
             work.ifPresent(pushing -> take(pushing, hover.mass().inertia()));
         }
 
@@ -184,20 +243,18 @@ public final class Losses {
                 FanAtWork fan = pushing.get(k);
                 fans.upShare()[k] = -fan.actual().z() - fan.strike().force().z();
             }
-        }
-
-        private void begin(Effect effect, Effect whole) {
-            circuit.close();
-            lose(effect, circuit);
-            fans.whole();
-            fans.lose(whole, reversed);
-            if (throttle > 0) {
-                fans.startAt(throttle, weightN);
+            if (computer) {
+                fans.order(new Order.Throttle(1));
+                fans.settle(0, circuit.state());
+                flow.measure();
+                steering.whole(fans, flow);
             }
         }
 
-        private LossPoint shared(
-                Effect effect, Effect whole, boolean converged, double liftN, double wantedN) {
+        private LossPoint shared(Effect effect, boolean converged, double wantedN) {
+            if (throttle > 0) {
+                fans.startAt(throttle, weightN);
+            }
             fans.order(new Order.Lift(wantedN));
             boolean settled = fans.settle(0, circuit.state()) && converged;
             flow.measure();
@@ -215,23 +272,9 @@ public final class Losses {
                     flow.told(held, fans.reached(), fullN));
         }
 
-        private LossPoint steered(
-                Effect effect, Effect whole, boolean converged, double liftN, double wantedN) {
-            steering.lose(whole, fans, flow);
-            boolean settled = converged;
-            boolean hovers = false;
-            for (int round = 0; round < ROUNDS; round++) {
-                hovers = steering.trim(wantedN);
-                if (!hovers && round == 0) {
-                    break;
-                }
-                fans.order(hovers ? new Order.Thrusts(steering.orderedN()) : new Order.Throttle(1));
-                settled &= fans.settle(0, circuit.state());
-                flow.measure();
-                if (!hovers || steady(whole)) {
-                    break;
-                }
-            }
+        private LossPoint steered(Effect effect, boolean converged, double wantedN) {
+            settled = converged;
+            boolean hovers = hover(wantedN);
             return new LossPoint(
                     effect,
                     whole,
@@ -243,8 +286,26 @@ public final class Losses {
                     flow.told(held, hovers, fullN));
         }
 
+        /** Trims for a lift, with stuck fans at what they give there; whether it can be held. */
+        private boolean hover(double wantedN) {
+            boolean hovers = false;
+            for (int round = 0; round < ROUNDS; round++) {
+                hovers = steering.trim(wantedN);
+                if (!hovers && round == 0) {
+                    break;
+                }
+                fans.order(hovers ? new Order.Thrusts(steering.orderedN()) : new Order.Throttle(1));
+                settled &= fans.settle(0, circuit.state());
+                flow.measure();
+                if (!hovers || steady()) {
+                    break;
+                }
+            }
+            return hovers;
+        }
+
         /** Takes over what stuck fans give now; whether it is what they gave before. */
-        private boolean steady(Effect whole) {
+        private boolean steady() {
             boolean steady = true;
             for (int fan : whole.stuckDuty().keySet()) {
                 steady &= steering.stuckAt(fan, units.thrustAtPointN(fan)) <= STEADY;

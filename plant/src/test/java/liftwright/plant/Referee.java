@@ -43,7 +43,7 @@ final class Referee {
     private final Rig rig;
     private final Effects effects;
     private final double airK;
-    private final double density;
+    final double density;
 
     private record Unit(
             double thrust,

@@ -27,6 +27,11 @@ public final class Allocation {
         Axis(int row) {
             this.row = row;
         }
+
+        /** Its place among lift, roll, pitch, yaw. */
+        public int row() {
+            return row;
+        }
     }
 
     private static final int LIFT = 0;

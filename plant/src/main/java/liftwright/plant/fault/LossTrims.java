@@ -1,47 +1,176 @@
 package liftwright.plant.fault;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.OptionalDouble;
-import liftwright.numerics.BoundedProgram;
+import java.util.List;
+import liftwright.numerics.WarmProgram;
 
 /**
  * Trims and reserves of what survives, as linear programmes over the thrusts of the fans, each
- * between bounds of its own. Lift counts in weights, moments in weights times an arm. For one
- * thread.
+ * between bounds of its own. Thrusts and lift count in weights, moments in weights times an arm.
+ * Every solve starts from the basis of the whole rig ({@link #whole}), so that what it finds
+ * depends on nothing it found before. Allocates nothing after it was made; for one thread.
  */
 public final class LossTrims {
+
+    /** Of a lift or moment that nothing gives: no point meets the rest. */
+    public static final double NONE = Double.NEGATIVE_INFINITY;
+
+    /** Lift, roll, pitch, yaw. */
+    private static final int ROWS = 4;
 
     private static final int LIFT = 0;
     private static final int YAW = 3;
 
     private final int fans;
-    private final double[][] unit = new double[4][];
+    private final double[][] unit = new double[ROWS][];
     private final double[] least;
     private final double[] most;
+
+    /** For each row to be made great: others held with yaw, and without. */
+    private final Programme[][] programmes = new Programme[ROWS][2];
+
+    private final List<Programme> all = new ArrayList<>();
     private double gap;
+
+    /** Greatest of one row with others held; up and down. */
+    private final class Programme {
+        final int row;
+        final int[] held;
+        final WarmProgram linear;
+        final WarmProgram.Start[] whole = new WarmProgram.Start[2];
+        final WarmProgram.Start start;
+
+        Programme(int row, boolean yawHeld) {
+            this.row = row;
+            int[] rows = new int[ROWS];
+            int count = 0;
+            for (int other = 0; other < ROWS; other++) {
+                if (other != row && (other != YAW || yawHeld)) {
+                    rows[count++] = other;
+                }
+            }
+            held = Arrays.copyOf(rows, count);
+            linear = new WarmProgram(count, fans);
+            whole[0] = linear.newStart();
+            whole[1] = linear.newStart();
+            start = linear.newStart();
+        }
+
+        /** Takes what a weight of each fan's thrust does. */
+        void columns() {
+            for (int k = 0; k < fans; k++) {
+                for (int i = 0; i < held.length; i++) {
+                    linear.coefficient(i, k, unit[held[i]][k]);
+                }
+            }
+            whole[0].clear();
+            whole[1].clear();
+        }
+
+        /** A column that is not that of the whole rig. */
+        void column(int k) {
+            for (int i = 0; i < held.length; i++) {
+                linear.coefficient(i, k, unit[held[i]][k]);
+            }
+        }
+
+        double greatest(int sign, double lift, boolean ofWhole, boolean renewed) {
+            for (int k = 0; k < fans; k++) {
+                linear.worth(k, sign * unit[row][k]);
+                linear.bounds(k, least[k], most[k]);
+            }
+            for (int i = 0; i < held.length; i++) {
+                linear.right(i, held[i] == LIFT ? lift : 0);
+            }
+            int way = sign > 0 ? 0 : 1;
+            WarmProgram.Start from = ofWhole ? whole[way] : start;
+            if (!ofWhole) {
+                start.copy(whole[way]);
+                if (renewed) {
+                    start.renew();
+                }
+            }
+            return switch (linear.solve(from)) {
+                case FOUND -> {
+                    gap = Math.max(gap, linear.gap());
+                    yield linear.value();
+                }
+                case IMPOSSIBLE -> NONE;
+                case UNDECIDED ->
+                        throw new IllegalStateException("a programme of few rows ran out of steps");
+            };
+        }
+    }
+
+    private boolean renewed;
 
     public LossTrims(int fans) {
         this.fans = fans;
-        for (int row = 0; row < unit.length; row++) {
+        for (int row = 0; row < ROWS; row++) {
             unit[row] = new double[fans];
         }
         least = new double[fans];
         most = new double[fans];
+        for (int row = 0; row < ROWS; row++) {
+            programmes[row][1] = new Programme(row, true);
+            all.add(programmes[row][1]);
+            programmes[row][0] = programmes[row][1];
+            if (row != YAW) {
+                programmes[row][0] = new Programme(row, false);
+                all.add(programmes[row][0]);
+            }
+        }
     }
 
-    /** What a newton of each fan does: lift, roll, pitch, yaw; to be written by the caller. */
+    /** What a weight of each fan's thrust does: lift, roll, pitch, yaw; written by the caller. */
     public double[][] unit() {
         return unit;
     }
 
-    /** Thrust of each fan at least, N; above 0 only where it is stuck. */
-    public double[] leastN() {
+    /** Thrust of each fan at least, in weights; above 0 only where it is stuck. */
+    public double[] least() {
         return least;
     }
 
-    /** Thrust of each fan at most, N. */
-    public double[] mostN() {
+    /** Thrust of each fan at most, in weights. */
+    public double[] most() {
         return most;
+    }
+
+    /** Takes columns and bounds as those of the whole rig, from which all losses start. */
+    public void whole(double lift) {
+        renewed = false;
+        for (Programme one : all) {
+            one.columns();
+            one.greatest(1, lift, true, false);
+            if (one.row != LIFT) {
+                one.greatest(-1, lift, true, false);
+            }
+        }
+        takeGap();
+    }
+
+    /**
+     * Takes over columns that differ from those of the whole rig.
+     *
+     * @param fan whose column in {@link #unit} was changed
+     */
+    public void turned(int fan) {
+        renewed = true;
+        for (Programme one : all) {
+            one.column(fan);
+        }
+    }
+
+    /**
+     * Takes over columns that are again those of the whole rig.
+     *
+     * @param fan whose column in {@link #unit} was changed back
+     */
+    public void restored(int fan) {
+        turned(fan);
+        renewed = false;
     }
 
     /** Greatest gap of all proofs since the last call. */
@@ -52,71 +181,24 @@ public final class LossTrims {
     }
 
     /**
-     * Most lift without the other moments, in weights.
+     * Most lift without the other moments, in weights; {@link #NONE} where stuck fans leave none.
      *
      * @param yawHeld whether yaw counts among them
      */
-    public OptionalDouble greatestLift(boolean yawHeld) {
-        int rows = yawHeld ? 3 : 2;
-        int[] held = new int[rows];
-        Arrays.setAll(held, i -> i + 1);
-        return greatest(LIFT, 1, held, new double[rows]);
+    public double greatestLift(boolean yawHeld) {
+        return programmes[LIFT][yawHeld ? 1 : 0].greatest(1, 0, false, renewed);
     }
 
     /**
-     * Greatest moment about an axis with the other moments zero, in weights times arm.
+     * Greatest moment about an axis with the other moments zero, in weights times arm; {@link
+     * #NONE} where nothing holds lift and the others.
      *
      * @param axis 1 to 3: roll, pitch, yaw
      * @param sign +1 or −1: which way
      * @param yawHeld whether yaw counts among the others
      * @param lift to be held, in weights
      */
-    public OptionalDouble reserve(int axis, int sign, boolean yawHeld, double lift) {
-        int[] held = new int[4];
-        int rows = 0;
-        for (int row = 0; row < 4; row++) {
-            if (row != axis && (row != YAW || yawHeld)) {
-                held[rows++] = row;
-            }
-        }
-        double[] right = new double[rows];
-        right[0] = lift;
-        return greatest(axis, sign, Arrays.copyOf(held, rows), right);
-    }
-
-    /** Whether a lift is held without the other moments. */
-    public boolean holds(boolean yawHeld, double lift) {
-        int rows = yawHeld ? 4 : 3;
-        int[] held = new int[rows];
-        Arrays.setAll(held, i -> i);
-        double[] right = new double[rows];
-        right[0] = lift;
-        return greatest(LIFT, 0, held, right).isPresent();
-    }
-
-    private OptionalDouble greatest(int along, int sign, int[] held, double[] right) {
-        double[] c = new double[fans];
-        double[][] a = new double[held.length][fans];
-        double[] b = right.clone();
-        double[] upper = new double[fans];
-        double fixed = 0;
-        for (int k = 0; k < fans; k++) {
-            c[k] = sign * unit[along][k];
-            fixed += c[k] * least[k];
-            upper[k] = most[k] - least[k];
-            for (int i = 0; i < held.length; i++) {
-                a[i][k] = unit[held[i]][k];
-                b[i] -= a[i][k] * least[k];
-            }
-        }
-        return switch (BoundedProgram.greatest(c, a, b, upper)) {
-            case BoundedProgram.Found found -> {
-                gap = Math.max(gap, found.gap());
-                yield OptionalDouble.of(found.value() + fixed);
-            }
-            case BoundedProgram.Impossible _ -> OptionalDouble.empty();
-            case BoundedProgram.Undecided _ ->
-                    throw new IllegalStateException("a programme of few rows ran out of steps");
-        };
+    public double reserve(int axis, int sign, boolean yawHeld, double lift) {
+        return programmes[axis][yawHeld ? 1 : 0].greatest(sign, lift, false, renewed);
     }
 }

@@ -108,6 +108,11 @@ public final class Network {
         return open[chain];
     }
 
+    /** Whether a chain has no resistance at all: its two nodes are one. */
+    boolean isWithout(int chain) {
+        return without[chain];
+    }
+
     public NetworkState newState() {
         return new NetworkState(this);
     }
