@@ -46,6 +46,7 @@ public final class Fields {
                         TimelineFields.ROWS,
                         MatrixFields.ROWS,
                         WiringFields.ROWS,
+                        PeopleFields.ROWS,
                         StandFields.ROWS,
                         BenchFields.ROWS,
                         NameFields.ROWS)

@@ -21,13 +21,13 @@ public final class Fragment {
 
     private static final double STEEPEST_RAD = Math.toRadians(60);
     private static final int ANGLES = 36;
-    private static final int REFINEMENTS = 40;
+    private static final int REFINEMENTS = 20;
 
     /** Widest slice in the arsinh of the slope. */
-    private static final double SLICE = 0.05;
+    private static final double SLICE = 0.15;
 
     /** Most by which 1/v_x² grows within a slice, of itself: fast, light pieces slow at once. */
-    private static final double GROWTH = 0.1;
+    private static final double GROWTH = 0.25;
 
     /** Nodes and weight of the three-point rule of Gauss and Legendre on −1 to 1. */
     private static final double NODE = Math.sqrt(0.6);
@@ -73,8 +73,12 @@ public final class Fragment {
      * @param materialKgpm3 ρ_m of what it is made of
      */
     public static double compactDragM2(double massKg, double materialKgpm3) {
-        double diameter = Math.cbrt(6 * massKg / (Math.PI * materialKgpm3));
-        return SPHERE_DRAG * Math.PI / 4 * diameter * diameter;
+        return roundDragM2(Math.cbrt(6 * massKg / (Math.PI * materialKgpm3)));
+    }
+
+    /** C_d A of a sphere, 0.47 π d²/4, m²: the least of a body as wide all round [HOERNER65]. */
+    public static double roundDragM2(double diameterM) {
+        return SPHERE_DRAG * Math.PI / 4 * diameterM * diameterM;
     }
 
     /**
@@ -112,16 +116,32 @@ public final class Fragment {
             double massKg,
             double dragAreaM2,
             double densityKgpm3) {
+        return farthestWithM(speedMps, heightM, massKg, dragAreaM2, densityKgpm3, 0);
+    }
+
+    /**
+     * The same, of the throws alone that end with an energy or more, m; 0 if none does.
+     *
+     * @param leastJ energy at the ground, J
+     */
+    public static double farthestWithM(
+            double speedMps,
+            double heightM,
+            double massKg,
+            double dragAreaM2,
+            double densityKgpm3,
+            double leastJ) {
         if (speedMps == 0) {
             return 0;
         }
         double perM = densityKgpm3 * dragAreaM2 / (2 * massKg);
+        double leastMps = speedForMps(leastJ, massKg);
         double step = (STEEPEST_RAD - FLATTEST_RAD) / ANGLES;
         double best = FLATTEST_RAD;
-        double most = Double.NEGATIVE_INFINITY;
+        double most = 0;
         for (int k = 0; k <= ANGLES; k++) {
             double angle = FLATTEST_RAD + k * step;
-            double reach = reachM(speedMps, angle, heightM, perM);
+            double reach = counted(landing(speedMps, angle, heightM, perM), leastMps);
             if (reach > most) {
                 most = reach;
                 best = angle;
@@ -131,8 +151,8 @@ public final class Fragment {
         double high = Math.min(STEEPEST_RAD, best + step);
         for (int k = 0; k < REFINEMENTS; k++) {
             double third = (high - low) / 3;
-            double left = reachM(speedMps, low + third, heightM, perM);
-            double right = reachM(speedMps, high - third, heightM, perM);
+            double left = counted(landing(speedMps, low + third, heightM, perM), leastMps);
+            double right = counted(landing(speedMps, high - third, heightM, perM), leastMps);
             most = Math.max(most, Math.max(left, right));
             if (left < right) {
                 low += third;
@@ -141,6 +161,13 @@ public final class Fragment {
             }
         }
         return most;
+    }
+
+    /** Where and how fast a throw ends. */
+    private record Landing(double distanceM, double speedMps) {}
+
+    private static double counted(Landing landing, double leastMps) {
+        return landing.speedMps >= leastMps ? landing.distanceM : 0;
     }
 
     /**
@@ -155,6 +182,17 @@ public final class Fragment {
      * @param dragPerM k = ρ C_d A/(2 m), 1/m, ≥ 0
      */
     public static double reachM(double speedMps, double angleRad, double heightM, double dragPerM) {
+        return landing(speedMps, angleRad, heightM, dragPerM).distanceM;
+    }
+
+    /** Speed with which such a piece meets the ground, m/s. Arguments as above. */
+    public static double impactMps(
+            double speedMps, double angleRad, double heightM, double dragPerM) {
+        return landing(speedMps, angleRad, heightM, dragPerM).speedMps;
+    }
+
+    private static Landing landing(
+            double speedMps, double angleRad, double heightM, double dragPerM) {
         double level = speedMps * Math.cos(angleRad);
         if (!(level > 0) || !(heightM >= 0) || !(dragPerM >= 0)) {
             throw new IllegalArgumentException(
@@ -179,7 +217,10 @@ public final class Fragment {
                         high = middle;
                     }
                 }
-                return x + sum(slope, low, atStart, dragPerM, false);
+                double square = 1 / (atStart - dragPerM / Gravity.STANDARD_MPS2 * path(low));
+                return new Landing(
+                        x + sum(slope, low, atStart, dragPerM, false),
+                        Math.sqrt(square) * Math.cosh(low));
             }
             y += fall;
             x += sum(slope, next, atStart, dragPerM, false);
@@ -209,13 +250,16 @@ public final class Fragment {
     /** v_x²/g dp/ds, times the slope p for the way up; p = sinh s. */
     private static double way(double s, double atStart, double dragPerM, boolean up) {
         double g = Gravity.STANDARD_MPS2;
-        double square = 1 / (atStart - dragPerM / g * path(s));
-        return square / g * Math.cosh(s) * (up ? Math.sinh(s) : 1);
+        double e = Math.exp(s);
+        double sinh = (e - 1 / e) / 2;
+        double cosh = (e + 1 / e) / 2;
+        double square = 1 / (atStart - dragPerM / g * (sinh * cosh + s));
+        return square / g * cosh * (up ? sinh : 1);
     }
 
     /** F(sinh s). */
     private static double path(double s) {
-        return Math.sinh(s) * Math.cosh(s) + s;
+        return Math.sinh(2 * s) / 2 + s;
     }
 
     private static double asinh(double x) {

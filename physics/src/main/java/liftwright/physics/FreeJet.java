@@ -74,6 +74,20 @@ public final class FreeJet {
     }
 
     /**
+     * Distance along the ground to which the wall jet is faster than a share of the exit's speed, D
+     * share^(−1/1.1), and 2 D at least, m; the inverse of {@link #wallSpeedShare}.
+     *
+     * @param share above 0
+     * @param diameterM D of the jet or of the merged jets, m
+     */
+    public static double wallReachM(double share, double diameterM) {
+        if (!(share > 0) || !(diameterM > 0)) {
+            throw new IllegalArgumentException("share and diameter are above 0");
+        }
+        return diameterM * Math.max(2, Math.pow(share, -1 / 1.1));
+    }
+
+    /**
      * Share of the jet's momentum that meets a small body on the axis: beyond the core that within
      * a disc of the body's area, 1 − exp(−2 ln 2 (a/r½)²) with a² = A/π; within the core, where
      * speed is even over the exit's width, A/A_e and at most 1.

@@ -23,6 +23,9 @@ public final class Noise {
     /** No steady noise above this, however short, dBA [CFR1910]. */
     public static final double OSHA_CEILING_DBA = 115;
 
+    /** Below this nothing counts towards a dose of the hearing conservation rule, dBA [CFR1910]. */
+    public static final double OSHA_THRESHOLD_DBA = 80;
+
     /** The working day of both rules, s. */
     static final double DAY_S = 8 * 3600;
 

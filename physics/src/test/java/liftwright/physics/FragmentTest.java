@@ -120,6 +120,8 @@ class FragmentTest {
                     double density = random.nextDouble(0.9, 1.3);
                     double area = 2 * mass * k / density;
                     double most = 0;
+                    double hard = random.nextDouble(0.2, 0.9) * v;
+                    double mostHard = 0;
                     for (int i = 0; i <= 170; i++) {
                         double angle = Math.toRadians(-80 + i);
                         double[] end = flown(v, angle, h, k);
@@ -127,10 +129,21 @@ class FragmentTest {
                         if (i % 10 == 0 && end[0] > 0.05) {
                             assertThat(Fragment.reachM(v, angle, h, k))
                                     .isCloseTo(end[0], within(1e-6 * end[0]));
+                            double fast = Math.hypot(end[2], end[3]);
+                            assertThat(Fragment.impactMps(v, angle, h, k))
+                                    .isCloseTo(fast, within(1e-5 * fast));
+                        }
+                        if (i >= 70 && i <= 140 && Math.hypot(end[2], end[3]) >= hard) {
+                            mostHard = Math.max(mostHard, end[0]);
                         }
                     }
                     double told = Fragment.farthestM(v, h, mass, area, density);
                     assertThat(told).isBetween(most * (1 - 1e-7), most * (1 + 5e-4));
+                    // A throw that just ends fast enough may lie between two angles of the sweep.
+                    double toldHard =
+                            Fragment.farthestWithM(
+                                    v, h, mass, area, density, mass * hard * hard / 2);
+                    assertThat(toldHard).isCloseTo(mostHard, within(0.06 * most + 1e-9));
                 });
     }
 

@@ -47,6 +47,19 @@ class FreeJetTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
+    @Test
+    void theReachOfAWallJetIsWhereItHasThatSpeed() {
+        for (double share : new double[] {0.02, 0.1, 0.4}) {
+            double reach = FreeJet.wallReachM(share, 0.6);
+            assertThat(FreeJet.wallSpeedShare(reach, 0.6)).isCloseTo(share, within(1e-12));
+        }
+        assertThat(FreeJet.wallReachM(0.9, 0.6)).isEqualTo(1.2);
+        assertThatThrownBy(() -> FreeJet.wallReachM(0, 1))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> FreeJet.wallReachM(1, 0))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
     /** Momentum of the Gaussian over all radii, by Simpson's rule, is that of the exit. */
     @Test
     void theConstantsCarryTheMomentumOfTheExit() {

@@ -73,6 +73,8 @@ class NoiseTest {
     @Test
     void theCeilingIsTheLastRowOfTheTable() {
         assertThat(Noise.OSHA_CEILING_DBA).isEqualTo(115);
+        // 1910.95(d)(2)(i): levels from 80 dBA on are integrated.
+        assertThat(Noise.OSHA_THRESHOLD_DBA).isEqualTo(80);
         assertThat(Noise.nioshS(Noise.NIOSH_DBA)).isEqualTo(Noise.oshaS(Noise.OSHA_DBA));
     }
 

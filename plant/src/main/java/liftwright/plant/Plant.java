@@ -370,6 +370,11 @@ public final class Plant {
         return leadLoops(p).cut(before);
     }
 
+    /** What a full pack stores, slowly drawn to nothing, J. For reports, not for loops. */
+    public double storedJ(double[] p, int pack) {
+        return packs.storedJ(p, pack);
+    }
+
     /** The supply at its strongest. For reports, not for loops. */
     public FaultSupply faultSupply(double[] p) {
         double airK = air.temperatureK(p);

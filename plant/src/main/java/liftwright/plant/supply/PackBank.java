@@ -247,6 +247,26 @@ public final class PackBank {
         }
     }
 
+    /**
+     * What a full pack stores: the rest voltage over all its charge, slowly drawn, J. Trapezoids
+     * between the points of the curve are exact, since it runs straight there.
+     */
+    public double storedJ(double[] p, int pack) {
+        Row row = rows[pack];
+        double[] charge = row.cell.charge;
+        double meanV = 0;
+        double[] edges = new double[charge.length + 2];
+        System.arraycopy(charge, 0, edges, 1, charge.length);
+        edges[edges.length - 1] = 1;
+        for (int k = 1; k < edges.length; k++) {
+            double from = CellLaw.openCircuitV(charge, row.cell.volt, edges[k - 1]);
+            double to = CellLaw.openCircuitV(charge, row.cell.volt, edges[k]);
+            meanV += (from + to) / 2 * (edges[k] - edges[k - 1]);
+        }
+        double left = row.capacityLeft < 0 ? 1 : p[row.capacityLeft];
+        return row.series * row.parallel * p[row.capacity] * left * (meanV + p[row.offset]);
+    }
+
     private double chargeAt(double[] p, Row row, boolean judged) {
         return judged ? Math.min(p[judgedAtCharge], p[row.charge]) : 1;
     }

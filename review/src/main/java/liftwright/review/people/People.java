@@ -1,12 +1,15 @@
 package liftwright.review.people;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.plant.Plant;
 
 /**
- * What there is to say of the people near a rig.
+ * What there is to say of the people near a rig: what can hit, blow, deafen or burn them, and how
+ * fast a fall ends. Nothing of it is a permission.
  *
  * @param sections tables and plots, in reading order
  * @param findings in no order
@@ -24,8 +27,44 @@ public record People(List<Section> sections, List<Finding> findings) {
      * @param seed of every draw
      * @param draws for the bands; 0 for none
      */
-    @SuppressWarnings("unused") // the parts follow one by one
     public static People of(Plant plant, long seed, int draws) {
-        return new People(List.of(), List.of());
+        List<Section> sections = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        Numbers numbers = new Numbers(plant.rig());
+        Optional<FullThrottle> full = FullThrottle.of(plant, numbers, seed, draws);
+        if (full.isPresent() && !plant.rig().fans().isEmpty()) {
+            turning(plant, numbers, full.get(), sections, findings);
+        }
+        Stored stored = new Stored(plant);
+        stored.section().ifPresent(sections::add);
+        findings.addAll(stored.findings());
+        Drops drops = new Drops(plant);
+        sections.addAll(drops.sections());
+        findings.add(drops.finding());
+        return new People(sections, findings);
+    }
+
+    private static void turning(
+            Plant plant,
+            Numbers numbers,
+            FullThrottle full,
+            List<Section> sections,
+            List<Finding> findings) {
+        Ground ground = new Ground(plant);
+        Fragments fragments = new Fragments(plant.rig(), numbers, full, ground);
+        fragments.section().ifPresent(sections::add);
+        findings.addAll(fragments.findings());
+        findings.addAll(
+                CrewPlaces.findings(plant.rig(), fragments.hazardM(), fragments.keepOutM()));
+        JetWinds jets = new JetWinds(plant.rig(), full);
+        if (jets.blows()) {
+            sections.addAll(jets.sections());
+            findings.add(jets.swept());
+        }
+        CrewPlaces.section(plant.rig(), fragments.hazardM(), fragments.farthestM(), jets)
+                .ifPresent(sections::add);
+        Hearing hearing = new Hearing(plant.rig(), numbers, full, ground);
+        hearing.section().ifPresent(sections::add);
+        findings.addAll(hearing.findings());
     }
 }

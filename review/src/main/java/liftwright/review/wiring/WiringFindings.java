@@ -22,7 +22,12 @@ public final class WiringFindings {
         Uncovered.finding(plant.rig()).ifPresent(findings::add);
         WeakJoints.finding(plant.rig()).ifPresent(findings::add);
         findings.addAll(Capacitors.findings(plant));
-        findings.addAll(BusBraking.findings(plant));
+        findings.addAll(braking(plant));
         return findings;
+    }
+
+    /** What fans that brake together do to their bus, alone: of these findings the quick ones. */
+    public static List<Finding> braking(Plant plant) {
+        return BusBraking.findings(plant);
     }
 }
