@@ -47,6 +47,7 @@ public final class Fields {
                         MatrixFields.ROWS,
                         WiringFields.ROWS,
                         PeopleFields.ROWS,
+                        KillFields.ROWS,
                         StandFields.ROWS,
                         BenchFields.ROWS,
                         NameFields.ROWS)
