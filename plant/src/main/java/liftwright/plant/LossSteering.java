@@ -229,7 +229,7 @@ final class LossSteering {
     }
 
     /** Whether what the computer believes of its channels still steers. */
-    private double loop() {
+    double loop() {
         boolean right = true;
         double[][] real = new double[ROWS][count];
         for (int k = 0; k < count; k++) {

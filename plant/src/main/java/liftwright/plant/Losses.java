@@ -33,9 +33,6 @@ public final class Losses {
         JUDGED
     }
 
-    /** Thrust of a fan with swapped leads over its own. */
-    private static final double REVERSED = 0.35;
-
     private final Assembler parts;
     private final Charge charge;
     private final Balancing balancing;
@@ -52,9 +49,7 @@ public final class Losses {
 
     /** Thrust of each fan with swapped leads over its own, 1. */
     static double[] reversedShare(Rig rig) {
-        double[] share = new double[rig.fans().size()];
-        Arrays.fill(share, REVERSED);
-        return share;
+        return rig.fans().stream().mapToDouble(fan -> fan.type().reversedThrust().si()).toArray();
     }
 
     /** Takes out of the supply what an effect takes out of it. */
@@ -162,7 +157,8 @@ public final class Losses {
             if (computer) {
                 steering.lose(whole, fans, flow);
             }
-            return converged && found;
+            settled = converged && found;
+            return settled;
         }
 
         /** Upward thrust with all survivors of the last {@link #lose} at full throttle, N. */
@@ -189,6 +185,44 @@ public final class Losses {
                 hover(wantedN);
             }
             return steering.trims(yawHeld, wantedN);
+        }
+
+        /**
+         * What a shared throttle does after the last {@link #lose}; {@link #thrustN} and {@link
+         * #balance} then speak of it.
+         *
+         * @param wantedN lift to be held, &gt; 0, N
+         */
+        public LossPoint.Shared shared(double wantedN) {
+            if (computer) {
+                throw new IllegalStateException("a flight computer has no shared throttle");
+            }
+            if (throttle > 0) {
+                fans.startAt(throttle, weightN);
+            }
+            fans.order(new Order.Lift(wantedN));
+            settled &= fans.settle(0, circuit.state());
+            flow.measure();
+            return new LossPoint.Shared(
+                    fans.reached(), fans.throttle(), balance().nudged(held, NO_TURN));
+        }
+
+        /** Whether every operating point since the last {@link #lose} was found. */
+        public boolean converged() {
+            return settled;
+        }
+
+        /**
+         * Thrust of each fan at the point solved last, N: below 0 where it blows the wrong way. The
+         * caller must not change it.
+         */
+        public double[] thrustN() {
+            return flow.thrustN();
+        }
+
+        /** As {@link LossPoint.Computer#loop}, after the last {@link #lose}. */
+        public double loop() {
+            return computer ? steering.loop() : 1;
         }
 
         /**
@@ -252,15 +286,8 @@ public final class Losses {
         }
 
         private LossPoint shared(Effect effect, boolean converged, double wantedN) {
-            if (throttle > 0) {
-                fans.startAt(throttle, weightN);
-            }
-            fans.order(new Order.Lift(wantedN));
-            boolean settled = fans.settle(0, circuit.state()) && converged;
-            flow.measure();
-            var one =
-                    new LossPoint.Shared(
-                            fans.reached(), fans.throttle(), balance().nudged(held, NO_TURN));
+            settled = converged;
+            LossPoint.Shared one = shared(wantedN);
             return new LossPoint(
                     effect,
                     whole,
@@ -269,7 +296,7 @@ public final class Losses {
                     liftN,
                     Optional.empty(),
                     Optional.of(one),
-                    flow.told(held, fans.reached(), fullN));
+                    flow.told(held, one.lifts(), fullN));
         }
 
         private LossPoint steered(Effect effect, boolean converged, double wantedN) {

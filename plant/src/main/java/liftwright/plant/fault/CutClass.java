@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Faults that come to the same: parts in series.
+ * Faults that come to the same: parts in series. One that takes nothing is a class of its own,
+ * since its harm is another thing each time.
  *
  * @param effect what each of them does
  * @param members at least one
@@ -19,12 +20,13 @@ public record CutClass(Effect effect, List<Fault> members) {
 
     /** Classes in the order of their first members. */
     public static List<CutClass> of(List<Fault> faults) {
-        Map<Effect, List<Fault>> members = new LinkedHashMap<>();
+        Map<Object, List<Fault>> members = new LinkedHashMap<>();
         for (Fault fault : faults) {
-            members.computeIfAbsent(fault.effect(), _ -> new ArrayList<>()).add(fault);
+            Object alike = fault.effect().isNone() ? fault : fault.effect();
+            members.computeIfAbsent(alike, _ -> new ArrayList<>()).add(fault);
         }
-        return members.entrySet().stream()
-                .map(one -> new CutClass(one.getKey(), one.getValue()))
+        return members.values().stream()
+                .map(alike -> new CutClass(alike.getFirst().effect(), alike))
                 .toList();
     }
 }
