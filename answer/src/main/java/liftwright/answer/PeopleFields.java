@@ -233,7 +233,7 @@ final class PeopleFields {
                     new Field(
                             "fire-heat",
                             "heat of a fire",
-                            Measure.IMPACT_ENERGY,
+                            Measure.ENERGY,
                             "Heat if all of it burns.",
                             "1.5 to 3 times what is stored",
                             "from memory",
