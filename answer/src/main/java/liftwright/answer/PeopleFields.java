@@ -10,6 +10,7 @@ final class PeopleFields {
     private static final String JETS = "PeopleOnRandomRigsTest.jetsBlowAsTheRefereeSays";
     private static final String NOISE = "PeopleOnRandomRigsTest.soundIsThatOfTheReferee";
     private static final String STORED = "PeopleOnRandomRigsTest.packsStoreWhatTheRefereeSays";
+    private static final String ROOM = "PeopleTest.aRoomWarmsByWhatTheCellsGive";
     private static final String DROPS = "PeopleOnRandomRigsTest.fallsEndAsTheRefereeSays";
 
     static final List<Field> ROWS =
@@ -246,6 +247,14 @@ final class PeopleFields {
                             "√(χ E/(4 π t q)), 2.5 kW/m², or 1 m",
                             "from memory",
                             STORED),
+                    new Field(
+                            "room-rise",
+                            "rise of the room",
+                            Measure.TEMPERATURE_DIFFERENCE,
+                            "How far the air of a closed room warms at most in what is asked for.",
+                            "power of the cells at full throttle × time/(ρ c_p V)",
+                            "energy balance, walls left out",
+                            ROOM),
                     new Field(
                             "drop-height",
                             "height",

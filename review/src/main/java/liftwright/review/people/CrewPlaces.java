@@ -3,6 +3,8 @@ package liftwright.review.people;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Section;
@@ -11,6 +13,7 @@ import liftwright.answer.Value;
 import liftwright.quantity.Measure;
 import liftwright.quantity.Quantity;
 import liftwright.rig.CrewMember;
+import liftwright.rig.Kill;
 import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
 
@@ -79,6 +82,47 @@ final class CrewPlaces {
             }
         }
         return findings;
+    }
+
+    /**
+     * Crew hold kills, and all of them within the keep-out distance: whoever is hit cannot press.
+     * Empty where one of them stands outside, or where one may, since nobody said.
+     */
+    static Optional<Finding> kills(Rig rig, double keepOutM) {
+        Set<String> holders = new TreeSet<>();
+        for (Kill kill : rig.wiring().kills()) {
+            kill.heldBy().filter(who -> !who.equals(Kill.WEARER)).ifPresent(holders::add);
+        }
+        List<CrewMember> holding =
+                rig.crew().stream().filter(member -> holders.contains(member.name())).toList();
+        double farthest = 0;
+        for (CrewMember member : holding) {
+            if (member.distance().isEmpty()) {
+                return Optional.empty();
+            }
+            farthest = Math.max(farthest, member.distance().get().si());
+        }
+        if (holding.isEmpty() || farthest >= keepOutM) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Finding(
+                        Severity.WARNS,
+                        "kill-within-reach",
+                        Optional.empty(),
+                        Optional.of(holding.getFirst().declaredAt().toString()),
+                        Sentence.words("no crew member with a kill stands outside ")
+                                .then(Measure.LENGTH, keepOutM)
+                                .then("; the farthest stands ")
+                                .then(Measure.LENGTH, farthest)
+                                .then(" away"),
+                        Optional.of(Value.of("person-distance", farthest)),
+                        Optional.of(
+                                new Finding.Limit(
+                                        Value.of("person-distance", keepOutM),
+                                        "common practice: a remote kill outside the keep-out")),
+                        "whoever is hit by what flies cannot press; or behind a barrier that holds it",
+                        List.of()));
     }
 
     private static Finding undeclared(CrewMember member) {

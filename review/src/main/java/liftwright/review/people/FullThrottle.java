@@ -38,6 +38,9 @@ final class FullThrottle {
         final double densityKgpm3;
         final double massKg;
 
+        /** Power that the cells give up. */
+        final double sourceW;
+
         private Moment(Plant plant, double[] p, double[] own, SteadyState state) {
             this.own = own;
             int fans = state.fans();
@@ -53,6 +56,7 @@ final class FullThrottle {
             }
             densityKgpm3 = plant.siteDensityKgpm3(p);
             massKg = plant.massKg(p);
+            sourceW = state.sourceW();
         }
     }
 

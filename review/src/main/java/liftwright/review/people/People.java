@@ -56,6 +56,7 @@ public record People(List<Section> sections, List<Finding> findings) {
         findings.addAll(fragments.findings());
         findings.addAll(
                 CrewPlaces.findings(plant.rig(), fragments.hazardM(), fragments.keepOutM()));
+        CrewPlaces.kills(plant.rig(), fragments.keepOutM()).ifPresent(findings::add);
         JetWinds jets = new JetWinds(plant.rig(), full);
         if (jets.blows()) {
             sections.addAll(jets.sections());
@@ -63,6 +64,7 @@ public record People(List<Section> sections, List<Finding> findings) {
         }
         CrewPlaces.section(plant.rig(), fragments.hazardM(), fragments.farthestM(), jets)
                 .ifPresent(sections::add);
+        Indoors.finding(plant, full).ifPresent(findings::add);
         Hearing hearing = new Hearing(plant.rig(), numbers, full, ground);
         hearing.section().ifPresent(sections::add);
         findings.addAll(hearing.findings());

@@ -16,7 +16,9 @@ import liftwright.answer.Finding.Severity;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
+import liftwright.plant.Effects;
 import liftwright.plant.Plant;
+import liftwright.plant.SteadyState;
 import liftwright.quantity.Band;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
@@ -298,5 +300,48 @@ class PeopleTest {
                 .extracting(Section::id)
                 .contains("people-energy", "impact-speeds");
         assertThat(findings(people, "noise")).isEmpty();
+    }
+
+    /** All power of the cells into 10 m × 8 m × 4 m of air, 1006 J/(kg·K), for twice 30 s. */
+    @Test
+    void aRoomWarmsByWhatTheCellsGive() {
+        String room = "restraint: {room: {length: 10 m, width: 8 m, ceiling: 4 m}}";
+        Plant plant = Plant.assemble(rig(text("", room)));
+        double[] p = plant.parameters().nominal();
+        SteadyState full = plant.state();
+        plant.solve(p, Effects.ALL.withCharge(false), plant.workspace(), full);
+        double watt = 0;
+        for (int k = 0; k < full.packs(); k++) {
+            watt += full.packA(k) * full.packRestV(k);
+        }
+        double rise = watt * 60 / (plant.siteDensityKgpm3(p) * 1006 * 320);
+        assertThat(findings(People.of(plant, 5, 0), "room-warms"))
+                .singleElement()
+                .satisfies(
+                        f ->
+                                assertThat(si(f.value().orElseThrow()))
+                                        .isCloseTo(rise, within(0.002 * rise)));
+        People half = people(text("", "restraint: {room: {length: 10 m, ceiling: 4 m}}"), 0);
+        assertThat(findings(half, "room-warms")).isEmpty();
+        assertThat(words(findings(half, "room-cannot-be-told").getFirst().sentence()))
+                .contains("width")
+                .doesNotContain("length");
+    }
+
+    @Test
+    void aKillBelongsOutside() {
+        for (String distance : List.of("900 m", "15 m")) {
+            String text =
+                    text(
+                                    "rotor: {blades: 9, blade mass: 8 g}",
+                                    "crew: {near: {distance: 6 m}, far: {distance: "
+                                            + distance
+                                            + "}}")
+                            .replace(
+                                    "  feeds:",
+                                    "  kills: [{id: a, by: wire, held by: near}, {id: b, by: wire, held by: far}]\n  feeds:");
+            assertThat(findings(people(text, 0), "kill-within-reach"))
+                    .hasSize(distance.equals("15 m") ? 1 : 0);
+        }
     }
 }
