@@ -1,8 +1,9 @@
 package liftwright.review.kill;
 
+import static liftwright.review.kill.KillRigs.KILL;
+import static liftwright.review.kill.KillRigs.MAIN;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.List;
 import liftwright.answer.Fields;
 import liftwright.answer.Finding;
@@ -15,19 +16,10 @@ import org.junit.jupiter.api.Test;
 /** Kill chains of Curlew, written in its file. */
 class KillTablesTest {
 
-    private static final String KILL =
-            "    - {id: remote, opens: [main], by: radio, held by: watcher}\n";
-    private static final String MAIN =
-            "    main: {poles: 4, resistance: 0.2 mΩ, rating: 200 A, breaks: 4000 A, voltage: 100 V}\n";
-    private static final String MATE =
-            "  mate: {role: holds the plug}\n  watcher: {reaction: 1.5 s";
     private static final String SECOND = "    aux: {poles: 4, resistance: 0.2 mΩ, rating: 200 A}\n";
 
     private static KillChains curlew(String... replacements) {
-        List<String> all = new ArrayList<>(List.of("  watcher: {reaction: 1.5 s", MATE));
-        all.addAll(List.of(replacements));
-        return KillChains.of(
-                Plant.assemble(KillRigs.example("curlew", all.toArray(new String[0]))));
+        return KillChains.of(Plant.assemble(KillRigs.curlew(replacements)));
     }
 
     private static Section.Table table(KillChains chains, String id) {

@@ -12,10 +12,8 @@ import org.junit.jupiter.api.Test;
 
 class KillTimesTest {
 
-    private static final String KILL = "{id: remote, opens: [main], by: radio, held by: watcher}";
-
     private static KillTimes curlew(String... replacements) {
-        return KillTimes.of(Plant.assemble(KillRigs.example("curlew", replacements)));
+        return KillTimes.of(Plant.assemble(KillRigs.curlew(replacements)));
     }
 
     /**
@@ -73,8 +71,7 @@ class KillTimesTest {
         one.heldBy = Optional.of("wearer");
         assertThat(times.reactionS(one.kill())).isEqualTo(2);
         Kill declared =
-                KillRigs.example(
-                                "curlew", KILL, KILL.replace("watcher", "watcher, reaction: 0.7 s"))
+                KillRigs.curlew("held by: watcher", "held by: watcher, reaction: 0.7 s")
                         .wiring()
                         .kills()
                         .getFirst();

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class ThrottleLinkTest {
 
     private static List<Finding> curlew(String control) {
-        Rig rig = KillRigs.example("curlew", KillRigs.control("curlew"), control);
+        Rig rig = KillRigs.curlew(KillRigs.CONTROL, control);
         return new ThrottleLink(rig).findings();
     }
 
@@ -82,12 +82,8 @@ class ThrottleLinkTest {
     @Test
     void aControllerThatHoldsIsFound() {
         Rig rig =
-                KillRigs.example(
-                        "curlew",
-                        "cut-off: 40 V,",
-                        "cut-off: 40 V, signal loss: hold,",
-                        KillRigs.control("curlew"),
-                        GOOD);
+                KillRigs.curlew(
+                        "cut-off: 40 V,", "cut-off: 40 V, signal loss: hold,", KillRigs.CONTROL, GOOD);
         assertThat(new ThrottleLink(rig).findings())
                 .extracting(Finding::code)
                 .containsExactly("controller-holds");
