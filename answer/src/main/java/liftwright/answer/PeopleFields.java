@@ -265,7 +265,7 @@ final class PeopleFields {
                             DROPS),
                     new Field(
                             "drop-speed",
-                            "ends at",
+                            "speed at the end",
                             Measure.SPEED,
                             "Speed at the end of a fall without drag.",
                             "√(2 g h)",
@@ -273,7 +273,7 @@ final class PeopleFields {
                             DROPS),
                     new Field(
                             "drop-speed-drag",
-                            "with drag",
+                            "the same with drag",
                             Measure.SPEED,
                             "The same with the drag of a person upright, 0.5 m².",
                             "v_t √(1 − exp(−2 g h/v_t²))",

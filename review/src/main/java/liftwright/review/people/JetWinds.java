@@ -171,7 +171,7 @@ final class JetWinds {
                 "jet-reach",
                 "Speed of the jets over the distance",
                 "jet-way",
-                "jet-speed-merged",
+                "jet-speed",
                 series);
     }
 
