@@ -44,7 +44,7 @@ final class UnitReader {
     }
 
     private static boolean startsUnit(Cursor in) {
-        return in.peek() == '(' || startsSymbol(in) || startsReciprocal(in);
+        return in.peek() == '(' || startsSymbol(in) || startsReciprocal(in) || startsBelow(in);
     }
 
     /** {@code 1/K}, but not the 1 of another number. */
@@ -57,6 +57,11 @@ final class UnitReader {
             i++;
         }
         return in.charAt(i) == '/';
+    }
+
+    /** {@code /h}, as people write rates. */
+    private static boolean startsBelow(Cursor in) {
+        return in.peek() == '/' && Character.isLetter(in.charAt(in.at + 1));
     }
 
     private static boolean startsSymbol(Cursor in) {
@@ -113,7 +118,8 @@ final class UnitReader {
                 && Math.abs(d.time()) <= most
                 && Math.abs(d.current()) <= most
                 && Math.abs(d.temperature()) <= most
-                && Math.abs(d.angle()) <= most;
+                && Math.abs(d.angle()) <= most
+                && Math.abs(d.level()) <= most;
     }
 
     /** Whether the symbol that ends here is only the first part of a unit. */
@@ -133,7 +139,7 @@ final class UnitReader {
     }
 
     private Part product(int depth) throws RefusedException {
-        var part = factor(depth);
+        var part = depth == 0 && startsBelow(in) ? Part.ONE : factor(depth);
         int divisionAt = -1;
         while (true) {
             int before = in.at;

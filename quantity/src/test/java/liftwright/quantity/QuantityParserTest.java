@@ -73,6 +73,8 @@ class QuantityParserTest {
                     rpm/V,      rpm / V
                     1/K,        K⁻¹
                     1/K,        1 / K
+                    1/h,        /h
+                    W/(m·K),    W /m /K
                     rad/(s·V),  rad/s/V
                     µF,         uF
                     µF,         \u03bcF

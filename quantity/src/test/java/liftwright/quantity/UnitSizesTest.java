@@ -40,6 +40,7 @@ class UnitSizesTest {
             lb·ft² 4.214011e-2, lb·in² 2.926397e-4, g/cm³ 1e3
             % 1e-2, ppm 1e-6
             √Hz 1, √s 1, √h 60
+            dBA 1
             """;
 
     static List<String> printed() {

@@ -30,7 +30,7 @@ final class UnitsPage {
 
             `·`, `*` or a space multiplies, `/` divides, `²`, `^2` or a digit right behind the unit raises: `cm²`, `cm^2` and
             `cm2` are one. Below the line a product needs parentheses: `W/(m·K)`; `W/m·K` is refused since it can be read in
-            two ways (NIST SP 811, 6.1.6). `W/m/K` can not and is read. `1/K`, `K^-1` and `K⁻¹` are one. A whole number may stand
+            two ways (NIST SP 811, 6.1.6). `W/m/K` can not and is read. `1/K`, `/K`, `K^-1` and `K⁻¹` are one. A whole number may stand
             before the unit below the line: `Ω/1000 ft`.
 
             Angle is a dimension of its own: `rpm` is angle per time and `Hz` is not; a speed constant is `rpm/V`, a thrust

@@ -136,16 +136,12 @@ public record FanType(
                         new Quantity(
                                 110,
                                 Dimensions.SOUND_LEVEL,
-                                new Tolerance(
-                                        6, 6, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED)),
+                                new Tolerance(6, 6, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED)),
                         new Quantity(
                                 0.35,
                                 Dimension.NONE,
                                 new Tolerance(
-                                        0.15,
-                                        0.15,
-                                        Tolerance.Form.BOUND,
-                                        Tolerance.Scope.SHARED)));
+                                        0.15, 0.15, Tolerance.Form.BOUND, Tolerance.Scope.SHARED)));
     }
 
     /** Sound level of one fan at full throttle in 1 m, dBA. */
@@ -312,12 +308,12 @@ public record FanType(
     public record Misbehaviour(
             SignalLoss signalLoss, Quantity startUpSurge, Optional<Quantity> idle) {
 
-        /** It stops without a signal (common practice) and surges for half a second (from memory). */
+        /**
+         * It stops without a signal (common practice) and surges for half a second (from memory).
+         */
         public static final Misbehaviour USUAL =
                 new Misbehaviour(
-                        SignalLoss.STOP,
-                        Quantity.exact(0.5, Dimensions.TIME),
-                        Optional.empty());
+                        SignalLoss.STOP, Quantity.exact(0.5, Dimensions.TIME), Optional.empty());
     }
 
     /** What a controller does at a lower duty or after a stop. */

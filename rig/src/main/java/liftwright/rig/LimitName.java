@@ -74,8 +74,7 @@ public enum LimitName {
             "common practice: lists of classes differ by as much"),
     HAZARDOUS_VOLTAGE(
             "hazardous voltage", 60, new Dimension(2, 1, -3, -1, 0, 0), "UN R100; IEC 62368-1"),
-    LIFT_AFTER_LOSS(
-            "thrust to weight with one fan lost", 1.05, Dimension.NONE, "common practice"),
+    LIFT_AFTER_LOSS("thrust to weight with one fan lost", 1.05, Dimension.NONE, "common practice"),
     IMPACT_SPEED(
             "impact speed",
             3.2,
@@ -91,18 +90,13 @@ public enum LimitName {
             2,
             new Dimension(0, 0, 1, 0, 0, 0),
             "common practice; Green, Transportation Human Factors 2 (2000): surprised, and busy"),
-    ANCHOR(
-            "anchor strength",
-            22240,
-            new Dimension(1, 1, -2, 0, 0, 0),
-            "29 CFR 1926.502(d)(15)"),
+    ANCHOR("anchor strength", 22240, new Dimension(1, 1, -2, 0, 0, 0), "29 CFR 1926.502(d)(15)"),
     ARREST_FORCE(
             "arrest force",
             8000,
             new Dimension(1, 1, -2, 0, 0, 0),
             "29 CFR 1926.502(d)(16); EN 355 asks for 6 kN"),
-    FREE_FALL(
-            "free fall", 1.83, new Dimension(1, 0, 0, 0, 0, 0), "29 CFR 1926.502(d)(16): 6 ft"),
+    FREE_FALL("free fall", 1.83, new Dimension(1, 0, 0, 0, 0, 0), "29 CFR 1926.502(d)(16): 6 ft"),
     RESTRAINT_FACTOR("restraint factor", 2, Dimension.NONE, "common practice"),
     DWELL_SHARE("dwell share", 0.6, Dimension.NONE, "common practice"),
     NOISE("noise", 85, Dimensions.SOUND_LEVEL, "NIOSH 98-126, over 8 hours"),

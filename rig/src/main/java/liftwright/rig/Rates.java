@@ -47,6 +47,5 @@ public record Rates(Map<PartKind, Quantity> byKind, Quantity exposure) {
         public String key() {
             return name().toLowerCase(Locale.ROOT);
         }
-
     }
 }

@@ -81,8 +81,7 @@ public record RiskMatrix(
         var copy = new EnumMap<Likelihood, Map<Severity, String>>(Likelihood.class);
         cells.forEach((level, row) -> copy.put(level, Map.copyOf(row)));
         if (copy.size() != Likelihood.values().length
-                || copy.values().stream()
-                        .anyMatch(row -> row.size() != Severity.values().length)) {
+                || copy.values().stream().anyMatch(row -> row.size() != Severity.values().length)) {
             throw new IllegalArgumentException("a matrix is whole");
         }
         cells = Collections.unmodifiableMap(copy);

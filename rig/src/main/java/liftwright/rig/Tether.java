@@ -50,7 +50,8 @@ public record Tether(
             Quantity friction) {}
 
     /**
-     * Lines from the rig to the ground, evenly around it.
+     * Lines from the ring to the ground, evenly around the rig: straight when the ring is √(length²
+     * − spread²) above the ground.
      *
      * @param count ≥ 1
      * @param length of each, m

@@ -30,8 +30,7 @@ public record Wiring(
     }
 
     /** Wiring without kills and signal grounds. */
-    public Wiring(
-            List<Chain> chains, List<Contactor> contactors, Optional<PreCharge> preCharge) {
+    public Wiring(List<Chain> chains, List<Contactor> contactors, Optional<PreCharge> preCharge) {
         this(chains, contactors, preCharge, List.of(), List.of(), Optional.empty());
     }
 

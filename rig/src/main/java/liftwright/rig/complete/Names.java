@@ -62,7 +62,8 @@ final class Names {
                             .map(n -> new Named(n, "a joint of the parts book"))
                             .toList();
             case PART -> both(both(fans(), packs()), others());
-            case SUPPLY -> both(packs(), List.of(new Named(Supplies.OWN, "a battery beside the packs")));
+            case SUPPLY ->
+                    both(packs(), List.of(new Named(Supplies.OWN, "a battery beside the packs")));
             case SIGNAL_GROUND ->
                     at(root, RigKeys.WIRING.name())
                             .flatMap(w -> at(w, KillKeys.GROUNDS.name()))

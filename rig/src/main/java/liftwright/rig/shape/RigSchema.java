@@ -112,7 +112,7 @@ public final class RigSchema {
             }
             // some editors take yes and no for truth values
             case YesNo _ -> json.raw("enum", "[\"yes\", \"no\", true, false]");
-            case Word<?> word -> json.texts("enum", word.words().keySet());
+            case Word<?> word -> json.raw("enum", words(word));
             case ListOf<?> list -> {
                 json.text("type", "array");
                 json.raw("minItems", Integer.toString(list.least()));
@@ -149,11 +149,24 @@ public final class RigSchema {
     private void amount(Measure measure, String implied) {
         if (!implied.isEmpty()) {
             string(DOUBT);
-        } else if (measure == Measure.RATIO || measure == Measure.SHARE) {
+        } else if (measure == Measure.RATIO
+                || measure == Measure.SHARE
+                || measure == Measure.SOUND_LEVEL) {
             json.texts("type", List.of("string", "number"));
         } else {
             string(AMOUNT);
         }
+    }
+
+    /** A word that looks like a number is read by editors as one. */
+    private static String words(Word<?> word) {
+        String texts = JsonText.list(word.words().keySet());
+        String numbers =
+                word.words().keySet().stream()
+                        .filter(text -> text.matches("[0-9]+\\.[0-9]+"))
+                        .map(text -> ", " + text)
+                        .collect(java.util.stream.Collectors.joining());
+        return texts.substring(0, texts.length() - 1) + numbers + "]";
     }
 
     private void string(String pattern) {

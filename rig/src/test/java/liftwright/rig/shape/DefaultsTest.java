@@ -34,7 +34,9 @@ class DefaultsTest {
                     "that of PVC, the least heat-proof",
                     "those of a very fast fuse",
                     "those of a fast fuse",
-                    "those of a slow fuse");
+                    "those of a slow fuse",
+                    "all fans",
+                    "that of the parts book");
 
     static Stream<String> rigs() throws IOException {
         return Stream.of(
@@ -42,6 +44,7 @@ class DefaultsTest {
                 Files.readString(Path.of("..", "examples", "mudlark", "rig.yaml")),
                 Starter.text(),
                 Good.resource("/format/v1-heat.yaml"),
+                Good.resource("/format/v1-failures.yaml"),
                 bare());
     }
 

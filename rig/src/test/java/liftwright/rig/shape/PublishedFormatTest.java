@@ -10,19 +10,31 @@ import java.util.Set;
 import java.util.TreeSet;
 import liftwright.rig.Beam;
 import liftwright.rig.CellType;
+import liftwright.rig.Contactor;
+import liftwright.rig.Control;
 import liftwright.rig.Covering;
+import liftwright.rig.CrewMember;
+import liftwright.rig.Demands;
 import liftwright.rig.Element;
 import liftwright.rig.Exertion;
 import liftwright.rig.Fan;
 import liftwright.rig.FanType;
 import liftwright.rig.FuseOpening;
 import liftwright.rig.HeatLimits;
+import liftwright.rig.HoldingStand;
 import liftwright.rig.Insulation;
+import liftwright.rig.Kill;
 import liftwright.rig.LimitName;
 import liftwright.rig.Magnets;
 import liftwright.rig.Mount;
 import liftwright.rig.Pack;
+import liftwright.rig.PartId;
+import liftwright.rig.Rates;
+import liftwright.rig.Restraint;
 import liftwright.rig.Rig;
+import liftwright.rig.RiskMatrix;
+import liftwright.rig.Supplies;
+import liftwright.rig.Tether;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
@@ -57,7 +69,8 @@ class PublishedFormatTest {
         "v1-beams, 15, 4, 19, 3",
         "v1-body, 24, 12, 36, 5",
         "v1-places, 4, 6, 8, 1",
-        "v1-heat, 12, 4, 16, 3"
+        "v1-heat, 12, 4, 16, 3",
+        "v1-failures, 12, 4, 16, 4"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -213,6 +226,115 @@ class PublishedFormatTest {
                 .isCloseTo(348.15, within(1e-9));
     }
 
+    @Test
+    void killsCrewAndControlRulesAreBound() {
+        Rig rig = Texts.rig(Good.resource("/format/v1-failures.yaml"));
+        assertThat(rig.wiring().kills())
+                .extracting(Kill::id)
+                .containsExactly("remote", "cord", "idle");
+        Kill remote = rig.wiring().kills().getFirst();
+        assertThat(remote.opens()).containsExactly("main");
+        assertThat(remote.by()).isEqualTo(Kill.Means.RADIO);
+        assertThat(remote.heldBy()).contains("watcher");
+        assertThat(remote.reaction().orElseThrow().si()).isEqualTo(0.9);
+        assertThat(remote.delay().si()).isEqualTo(0.03);
+        assertThat(remote.order()).isEqualTo(Kill.Order.COMMAND_ZERO_THEN_OPEN);
+        assertThat(remote.radio()).contains("kill radio");
+        assertThat(remote.fedBy()).contains("p.1");
+        assertThat(remote.ground()).contains("signal ground");
+        assertThat(remote.through()).containsExactly("relay board", "hip plug");
+        assertThat(remote.opensOnLoss()).isTrue();
+        Kill cord = rig.wiring().kills().get(1);
+        assertThat(cord.heldBy()).contains(Kill.WEARER);
+        assertThat(cord.order()).isEqualTo(Kill.Order.OPEN_AT_ONCE);
+        assertThat(cord.delay().si()).isEqualTo(0.05);
+        assertThat(cord.opensOnLoss()).isFalse();
+        Kill idle = rig.wiring().kills().get(2);
+        assertThat(idle.opens()).isEmpty();
+        assertThat(idle.order()).isEqualTo(Kill.Order.COMMAND_ZERO_ONLY);
+        assertThat(idle.fedBy()).contains(Supplies.OWN);
+        assertThat(rig.wiring().grounds().getFirst().to()).isEqualTo("top.1");
+        assertThat(rig.wiring().grounds().getFirst().resistance().si()).isEqualTo(0.03);
+        assertThat(rig.wiring().grounds().getLast().resistance().si()).isEqualTo(0.04);
+        assertThat(rig.wiring().discharge().orElseThrow().resistance().si()).isEqualTo(1000);
+        Contactor main = rig.wiring().contactors().getFirst();
+        assertThat(main.opensIn().si()).isEqualTo(0.025);
+        assertThat(main.coil()).contains("own battery of the frame");
+        assertThat(main.normallyOpen()).isFalse();
+        CrewMember watcher = rig.crew().getFirst();
+        assertThat(watcher.reaction().orElseThrow().si()).isEqualTo(1.4);
+        assertThat(watcher.distance().orElseThrow().si()).isEqualTo(6);
+        assertThat(watcher.role()).isEqualTo("holds the remote kill");
+        assertThat(rig.crew().get(1).reaction()).isEmpty();
+        Control control = rig.control();
+        assertThat(control.linkLoss()).isEqualTo(Control.LinkLoss.CUT);
+        assertThat(control.lossTime().si()).isEqualTo(0.2);
+        assertThat(control.rise().orElseThrow().si()).isEqualTo(0.5);
+        assertThat(control.liveBelow().orElseThrow().si()).isEqualTo(0.03);
+        assertThat(control.stop()).contains(Control.Stop.HOLD_TO_RUN);
+        assertThat(control.computers()).isEqualTo(2);
+        assertThat(control.fedBy()).contains("p.2");
+        assertThat(control.lowering().si()).isEqualTo(0.85);
+        assertThat(control.radio()).contains("throttle radio");
+        assertThat(control.sensors())
+                .extracting(Control.Sensor::name, Control.Sensor::count)
+                .containsExactly(tuple("gyro", 2), tuple("tape", 1));
+        assertThat(rig.demands().height().si()).isEqualTo(0.4);
+        assertThat(rig.demands().yaw()).isEqualTo(Demands.Yaw.FREE);
+        FanType type = rig.fanTypes().getFirst();
+        assertThat(type.noise().si()).isEqualTo(104);
+        assertThat(type.noise().tolerance().plus()).isEqualTo(3);
+        assertThat(type.reversedThrust().si()).isEqualTo(0.4);
+        assertThat(type.rotor().blades()).hasValue(12);
+        assertThat(type.rotor().bladeCentre().orElseThrow().si()).isCloseTo(0.047, within(1e-12));
+        assertThat(type.controller().signalLoss()).isEqualTo(FanType.SignalLoss.IDLE);
+        assertThat(type.controller().startUpSurge().si()).isEqualTo(0.4);
+    }
+
+    @Test
+    void whatHoldsAndWhatIsRiskedIsBound() {
+        Rig rig = Texts.rig(Good.resource("/format/v1-failures.yaml"));
+        HoldingStand stand = rig.restraint().stand().orElseThrow();
+        assertThat(stand.kind()).isEqualTo(HoldingStand.Kind.BENCH);
+        assertThat(stand.fans())
+                .extracting(PartId::text)
+                .containsExactly("left.1", "left.2", "left.3", "left.4", "top.1");
+        assertThat(stand.thrustPoints()).isEqualTo(new Vec3(1, 0, 0));
+        assertThat(stand.centreHeight().si()).isEqualTo(0.5);
+        assertThat(stand.feetDeep().si()).isEqualTo(0.8);
+        assertThat(stand.friction().si()).isEqualTo(0.5);
+        HoldingStand.Bolts bolts = stand.bolts().orElseThrow();
+        assertThat(bolts.size()).contains(HoldingStand.BoltSize.M10);
+        assertThat(bolts.boltClass()).isEqualTo(HoldingStand.BoltClass.CLASS_8_8);
+        assertThat(bolts.deep().si()).isEqualTo(0.7);
+        assertThat(stand.clamps().orElseThrow().force().si()).isEqualTo(1000);
+        Tether tether = rig.restraint().tether().orElseThrow();
+        assertThat(tether.anchorHeight().si()).isEqualTo(4);
+        assertThat(tether.lineStrength().orElseThrow().si()).isEqualTo(15_000);
+        assertThat(tether.gantry().orElseThrow().feetDeep().si()).isEqualTo(2.2);
+        assertThat(tether.downLines().orElseThrow().count()).isEqualTo(3);
+        assertThat(tether.downLines().orElseThrow().spread().si()).isEqualTo(0.6);
+        assertThat(tether.gettingDown()).contains("the watcher lowers the winch");
+        Restraint.Room room = rig.restraint().room().orElseThrow();
+        assertThat(room.beam().orElseThrow().si()).isEqualTo(4.2);
+        Restraint.Platform platform = rig.restraint().platform().orElseThrow();
+        assertThat(platform.under()).isEqualTo(Restraint.Under.WEARER);
+        assertThat(platform.resolution().si()).isCloseTo(0.05, within(1e-12));
+        assertThat(rig.restraint().mats().orElseThrow().si()).isCloseTo(0.2, within(1e-12));
+        assertThat(rig.rates().exposure().si()).isEqualTo(36_000);
+        assertThat(rig.rates().byKind()).hasSize(11);
+        assertThat(rig.rates().of(Rates.PartKind.CONTROLLER).orElseThrow().si())
+                .isCloseTo(5e-5 / 3600, within(1e-20));
+        assertThat(rig.riskMatrix().declared()).isTrue();
+        assertThat(
+                        rig.riskMatrix()
+                                .risk(RiskMatrix.Severity.MARGINAL, RiskMatrix.Likelihood.PROBABLE))
+                .isEqualTo("ask");
+        assertThat(rig.limits().si(LimitName.NOISE)).isEqualTo(83);
+        assertThat(rig.limits().si(LimitName.ANCHOR)).isEqualTo(25_000);
+        assertThat(rig.limits().si(LimitName.WEARER_REACTION)).isEqualTo(1.8);
+    }
+
     private static List<Element> elements(Rig rig, String chain) {
         return rig.wiring().chains().stream()
                 .filter(c -> c.id().text().equals(chain))
@@ -235,7 +357,8 @@ class PublishedFormatTest {
                         "v1-body",
                         "v1-steering",
                         "v1-places",
-                        "v1-heat")) {
+                        "v1-heat",
+                        "v1-failures")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

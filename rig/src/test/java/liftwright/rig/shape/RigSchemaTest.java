@@ -33,7 +33,8 @@ class RigSchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"v1-every-key", "v1-wearable", "v1-module", "v1-carrier"})
+    @ValueSource(
+            strings = {"v1-every-key", "v1-wearable", "v1-module", "v1-carrier", "v1-failures"})
     void everySavedFilePasses(String name) {
         assertThat(errors(Good.resource("/format/" + name + ".yaml"))).isEmpty();
     }

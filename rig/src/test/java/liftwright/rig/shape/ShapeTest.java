@@ -76,16 +76,17 @@ class ShapeTest {
 
     @Test
     void aKeyThatNoQuestionReadsIsSaidOnceAtItsPlace() {
-        String text = Good.text() + "crew:\n  watcher: {reaction: 1.5 s}\n";
+        String text = Good.text() + "  loops:\n    rate: {margin: 50°}\n";
         int line = (int) text.lines().count() - 1;
         assertThat(Texts.read(text).rig()).isPresent();
         assertThat(Texts.read(text).problems())
-                .filteredOn(p -> p.at().path().startsWith("crew"))
+                .filteredOn(p -> p.at().path().startsWith("control/loops"))
                 .containsExactly(
                         new liftwright.rig.Problem(
                                 liftwright.rig.Problem.Code.USED_BY_NO_QUESTION_YET,
-                                new liftwright.rig.Problem.Place("rig.yaml", line, 1, "crew"),
-                                "the key “crew”",
+                                new liftwright.rig.Problem.Place(
+                                        "rig.yaml", line, 3, "control/loops"),
+                                "the key “loops”",
                                 "nothing else: it is part of the format",
                                 "It is read, and used by no question yet."));
     }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import liftwright.rig.Kill;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.SignalGround;
@@ -97,7 +98,7 @@ final class KillsBinder {
                     "“command zero then open”, or no “opens”",
                     "");
         }
-        if (fields.has(KillKeys.RADIO) && by != Kill.Means.RADIO) {
+        if (fields.has(KillKeys.RADIO) && by != Kill.Means.RADIO && !fields.failed(KillKeys.BY)) {
             contradiction(
                     fields,
                     KillKeys.RADIO,
@@ -127,7 +128,11 @@ final class KillsBinder {
     private List<String> opens(Fields fields) {
         var opens = new ArrayList<String>();
         for (Stated<String> name : fields.get(KillKeys.OPENS).orElse(List.of())) {
-            named(name, contactors, "the name of a contactor", "Contactors stand under “contactors”.")
+            named(
+                            name,
+                            contactors,
+                            "the name of a contactor",
+                            "Contactors stand under “contactors”.")
                     .filter(n -> !opens.contains(n))
                     .ifPresent(opens::add);
         }
@@ -160,8 +165,15 @@ final class KillsBinder {
                         name.spot(),
                         Problems.quote(name.value()),
                         expected,
-                        advice.isEmpty() ? otherwise : advice);
+                        advice.isEmpty() ? known(known) + otherwise : advice);
         return Optional.empty();
+    }
+
+    /** What could stand there, where that is not much. */
+    private static String known(Set<String> names) {
+        return names.isEmpty() || names.size() > 6
+                ? ""
+                : "Declared so far: " + String.join(", ", new TreeSet<>(names)) + ". ";
     }
 
     private void contradiction(

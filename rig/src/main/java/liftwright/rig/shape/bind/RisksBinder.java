@@ -62,8 +62,7 @@ final class RisksBinder {
     }
 
     RiskMatrix matrix(Fields file) {
-        ledger.note(
-                file, RigKeys.RISK_MATRIX, "that of the parts book", RiskMatrix.USUAL.source());
+        ledger.note(file, RigKeys.RISK_MATRIX, "that of the parts book", RiskMatrix.USUAL.source());
         return file.get(RigKeys.RISK_MATRIX).map(this::declared).orElse(RiskMatrix.USUAL);
     }
 

@@ -39,9 +39,24 @@ final class QuantityText {
     }
 
     private static Reading<Quantity> reading(String text, Measure measure) {
-        return measure == Measure.KELVIN
-                ? QuantityParser.parseTemperatureDifference(text)
-                : QuantityParser.parse(text, measure.dimension());
+        return switch (measure) {
+            case KELVIN -> QuantityParser.parseTemperatureDifference(text);
+            case SOUND_LEVEL -> level(text);
+            default -> QuantityParser.parse(text, measure.dimension());
+        };
+    }
+
+    /** A sound level; the format began with plain numbers of dB(A), which are read for ever. */
+    private static Reading<Quantity> level(String text) {
+        Reading<Quantity> withUnit = QuantityParser.parse(text, Measure.SOUND_LEVEL.dimension());
+        return withUnit instanceof Reading.Refused<Quantity>
+                        && QuantityParser.parse(text, Measure.RATIO.dimension())
+                                instanceof Reading.Parsed<Quantity>(var number)
+                        && text.indexOf('%') < 0
+                ? new Reading.Parsed<>(
+                        new Quantity(
+                                number.si(), Measure.SOUND_LEVEL.dimension(), number.tolerance()))
+                : withUnit;
     }
 
     private static <T> Optional<T> told(

@@ -26,58 +26,145 @@ import liftwright.rig.shape.kind.YesNo;
 public final class HoldingStandKeys {
 
     public static final Key<HoldingStand.Kind> KIND =
-            defaulted("kind", Word.of(HoldingStand.Kind.values(), ' '), "stand", "nothing else is declared", "What it is; a cart rolls.", "bench")
+            defaulted(
+                            "kind",
+                            Word.of(HoldingStand.Kind.values(), ' '),
+                            "stand",
+                            "nothing else is declared",
+                            "What it is; a cart rolls.",
+                            "bench")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<List<Stated<String>>> FANS =
-            Key.<List<Stated<String>>>computed("fans", new ListOf<>("fans", new Reference(Reference.To.FAN), 1, ListOf.LONGEST), "all fans", "Fans that it holds, or groups of them.", "[left]")
+            Key.<List<Stated<String>>>computed(
+                            "fans",
+                            new ListOf<>(
+                                    "fans", new Reference(Reference.To.FAN), 1, ListOf.LONGEST),
+                            "all fans",
+                            "Fans that it holds, or groups of them.",
+                            "[left]")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<String> THRUST =
-            defaulted("thrust", Word.of("up", "down", "forward", "back", "left", "right"), "up", "as worn", "Where that which lifts when worn points on the stand.", "forward")
+            defaulted(
+                            "thrust",
+                            Word.of("up", "down", "forward", "back", "left", "right"),
+                            "up",
+                            "as worn",
+                            "Where that which lifts when worn points on the stand.",
+                            "forward")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> HEIGHT =
-            required("height", Amount.positive(Measure.HEIGHT), "Of the middle of thrust above the ground.", "1.2 m")
+            required(
+                            "height",
+                            Amount.positive(Measure.HEIGHT),
+                            "Of the middle of thrust above the ground.",
+                            "1.2 m")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> MASS =
-            required("mass", Amount.positive(Measure.MASS), "Of stand and ballast, without what of the rig it carries.", "80 kg")
+            required(
+                            "mass",
+                            Amount.positive(Measure.MASS),
+                            "Of stand and ballast, without what of the rig it carries.",
+                            "80 kg")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> CENTRE =
-            Key.<Quantity>computed("centre height", Amount.positive(Measure.HEIGHT), "half the height", "Of the centre of that mass above the ground.", "0.4 m")
+            Key.<Quantity>computed(
+                            "centre height",
+                            Amount.positive(Measure.HEIGHT),
+                            "half the height",
+                            "Of the centre of that mass above the ground.",
+                            "0.4 m")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> FEET =
-            required("feet apart", Amount.positive(Measure.HEIGHT), "Distance of its feet, sideways.", "1.2 m")
+            required(
+                            "feet apart",
+                            Amount.positive(Measure.HEIGHT),
+                            "Distance of its feet, sideways.",
+                            "1.2 m")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> FEET_DEEP =
-            Key.<Quantity>computed("feet deep", Amount.positive(Measure.HEIGHT), "as far as they are apart", "Distance of its feet, fore and aft.", "0.8 m")
+            Key.<Quantity>computed(
+                            "feet deep",
+                            Amount.positive(Measure.HEIGHT),
+                            "as far as they are apart",
+                            "Distance of its feet, fore and aft.",
+                            "0.8 m")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> FRICTION =
-            Key.<Quantity>computed("friction", Amount.of(Measure.RATIO, Range.between(0, 2)), "0.4 ± 0.1 bound: dry feet on concrete; 0.02 ± 0.01 bound for a cart on its wheels; from memory", "Friction of its feet on the ground.", "0.5 ± 0.1 bound")
+            Key.<Quantity>computed(
+                            "friction",
+                            Amount.of(Measure.RATIO, Range.between(0, 2)),
+                            "0.4 ± 0.1 bound: dry feet on concrete; 0.02 ± 0.01 bound for a cart on its wheels; from memory",
+                            "Friction of its feet on the ground.",
+                            "0.5 ± 0.1 bound")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Integer> BOLTS =
-            open("bolts", new Whole("bolts", 1, 100), "Bolts to the ground, at the corners and along the edges of a rectangle.", "4", "none")
+            open(
+                            "bolts",
+                            new Whole("bolts", 1, 100),
+                            "Bolts to the ground, at the corners and along the edges of a rectangle.",
+                            "4",
+                            "none")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> BOLT =
-            open("bolt strength", Amount.positive(Measure.FORCE), "Pull that one bolt holds with its hole in the ground.", "8 kN", "the size decides")
+            open(
+                            "bolt strength",
+                            Amount.positive(Measure.FORCE),
+                            "Pull that one bolt holds with its hole in the ground.",
+                            "8 kN",
+                            "the size decides")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<HoldingStand.BoltSize> BOLT_SIZE =
-            open("bolt size", new Word<>(sizes()), "Thread of the bolts.", "M10", "the strength decides")
+            open(
+                            "bolt size",
+                            new Word<>(sizes()),
+                            "Thread of the bolts.",
+                            "M10",
+                            "the strength decides")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<HoldingStand.BoltClass> BOLT_CLASS =
-            defaulted("bolt class", new Word<>(classes()), "4.6", "the least there is", "Strength class, as stamped on the heads (ISO 898-1).", "8.8")
+            defaulted(
+                            "bolt class",
+                            new Word<>(classes()),
+                            "4.6",
+                            "the least there is",
+                            "Strength class, as stamped on the heads (ISO 898-1).",
+                            "8.8")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> BOLTS_APART =
-            Key.<Quantity>computed("bolts apart", Amount.positive(Measure.HEIGHT), "as the feet", "Distance of the bolts, sideways.", "1.1 m")
+            Key.<Quantity>computed(
+                            "bolts apart",
+                            Amount.positive(Measure.HEIGHT),
+                            "as the feet",
+                            "Distance of the bolts, sideways.",
+                            "1.1 m")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> BOLTS_DEEP =
-            Key.<Quantity>computed("bolts deep", Amount.positive(Measure.HEIGHT), "as the feet", "Distance of the bolts, fore and aft.", "0.7 m")
+            Key.<Quantity>computed(
+                            "bolts deep",
+                            Amount.positive(Measure.HEIGHT),
+                            "as the feet",
+                            "Distance of the bolts, fore and aft.",
+                            "0.7 m")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Integer> CLAMPS =
             open("clamps", new Whole("clamps", 1, 100), "Clamps that press it down.", "2", "none")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> CLAMP_FORCE =
-            open("clamp force", Amount.positive(Measure.FORCE), "Of each clamp.", "1 kN", "clamps must have one")
+            open(
+                            "clamp force",
+                            Amount.positive(Measure.FORCE),
+                            "Of each clamp.",
+                            "1 kN",
+                            "clamps must have one")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Boolean> WEARER =
-            defaulted("carries wearer", new YesNo(), "no", "a rig is run on a stand without its wearer", "Whether the wearer is on it.", "no")
+            defaulted(
+                            "carries wearer",
+                            new YesNo(),
+                            "no",
+                            "a rig is run on a stand without its wearer",
+                            "Whether the wearer is on it.",
+                            "no")
                     .readBy(Key.Question.RESTRAINT);
 
     public static final Section SECTION =

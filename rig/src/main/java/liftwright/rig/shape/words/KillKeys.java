@@ -28,7 +28,8 @@ public final class KillKeys {
     public static final Key<List<Stated<String>>> OPENS =
             open(
                             "opens",
-                            new ListOf<>("contactors", new Reference(Reference.To.CONTACTOR), 1, 100),
+                            new ListOf<>(
+                                    "contactors", new Reference(Reference.To.CONTACTOR), 1, 100),
                             "Contactors that it opens.",
                             "[main]",
                             "it only commands zero")

@@ -190,11 +190,7 @@ public final class LimitKeys {
 
     private static Section section() {
         var keys = new java.util.ArrayList<Key<?>>(OF.values());
-        keys.addAll(
-                List.of(
-                        PHASE_MARGIN,
-                        WIND,
-                        GUST));
+        keys.addAll(List.of(PHASE_MARGIN, WIND, GUST));
         return Section.of(
                 "limits", "Limits in place of the defaults.", keys.toArray(Key<?>[]::new));
     }

@@ -1,7 +1,6 @@
 package liftwright.rig.shape.words;
 
 import static liftwright.rig.shape.kind.Key.defaulted;
-import static liftwright.rig.shape.kind.Key.open;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -43,7 +42,7 @@ public final class RateKeys {
                                     kind.key(),
                                     Amount.positive(Measure.FAILURE_RATE),
                                     "Failures of " + meaning(kind) + " in running time.",
-                                    "2e-5 1/h",
+                                    "2e-5 /h",
                                     "how likely it is cannot be told")
                             .readBy(Key.Question.FAILURES));
         }

@@ -142,7 +142,7 @@ public final class RigKeys {
                             "rates",
                             RateKeys.SECTION,
                             "How often parts fail, where you know it.",
-                            "{fan: 2e-5 1/h, pack: 1e-5 1/h}",
+                            "{fan: 2e-5 /h, pack: 1e-5 /h}",
                             "how likely failures are cannot be told")
                     .readBy(Key.Question.FAILURES);
     public static final Key<Fields> RISK_MATRIX =
