@@ -132,9 +132,11 @@ public final class Discharge {
      * #follow} goes on from here; where the loss leaves no operating point, it tells so.
      */
     public void fail(Effect effect) {
-        Losses.lose(effect, circuit);
-        fans.lose(effect, Losses.reversedShare(rig));
-        followed = Optional.empty();
+        if (!effect.isNone()) {
+            Losses.lose(effect, circuit);
+            fans.lose(effect, Losses.reversedShare(rig));
+            followed = Optional.empty();
+        }
     }
 
     /**

@@ -36,8 +36,8 @@ public final class Faults {
 
     /**
      * All single faults, in the order of the rig's lists. Each effect names everything that is dead
-     * by it, so that parts in series make equal effects. Losing a pack takes along what it feeds
-     * beside fans: coils of contactors, receiver and computer.
+     * by it and by it alone, so that parts in series make equal effects. Losing a pack takes along
+     * what it feeds beside fans: coils of contactors, receiver and computer.
      */
     public static List<Fault> of(Rig rig) {
         Faults faults = new Faults(rig);
@@ -54,7 +54,7 @@ public final class Faults {
     }
 
     private void add(Kind kind, PartId part, RigPath at, String words, Effect effect) {
-        found.add(new Fault(kind, part, at, words, wiring.whole(effect)));
+        found.add(new Fault(kind, part, at, words, wiring.taken(effect)));
     }
 
     private void fans() {

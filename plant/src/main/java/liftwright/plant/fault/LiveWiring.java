@@ -63,6 +63,22 @@ public final class LiveWiring {
                 .and(Effect.lost(numbers(lostPack)));
     }
 
+    /**
+     * The same without what is dead on the whole rig already: spare packs, fans that nothing feeds.
+     * Nothing stays nothing.
+     */
+    public Effect taken(Effect effect) {
+        Effect all = whole(effect);
+        Effect before = whole(Effect.NONE);
+        return effect.and(Effect.dead(without(all.deadFans(), before.deadFans())))
+                .and(Effect.open(without(all.openChains(), before.openChains())))
+                .and(Effect.lost(without(all.lostPacks(), before.lostPacks())));
+    }
+
+    private static int[] without(int[] all, int[] before) {
+        return IntStream.of(all).filter(k -> Arrays.binarySearch(before, k) < 0).toArray();
+    }
+
     private static boolean[] marked(int count, int[] numbers) {
         boolean[] marked = new boolean[count];
         for (int number : numbers) {

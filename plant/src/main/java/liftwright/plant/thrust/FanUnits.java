@@ -174,6 +174,10 @@ public final class FanUnits implements Device {
 
     /** Accounts for the power of one fan at its last point; the figures below then speak of it. */
     public void account(int fan, double terminalV) {
+        if (stopped[fan]) {
+            Arrays.fill(account, 0);
+            return;
+        }
         FanUnit.account(
                 unit,
                 fan * FanUnit.COEFFICIENTS,
