@@ -49,6 +49,7 @@ public final class Fields {
                         PeopleFields.ROWS,
                         KillFields.ROWS,
                         StandFields.ROWS,
+                        RestraintFields.ROWS,
                         BenchFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)

@@ -8,6 +8,7 @@ import liftwright.plant.body.MassLedger;
 import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
 import liftwright.plant.heat.HeatBank;
+import liftwright.plant.hold.HoldRows;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.supply.Network;
@@ -41,11 +42,23 @@ final class Assembler {
     /** What warms; empty for a plant without heat. */
     final Optional<HeatBank> heat;
 
+    /** What holds the rig; empty for a plant that is not asked for it. */
+    final Optional<HoldRows> hold;
+
     /**
      * @param opened names of the contactors that stand open
      * @param heated whether the parts warm
      */
     Assembler(Rig rig, Set<String> opened, boolean heated) {
+        this(rig, opened, heated, false);
+    }
+
+    /**
+     * @param opened names of the contactors that stand open
+     * @param heated whether the parts warm
+     * @param held whether what holds the rig is asked
+     */
+    Assembler(Rig rig, Set<String> opened, boolean heated, boolean held) {
         this.rig = rig;
         ParameterRows rows = new ParameterRows();
         air = SiteAir.declare(rig.site(), rows);
@@ -58,6 +71,7 @@ final class Assembler {
         ledger = MassLedger.declare(rig, pose, rows);
         swirls = Swirls.declare(rig, rows);
         heat = heated ? Optional.of(HeatBank.declare(rig, rows)) : Optional.empty();
+        hold = held ? Optional.of(HoldRows.declare(rig, rows)) : Optional.empty();
         table = rows.table();
         network = Network.of(packNodes(rig), fanNodes(rig), wires, open(rig, opened));
     }

@@ -96,6 +96,26 @@ public final class Plant {
         return new Plant(new Assembler(rig, opened, true));
     }
 
+    /**
+     * The same plant with what holds the rig: its table has the rows of stand and tether as well.
+     * Operating points are as before.
+     */
+    public static Plant assembleHeld(Rig rig) {
+        return new Plant(new Assembler(rig, Set.of(), false, true));
+    }
+
+    /**
+     * What holds the rig, for one thread.
+     *
+     * @throws IllegalStateException unless {@link #assembleHeld} made this plant
+     */
+    public Holding holding() {
+        return new Holding(
+                parts,
+                parts.hold.orElseThrow(
+                        () -> new IllegalStateException("a plant that nothing holds")));
+    }
+
     /** Whether runs compute temperatures. */
     public boolean isHeated() {
         return parts.heat.isPresent();

@@ -106,8 +106,14 @@ record Inquiry<J extends Judgement>(
                 Optional.of(
                         new Finding.Limit(
                                 Value.of(judging.field() + "-demand", judging.demand(rig)),
-                                judging.demandAt()
-                                        .map(at -> LiftEvidence.origin(rig, at))
+                                judging.demandOrigin(rig)
+                                        .or(
+                                                () ->
+                                                        judging.demandAt()
+                                                                .map(
+                                                                        at ->
+                                                                                LiftEvidence.origin(
+                                                                                        rig, at)))
                                         .orElse("the length of the task"))),
                 missed ? shortfall.see : String.join("; ", verdict.downgrades()),
                 remedies);

@@ -22,6 +22,11 @@ interface Judging<J extends Judgement, S extends Sample<?>> {
     /** Where in the rig file that is asked; empty where the task asks for its own length. */
     Optional<String> demandAt();
 
+    /** Where what is asked comes from, in words; empty where its place in the file tells. */
+    default Optional<String> demandOrigin(Rig rig) {
+        return Optional.empty();
+    }
+
     /** The plant that it is judged on. */
     default Plant assemble(Rig rig) {
         return Plant.assemble(rig);

@@ -115,6 +115,9 @@ final class Remedies<J extends Judgement> {
     private double neededNominal() {
         double low = before.band().low();
         double demand = judging.demand(rig);
+        if (demand <= 0) {
+            return before.nominal() + demand - low; // a margin, which may be below nought
+        }
         return low > 0 ? demand * before.nominal() / low : Double.MAX_VALUE;
     }
 

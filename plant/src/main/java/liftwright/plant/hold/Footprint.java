@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * Where a stand meets the ground: the rectangle that its outermost feet span, or a rectangle along
- * whose left and right sides bolts are spread. Its middle is the origin of {@link FanPush}.
+ * whose left and right sides bolts are spread. Its middle is the origin of {@link Push}.
  *
  * @param apartM from left to right, &gt; 0, m
  * @param deepM from back to front, &gt; 0, m
@@ -56,7 +56,7 @@ public record Footprint(double apartM, double deepM) {
     }
 
     /** Moment of a fan that tips over an edge, about that edge; below 0 where it holds, N·m. */
-    public double tippingNm(Edge edge, FanPush push) {
+    public double tippingNm(Edge edge, Push push) {
         return edge.outY * push.moment().x()
                 - edge.outX * push.moment().y()
                 + halfM(edge) * push.upN();

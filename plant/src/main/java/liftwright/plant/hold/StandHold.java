@@ -43,17 +43,11 @@ public final class StandHold {
      * What holds a stand.
      *
      * @param feet rectangle of the feet
-     * @param weightN of all that stands on them, their middle above that of the feet, N
-     * @param clampsN sum of what clamps press on the floor, likewise in the middle, N
+     * @param steady what presses it down whatever the fans do: weight, and clamps
      * @param friction between feet and floor
      * @param bolts empty where there are none
      */
-    public record Floor(
-            Footprint feet,
-            double weightN,
-            double clampsN,
-            double friction,
-            Optional<Bolts> bolts) {}
+    public record Floor(Footprint feet, Push steady, double friction, Optional<Bolts> bolts) {}
 
     /**
      * Bolts of a stand.
@@ -64,28 +58,28 @@ public final class StandHold {
      */
     public record Bolts(int count, Footprint pattern, double strengthN) {}
 
-    private final List<FanPush> fans;
+    private final List<Push> fans;
     private final Floor floor;
 
-    private StandHold(List<FanPush> fans, Floor floor) {
+    private StandHold(List<Push> fans, Floor floor) {
         this.fans = fans;
         this.floor = floor;
     }
 
     /** Every way in which it gives, the weakest first. */
-    public static List<Hold> of(List<FanPush> fans, Floor floor) {
+    public static List<Hold> of(List<Push> fans, Floor floor) {
         StandHold hold = new StandHold(fans, floor);
         List<Hold> ways = new ArrayList<>(floor.bolts.map(hold::bolted).orElseGet(hold::standing));
         ways.sort(Comparator.comparingDouble(Hold::times).thenComparing(Hold::way));
         return ways;
     }
 
-    private double[] each(ToDoubleFunction<FanPush> load) {
+    private double[] each(ToDoubleFunction<Push> load) {
         return fans.stream().mapToDouble(load).toArray();
     }
 
     private List<Hold> standing() {
-        double pressN = floor.weightN + floor.clampsN;
+        double pressN = -floor.steady.upN();
         List<Hold> ways = new ArrayList<>();
         ways.add(
                 new Hold(
@@ -110,14 +104,10 @@ public final class StandHold {
                     new Hold(
                             Way.TIPS,
                             Optional.of(edge),
-                            tipping(edge),
-                            pressN * floor.feet.halfM(edge)));
+                            Subsets.greatest(each(fan -> floor.feet.tippingNm(edge, fan))),
+                            -floor.feet.tippingNm(edge, floor.steady)));
         }
         return ways;
-    }
-
-    private Subset tipping(Edge edge) {
-        return Subsets.greatest(each(fan -> floor.feet.tippingNm(edge, fan)));
     }
 
     private List<Hold> bolted(Bolts bolts) {
@@ -162,7 +152,7 @@ public final class StandHold {
      *
      * @param spot the bolt
      * @param each of every fan at full throttle, N
-     * @param heldN what weight and clamps take off it, N
+     * @param heldN what presses the stand down takes off it, N
      * @param about edge, where there is one alone
      */
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
@@ -193,30 +183,31 @@ public final class StandHold {
         double perNm = perNm(edge, spot, spots);
         return perNm > 0
                 ? Optional.of(
-                        new Pull(
+                        pull(
                                 spot,
-                                each(fan -> perNm * floor.feet.tippingNm(edge, fan)),
-                                perNm * (floor.weightN + floor.clampsN) * floor.feet.halfM(edge),
-                                Optional.of(edge)))
+                                Optional.of(edge),
+                                push -> perNm * floor.feet.tippingNm(edge, push)))
                 : Optional.empty();
     }
 
     /** Moments about the middle alone, which tip over an edge. */
     private Optional<Pull> crossing(Edge edge, Spot spot, List<Spot> spots) {
         double perNm = perNm(edge, spot, spots);
+        double halfM = floor.feet.halfM(edge);
         return perNm > 0
                 ? Optional.of(
-                        new Pull(
+                        pull(
                                 spot,
-                                each(
-                                        fan ->
-                                                perNm
-                                                        * (floor.feet.tippingNm(edge, fan)
-                                                                - floor.feet.halfM(edge)
-                                                                        * fan.upN())),
-                                0,
-                                Optional.of(edge)))
+                                Optional.of(edge),
+                                push ->
+                                        perNm
+                                                * (floor.feet.tippingNm(edge, push)
+                                                        - halfM * push.upN())))
                 : Optional.empty();
+    }
+
+    private Pull pull(Spot spot, Optional<Edge> about, ToDoubleFunction<Push> of) {
+        return new Pull(spot, each(of), -of.applyAsDouble(floor.steady), about);
     }
 
     /** A moment about +y lifts the front, one about +x lowers the right. */
@@ -234,15 +225,13 @@ public final class StandHold {
     private Pull lifted(Spot spot, List<Spot> spots) {
         double pitch = pitchPerM(spot, spots);
         double roll = rollPerM(spot, spots);
-        return new Pull(
+        return pull(
                 spot,
-                each(
-                        fan ->
-                                fan.upN() / spots.size()
-                                        + pitch * fan.moment().y()
-                                        - roll * fan.moment().x()),
-                (floor.weightN + floor.clampsN) / spots.size(),
-                Optional.empty());
+                Optional.empty(),
+                push ->
+                        push.upN() / spots.size()
+                                + pitch * push.moment().y()
+                                - roll * push.moment().x());
     }
 
     private Hold pulled(List<Pull> pulls, double strengthN) {
@@ -264,11 +253,11 @@ public final class StandHold {
         if (pull.about.isPresent()) {
             return new Hold(way, pull.about, worst, capacity);
         }
-        double liftN = Subsets.greatest(each(FanPush::upN)).load();
+        double liftN = Subsets.greatest(each(Push::upN)).load();
         if (liftN == 0) {
             return new Hold(way, pull.about, Subset.NONE, capacity);
         }
-        double from = (floor.weightN + floor.clampsN) / liftN;
+        double from = -floor.steady.upN() / liftN;
         return new Hold(way, pull.about, worst, Math.max(capacity, from * worst.load()));
     }
 

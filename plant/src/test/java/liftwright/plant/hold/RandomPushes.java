@@ -44,8 +44,8 @@ final class RandomPushes {
         }
     }
 
-    static List<FanPush> pushes(RandomGenerator random, int most) {
-        return FanPush.onStand(
+    static List<Push> pushes(RandomGenerator random, int most) {
+        return Push.onStand(
                 fans(random, random.nextInt(1, most + 1)),
                 random.nextBoolean() ? new Vec3(0, 0, -1) : direction(random),
                 random.nextDouble(0.1, 1.8));
@@ -56,7 +56,7 @@ final class RandomPushes {
     }
 
     /** All together of those whose bit is set. */
-    static FanPush sum(List<FanPush> fans, int bits) {
+    static Push sum(List<Push> fans, int bits) {
         Vec3 force = Vec3.ZERO;
         Vec3 moment = Vec3.ZERO;
         for (int k = 0; k < fans.size(); k++) {
@@ -65,6 +65,6 @@ final class RandomPushes {
                 moment = moment.plus(fans.get(k).moment());
             }
         }
-        return new FanPush(PartId.of("sum", 1), force, moment);
+        return new Push(force, moment);
     }
 }

@@ -11,7 +11,6 @@ import liftwright.plant.hold.Footprint.Edge;
 import liftwright.plant.hold.Hold.Way;
 import liftwright.plant.hold.StandHold.Bolts;
 import liftwright.plant.hold.StandHold.Floor;
-import liftwright.rig.PartId;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
 import org.hipparchus.exception.MathIllegalStateException;
@@ -35,18 +34,18 @@ class StandHoldTest {
         return ways.stream().filter(hold -> hold.way() == way).findFirst().orElseThrow();
     }
 
+    private static Push weight(double newton) {
+        return Push.weight(newton, Vec3.ZERO);
+    }
+
     private static Floor floor(Footprint feet, double weightN, double friction) {
-        return new Floor(feet, weightN, 0, friction, Optional.empty());
+        return new Floor(feet, weight(weightN), friction, Optional.empty());
     }
 
     /** Moments: 500 N on a base of 0.6 m, pushed at 1.0 m (check value S33). */
     @Test
     void thePrintedStandTipsAtItsPush() {
-        FanPush push =
-                new FanPush(
-                        PartId.of("f", 1),
-                        new Vec3(150, 0, 0),
-                        new Vec3(0, 0, -1).cross(new Vec3(150, 0, 0)));
+        Push push = new Push(new Vec3(150, 0, 0), new Vec3(0, 0, -1).cross(new Vec3(150, 0, 0)));
         Footprint feet = new Footprint(0.6, 0.6);
         Hold tips = way(StandHold.of(List.of(push), floor(feet, 500, 1)), Way.TIPS);
         assertThat(tips.times()).isCloseTo(1, within(1e-12));
@@ -62,13 +61,13 @@ class StandHoldTest {
         Seeded.check(
                 150,
                 random -> {
-                    List<FanPush> fans = RandomPushes.pushes(random, 12);
+                    List<Push> fans = RandomPushes.pushes(random, 12);
                     double friction = random.nextDouble(0.02, 1);
                     Floor floor = floor(RandomPushes.feet(random), 800, friction);
                     Hold slides = way(StandHold.of(fans, floor), Way.SLIDES);
                     double least = Double.POSITIVE_INFINITY;
                     for (int bits = 1; bits < 1 << fans.size(); bits++) {
-                        FanPush sum = RandomPushes.sum(fans, bits);
+                        Push sum = RandomPushes.sum(fans, bits);
                         double load =
                                 Math.hypot(sum.force().x(), sum.force().y())
                                         - friction * sum.force().z();
@@ -77,7 +76,7 @@ class StandHoldTest {
                         }
                     }
                     assertSame(slides.times(), least);
-                    FanPush named = RandomPushes.sum(fans, bits(slides.worst()));
+                    Push named = RandomPushes.sum(fans, bits(slides.worst()));
                     assertThat(
                                     Math.hypot(named.force().x(), named.force().y())
                                             - friction * named.force().z())
@@ -107,11 +106,11 @@ class StandHoldTest {
         Seeded.check(
                 40,
                 random -> {
-                    List<FanPush> fans = RandomPushes.pushes(random, 6);
+                    List<Push> fans = RandomPushes.pushes(random, 6);
                     Footprint feet = RandomPushes.feet(random);
-                    double weightN = random.nextDouble(100, 3000);
-                    double ours =
-                            way(StandHold.of(fans, floor(feet, weightN, 0.5)), Way.TIPS).times();
+                    Weight weight = Weight.any(random, feet, random.nextDouble(100, 3000));
+                    Floor floor = new Floor(feet, weight.push(), 0.5, Optional.empty());
+                    double ours = way(StandHold.of(fans, floor), Way.TIPS).times();
                     double least = Double.POSITIVE_INFINITY;
                     for (int bits = 1; bits < 1 << fans.size(); bits++) {
                         least =
@@ -120,7 +119,7 @@ class StandHoldTest {
                                         held(
                                                 RandomPushes.sum(fans, bits),
                                                 feet,
-                                                weightN,
+                                                weight,
                                                 List.of(),
                                                 0));
                     }
@@ -138,7 +137,7 @@ class StandHoldTest {
         Seeded.check(
                 40,
                 random -> {
-                    List<FanPush> fans = RandomPushes.pushes(random, 6);
+                    List<Push> fans = RandomPushes.pushes(random, 6);
                     Footprint feet = RandomPushes.feet(random);
                     Footprint pattern =
                             new Footprint(
@@ -146,15 +145,14 @@ class StandHoldTest {
                                     feet.deepM() * random.nextDouble(0.4, 1));
                     Bolts bolts =
                             new Bolts(random.nextInt(1, 9), pattern, random.nextDouble(100, 3000));
-                    double weightN = random.nextDouble(100, 1000);
+                    Weight weight = Weight.any(random, feet, random.nextDouble(100, 1000));
                     double ours =
                             way(
                                             StandHold.of(
                                                     fans,
                                                     new Floor(
                                                             feet,
-                                                            weightN,
-                                                            0,
+                                                            weight.push(),
                                                             0.4,
                                                             Optional.of(bolts))),
                                             Way.BOLT_PULLED)
@@ -164,7 +162,7 @@ class StandHoldTest {
                                 held(
                                         RandomPushes.sum(fans, bits),
                                         feet,
-                                        weightN,
+                                        weight,
                                         pattern.spots(bolts.count()),
                                         bolts.strengthN());
                         assertThat(ours).isLessThanOrEqualTo(held * (1 + 1e-6));
@@ -172,14 +170,29 @@ class StandHoldTest {
                 });
     }
 
+    /** A weight off the middle. */
+    private record Weight(double newton, double forwardM, double rightM) {
+
+        static Weight any(RandomGenerator random, Footprint feet, double newton) {
+            return new Weight(
+                    newton,
+                    random.nextDouble(-0.4, 0.4) * feet.deepM(),
+                    random.nextDouble(-0.4, 0.4) * feet.apartM());
+        }
+
+        Push push() {
+            return Push.weight(newton, new Vec3(forwardM, rightM, -0.7));
+        }
+    }
+
     /**
      * Greatest factor on a push that feet which press and bolts which pull can balance: a linear
      * programme in their forces.
      */
     private static double held(
-            FanPush push,
+            Push push,
             Footprint feet,
-            double weightN,
+            Weight weight,
             List<Footprint.Spot> bolts,
             double strengthN) {
         double[][] at = new double[4 + bolts.size()][];
@@ -211,9 +224,10 @@ class StandHoldTest {
         up[at.length] = -push.force().z();
         roll[at.length] = push.moment().x();
         pitch[at.length] = push.moment().y();
-        rows.add(new LinearConstraint(up, Relationship.EQ, weightN));
-        rows.add(new LinearConstraint(roll, Relationship.EQ, 0));
-        rows.add(new LinearConstraint(pitch, Relationship.EQ, 0));
+        // A weight at (x, y) turns by (y W, −x W): the others balance it.
+        rows.add(new LinearConstraint(up, Relationship.EQ, weight.newton()));
+        rows.add(new LinearConstraint(roll, Relationship.EQ, -weight.rightM() * weight.newton()));
+        rows.add(new LinearConstraint(pitch, Relationship.EQ, weight.forwardM() * weight.newton()));
         double[] most = new double[size];
         most[at.length] = 1;
         try {
@@ -235,11 +249,11 @@ class StandHoldTest {
     void fourBoltsShareAStraightPullAndTheFarOnesATippingOne() {
         Footprint feet = new Footprint(0.8, 1.0);
         Bolts bolts = new Bolts(4, feet, 8000);
-        FanPush lift = push(new Vec3(0, 0, -2000), new Vec3(0, 0, -1));
+        Push lift = push(new Vec3(0, 0, -2000), new Vec3(0, 0, -1));
         Hold pulled = bolted(lift, feet, 400, bolts, Way.BOLT_PULLED);
         // (2000 k − 400)/4 = 8000
         assertThat(pulled.times()).isCloseTo(32400.0 / 2000, within(1e-9));
-        FanPush tip = push(new Vec3(1000, 0, 0), new Vec3(0, 0, -1.5));
+        Push tip = push(new Vec3(1000, 0, 0), new Vec3(0, 0, -1.5));
         // About the front edge the two at the back pull with 1.0 m: (1500 k − 400 · 0.5)/(2 · 1.0)
         Hold far = bolted(tip, feet, 400, bolts, Way.BOLT_PULLED);
         assertThat(far.times()).isCloseTo((8000 * 2 + 200) / 1500.0, within(1e-9));
@@ -253,13 +267,14 @@ class StandHoldTest {
                 .isCloseTo(0.6 * 8000 / 250, within(1e-9));
     }
 
-    private static FanPush push(Vec3 force, Vec3 at) {
-        return new FanPush(PartId.of("f", 1), force, at.cross(force));
+    private static Push push(Vec3 force, Vec3 at) {
+        return new Push(force, at.cross(force));
     }
 
-    private static Hold bolted(FanPush push, Footprint feet, double weightN, Bolts bolts, Way way) {
+    private static Hold bolted(Push push, Footprint feet, double weightN, Bolts bolts, Way way) {
         return way(
-                StandHold.of(List.of(push), new Floor(feet, weightN, 0, 0.4, Optional.of(bolts))),
+                StandHold.of(
+                        List.of(push), new Floor(feet, weight(weightN), 0.4, Optional.of(bolts))),
                 way);
     }
 
@@ -269,18 +284,19 @@ class StandHoldTest {
                 60,
                 random -> {
                     boolean lifting = random.nextBoolean();
-                    List<FanPush> fans =
+                    List<Push> fans =
                             RandomPushes.pushes(random, 10).stream()
                                     .filter(fan -> lifting || fan.upN() <= 0)
                                     .toList();
                     Footprint feet = RandomPushes.feet(random);
                     Floor floor =
-                            new Floor(feet, 300, 50, 0.4, Optional.of(new Bolts(4, feet, 2000)));
+                            new Floor(
+                                    feet, weight(350), 0.4, Optional.of(new Bolts(4, feet, 2000)));
                     List<Hold> ways = StandHold.of(fans, floor);
                     for (Hold hold : ways) {
                         double least = Double.POSITIVE_INFINITY;
                         for (int bits = 1; bits < 1 << fans.size(); bits++) {
-                            List<FanPush> together = List.of(RandomPushes.sum(fans, bits));
+                            List<Push> together = List.of(RandomPushes.sum(fans, bits));
                             least =
                                     Math.min(
                                             least,
@@ -301,19 +317,18 @@ class StandHoldTest {
         Seeded.check(
                 200,
                 random -> {
-                    List<FanPush> fans = RandomPushes.pushes(random, 24);
+                    List<Push> fans = RandomPushes.pushes(random, 24);
                     Floor floor = anyFloor(random);
                     double now = StandHold.of(fans, floor).getFirst().times();
                     Floor heavier =
                             new Floor(
                                     floor.feet(),
-                                    floor.weightN() * random.nextDouble(1, 2),
-                                    floor.clampsN(),
+                                    floor.steady().plus(weight(random.nextDouble(1000))),
                                     floor.friction(),
                                     floor.bolts());
                     assertThat(StandHold.of(fans, heavier).getFirst().times())
                             .isGreaterThanOrEqualTo(now * (1 - 1e-12));
-                    List<FanPush> more = new ArrayList<>(fans);
+                    List<Push> more = new ArrayList<>(fans);
                     more.addAll(RandomPushes.pushes(random, 4));
                     assertThat(StandHold.of(more, floor).getFirst().times())
                             .isLessThanOrEqualTo(now * (1 + 1e-12));
@@ -324,8 +339,12 @@ class StandHoldTest {
         Footprint feet = RandomPushes.feet(random);
         return new Floor(
                 feet,
-                random.nextDouble(50, 3000),
-                random.nextBoolean() ? 0 : random.nextDouble(0, 500),
+                Push.weight(
+                        random.nextDouble(50, 3000),
+                        new Vec3(
+                                0.3 * feet.deepM() * random.nextDouble(-1, 1),
+                                0.3 * feet.apartM() * random.nextDouble(-1, 1),
+                                -1)),
                 random.nextDouble(0.02, 1),
                 random.nextBoolean()
                         ? Optional.empty()
@@ -340,7 +359,7 @@ class StandHoldTest {
         Seeded.check(
                 100,
                 random -> {
-                    List<FanPush> fans = RandomPushes.pushes(random, 24);
+                    List<Push> fans = RandomPushes.pushes(random, 24);
                     // Bolts stand along the sides, so a turn keeps their places only where they
                     // are at the corners.
                     Footprint feet = RandomPushes.feet(random);
@@ -348,21 +367,19 @@ class StandHoldTest {
                             random.nextBoolean()
                                     ? Optional.empty()
                                     : Optional.of(new Bolts(4, feet, 3000));
-                    Floor floor = new Floor(feet, 700, 0, 0.4, bolts);
+                    Floor floor = new Floor(feet, weight(700), 0.4, bolts);
                     Footprint turned = new Footprint(feet.deepM(), feet.apartM());
                     Floor turnedFloor =
                             new Floor(
                                     turned,
-                                    700,
-                                    0,
+                                    weight(700),
                                     0.4,
                                     bolts.map(b -> new Bolts(4, turned, 3000)));
-                    List<FanPush> turnedFans =
+                    List<Push> turnedFans =
                             fans.stream()
                                     .map(
                                             fan ->
-                                                    new FanPush(
-                                                            fan.id(),
+                                                    new Push(
                                                             quarter(fan.force()),
                                                             quarter(fan.moment())))
                                     .toList();
@@ -393,17 +410,17 @@ class StandHoldTest {
                 100,
                 random -> {
                     Vec3 up = RandomPushes.direction(random);
-                    assertThat(FanPush.turned(new Vec3(0, 0, -1), up).minus(up).length())
+                    assertThat(Push.turned(new Vec3(0, 0, -1), up).minus(up).length())
                             .isLessThan(1e-9);
                     Vec3 a = RandomPushes.direction(random);
                     Vec3 b = RandomPushes.direction(random);
                     Vec3 turned =
-                            FanPush.turned(a, up)
-                                    .cross(FanPush.turned(b, up))
-                                    .minus(FanPush.turned(a.cross(b), up));
+                            Push.turned(a, up)
+                                    .cross(Push.turned(b, up))
+                                    .minus(Push.turned(a.cross(b), up));
                     assertThat(turned.length()).isLessThan(1e-9);
                 });
         Vec3 down = new Vec3(0, 0, 1);
-        assertThat(FanPush.turned(new Vec3(0, 0, -1), down).minus(down).length()).isZero();
+        assertThat(Push.turned(new Vec3(0, 0, -1), down).minus(down).length()).isZero();
     }
 }

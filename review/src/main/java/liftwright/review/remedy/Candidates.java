@@ -1,7 +1,10 @@
 package liftwright.review.remedy;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import liftwright.plant.hold.Ask;
 import liftwright.rig.Rig;
 
 /**
@@ -9,6 +12,9 @@ import liftwright.rig.Rig;
  * try them.
  */
 public final class Candidates {
+
+    private static final Set<Ask.What> ON_STAND =
+            EnumSet.range(Ask.What.SLIDES, Ask.What.BOLT_BOTH);
 
     private Candidates() {}
 
@@ -52,6 +58,21 @@ public final class Candidates {
             all.addAll(MoreCells.SIDE_BY_SIDE.of(rig));
         }
         all.addAll(MoreCells.IN_SERIES.of(rig));
+        return all;
+    }
+
+    /**
+     * Every way to hold it better.
+     *
+     * @param lacking what has no margin left
+     * @param roomM height of the soles at which a climb strikes what is overhead, m
+     */
+    public static List<Candidate> forRestraint(Rig rig, Set<Ask.What> lacking, double roomM) {
+        List<Candidate> all = new ArrayList<>();
+        if (lacking.stream().anyMatch(ON_STAND::contains)) {
+            all.addAll(StandMoves.of(rig));
+        }
+        all.addAll(TetherMoves.of(rig, lacking, roomM));
         return all;
     }
 }

@@ -2,18 +2,19 @@ package liftwright.plant.hold;
 
 import java.util.ArrayList;
 import java.util.List;
-import liftwright.rig.PartId;
 import liftwright.rig.Vec3;
 
 /**
- * What one fan at full throttle does to the stand that holds it, in axes of the ground: x to the
+ * What one fan at full throttle, or a weight, does to a stand, in axes of the ground: x to the
  * front of the stand, y to its right, z down, origin in the middle between its feet.
  *
- * @param id of the fan
  * @param force N
  * @param moment about the origin, N·m
  */
-public record FanPush(PartId id, Vec3 force, Vec3 moment) {
+public record Push(Vec3 force, Vec3 moment) {
+
+    /** Nothing. */
+    public static final Push NONE = new Push(Vec3.ZERO, Vec3.ZERO);
 
     /** Lengths below which two directions are one. */
     private static final double ONE = 1e-12;
@@ -25,16 +26,14 @@ public record FanPush(PartId id, Vec3 force, Vec3 moment) {
      * @param up where the direction that is up on the rig as worn points on the stand, unit vector
      * @param heightM of their middle above the ground; the middle is above that of the feet
      */
-    public static List<FanPush> onStand(List<FanAlone> fans, Vec3 up, double heightM) {
+    public static List<Push> onStand(List<FanAlone> fans, Vec3 up, double heightM) {
         Vec3 middle = middle(fans);
-        List<FanPush> pushes = new ArrayList<>();
+        List<Push> pushes = new ArrayList<>();
         for (FanAlone fan : fans) {
             Vec3 at = turned(fan.at().minus(middle), up).plus(new Vec3(0, 0, -heightM));
             Vec3 direction = turned(fan.direction(), up);
             Vec3 force = direction.times(fan.thrustN());
-            pushes.add(
-                    new FanPush(
-                            fan.id(), force, at.cross(force).plus(direction.times(fan.swirlNm()))));
+            pushes.add(new Push(force, at.cross(force).plus(direction.times(fan.swirlNm()))));
         }
         return pushes;
     }
@@ -68,6 +67,16 @@ public record FanPush(PartId id, Vec3 force, Vec3 moment) {
         Vec3 axis = new Vec3(0, 0, -1).cross(up);
         double along = axis.x() * v.x() + axis.y() * v.y() + axis.z() * v.z();
         return v.times(cos).plus(axis.cross(v)).plus(axis.times(along / (1 + cos)));
+    }
+
+    /** A weight at a place. */
+    public static Push weight(double newton, Vec3 at) {
+        Vec3 force = new Vec3(0, 0, newton);
+        return new Push(force, at.cross(force));
+    }
+
+    public Push plus(Push other) {
+        return new Push(force.plus(other.force), moment.plus(other.moment));
     }
 
     /** Upwards, N. */

@@ -1,0 +1,262 @@
+package liftwright.review;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import liftwright.answer.Evidence;
+import liftwright.answer.Finding;
+import liftwright.answer.Remedy;
+import liftwright.answer.Section;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.answer.Verdict;
+import liftwright.numerics.Work;
+import liftwright.plant.Plant;
+import liftwright.plant.hold.Ask;
+import liftwright.plant.hold.Held;
+import liftwright.quantity.Band;
+import liftwright.quantity.Measure;
+import liftwright.review.remedy.Candidates;
+import liftwright.review.restraint.HoldFindings;
+import liftwright.review.restraint.HoldPicture;
+import liftwright.review.restraint.HoldTables;
+import liftwright.review.restraint.HoldWords;
+import liftwright.review.restraint.NothingHeld;
+import liftwright.review.restraint.ScaleReading;
+import liftwright.review.restraint.StandingWearer;
+import liftwright.rig.Rig;
+
+/**
+ * "Does what holds the rig hold it?": stand and tether under whichever fans load them most, through
+ * a runaway, and who stands in it.
+ */
+public final class RestraintQuestion implements Staged {
+
+    /** A margin that rises by less than this mends something else. */
+    private static final double LEAST_GAIN = 0.01;
+
+    /** A line that fewer draws ask for has no band. */
+    private static final int LEAST_DRAWS = 128;
+
+    private final Rig rig;
+    private final String rigDigest;
+    private final Settings settings;
+    private final RestraintJudge judge;
+    private final Plant plant;
+    private final Optional<Held> held;
+    private final RestraintSample sample;
+
+    private RestraintQuestion(Rig rig, String rigDigest, Settings settings) {
+        this.rig = rig;
+        this.rigDigest = rigDigest;
+        judge = RestraintJudge.of(rig, settings);
+        this.settings = judge.settings();
+        plant = judge.assemble(rig);
+        held = RestraintJudge.declared(plant, true);
+        sample = judge.telling(plant, held.map(Held::asks).orElse(List.of()));
+    }
+
+    /**
+     * To be answered in stages.
+     *
+     * @param rigDigest digest of the file the rig was read from, passed through into the evidence
+     */
+    public static Staged staged(Rig rig, String rigDigest, Settings settings) {
+        return new RestraintQuestion(rig, rigDigest, settings);
+    }
+
+    /**
+     * Answers it.
+     *
+     * @param rigDigest digest of the file the rig was read from, passed through into the evidence
+     * @param work told of progress, asked whether to stop
+     * @return empty when it was stopped: a stopped answer carries no verdict
+     */
+    public static Optional<RestraintAnswer> ask(
+            Rig rig, String rigDigest, Settings settings, Work work) {
+        return new RestraintQuestion(rig, rigDigest, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<RestraintAnswer> answer(Stage stage, Work work) {
+        if (held.map(found -> found.asks().isEmpty()).orElse(false)) {
+            return Optional.of(nothingDeclared());
+        }
+        Optional<RestraintJudgement> judged = judge.judge(sample, stage, work);
+        if (judged.isEmpty()) {
+            return Optional.empty();
+        }
+        RestraintJudgement judgement = judged.get();
+        Evidence evidence = evidence(judgement.draws(), judgement.failedDraws());
+        var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
+        Verdict verdict = inquiry.verdict(sentence(judgement), evidence);
+        List<Remedy> remedies =
+                inquiry
+                        .remedies(
+                                stage,
+                                verdict,
+                                Candidates.forRestraint(rig, lacking(judgement), roomM()))
+                        .stream()
+                        .filter(RestraintQuestion::isWorthSaying)
+                        .toList();
+        if (work.stopped()) {
+            return Optional.empty();
+        }
+        List<Finding> findings =
+                inquiry.findings(verdict, shortfall(judgement), remedies, findings());
+        List<Section> sections = new ArrayList<>();
+        held.ifPresent(
+                found -> {
+                    sections.addAll(HoldTables.of(rig, found, kill(), ask -> band(ask, judgement)));
+                    sections.add(HoldPicture.of(rig, found));
+                });
+        sections.addAll(people());
+        return Optional.of(new RestraintAnswer(verdict, findings, sections, evidence));
+    }
+
+    /** Where something else gives first, more of this is no help. */
+    private static boolean isWorthSaying(Remedy remedy) {
+        return !(remedy.effect() instanceof Remedy.Effect.Helps(var _, var gain))
+                || !(gain.figure() instanceof Value.Figure.Amount(var more, var _))
+                || more >= LEAST_GAIN;
+    }
+
+    private static Optional<Band> band(Ask ask, RestraintJudgement judgement) {
+        double[] margins = judgement.sample().margins(ask, judgement.draws());
+        return margins.length < LEAST_DRAWS || ask.margin().isEmpty()
+                ? Optional.empty()
+                : Optional.of(Bands.about(ask.margin().getAsDouble(), margins));
+    }
+
+    private Evidence evidence(int draws, int failed) {
+        return RestraintEvidence.of(rig, rigDigest, plant, settings, draws, failed, held);
+    }
+
+    private RestraintAnswer nothingDeclared() {
+        List<Finding> findings = new ArrayList<>(List.of(NothingHeld.finding()));
+        findings.addAll(findings());
+        return new RestraintAnswer(NothingHeld.verdict(), findings, people(), evidence(0, 0));
+    }
+
+    /** Sections of who is near it, whatever holds it. */
+    private List<Section> people() {
+        List<Section> sections = new ArrayList<>();
+        held.ifPresent(
+                found -> {
+                    standing(found).map(StandingWearer::section).ifPresent(sections::add);
+                    ScaleReading.of(rig, found)
+                            .map(ScaleReading::sections)
+                            .ifPresent(sections::addAll);
+                });
+        return sections;
+    }
+
+    private List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        held.ifPresent(
+                found -> {
+                    findings.addAll(
+                            HoldFindings.of(
+                                    rig,
+                                    found,
+                                    kill(),
+                                    found.tether()
+                                            .map(
+                                                    on ->
+                                                            plant.holding()
+                                                                    .struck(
+                                                                            nominal(),
+                                                                            on,
+                                                                            found.extent()))));
+                    standing(found).map(own -> own.findings(rig)).ifPresent(findings::addAll);
+                    ScaleReading.of(rig, found)
+                            .map(ScaleReading::findings)
+                            .ifPresent(findings::addAll);
+                });
+        return findings;
+    }
+
+    private Optional<StandingWearer> standing(Held found) {
+        return rig.wearer().map(_ -> StandingWearer.of(found, plant.mass().centre()));
+    }
+
+    private double[] nominal() {
+        return plant.parameters().nominal();
+    }
+
+    private Optional<String> kill() {
+        return plant.holding().slowestKill(nominal());
+    }
+
+    /** What has no margin left, at the declared values or in one draw of forty. */
+    private Set<Ask.What> lacking(RestraintJudgement judgement) {
+        Set<Ask.What> lacking = EnumSet.noneOf(Ask.What.class);
+        for (Ask ask : held.map(Held::asks).orElse(List.of())) {
+            OptionalDouble margin = ask.margin();
+            double[] margins = judgement.sample().margins(ask, judgement.draws());
+            int below = 0;
+            for (double one : margins) {
+                below += one < 0 ? 1 : 0;
+            }
+            if ((margin.isPresent() && margin.getAsDouble() < 0) || 40 * below > margins.length) {
+                lacking.add(ask.what());
+            }
+        }
+        return lacking;
+    }
+
+    private double roomM() {
+        return held.flatMap(
+                        found ->
+                                found.tether()
+                                        .map(
+                                                on ->
+                                                        on.line().overheadM()
+                                                                - found.extent().heightM()))
+                .orElse(0.0);
+    }
+
+    private Sentence sentence(RestraintJudgement judgement) {
+        Sentence start =
+                Sentence.words("least margin of what holds the rig ")
+                        .then(Measure.PERCENT, judgement.nominal(), Bands.shown(judgement.band()))
+                        .then(", asked for ")
+                        .then(Measure.PERCENT, 0.0);
+        return weakest()
+                .map(
+                        ask ->
+                                start.then(
+                                                "; weakest: "
+                                                        + HoldWords.name(ask)
+                                                        + " under "
+                                                        + HoldWords.under(rig, ask, kill())
+                                                        + ", ")
+                                        .then(HoldWords.told(ask)))
+                .orElse(start);
+    }
+
+    private Optional<Ask> weakest() {
+        Ask weakest = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Ask ask : held.map(Held::asks).orElse(List.of())) {
+            OptionalDouble margin = ask.margin();
+            if (margin.isPresent() && margin.getAsDouble() < least) {
+                weakest = ask;
+                least = margin.getAsDouble();
+            }
+        }
+        return Optional.ofNullable(weakest);
+    }
+
+    private static Inquiry.Shortfall shortfall(RestraintJudgement judgement) {
+        return new Inquiry.Shortfall(
+                "restraint",
+                Sentence.words("what holds the rig is short of what is asked of it by ")
+                        .then(Measure.PERCENT, -judgement.nominal()),
+                "what was declared does not decide whether the rig is held",
+                "see the tables of loads for what gives and which fans load it");
+    }
+}
