@@ -168,11 +168,7 @@ final class JetWinds {
             series.add(new Series("along the ground", Mark.DOT, wall));
         }
         return new Section.Plot(
-                "jet-reach",
-                "Speed of the jets over the distance",
-                "jet-way",
-                "jet-speed",
-                series);
+                "jet-reach", "Speed of the jets over the distance", "jet-way", "jet-speed", series);
     }
 
     /** Radius within which the wall jet raises dust, m. */

@@ -37,7 +37,8 @@ final class KillRigs {
     static final String KILL = "    - {id: remote, opens: [main], by: radio, held by: watcher}\n";
 
     /** Its crew. */
-    static final String CREW = "crew:\n  watcher: {reaction: 1.5 s}\n  mate: {role: holds a plug}\n";
+    static final String CREW =
+            "crew:\n  watcher: {reaction: 1.5 s}\n  mate: {role: holds a plug}\n";
 
     /** Curlew with these three and no rules of control beyond a lost link. */
     static Rig curlew(String... replacements) {

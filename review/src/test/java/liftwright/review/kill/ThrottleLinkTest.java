@@ -83,7 +83,10 @@ class ThrottleLinkTest {
     void aControllerThatHoldsIsFound() {
         Rig rig =
                 KillRigs.curlew(
-                        "cut-off: 40 V,", "cut-off: 40 V, signal loss: hold,", KillRigs.CONTROL, GOOD);
+                        "cut-off: 40 V,",
+                        "cut-off: 40 V, signal loss: hold,",
+                        KillRigs.CONTROL,
+                        GOOD);
         assertThat(new ThrottleLink(rig).findings())
                 .extracting(Finding::code)
                 .containsExactly("controller-holds");

@@ -344,4 +344,33 @@ class PeopleTest {
                     .hasSize(distance.equals("15 m") ? 1 : 0);
         }
     }
+
+    /** What the builder declares is what is held against, with its origin. */
+    @Test
+    void declaredLimitsCount() {
+        String rotor = "rotor: {blades: 9, blade mass: 14 g}";
+        People usual = people(text(rotor, "crew: {watcher: {distance: 280 m}}"), 0);
+        People own =
+                people(
+                        text(
+                                rotor,
+                                "crew: {watcher: {distance: 280 m}}\n"
+                                        + "limits: {fragment energy: 2000 J, bystanders: 300 m, noise: 40 dBA, impact speed: 2 m/s}"),
+                        0);
+        assertThat(findings(usual, "fragment-energy")).hasSize(1);
+        assertThat(findings(own, "fragment-energy")).isEmpty();
+        assertThat(findings(usual, "drop-speed").getFirst().severity()).isEqualTo(Severity.NOTES);
+        assertThat(findings(own, "drop-speed").getFirst().severity()).isEqualTo(Severity.WARNS);
+        assertThat(findings(usual, "crew-too-near")).isEmpty();
+        assertThat(findings(own, "crew-too-near"))
+                .singleElement()
+                .satisfies(
+                        f -> {
+                            assertThat(f.severity()).isEqualTo(Severity.NOTES);
+                            assertThat(f.limit().orElseThrow().origin()).contains("declared");
+                        });
+        assertThat(si(findings(own, "keep-out").getFirst().value().orElseThrow())).isEqualTo(300);
+        assertThat(findings(usual, "noise")).hasSize(1);
+        assertThat(findings(own, "noise")).hasSize(2);
+    }
 }
