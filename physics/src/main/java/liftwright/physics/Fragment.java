@@ -3,12 +3,10 @@ package liftwright.physics;
 /**
  * What a rotor throws when it breaks: a blade, a third of the rotor, and how far it flies. A piece
  * leaves along the tangent with the speed its centre of mass had; what spin it keeps is left out of
- * its energy. A duct or guard that holds the piece back is not counted.
+ * its energy. From 58 ft·lbf, some 79 J, on a fragment counts as hazardous [DDESB12]. A duct or
+ * guard that holds the piece back is not counted.
  */
 public final class Fragment {
-
-    /** Energy from which a fragment counts as hazardous, J: 58 ft·lbf, rounded [DDESB12]. */
-    public static final double HAZARDOUS_J = 79;
 
     /** Drag coefficient of a sphere below its drag crisis [HOERNER65]. */
     static final double SPHERE_DRAG = 0.47;

@@ -108,7 +108,7 @@ public final class SpoolDown {
     private static double tangled(double timeS, double d) {
         double root = Math.sqrt(Math.abs(d));
         if (root * timeS < 1e-6) {
-            return timeS * (1 - d * timeS * timeS / 3);
+            return timeS; // the next term is a third of (√D t)² of it
         }
         return (d > 0 ? Math.tanh(root * timeS) : Math.tan(root * timeS)) / root;
     }
@@ -118,7 +118,7 @@ public final class SpoolDown {
         double root = Math.sqrt(Math.abs(d));
         double x = root * tangled;
         if (x < 1e-6) {
-            return tangled * (1 + d * tangled * tangled / 3);
+            return tangled;
         }
         return (d > 0 ? Math.log1p(2 * x / (1 - x)) / 2 : Math.atan(x)) / root;
     }

@@ -125,6 +125,15 @@ class SpoolDownTest {
         assertThat(SpoolDown.speedRadps(stop * 0.999, 2000, 4e-5, 1e-7, 0, 0.02)).isPositive();
     }
 
+    /** A bearing that hardly brakes still ends it: F₀/Ω₀² (J/κ) (Ω₀ − √(c/κ) atan(Ω₀ √(κ/c))). */
+    @Test
+    void aGoodBearingTakesALittleOfThePush() {
+        double root = Math.sqrt(5e-5 / 1e-7);
+        double expected = 50 / 4e6 * 1e-4 / 1e-7 * (2000 - root * Math.atan(2000 / root));
+        assertThat(SpoolDown.impulseNs(50, 2000, 1e-4, 1e-7, 0, 5e-5))
+                .isCloseTo(expected, within(1e-9));
+    }
+
     /** Where b² = 4 κ c: −1/(a (Ω + √(c/a))) is straight in time. */
     @Test
     void theCaseBetweenBothForms() {
