@@ -91,13 +91,19 @@ final class ActFindings {
                                         "a rotor coasts for as long as its inertia carries it"));
     }
 
-    private Optional<Finding> onLoss(Kill kill) {
-        boolean needsPower =
-                kill.by() == Kill.Means.RADIO
-                        || kill.by() == Kill.Means.SOFTWARE
-                        || kill.fedBy().isPresent();
-        if (kill.opensOnLoss() || !needsPower) {
+    private static Optional<Finding> onLoss(Kill kill) {
+        if (kill.opensOnLoss()) {
             return Optional.empty();
+        }
+        String lost =
+                switch (kill.by()) {
+                    case RADIO -> "its supply or its link is lost";
+                    case SOFTWARE -> "the computer or its supply is lost";
+                    case WIRE, BUTTON -> "its line is torn or its supply lost";
+                    case LANYARD -> kill.fedBy().isPresent() ? "its supply is lost" : "";
+                };
+        if (lost.isEmpty()) {
+            return Optional.empty(); // to be torn out is how it acts
         }
         Optional<String> pack = kill.fedBy().filter(supply -> !Supplies.isBattery(supply));
         return Optional.of(
@@ -105,9 +111,11 @@ final class ActFindings {
                         Severity.WARNS,
                         "kill-lost-unseen",
                         kill.id(),
-                        kill.declaredAt(),
+                        kill.declaredAt().child("opens on loss"),
                         Sentence.words(
-                                "when its supply or its link is lost, "
+                                "when "
+                                        + lost
+                                        + ", "
                                         + kill.id()
                                         + " does not act, and can no longer act"
                                         + pack.map(p -> "; pack " + p + " feeds it").orElse("")),

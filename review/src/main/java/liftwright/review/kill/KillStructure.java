@@ -277,6 +277,14 @@ final class KillStructure {
                 .toList();
     }
 
+    /** "none", "all 24", or some by name. */
+    String words(List<String> fans) {
+        if (fans.isEmpty()) {
+            return "none";
+        }
+        return fans.size() == rig.fans().size() ? "all " + fans.size() : Alarm.list(fans);
+    }
+
     /** Fans that stay fed, and are not commanded to zero, when a kill acts alone and whole. */
     List<String> leftBy(Chain chain) {
         return left(Set.of(), List.of(chain));

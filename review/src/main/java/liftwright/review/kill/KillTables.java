@@ -54,7 +54,7 @@ final class KillTables {
                 Value.words("kill", kill.id()),
                 Value.words("kill-means", kill.by().name().toLowerCase(Locale.ROOT)),
                 Value.words("kill-chain", drawn(chain)),
-                Value.words("kill-leaves", left.isEmpty() ? "none" : Alarm.list(left)),
+                Value.words("kill-leaves", structure.words(left)),
                 Value.words("kill-on-loss", kill.opensOnLoss() ? "acts" : "does not act"),
                 Value.of("kill-reaction", times.reactionS(kill)),
                 times.pressToStillS(kill, left)
@@ -103,8 +103,7 @@ final class KillTables {
                                             structure.served(number).stream()
                                                     .map(Kill::id)
                                                     .toList())),
-                            Value.words(
-                                    "kill-leaves", left.isEmpty() ? "none" : Alarm.list(left))));
+                            Value.words("kill-leaves", structure.words(left))));
         }
         return new Section.Table(
                 "kill-needs",
@@ -127,7 +126,8 @@ final class KillTables {
                                                 Value.of("kill-cut-size", cut.cardinality()),
                                                 Value.words(
                                                         "kill-leaves",
-                                                        Alarm.list(structure.leftWithout(cut)))))
+                                                        structure.words(
+                                                                structure.leftWithout(cut)))))
                         .toList());
     }
 
