@@ -16,6 +16,7 @@ import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
 import liftwright.review.HeatQuestion;
 import liftwright.review.LiftQuestion;
+import liftwright.review.RestraintQuestion;
 import liftwright.review.Settings;
 import liftwright.review.Task;
 import liftwright.rig.Change;
@@ -36,6 +37,7 @@ final class Asking {
     static final String ENDURANCE = "endurance";
     static final String BALANCE = "balance";
     static final String HEAT = "heat";
+    static final String RESTRAINT = "restraint";
 
     /** Between two hops that no file knows of, s. */
     private static final double HOP_PAUSE_S = 60;
@@ -125,6 +127,7 @@ final class Asking {
                                     rig),
                             settings,
                             work);
+            case RESTRAINT -> RestraintQuestion.ask(rig, source.digest(), settings, work);
             default -> throw new IllegalStateException("no question " + question);
         };
     }

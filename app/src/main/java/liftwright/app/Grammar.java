@@ -67,7 +67,7 @@ final class Grammar {
 
     /** The questions that {@code review} asks when none is named. */
     static final List<String> QUESTIONS =
-            List.of(Asking.LIFT, Asking.ENDURANCE, Asking.HEAT, Asking.BALANCE);
+            List.of(Asking.LIFT, Asking.ENDURANCE, Asking.HEAT, Asking.BALANCE, Asking.RESTRAINT);
 
     private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
 
@@ -78,8 +78,8 @@ final class Grammar {
         spec.usageMessage()
                 .description(
                         "Computes from a rig file of an electric multi-fan lift rig whether it"
-                                + " lifts, how long it flies, which way it turns, what gives out first and what"
-                                + " would mend it."
+                                + " lifts, how long it flies, which way it turns, what gives out first, what"
+                                + " must hold it down and what would mend it."
                                 + " A calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")

@@ -28,6 +28,11 @@ final class Options {
         return parsed.matchedPositionalValue(0, List.of());
     }
 
+    /** The question named before the rigs; empty where all of them are asked. */
+    Optional<String> question() {
+        return Optional.of(names().getFirst()).filter(Grammar.QUESTIONS::contains);
+    }
+
     /** The single name of a verb that takes one; empty without. */
     String name() {
         return parsed.matchedPositionalValue(0, "");

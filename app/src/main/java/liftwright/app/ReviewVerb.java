@@ -19,7 +19,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
 import liftwright.rig.text.RigText;
 
-/** {@code review}: asks the steady questions. */
+/** {@code review}: asks the questions. */
 final class ReviewVerb {
 
     private final Voice voice;
@@ -113,13 +113,12 @@ final class ReviewVerb {
 
     /** The question named, or all of them. */
     private List<String> questions() {
-        String first = options.names().getFirst();
-        return Grammar.QUESTIONS.contains(first) ? List.of(first) : Grammar.QUESTIONS;
+        return options.question().map(List::of).orElse(Grammar.QUESTIONS);
     }
 
     private List<String> rigs() {
         List<String> names = options.names();
-        if (!Grammar.QUESTIONS.contains(names.getFirst())) {
+        if (options.question().isEmpty()) {
             return names;
         }
         if (names.size() == 1) {

@@ -35,9 +35,9 @@ class CommandLineTest {
 
     @Test
     void whatNoQuestionReadsYetIsSaidAndIsNoError() throws IOException {
-        assertThat(Files.readString(Path.of(example("mudlark"), "rig.yaml"))).contains("kills:");
-        var ran = shell().run("check", example("mudlark"));
-        assertThat(ran.out()).contains("Read, used by no question yet").contains("wiring/kills");
+        assertThat(Files.readString(Path.of(example("curlew"), "rig.yaml"))).contains("wind:");
+        var ran = shell().run("check", example("curlew"));
+        assertThat(ran.out()).contains("Read, used by no question yet").contains("site/wind");
         assertThat(ran.code()).isZero();
     }
 
@@ -61,6 +61,7 @@ class CommandLineTest {
                 "review lift --full-throttle x|--full-throttle belongs to the question of heat",
                 "review heat --full-throttle --runs 2 x|name one task",
                 "review heat --start-state nowhere.csv --runs 0 x|--hops is a whole number from 1",
+                "review restraint|which rig?",
                 "review lift --trace t.csv x|--trace belongs to the question of endurance",
                 "check nowhere.yaml|no file or folder nowhere.yaml",
                 "review lift nowhere|no file or folder nowhere",

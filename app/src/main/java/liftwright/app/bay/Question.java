@@ -6,6 +6,7 @@ import liftwright.review.EnduranceQuestion;
 import liftwright.review.HeatCase;
 import liftwright.review.HeatQuestion;
 import liftwright.review.LiftQuestion;
+import liftwright.review.RestraintQuestion;
 import liftwright.review.Settings;
 import liftwright.review.Staged;
 import liftwright.review.Task;
@@ -16,7 +17,8 @@ enum Question {
     LIFT,
     ENDURANCE,
     HEAT,
-    BALANCE;
+    BALANCE,
+    RESTRAINT;
 
     /** As the page calls it, and as an answer does. */
     String word() {
@@ -46,6 +48,7 @@ enum Question {
                     HeatQuestion.staged(
                             rig, digest, HeatCase.of(HeatQuestion.demanded(rig)), settings);
             case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
+            case RESTRAINT -> RestraintQuestion.staged(rig, digest, settings);
         };
     }
 }
