@@ -97,7 +97,7 @@ final class PeopleFields {
                             PIECES),
                     new Field(
                             "jet-way",
-                            "distance from the exit",
+                            "distance",
                             Measure.LENGTH,
                             "Along a jet, or along the ground from where it meets it.",
                             "round numbers",

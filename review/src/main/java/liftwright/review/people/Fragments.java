@@ -139,7 +139,7 @@ final class Fragments {
                                             new Value(
                                                     "mount-load",
                                                     new Value.Figure.NotComputed(
-                                                            "told for a lost blade"))),
+                                                            "its mount is gone"))),
                             Value.words("piece-how", piece.how())));
         }
         return Optional.of(
@@ -231,7 +231,7 @@ final class Fragments {
     private Optional<Finding> lostBlade() {
         Moment at = full.declared();
         return thrown.stream()
-                .filter(one -> one.piece().mountN().isPresent())
+                .filter(one -> one.piece().words().equals(Piece.BLADE))
                 .max(
                         Comparator.comparingDouble(
                                 one -> one.piece().mountN().orElseThrow().applyAsDouble(at)))

@@ -41,6 +41,9 @@ final class FullThrottle {
         /** Power that the cells give up. */
         final double sourceW;
 
+        /** What each pack stores when it is full. */
+        final double[] storedJ;
+
         private Moment(Plant plant, double[] p, double[] own, SteadyState state) {
             this.own = own;
             int fans = state.fans();
@@ -57,6 +60,10 @@ final class FullThrottle {
             densityKgpm3 = plant.siteDensityKgpm3(p);
             massKg = plant.massKg(p);
             sourceW = state.sourceW();
+            storedJ = new double[state.packs()];
+            for (int k = 0; k < storedJ.length; k++) {
+                storedJ[k] = plant.storedJ(p, k);
+            }
         }
     }
 
@@ -103,13 +110,16 @@ final class FullThrottle {
         return declared;
     }
 
-    /** Band of a number over the draws; empty with too few. */
+    /** Band of a number over the draws; empty with too few, and where nothing of it is in doubt. */
     Optional<Band> band(ToDoubleFunction<Moment> number) {
         if (drawn.size() < LEAST_DRAWS) {
             return Optional.empty();
         }
         double[] sorted = drawn.stream().mapToDouble(number).toArray();
         Arrays.sort(sorted);
+        if (sorted[0] == sorted[sorted.length - 1]) {
+            return Optional.empty(); // known exactly, as declared
+        }
         return Optional.of(
                 new Band(
                         Quantiles.ofSorted(sorted, TAIL),

@@ -182,13 +182,24 @@ final class Hearing {
                 Sentence.words("at " + ear.who() + " up to ")
                         .then(Measure.SOUND_LEVEL, level, full.band(ear.levelDba()))
                         .then(": ")
-                        .then(Measure.TIME, Noise.nioshS(level))
+                        .then(
+                                Measure.TIME,
+                                Noise.nioshS(level),
+                                full.band(m -> Noise.nioshS(ear.levelDba().applyAsDouble(m))))
                         .then(" a day by NIOSH, ")
                         .then(
                                 level > Noise.OSHA_CEILING_DBA
                                         ? Sentence.words("no time at all by OSHA")
                                         : Sentence.start()
-                                                .then(Measure.TIME, Noise.oshaS(level))
+                                                .then(
+                                                        Measure.TIME,
+                                                        Noise.oshaS(level),
+                                                        full.band(
+                                                                m ->
+                                                                        Noise.oshaS(
+                                                                                ear.levelDba()
+                                                                                        .applyAsDouble(
+                                                                                                m))))
                                                 .then(" by OSHA"))
                         .then("; what is asked lasts ")
                         .then(Measure.TIME, exposureS)

@@ -30,6 +30,9 @@ final class JetWinds {
     /** Doubt of the wall jet, from memory ({@link FreeJet#wallSpeedShare}). */
     private static final double WALL_DOUBT = 0.3;
 
+    private static final String DOUBT =
+            "the doubt of the law, 30 % from memory, about that of the rig";
+
     /** Wind that raises dust and loose paper, m/s: the low end of Beaufort 4. */
     private static final double STIRS_MPS = 5.5;
 
@@ -119,7 +122,7 @@ final class JetWinds {
                         (1 - WALL_DOUBT) * drawn.map(Band::low).orElse(at),
                         (1 + WALL_DOUBT) * drawn.map(Band::high).orElse(at),
                         0.95,
-                        "the doubt of the law, 30 % from memory, about that of the rig",
+                        DOUBT,
                         drawn.map(Band::draws).orElse(0),
                         0));
     }
@@ -136,8 +139,7 @@ final class JetWinds {
                                     ? wall(way)
                                     : new Value(
                                             "wall-jet-speed",
-                                            new Value.Figure.NotComputed(
-                                                    "within two diameters of the merged jet"))));
+                                            new Value.Figure.NotComputed("too near"))));
         }
         return List.of(
                 new Section.Table(
@@ -178,21 +180,27 @@ final class JetWinds {
 
     Finding swept() {
         double radius = SWEPT * stirredM(full.declared());
+        Optional<Band> drawn = full.band(m -> SWEPT * stirredM(m));
+        Band band =
+                new Band(
+                        drawn.map(Band::low).orElse(radius) * Math.pow(1 - WALL_DOUBT, 1 / 1.1),
+                        drawn.map(Band::high).orElse(radius) * Math.pow(1 + WALL_DOUBT, 1 / 1.1),
+                        0.95,
+                        DOUBT,
+                        drawn.map(Band::draws).orElse(0),
+                        0);
         return new Finding(
                 Severity.NOTES,
                 "swept-ground",
                 Optional.empty(),
                 Optional.empty(),
                 Sentence.words("sweep the ground to ")
-                        .then(Measure.LENGTH, radius)
-                        .then(" around: the merged jets raise dust to half of it, ± 30 %"),
-                Optional.of(Value.of("swept-radius", radius)),
-                Optional.of(
-                        new Finding.Limit(
-                                Value.of("swept-radius", radius / SWEPT),
-                                "from memory: wind that raises dust, "
-                                        + "Beaufort 4; twice of it: common practice")),
-                "grit at the speed of the jet hurts eyes and blades; goggles for all who are near",
+                        .then(Measure.LENGTH, radius, band)
+                        .then(" around: the merged jets raise dust to half of it"),
+                Optional.of(Value.of("swept-radius", radius, band)),
+                Optional.empty(),
+                "from memory: wind that raises dust is that of Beaufort 4; twice of it is common practice."
+                        + " Grit at the speed of the jet hurts eyes and blades: goggles for all who are near",
                 List.of());
     }
 }

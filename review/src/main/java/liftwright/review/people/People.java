@@ -35,7 +35,7 @@ public record People(List<Section> sections, List<Finding> findings) {
         if (full.isPresent() && !plant.rig().fans().isEmpty()) {
             turning(plant, numbers, full.get(), sections, findings);
         }
-        Stored stored = new Stored(plant);
+        Stored stored = new Stored(plant, full);
         stored.section().ifPresent(sections::add);
         findings.addAll(stored.findings());
         Drops drops = new Drops(plant);

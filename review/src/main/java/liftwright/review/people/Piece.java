@@ -32,6 +32,9 @@ record Piece(
         Optional<ToDoubleFunction<Moment>> mountN,
         String how) {
 
+    /** What the piece is called that leaves a rotor out of balance. */
+    static final String BLADE = "a blade";
+
     /** Blades are of plastic, carbon or at the densest aluminium, kg/m³ (common practice). */
     private static final double BLADE_KGPM3 = 2700;
 
@@ -104,7 +107,7 @@ record Piece(
         double lengthM = (type.tip().si() - type.hub().si()) / 2;
         return Optional.of(
                 new Piece(
-                        "a blade",
+                        BLADE,
                         massKg,
                         m -> Fragment.speedMps(centreM.applyAsDouble(m), m.speedRadps[fan]),
                         Fragment.tumblingDragM2(CHORD_SHARE * lengthM * lengthM),
@@ -123,19 +126,25 @@ record Piece(
             return Optional.empty();
         }
         ToDoubleFunction<Moment> massKg = m -> numbers.of(m.own, type, What.ROTOR_MASS) / 3;
+        ToDoubleFunction<Moment> speedMps =
+                m ->
+                        Fragment.sectorMps(
+                                numbers.of(m.own, type, What.INERTIA),
+                                numbers.of(m.own, type, What.ROTOR_MASS),
+                                m.speedRadps[fan]);
         double discM2 = Math.PI / 4 * type.tip().si() * type.tip().si();
         return Optional.of(
                 new Piece(
                         "a third of the rotor",
                         massKg,
-                        m ->
-                                Fragment.sectorMps(
-                                        numbers.of(m.own, type, What.INERTIA),
-                                        numbers.of(m.own, type, What.ROTOR_MASS),
-                                        m.speedRadps[fan]),
+                        speedMps,
                         Fragment.tumblingDragM2(discM2 / 3),
                         Fragment.compactDragM2(massKg.applyAsDouble(declared), ROTOR_KGPM3),
-                        Optional.empty(),
+                        Optional.of(
+                                m ->
+                                        massKg.applyAsDouble(m)
+                                                * speedMps.applyAsDouble(m)
+                                                * m.speedRadps[fan]),
                         "at most: its mass as far out as its inertia allows"));
     }
 

@@ -1,10 +1,12 @@
 package liftwright.review.people;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Section;
@@ -14,6 +16,7 @@ import liftwright.physics.PackFire;
 import liftwright.plant.Plant;
 import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
+import liftwright.review.people.FullThrottle.Moment;
 import liftwright.review.wiring.WiringFindings;
 import liftwright.rig.LimitName;
 import liftwright.rig.Pack;
@@ -30,8 +33,14 @@ final class Stored {
     private final double[] fullV;
     private final double[] storedJ;
 
-    Stored(Plant plant) {
+    private final Optional<FullThrottle> full;
+
+    /**
+     * @param full for the bands; empty where it has no operating point
+     */
+    Stored(Plant plant, Optional<FullThrottle> full) {
         this.plant = plant;
+        this.full = full;
         rig = plant.rig();
         double[] p = plant.parameters().nominal();
         fullV = plant.faultSupply(p).fullV();
@@ -63,9 +72,16 @@ final class Stored {
                                             "each of " + name(group),
                                             group.size(),
                                             fullV[one],
-                                            storedJ[one]));
+                                            storedJ[one],
+                                            m -> m.storedJ[one]));
                         });
-        rows.add(row("all packs together", storedJ.length, most, all));
+        rows.add(
+                row(
+                        "all packs together",
+                        storedJ.length,
+                        most,
+                        all,
+                        m -> Arrays.stream(m.storedJ).sum()));
         return Optional.of(
                 new Section.Table(
                         "people-energy",
@@ -86,13 +102,14 @@ final class Stored {
         return group.size() == 1 ? first.id().text() : first.id() + " to " + last.id();
     }
 
-    private static List<Value> row(String part, int count, double volt, double joule) {
+    private List<Value> row(
+            String part, int count, double volt, double joule, ToDoubleFunction<Moment> number) {
         double middle = (PackFire.LEAST_HEAT + PackFire.MOST_HEAT) / 2;
         return List.of(
                 Value.words("part", part),
                 Value.of("count", count),
                 Value.of("pack-voltage-full", volt),
-                Value.of("stored-energy", joule),
+                Value.of("stored-energy", joule, full.flatMap(known -> known.band(number))),
                 Value.of(
                         "fire-heat",
                         middle * joule,
@@ -149,7 +166,11 @@ final class Stored {
                 Optional.empty(),
                 Optional.empty(),
                 Sentence.words("full packs store ")
-                        .then(Measure.ENERGY, all)
+                        .then(
+                                Measure.ENERGY,
+                                all,
+                                full.flatMap(
+                                        known -> known.band(m -> Arrays.stream(m.storedJ).sum())))
                         .then("; burning together they hurt bare skin within ")
                         .then(Measure.LENGTH, reachM(all, PackFire.MOST_HEAT, PackFire.SHORTEST_S))
                         .then(" at most, from memory"),

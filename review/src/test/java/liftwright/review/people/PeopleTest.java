@@ -136,6 +136,7 @@ class PeopleTest {
         assertThat(level.high() - level.low()).isCloseTo(2 * 1.96 * 3, within(0.7));
         assertThat(level.draws()).isEqualTo(2000);
         Section.Table pieces = table(people, "people-fragments");
+        assertThat(cell(pieces, 0, "piece-reach").band()).isPresent();
         Value mass = cell(pieces, 0, "piece-mass");
         Band band = mass.band().orElseThrow();
         assertThat(si(mass)).isCloseTo(0.008, within(1e-12));
@@ -372,5 +373,27 @@ class PeopleTest {
         assertThat(si(findings(own, "keep-out").getFirst().value().orElseThrow())).isEqualTo(300);
         assertThat(findings(usual, "noise")).hasSize(1);
         assertThat(findings(own, "noise")).hasSize(2);
+    }
+
+    /**
+     * Leads that nobody declared are half a metre: v = √(2 F · 0.5 m/m) without a rotor's inertia.
+     */
+    @Test
+    void aFanOnUndeclaredLeads() {
+        String bare =
+                text("", "")
+                        .replace("branch: [{run: 12 AWG, length: 500 mm}]", "branch: []")
+                        .replace("trunk: [{run: 8 AWG, length: 400 mm}]", "trunk: []");
+        Plant plant = Plant.assemble(rig(bare));
+        SteadyState full = plant.state();
+        plant.solve(
+                plant.parameters().nominal(),
+                Effects.ALL.withCharge(false),
+                plant.workspace(),
+                full);
+        Section.Table told = table(People.of(plant, 5, 0), "people-fragments");
+        assertThat(told.rows()).hasSize(1);
+        double speed = Math.sqrt(full.fanThrustN(0) / 0.7);
+        assertThat(si(cell(told, 0, "piece-speed"))).isCloseTo(speed, within(1e-6));
     }
 }

@@ -173,6 +173,20 @@ class PeopleOnRandomRigsTest {
                                                 omega * Math.sqrt(near.inertiaKgm2() / kg),
                                                 disc / 3,
                                                 7850);
+                                        // At most m r Ω² with all of the third at its gyration.
+                                        double most =
+                                                kg
+                                                        / 3
+                                                        * Math.sqrt(near.inertiaKgm2() / kg)
+                                                        * omega
+                                                        * omega;
+                                        assertThat(
+                                                        si(
+                                                                told,
+                                                                row(told, "a third of the rotor")
+                                                                        .orElseThrow(),
+                                                                "mount-load"))
+                                                .isCloseTo(most, within(3e-3 * most));
                                     },
                                     () ->
                                             assertThat(people.findings())
