@@ -18,7 +18,7 @@ final class ElevationTables {
         return List.of(
                 new Table(
                         elevation.id(),
-                        elevation.title(),
+                        elevation.title() + ": loads",
                         List.of(
                                 "what",
                                 "load",

@@ -29,8 +29,11 @@ final class MatrixFields {
                             "as told in its own column or section",
                             "statics",
                             ELEVATION),
-                    force("load-across", "across", "Part of a load to the right of the drawing."),
-                    force("load-up", "up", "Part of a load upward."),
+                    force(
+                            "load-across",
+                            "load across",
+                            "Part of a load to the right of the drawing."),
+                    force("load-up", "load up", "Part of a load upward."),
                     place(Section.Elevation.ACROSS, "across", "Place to the right of the middle."),
                     place(Section.Elevation.UP, "height", "Height above the ground."),
                     place("from-across", "from", "Where a shape begins, from left to right."),

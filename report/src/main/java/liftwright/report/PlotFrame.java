@@ -26,6 +26,10 @@ public record PlotFrame(Axis x, Axis y) {
                 y.add(point.y());
             }
         }
+        for (Plot.Zone zone : plot.zones()) {
+            x.add(zone.from());
+            x.add(zone.to());
+        }
         return new PlotFrame(Axis.of(plot.x(), x, format), Axis.of(plot.y(), y, format));
     }
 
@@ -59,16 +63,29 @@ public record PlotFrame(Axis x, Axis y) {
         return line;
     }
 
+    /** A zone with its ends in the unit of its axis: {@code no way out, 1.5 to 6 m}. */
+    public String words(Plot.Zone zone) {
+        double step = x.step() / 10;
+        return zone.label()
+                + ", "
+                + x.number(zone.from(), step)
+                + " to "
+                + x.number(zone.to(), step)
+                + (x.unit().isEmpty() ? "" : " " + x.unit());
+    }
+
     /**
      * One axis.
      *
      * @param title with its unit
+     * @param unit alone; empty where there is none
      * @param perSi how many of the shown unit one SI unit is
      * @param plus what is shown where SI is nought: degrees do not begin there
      * @param low lower end, SI
      * @param high upper end, SI, above it
      */
-    public record Axis(String title, double perSi, double plus, double low, double high) {
+    public record Axis(
+            String title, String unit, double perSi, double plus, double low, double high) {
 
         private static Axis of(String field, List<Double> values, QuantityFormat format) {
             double low = Double.POSITIVE_INFINITY;
@@ -97,6 +114,7 @@ public record PlotFrame(Axis x, Axis y) {
             double plus = format.inUnit(measure, 0, size);
             return new Axis(
                     Fields.of(field).label() + (unit.isEmpty() ? "" : " [" + unit + "]"),
+                    unit,
                     format.inUnit(measure, 1, size) - plus,
                     plus,
                     low,

@@ -11,6 +11,9 @@ final class PlotText {
     private static final int WIDEST = 66;
     private static final int LABEL = 9;
 
+    /** Of a zone. */
+    private static final String HATCH = "/";
+
     private final Paper paper;
     private final QuantityFormat format;
 
@@ -43,7 +46,18 @@ final class PlotText {
                         + from
                         + " ".repeat(Math.max(1, columns - from.length() - to.length()))
                         + to);
+        zones(plot, frame, columns);
         paper.text(2, legend(plot));
+    }
+
+    /** A hatched stretch below the axis for each, and its words. */
+    private void zones(Plot plot, PlotFrame frame, int columns) {
+        for (Plot.Zone zone : plot.zones()) {
+            int from = (int) Math.round(frame.x().share(zone.from()) * (columns - 1));
+            int to = (int) Math.round(frame.x().share(zone.to()) * (columns - 1));
+            paper.set(" ".repeat(LABEL + 2 + from) + HATCH.repeat(to - from + 1));
+            paper.text(2, HATCH + " " + frame.words(zone));
+        }
     }
 
     private static char[][] grid(Plot plot, PlotFrame frame, int columns) {

@@ -60,15 +60,28 @@ final class TableText {
                 table.rows().stream()
                         .map(row -> row.stream().map(v -> paper.plain(figures.value(v))).toList())
                         .toList();
-        boolean[] right = rightAligned(table);
+        write(heads, rows, rightAligned(table));
+    }
+
+    /**
+     * Rows under their heads, as wide as there is room.
+     *
+     * @param right which columns hold numbers
+     */
+    void write(List<String> heads, List<List<String>> rows, boolean[] right) {
         int[] widths = widths(heads, rows);
-        if (total(widths) > paper.columns() && !narrowed(widths, heads, rows, right)) {
+        if (!narrowed(widths, heads, rows, right)) {
             var inRows = new RowsText(paper);
             rows.forEach(row -> inRows.write(heads, right, row));
             return;
         }
         write(heads, widths, right);
         rows.forEach(row -> write(row, widths, right));
+    }
+
+    /** Whether rows have room in columns. */
+    boolean fits(List<String> heads, List<List<String>> rows, boolean[] right) {
+        return narrowed(widths(heads, rows), heads, rows, right);
     }
 
     private static int total(int[] widths) {

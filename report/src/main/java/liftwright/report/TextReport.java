@@ -80,10 +80,9 @@ public final class TextReport {
             case Section.Timeline timeline -> new TimelineText(paper, figures).write(timeline);
             case Section.Shares shares -> new TableText(paper, figures).write(shares.table());
             case Section.Playback _ -> {} // moves, which paper does not
-            case Section.Matrix matrix -> new TableText(paper, figures).write(matrix.table());
+            case Section.Matrix matrix -> new MatrixText(paper, figures).write(matrix);
             case Section.Cases _ -> {} // are stepped through, which paper is not
-            case Section.Elevation elevation ->
-                    elevation.tables().forEach(table -> new TableText(paper, figures).write(table));
+            case Section.Elevation elevation -> new ElevationText(paper, figures).write(elevation);
             case Section.Drawing _ -> {} // a terminal has no room for it; its numbers are in JSON
         }
     }

@@ -1,5 +1,6 @@
 package liftwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Answer;
@@ -8,6 +9,8 @@ import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
 import liftwright.answer.Section;
+import liftwright.answer.Section.Elevation.Kind;
+import liftwright.answer.Section.Matrix.Standing;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.answer.Verdict;
@@ -80,7 +83,10 @@ public record Sample(
                                                         new Value.Figure.NotComputed(part))))),
                         timeline(part),
                         shares(part),
-                        playback(part)),
+                        playback(part),
+                        matrix(part),
+                        elevation(part),
+                        heights(part)),
                 new Evidence(
                         "sha256:0",
                         "none",
@@ -144,6 +150,92 @@ public record Sample(
                 List.of(
                         new Section.Playback.Track(
                                 part, "wire", place, place, 323.15, List.of(288.15, 290.0))));
+    }
+
+    /** Of two faults one leaves too little, the other enough; one number cannot be told. */
+    public static Section.Matrix matrix(String part) {
+        return new Section.Matrix(
+                "failures",
+                "What each failure leaves",
+                List.of("thrust-to-weight", "time-to-limit", "lift-usable"),
+                List.of(
+                        new Section.Matrix.Line(
+                                part,
+                                "fan stops",
+                                List.of("fuse of " + part, "controller of " + part),
+                                List.of(
+                                        cell("thrust-to-weight", 0.93, Standing.SHORT),
+                                        new Section.Matrix.Cell(
+                                                new Value(
+                                                        "time-to-limit",
+                                                        new Value.Figure.NotComputed("it falls")),
+                                                Standing.UNTOLD),
+                                        new Section.Matrix.Cell(
+                                                Value.of("lift-usable", 900, band(900)),
+                                                Standing.TOLD))),
+                        new Section.Matrix.Line(
+                                "back.1",
+                                part,
+                                List.of(),
+                                List.of(
+                                        cell("thrust-to-weight", 1.08, Standing.HOLDS),
+                                        cell("time-to-limit", 40, Standing.TOLD),
+                                        cell("lift-usable", 1012, Standing.TOLD)))));
+    }
+
+    private static Section.Matrix.Cell cell(String field, double si, Standing standing) {
+        return new Section.Matrix.Cell(Value.of(field, si), standing);
+    }
+
+    /** A stand of 1 m by 2 m, a line to the ground, 4 m to each side to keep out of. */
+    public static Section.Elevation elevation(String part) {
+        return new Section.Elevation(
+                "restraint-elevation",
+                "The stand from the side",
+                List.of(
+                        shape(Kind.KEEP_OUT, "4 m from " + part, true, -4, 0, 4, 0, 4, 3, -4, 3),
+                        shape(Kind.STAND, part, true, -0.5, 0, 0.5, 0, 0.5, 2, -0.5, 2),
+                        shape(Kind.DOWN_LINE, "line of " + part, false, 0.5, 2, 1.5, 0),
+                        shape(Kind.ANCHOR, "", false, 1.5, 0)),
+                List.of(
+                        new Section.Elevation.Load(
+                                "lift of " + part,
+                                new Section.Elevation.Spot2(0, 2),
+                                0,
+                                900,
+                                Value.of("lift-usable", 900, band(900))),
+                        new Section.Elevation.Load(
+                                "push",
+                                new Section.Elevation.Spot2(0, 2),
+                                225,
+                                0,
+                                Value.of("lift-usable", 225))));
+    }
+
+    private static Section.Elevation.Shape shape(
+            Kind kind, String label, boolean closed, double... places) {
+        List<Section.Elevation.Spot2> outline = new ArrayList<>();
+        for (int k = 0; k < places.length; k += 2) {
+            outline.add(new Section.Elevation.Spot2(places[k], places[k + 1]));
+        }
+        return new Section.Elevation.Shape(kind, label, outline, closed);
+    }
+
+    /** From 0 to 10 m in 5 s, and between 2 and 6 m nothing helps. */
+    public static Section.Plot heights(String part) {
+        return new Section.Plot(
+                "heights",
+                "Heights with no way out",
+                "height-above-ground",
+                "time",
+                List.of(
+                        new Section.Plot.Series(
+                                "fall of " + part,
+                                Section.Plot.Mark.LINE,
+                                List.of(
+                                        new Section.Plot.Point(0, 0),
+                                        new Section.Plot.Point(10, 5)))),
+                List.of(new Section.Plot.Zone("nothing helps " + part, 2, 6)));
     }
 
     public static Section.Waterfall waterfall(

@@ -48,6 +48,8 @@ final class Chapter {
             case "endurance" -> "For how long?";
             case "heat" -> "What gives out first, and when?";
             case "balance" -> "Is it balanced, and which way will it turn?";
+            case "failures" -> "What if something fails?";
+            case "restraint" -> "What must hold it down?";
             default -> question;
         };
     }
@@ -135,8 +137,12 @@ final class Chapter {
                 "verdict " + style(verdict.outcome()));
     }
 
-    /** Each kind in a row of its own: times, sums, ledgers, curves, the rig. */
+    /**
+     * Each kind in a row of its own: matrices, side views, times, sums, ledgers, curves, the rig.
+     */
     private void pictures(Answer answer, String id) {
+        List<Runnable> matrices = new ArrayList<>();
+        List<Runnable> views = new ArrayList<>();
         List<Runnable> times = new ArrayList<>();
         List<Runnable> sums = new ArrayList<>();
         List<Runnable> ledgers = new ArrayList<>();
@@ -168,14 +174,19 @@ final class Chapter {
                         sums.add(() -> new SharesPicture(page, figures).draw(shares, name));
                 case Section.Playback _ -> {} // moves, which paper does not
                 case Section.Cases _ -> {} // are stepped through, which paper is not
-                case Section.Matrix _ -> {}
-                case Section.Elevation _ -> {}
+                case Section.Matrix matrix ->
+                        matrices.add(() -> new MatrixHtml(page, figures).draw(matrix, name));
+                case Section.Elevation elevation ->
+                        views.add(
+                                () ->
+                                        new ElevationPicture(page, figures, units, elevation)
+                                                .draw(name));
                 case Section.Drawing drawing ->
                         drawings.add(() -> new RigPicture(page, units).draw(drawing, name));
             }
         }
         List<List<Runnable>> kinds =
-                Stream.of(times, sums, ledgers, curves, drawings)
+                Stream.of(matrices, views, times, sums, ledgers, curves, drawings)
                         .filter(kind -> !kind.isEmpty())
                         .toList();
         if (kinds.isEmpty()) {
@@ -209,7 +220,7 @@ final class Chapter {
                 case Section.Shares shares -> tables.write(shares.table(), id);
                 case Section.Playback _ -> {} // moves, which paper does not
                 case Section.Cases _ -> {} // are stepped through, which paper is not
-                case Section.Matrix matrix -> tables.write(matrix.table(), id);
+                case Section.Matrix _ -> {} // is a table as it is drawn
                 case Section.Elevation elevation ->
                         elevation.tables().forEach(table -> tables.write(table, id));
                 case Section.Drawing drawing ->

@@ -28,9 +28,10 @@ final class CurvePicture {
         double top =
                 34
                         + LEGEND
-                                * IntStream.range(0, plot.series().size())
-                                        .filter(k -> PlotFrame.isExplained(plot, k))
-                                        .count();
+                                * (plot.zones().size()
+                                        + IntStream.range(0, plot.series().size())
+                                                .filter(k -> PlotFrame.isExplained(plot, k))
+                                                .count());
         page.element(
                 "figure",
                 () -> {
@@ -42,8 +43,9 @@ final class CurvePicture {
                             plot.title(),
                             words(plot, frame),
                             () -> {
-                                legend(plot);
+                                legend(plot, frame);
                                 canvas.text(0, top - 12, "start", frame.y().title(), "soft");
+                                zones(plot, frame, top);
                                 axes(frame, top);
                                 for (int k = 0; k < plot.series().size(); k++) {
                                     series(plot, k, frame, top);
@@ -60,7 +62,7 @@ final class CurvePicture {
         return line < 1 ? "curveline" : "curveline line-" + line % PATTERNS;
     }
 
-    private void legend(Plot plot) {
+    private void legend(Plot plot, PlotFrame frame) {
         double y = 4;
         for (int k = 0; k < plot.series().size(); k++) {
             if (PlotFrame.isExplained(plot, k)) {
@@ -68,6 +70,20 @@ final class CurvePicture {
                 canvas.text(36, y + 11, "start", plot.series().get(k).label(), "label");
                 y += LEGEND;
             }
+        }
+        for (Plot.Zone zone : plot.zones()) {
+            canvas.box(1, y + 1, 27, 12, "zone");
+            canvas.text(36, y + 11, "start", frame.words(zone), "label");
+            y += LEGEND;
+        }
+    }
+
+    /** Behind all else, hatched, with its ends drawn. */
+    private void zones(Plot plot, PlotFrame frame, double top) {
+        for (Plot.Zone zone : plot.zones()) {
+            double from = x(frame, zone.from());
+            double to = x(frame, zone.to());
+            canvas.box(from, top, Math.max(1.5, to - from), PLOT, "zone");
         }
     }
 
@@ -157,6 +173,7 @@ final class CurvePicture {
                     .append(" at ")
                     .append(frame.x().number(last.x(), frame.x().step() / 100));
         }
+        plot.zones().forEach(zone -> words.append("; ").append(frame.words(zone)));
         return words.toString();
     }
 }

@@ -35,6 +35,12 @@ final class Hatches {
                                             "patternUnits",
                                             "userSpaceOnUse");
                                     hatch(page, "hatch-pack", "M0 3 L6 3");
+                                    hatch(
+                                            page,
+                                            "hatch-zone",
+                                            "M-1 1 L1 -1 M-1 11 L11 -1 M9 11 L11 9",
+                                            10,
+                                            "zoneline");
                                 }),
                 "width",
                 "0",
@@ -49,15 +55,19 @@ final class Hatches {
     }
 
     private static void hatch(Markup page, String id, String d) {
+        hatch(page, id, d, 6, "hatchline");
+    }
+
+    private static void hatch(Markup page, String id, String d, int size, String style) {
         page.element(
                 "pattern",
-                () -> page.empty("path", "d", d, "class", "hatchline"),
+                () -> page.empty("path", "d", d, "class", style),
                 "id",
                 id,
                 "width",
-                "6",
+                Integer.toString(size),
                 "height",
-                "6",
+                Integer.toString(size),
                 "patternUnits",
                 "userSpaceOnUse");
     }

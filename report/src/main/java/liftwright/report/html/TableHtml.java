@@ -72,6 +72,11 @@ final class TableHtml {
 
     /** Names of wiring are long: they may go on in the next line after a dot or a slash. */
     private void named(String words) {
+        named(page, words);
+    }
+
+    /** The same on any page. */
+    static void named(Markup page, String words) {
         String[] parts = LONG_NAME.split(words, -1);
         for (int k = 0; k < parts.length; k++) {
             page.text(parts[k]);

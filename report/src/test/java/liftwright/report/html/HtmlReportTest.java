@@ -139,7 +139,8 @@ class HtmlReportTest {
         List<Element> pictures =
                 page.all("svg").stream().filter(svg -> svg.hasAttribute("role")).toList();
         assertThat(pictures)
-                .hasSize(8); // timeline, waterfall, shares, ledger, curve, the rig from three sides
+                .hasSize(10); // side view, timeline, two of sums, ledger, two curves, rig from 3
+        // sides
         for (Element picture : pictures) {
             assertThat(Page.text(Page.all(picture, "title").getFirst())).isNotBlank();
             assertThat(Page.text(Page.all(picture, "desc").getFirst())).isNotBlank();

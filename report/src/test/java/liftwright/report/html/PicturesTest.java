@@ -233,6 +233,114 @@ class PicturesTest {
                 .orElseThrow();
     }
 
+    /**
+     * Sample: one short, one that cannot be told, one that holds, three of which nothing is asked.
+     */
+    @Test
+    void aMatrixMarksEachNumberAndSaysItInAWord() {
+        Page page = page(Sample.matrix("left.3"));
+        Element table = page.all("table").getFirst();
+        assertThat(Page.all(table, "td").stream().map(cell -> cell.getAttribute("class")))
+                .containsExactly(
+                        "cell-short number",
+                        "cell-untold",
+                        "cell-told number",
+                        "cell-holds number",
+                        "cell-told number",
+                        "cell-told number");
+        assertThat(
+                        Page.all(table, "td").stream()
+                                .map(cell -> Page.text(cell).replaceAll("\\s+", " ").strip()))
+                .containsExactly(
+                        "◆ 0.93short",
+                        "◐ not computed: it fallscannot be told",
+                        "900 N (887 to 917 N)",
+                        "✓ 1.08holds",
+                        "40 s",
+                        "1012 N");
+        assertThat(page.text())
+                .contains("the same: fuse of left.3, controller of left.3")
+                .contains("short of what is asked");
+        assertThat(page.all("table")).as("written once").hasSize(1);
+    }
+
+    /** Sample: a stand of 1 m by 2 m, 4 m to keep out of, 900 N up and 225 N across. */
+    @Test
+    void aSideViewIsDrawnToScaleOnTheGround() {
+        Page page = page(Sample.elevation("left.3"));
+        List<double[]> stand = points(of(page, "path", "made").getFirst());
+        double wide = stand.get(1)[0] - stand.get(0)[0];
+        double high = stand.get(1)[1] - stand.get(2)[1];
+        assertThat(high / wide).isCloseTo(2, within(0.01));
+        List<double[]> rope = points(of(page, "path", "dashes").getFirst());
+        assertThat(rope.get(1)[0] - rope.get(0)[0]).isCloseTo(wide, within(0.2));
+        assertThat(rope.get(1)[1]).as("on the ground").isEqualTo(stand.get(0)[1]);
+        List<Element> arrows = of(page, "line", "thrust");
+        assertThat(arrows).hasSize(2);
+        assertThat(number(arrows.get(0), "x1")).isEqualTo(number(arrows.get(0), "x2"));
+        assertThat(number(arrows.get(0), "y2")).isLessThan(number(arrows.get(0), "y1"));
+        assertThat(number(arrows.get(1), "x2")).isGreaterThan(number(arrows.get(1), "x1"));
+        List<double[]> strip = points(of(page, "path", "taken").getFirst());
+        assertThat(strip).as("torn at both ends").hasSize(6);
+        assertThat(strip).allMatch(spot -> spot[1] > stand.get(0)[1]);
+        assertThat(page.text())
+                .contains("lift of left.3: 900 N (887 to 917 N)")
+                .contains("torn where it goes on: 4 m from left.3");
+        assertThat(page.all("table")).as("loads and places").hasSize(2);
+    }
+
+    /** Sample: 2 to 6 m, on an axis from −0.5 to 10.5 m. */
+    @Test
+    void aZoneIsHatchedBehindTheCurvesAndTold() {
+        Page page = page(Sample.heights("left.3"));
+        List<Element> zones = of(page, "rect", "zone");
+        assertThat(zones).hasSize(2);
+        Element drawn = zones.getLast();
+        double perM = (420 - 52 - 12) / 11.0;
+        assertThat(number(drawn, "x")).isCloseTo(52 + 2.5 * perM, within(0.11));
+        assertThat(number(drawn, "width")).isCloseTo(4 * perM, within(0.11));
+        assertThat(page.text()).contains("nothing helps left.3, 2.0 to 6.0 m");
+    }
+
+    /** Of any names and sizes no two words of a side view lie on each other. */
+    @Test
+    void wordsOfASideViewLieApart() {
+        Seeded.check(
+                60,
+                random -> {
+                    List<Section.Elevation.Shape> shapes = new ArrayList<>();
+                    List<Section.Elevation.Load> loads = new ArrayList<>();
+                    for (int k = 0; k < 1 + random.nextInt(6); k++) {
+                        var from =
+                                new Section.Elevation.Spot2(
+                                        4 * random.nextDouble() - 2, 3 * random.nextDouble());
+                        var to =
+                                new Section.Elevation.Spot2(
+                                        4 * random.nextDouble() - 2, 3 * random.nextDouble());
+                        var kinds = Section.Elevation.Kind.values();
+                        shapes.add(
+                                new Section.Elevation.Shape(
+                                        kinds[random.nextInt(kinds.length)],
+                                        "w".repeat(random.nextInt(30)),
+                                        List.of(from, to),
+                                        false));
+                        loads.add(
+                                new Section.Elevation.Load(
+                                        "pull",
+                                        from,
+                                        100 * random.nextGaussian(),
+                                        100 * random.nextGaussian(),
+                                        Value.of("lift-usable", 100)));
+                    }
+                    Page page = page(new Section.Elevation("e", "A stand", shapes, loads));
+                    for (Element svg : page.all("svg")) {
+                        if (!svg.getAttribute("class").equals("hatches")) {
+                            apart(svg);
+                        }
+                    }
+                });
+    }
+
     /** A list for the workshop is printed across the sheet, and its boxes are drawn. */
     @Test
     void listsHaveBoxesToTick() {
