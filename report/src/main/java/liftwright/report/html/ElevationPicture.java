@@ -82,6 +82,9 @@ final class ElevationPicture {
         canvas.line(LEFT, y(0), WIDTH - RIGHT, y(0), "axis");
         Labels labels = new Labels(canvas, WIDTH, bottom);
         labels.reserve(0, 0, LEFT, bottom);
+        elevation.shapes().stream()
+                .filter(this::isDrawn)
+                .forEach(shape -> keepOff(shape, labels));
         List<double[]> tips = new ArrayList<>();
         elevation.loads().forEach(load -> tips.add(arrow(load, labels)));
         for (int k = 0; k < tips.size(); k++) {
@@ -92,6 +95,24 @@ final class ElevationPicture {
                 .filter(this::isDrawn)
                 .filter(shape -> !shape.label().isEmpty())
                 .forEach(shape -> name(shape, labels));
+    }
+
+    /** Names stand beside lines as long as there is room. */
+    private void keepOff(Shape shape, Labels labels) {
+        List<Spot2> spots = shape.outline();
+        int edges = shape.closed() ? spots.size() : spots.size() - 1;
+        for (int k = 0; k < edges; k++) {
+            Spot2 from = spots.get(k);
+            Spot2 to = spots.get((k + 1) % spots.size());
+            double dx = x(to.acrossM()) - x(from.acrossM());
+            double dy = y(to.upM()) - y(from.upM());
+            int steps = Math.max(1, (int) Math.ceil(Math.hypot(dx, dy) / 8));
+            for (int i = 0; i <= steps; i++) {
+                double x = x(from.acrossM()) + dx * i / steps;
+                double y = y(from.upM()) + dy * i / steps;
+                labels.avoid(x - 2, y - 2, x + 2, y + 2);
+            }
+        }
     }
 
     private boolean isDrawn(Shape shape) {
