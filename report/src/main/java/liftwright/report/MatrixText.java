@@ -19,6 +19,9 @@ final class MatrixText {
 
     private static final int INDENT = 2;
 
+    /** A rig can fail in hundreds of ways: a terminal shows those that matter most. */
+    private static final int MOST_LINES = 20;
+
     /** From the one that matters most. */
     private static final List<Standing> WORST_FIRST =
             List.of(Standing.SHORT, Standing.UNTOLD, Standing.HOLDS, Standing.TOLD);
@@ -35,6 +38,23 @@ final class MatrixText {
 
     void write(Matrix matrix) {
         paper.heading(matrix.title());
+        int all = matrix.lines().size();
+        lines(
+                new Matrix(
+                        matrix.id(),
+                        matrix.title(),
+                        matrix.columns(),
+                        matrix.lines().subList(0, Math.min(MOST_LINES, all))));
+        if (all > MOST_LINES) {
+            paper.text(
+                    INDENT,
+                    "and "
+                            + (all - MOST_LINES)
+                            + " more failures: all of them with --html or --json");
+        }
+    }
+
+    private void lines(Matrix matrix) {
         List<String> heads = new ArrayList<>(List.of("what fails", "stands"));
         matrix.columns().forEach(field -> heads.add(paper.plain(Fields.of(field).label())));
         boolean[] right = rightAligned(matrix);

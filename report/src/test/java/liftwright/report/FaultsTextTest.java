@@ -42,6 +42,23 @@ class FaultsTextTest {
         assertThat(String.join(" ", lines)).contains("900 N", "bands stand in --html and --json");
     }
 
+    @Test
+    void ofManyFailuresTheFirstStandThere() {
+        List<Matrix.Line> many = new ArrayList<>();
+        for (int k = 0; k < 33; k++) {
+            Matrix.Line line = Sample.matrix("left.3").lines().getLast();
+            many.add(new Matrix.Line("fan." + k, line.what(), List.of(), line.cells()));
+        }
+        List<String> lines =
+                lines(
+                        new Matrix("m", "M", Sample.matrix("left.3").columns(), many),
+                        100,
+                        false);
+        assertThat(lines).filteredOn(line -> line.contains("fan.")).hasSize(20);
+        assertThat(lines.getLast())
+                .isEqualTo("  and 13 more failures: all of them with --html or --json");
+    }
+
     /** Whatever numbers a matrix has, its text has the same, each within the terminal. */
     @Test
     void noLineIsWiderThanTheTerminalAndNoNumberIsLost() {
