@@ -9,7 +9,8 @@ import liftwright.answer.Section.Elevation.Spot2;
 
 /**
  * What a side view spans: all that is drawn and pulled at, the ground, and some room. Where nobody
- * may stand is mostly far wider and does not count.
+ * may stand is mostly far wider and does not count, unless it is an upright line: then it is where
+ * the author wants it, and means all that lies beyond.
  *
  * @param leftM left edge, m across
  * @param lowM lower edge, m above ground
@@ -27,7 +28,8 @@ public record ElevationFrame(double leftM, double lowM, double wideM, double hig
     public static ElevationFrame of(Elevation elevation) {
         List<Spot2> spots = new ArrayList<>();
         for (Shape shape : elevation.shapes()) {
-            if (shape.kind() != Kind.KEEP_OUT && shape.kind() != Kind.GROUND) {
+            if (isUpright(shape)
+                    || (shape.kind() != Kind.KEEP_OUT && shape.kind() != Kind.GROUND)) {
                 spots.addAll(shape.outline());
             }
         }
@@ -42,5 +44,17 @@ public record ElevationFrame(double leftM, double lowM, double wideM, double hig
                 low,
                 Math.max(LEAST_M, right - left) + 4 * room,
                 Math.max(LEAST_M, high - low) + 2 * room);
+    }
+
+    /** Whether a shape keeps people out from all that lies beyond it. */
+    public static boolean isUpright(Shape shape) {
+        double acrossM = shape.outline().getFirst().acrossM();
+        return shape.kind() == Kind.KEEP_OUT
+                && shape.outline().stream().allMatch(spot -> spot.acrossM() == acrossM);
+    }
+
+    /** The middle, m across. */
+    public double middleM() {
+        return leftM + wideM / 2;
     }
 }

@@ -50,10 +50,7 @@ class FaultsTextTest {
             many.add(new Matrix.Line("fan." + k, line.what(), List.of(), line.cells()));
         }
         List<String> lines =
-                lines(
-                        new Matrix("m", "M", Sample.matrix("left.3").columns(), many),
-                        100,
-                        false);
+                lines(new Matrix("m", "M", Sample.matrix("left.3").columns(), many), 100, false);
         assertThat(lines).filteredOn(line -> line.contains("fan.")).hasSize(20);
         assertThat(lines.getLast())
                 .isEqualTo("  and 13 more failures: all of them with --html or --json");

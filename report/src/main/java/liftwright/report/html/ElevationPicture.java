@@ -82,9 +82,7 @@ final class ElevationPicture {
         canvas.line(LEFT, y(0), WIDTH - RIGHT, y(0), "axis");
         Labels labels = new Labels(canvas, WIDTH, bottom);
         labels.reserve(0, 0, LEFT, bottom);
-        elevation.shapes().stream()
-                .filter(this::isDrawn)
-                .forEach(shape -> keepOff(shape, labels));
+        elevation.shapes().stream().filter(this::isDrawn).forEach(shape -> keepOff(shape, labels));
         List<double[]> tips = new ArrayList<>();
         elevation.loads().forEach(load -> tips.add(arrow(load, labels)));
         for (int k = 0; k < tips.size(); k++) {
@@ -148,6 +146,13 @@ final class ElevationPicture {
             }
             double from = shape.outline().stream().mapToDouble(s -> x(s.acrossM())).min().orElse(0);
             double to = shape.outline().stream().mapToDouble(s -> x(s.acrossM())).max().orElse(0);
+            if (ElevationFrame.isUpright(shape)) {
+                double high = shape.outline().stream().mapToDouble(Spot2::upM).max().orElse(0);
+                canvas.line(from, bottom, from, y(high), "reach");
+                boolean before = shape.outline().getFirst().acrossM() < frame.middleM();
+                from = before ? -1 : from;
+                to = before ? to : WIDTH;
+            }
             double left = Math.max(LEFT, from);
             double right = Math.min(WIDTH - RIGHT, to);
             if (right > left) {
@@ -222,7 +227,13 @@ final class ElevationPicture {
         }
         double ux = load.acrossN() / newton;
         double uy = -load.upN() / newton;
-        double length = fitted(x, y, ux, uy, LEAST_ARROW + MOST_ARROW * newton / most);
+        double wanted = LEAST_ARROW + MOST_ARROW * newton / most;
+        boolean onTheGround = uy > 0 && y + wanted * uy > bottom;
+        if (onTheGround) { // what presses on the ground ends there
+            x -= wanted * ux;
+            y -= wanted * uy;
+        }
+        double length = onTheGround ? wanted : fitted(x, y, ux, uy, wanted);
         double tipX = x + length * ux;
         double tipY = y + length * uy;
         double bx = tipX - HEAD * ux;
@@ -255,8 +266,6 @@ final class ElevationPicture {
         }
         if (uy < -1e-9) {
             most = Math.min(most, (y - 2) / -uy);
-        } else if (uy > 1e-9) {
-            most = Math.min(most, (bottom + FOOT - 30 - y) / uy);
         }
         return Math.max(HEAD + 2, most);
     }

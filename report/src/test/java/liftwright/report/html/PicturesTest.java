@@ -289,6 +289,42 @@ class PicturesTest {
         assertThat(page.all("table")).as("loads and places").hasSize(2);
     }
 
+    /**
+     * An upright line keeps out of what lies beyond, and what presses down ends where it presses.
+     */
+    @Test
+    void whereNobodyMayStandGoesOnBeyondAnUprightLine() {
+        var stand = Sample.elevation("left.3");
+        var wall =
+                new Section.Elevation.Shape(
+                        Section.Elevation.Kind.KEEP_OUT,
+                        "nobody beyond",
+                        List.of(
+                                new Section.Elevation.Spot2(3, 0),
+                                new Section.Elevation.Spot2(3, 1)),
+                        false);
+        var weight =
+                new Section.Elevation.Load(
+                        "weight",
+                        new Section.Elevation.Spot2(0, 0),
+                        0,
+                        -100,
+                        Value.of("lift-usable", 100));
+        Page page =
+                page(
+                        new Section.Elevation(
+                                "e", "E", List.of(stand.shapes().get(1), wall), List.of(weight)));
+        double wallX = number(of(page, "line", "reach").getFirst(), "x1");
+        List<double[]> strip = points(of(page, "path", "taken").getFirst());
+        assertThat(strip.stream().mapToDouble(spot -> spot[0]).min().orElse(0))
+                .isCloseTo(wallX, within(0.11));
+        assertThat(strip.stream().mapToDouble(spot -> spot[0]).max().orElse(0))
+                .isCloseTo(640 - 10, within(0.11));
+        double ground = number(of(page, "line", "axis").getLast(), "y1");
+        double tip = points(of(page, "path", "tip").getFirst()).getFirst()[1];
+        assertThat(tip).isCloseTo(ground, within(0.11));
+    }
+
     /** Sample: 2 to 6 m, on an axis from −0.5 to 10.5 m. */
     @Test
     void aZoneIsHatchedBehindTheCurvesAndTold() {
