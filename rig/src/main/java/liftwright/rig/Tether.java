@@ -14,7 +14,8 @@ import liftwright.quantity.Quantity;
  * @param lineStrength pull that the line holds, N
  * @param gantry that carries the anchor, where nothing built does
  * @param sideReach how far the rig may swing sideways before it meets something, m
- * @param harnessPoint height of the ring above the soles, m; the shoulders where it is empty
+ * @param harnessPoint height of the ring above the soles, m; where it is empty, the shoulders, or
+ *     the top of a rig that nobody wears
  * @param downLines lines to the ground that stop a climb
  * @param gettingDown how a hanging wearer gets down, in words
  * @param harnessLimit pull that the harness is made for, N

@@ -85,9 +85,22 @@ class DocumentRoutesTest {
                 .startsWith("{id: left,");
         assertThat(left3.whole("line")).isEqualTo(line(first, left3.whole("from")));
         assertThat(document.body().items("outline")).hasSizeGreaterThan(10);
-        var problem = document.body().items("problems").getFirst().asMembers("problem");
+        assertThat(document.body().items("problems")).isEmpty();
+    }
+
+    @Test
+    void aKeyThatNoQuestionReadsIsNoted() throws Exception {
+        var tab = tab(server());
+        String base = tab.ask("document", "rig", RIG).text("revision");
+        var changed =
+                tab.change(
+                        RIG,
+                        base,
+                        "[{\"kind\":\"add\",\"at\":\"site\",\"key\":\"wind\",\"value\":\"3 m/s\"}]");
+        var problem = changed.body().items("problems").getFirst().asMembers("problem");
         assertThat(problem.text("code")).isEqualTo("used by no question yet");
         assertThat(problem.text("severity")).isEqualTo("note");
+        assertThat(changed.body().truth("readable")).isTrue();
     }
 
     private static int line(String text, int offset) {
@@ -123,14 +136,14 @@ class DocumentRoutesTest {
                         """
                         [{"kind":"set","at":"revision","value":"4"},
                          {"kind":"add","at":"site","key":"pressure","value":"1000 hPa"},
-                         {"kind":"remove","at":"crew"},
+                         {"kind":"remove","at":"rates"},
                          {"kind":"replace","at":"demands","value":"{hover: 30 s}"},
                          {"kind":"move","at":"fans/left","index":0}]
                         """);
         assertThat(changed.status()).isEqualTo(200);
         assertThat(changed.text("text"))
                 .contains("revision: 4", "pressure: 1000 hPa", "demands: {hover: 30 s}")
-                .doesNotContain("crew:");
+                .doesNotContain("rates:");
         assertThat(changed.text("text").indexOf("id: left"))
                 .isLessThan(changed.text("text").indexOf("id: back-top"));
         assertThat(changed.body().truth("readable")).isTrue();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import liftwright.rig.FuseOpening;
 import liftwright.rig.Insulation;
+import liftwright.rig.RiskMatrix;
 
 /** The generic parts: what stands in, with its doubt, until the builder measures their own. */
 public final class PartsBook {
@@ -80,6 +81,14 @@ public final class PartsBook {
             case FAST -> "middle of the windows of ISO 8820-3 for blades; in part from memory";
             case SLOW -> "middle of the windows of ISO 8820-3 for a large blade of 40 A";
         };
+    }
+
+    /**
+     * Which risk a severity with a likelihood makes, until the builder declares their own matrix.
+     * Copies of the table that it follows disagree ({@link RiskMatrix#USUAL}).
+     */
+    public static RiskMatrix riskMatrix() {
+        return RiskMatrix.USUAL;
     }
 
     private static Map<String, OpenCircuitCurve> curves() {

@@ -33,6 +33,7 @@ public final class PartsBookPage {
         page.gauges();
         page.insulations();
         page.fans();
+        new HoldingPage(page.out).write();
         return page.out.toString();
     }
 

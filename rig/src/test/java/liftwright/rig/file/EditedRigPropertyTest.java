@@ -35,7 +35,8 @@ class EditedRigPropertyTest {
                     Path.of("..", "examples", "mudlark", "rig.yaml"),
                     Path.of("..", "examples", "curlew", "rig.yaml"),
                     Path.of("..", "examples", "sandpiper", "rig.yaml"),
-                    Path.of("..", "examples", "measured", "rig.yaml"));
+                    Path.of("..", "examples", "measured", "rig.yaml"),
+                    Path.of("src", "test", "resources", "format", "v1-failures.yaml"));
 
     private int bound;
     private int other;

@@ -36,6 +36,8 @@ class DefaultsTest {
                     "those of a fast fuse",
                     "those of a slow fuse",
                     "all fans",
+                    "at the shoulders",
+                    "at the top of the rig",
                     "that of the parts book");
 
     static Stream<String> rigs() throws IOException {

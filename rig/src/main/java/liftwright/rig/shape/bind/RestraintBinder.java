@@ -129,6 +129,11 @@ final class RestraintBinder {
     }
 
     private Tether tether(Fields fields) {
+        ledger.note(
+                fields,
+                TetherKeys.HARNESS_POINT,
+                worn ? "at the shoulders" : "at the top of the rig",
+                "common practice");
         return new Tether(
                 fields.spot().path(),
                 ledger.value(fields, TetherKeys.ANCHOR_HEIGHT),

@@ -123,7 +123,7 @@ public final class TetherKeys {
                             Amount.positive(Measure.HEIGHT),
                             "Height of the ring above the soles.",
                             "1.45 m",
-                            "the shoulders")
+                            "the shoulders; of a rig that nobody wears its top")
                     .readBy(Key.Question.RESTRAINT);
     public static final Key<Quantity> HARNESS_LIMIT =
             open(
