@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class PeopleOnRandomRigsTest {
 
     private static final double G = 9.80665;
-    private static final int RIGS = 8;
+    private static final int RIGS = 6;
 
     /** A drawn rig, what is declared of its rotor, and who stands near. */
     private record Near(
@@ -201,6 +201,14 @@ class PeopleOnRandomRigsTest {
                     double speed = torn(near, plant, omega, kg);
                     assertThat(si(told, whole, "piece-speed"))
                             .isCloseTo(speed, within(0.01 * speed));
+                    flies(
+                            near,
+                            told,
+                            whole,
+                            kg,
+                            si(told, whole, "piece-speed"),
+                            1.17 * disc / 2,
+                            0.47 * disc);
                     near(people, told, near);
                     seen[2]++;
                 });
@@ -222,18 +230,33 @@ class PeopleOnRandomRigsTest {
         assertThat(si(told, row, "piece-speed")).isCloseTo(speed, within(1e-3 * speed));
         double energy = kg * speed * speed / 2;
         assertThat(si(told, row, "piece-energy")).isCloseTo(energy, within(3e-3 * energy));
-        double h = 1 + near.heightM(); // nobody wears it and no stand holds it
-        double plate = 1.17 * faceM2 / 2;
         double radius = Math.cbrt(3 * kg / (4 * Math.PI * materialKgpm3));
-        double ball = 0.47 * Math.PI * radius * radius;
+        flies(near, told, row, kg, speed, 1.17 * faceM2 / 2, 0.47 * Math.PI * radius * radius);
+    }
+
+    private static void flies(
+            Near near,
+            Section.Table told,
+            List<Value> row,
+            double kg,
+            double speed,
+            double plate,
+            double ball) {
+        double energy = kg * speed * speed / 2;
+        double h = 1 + near.heightM(); // nobody wears it and no stand holds it
         double[] tumbling = flown(speed, h, near.density() * plate / (2 * kg), 79 / kg * 2);
-        double[] compact = flown(speed, h, near.density() * ball / (2 * kg), 79 / kg * 2);
+        double k = near.density() * ball / (2 * kg);
+        // Whether a throw ends just fast enough turns on its angle: a little more, a little less.
+        double[] compact = flown(speed, h, k, 1.02 * 79 / kg * 2);
+        double[] easier = flown(speed, h, k, 0.98 * 79 / kg * 2);
         assertThat(si(told, row, "piece-reach-tumbling"))
                 .isCloseTo(tumbling[0], within(4e-3 * tumbling[0]));
         assertThat(si(told, row, "piece-reach")).isCloseTo(compact[0], within(4e-3 * compact[0]));
         double hazard = si(told, row, "piece-hazard-way");
         if (energy < 79) {
-            assertThat(hazard).isLessThanOrEqualTo(compact[1] * 1.01 + 1e-9);
+            assertThat(hazard)
+                    .isBetween(
+                            0.97 * compact[1] - 0.3, 1.03 * easier[1] + (easier[1] > 0 ? 0.3 : 0));
         } else {
             // Anywhere on a flight, over the ground, with the energy: told to be within it.
             assertThat(hazard).isGreaterThanOrEqualTo(compact[1] * 0.97 - 0.05);
