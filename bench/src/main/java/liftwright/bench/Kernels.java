@@ -40,6 +40,12 @@ final class Kernels {
                     Map.entry("BalanceOfMudlark.bands", "20 ms"),
                     Map.entry("PageOfMudlark.nominal", "10 ms"),
                     Map.entry("PageOfMudlark.tried", "25 ms"),
+                    Map.entry("LossesOfMudlark.singlesAndPairs", "30 ms"),
+                    Map.entry("LossesOfMudlark.fanTriples", "200 ms"),
+                    Map.entry("LossesOfMudlark.classPairs", "0.3 s"),
+                    Map.entry(
+                            "LossProgrammes.ours",
+                            "a twentieth of ojAlgoCold, a fifth of ojAlgoWarm"),
                     Map.entry("Trims.mostLift", "a twentieth of library"),
                     Map.entry("NetworkStep.ours trees", "3 µs, a third of sparseCholesky"),
                     Map.entry("NetworkStep.ours crossTied", "15 µs, a third of sparseCholesky"));

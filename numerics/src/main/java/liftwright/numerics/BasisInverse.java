@@ -11,16 +11,18 @@ final class BasisInverse {
 
     private final int rows;
 
+    /** Columns of A, which lies row by row. */
+    private final int width;
+
     /** Row by row; a row a place in the basis. */
     private final double[] inverse;
 
-    private final double[] along;
     private final double[] work;
 
-    BasisInverse(int rows) {
+    BasisInverse(int rows, int width) {
         this.rows = rows;
+        this.width = width;
         inverse = new double[rows * rows];
-        along = new double[rows];
         work = new double[2 * rows * rows];
     }
 
@@ -44,22 +46,27 @@ final class BasisInverse {
     double share(int place, double[] a, int column) {
         double sum = 0;
         for (int i = 0; i < rows; i++) {
-            sum += inverse[place * rows + i] * a[column * rows + i];
+            sum += inverse[place * rows + i] * a[i * width + column];
+        }
+        return sum;
+    }
+
+    /** A place's share of a vector of one number a row. */
+    double share(int place, double[] vector) {
+        double sum = 0;
+        for (int i = 0; i < rows; i++) {
+            sum += inverse[place * rows + i] * vector[i];
         }
         return sum;
     }
 
     /**
-     * Follows a column of A into the place of another.
+     * Follows a column into the place of another.
      *
-     * @param a column by column
-     * @param in column that comes in
-     * @param place whose column goes; its share of {@code in} is not 0
+     * @param along share of every place of the column that comes in
+     * @param place whose column goes; its share is not 0
      */
-    void follow(double[] a, int in, int place) {
-        for (int k = 0; k < rows; k++) {
-            along[k] = share(k, a, in);
-        }
+    void follow(double[] along, int place) {
         int at = place * rows;
         for (int i = 0; i < rows; i++) {
             inverse[at + i] /= along[place];
@@ -76,7 +83,7 @@ final class BasisInverse {
     /**
      * Makes it anew.
      *
-     * @param a column by column
+     * @param a row by row
      * @param basis column of each place
      * @return false where there is none
      */
@@ -85,7 +92,7 @@ final class BasisInverse {
         Arrays.fill(work, 0);
         for (int i = 0; i < rows; i++) {
             for (int k = 0; k < rows; k++) {
-                work[i * wide + k] = a[basis[k] * rows + i];
+                work[i * wide + k] = a[i * width + basis[k]];
             }
             work[i * wide + rows + i] = 1;
         }

@@ -1,5 +1,7 @@
 package liftwright.numerics;
 
+import java.util.Arrays;
+
 /**
  * A small linear programme that is solved again and again: greatest c·x under A x = b and l ≤ x ≤
  * h, for few rows (up to some ten) and up to some hundred columns, of which bounds, right sides and
@@ -31,7 +33,15 @@ public final class WarmProgram {
         final int[] basis;
         final boolean[] atUpper;
         final BasisInverse inverse;
+        final double[] price;
+        final double[] reduced;
         boolean made;
+
+        /** Steps that the inverse has followed. */
+        int followed;
+
+        /** For which worths prices were found; none where below 0. */
+        long worths = -1;
 
         /** Whether A has changed since: the inverse is to be made anew. */
         boolean stale;
@@ -39,7 +49,9 @@ public final class WarmProgram {
         Start(int rows, int columns) {
             basis = new int[rows];
             atUpper = new boolean[columns + rows];
-            inverse = new BasisInverse(rows);
+            inverse = new BasisInverse(rows, columns + rows);
+            price = new double[rows];
+            reduced = new double[columns + rows];
         }
 
         /** Takes over another start of the same size. */
@@ -47,6 +59,10 @@ public final class WarmProgram {
             System.arraycopy(other.basis, 0, basis, 0, basis.length);
             System.arraycopy(other.atUpper, 0, atUpper, 0, atUpper.length);
             inverse.copy(other.inverse);
+            System.arraycopy(other.price, 0, price, 0, price.length);
+            System.arraycopy(other.reduced, 0, reduced, 0, reduced.length);
+            worths = other.worths;
+            followed = other.followed;
             made = other.made;
             stale = other.stale;
         }
@@ -54,26 +70,36 @@ public final class WarmProgram {
         /** Tells that A has changed: the basis is a start still, its inverse is none. */
         public void renew() {
             stale = true;
+            worths = -1;
         }
 
         /** Forgets where it ended: the next solve begins with nothing. */
         public void clear() {
             made = false;
             stale = false;
+            worths = -1;
         }
     }
+
+    /** Gaps and misses beyond this are looked at again with all that follows steps made anew. */
+    private static final double PROVED = 1e-12;
 
     private final int rows;
     private final int columns;
 
-    /** Column by column, with one artificial column a row at the end, which stays at 0. */
+    /** Row by row, with one artificial column a row at the end, which stays at 0. */
     private final double[] a;
 
     private final double[] b;
     private final double[] c;
     private final double[] lower;
     private final double[] upper;
+
+    /** Greatest number of each row of A; to be found again where below 0. */
+    private final double[] greatest;
+
     private final DualSteps steps;
+    private boolean worthKnown;
     private double value;
     private double gap;
     private double miss;
@@ -84,12 +110,14 @@ public final class WarmProgram {
         int all = columns + rows;
         a = new double[all * rows];
         for (int i = 0; i < rows; i++) {
-            a[(columns + i) * rows + i] = 1;
+            a[i * all + columns + i] = 1;
         }
         b = new double[rows];
         c = new double[all];
         lower = new double[all];
         upper = new double[all];
+        greatest = new double[rows];
+        Arrays.fill(greatest, -1);
         steps = new DualSteps(rows, columns, a, b, c);
     }
 
@@ -102,7 +130,9 @@ public final class WarmProgram {
      * Sets a number of A; starts made before are to {@link Start#renew}. Rows best of like size.
      */
     public void coefficient(int i, int j, double number) {
-        a[j * rows + i] = number;
+        a[i * c.length + j] = number;
+        greatest[i] = -1;
+        worthKnown = false;
     }
 
     /** Sets a right side. */
@@ -113,6 +143,7 @@ public final class WarmProgram {
     /** Sets what one unit of a column is worth. */
     public void worth(int j, double number) {
         c[j] = number;
+        worthKnown = false;
     }
 
     /**
@@ -137,13 +168,45 @@ public final class WarmProgram {
      * @param start in: where to begin, or empty; out: where it ended
      */
     public Outcome solve(Start start) {
+        Outcome outcome = solveFrom(start);
+        steps.end(start);
+        return outcome;
+    }
+
+    /**
+     * The same from a start that stays as it is.
+     *
+     * @param start in: where to begin
+     */
+    public Outcome solveFrom(Start start) {
+        if (!worthKnown) {
+            double most = 0;
+            for (int j = 0; j < columns; j++) {
+                if (Math.abs(c[j]) > most) {
+                    most = Math.abs(c[j]);
+                }
+            }
+            steps.worthsAre(most);
+            worthKnown = true;
+        }
         steps.begin(start, lower, upper);
         Outcome outcome = steps.descend();
-        steps.end(start);
         if (outcome == Outcome.FOUND) {
             prove();
+            if ((gap > PROVED || miss > PROVED) && steps.hasFollowed()) {
+                outcome = steps.refresh() ? steps.descend() : Outcome.UNDECIDED;
+                prove();
+            }
         }
         return outcome;
+    }
+
+    /** Sets what one unit of every column is worth. */
+    public void worths(double sign, double[] numbers) {
+        for (int j = 0; j < columns; j++) {
+            c[j] = sign * numbers[j];
+        }
+        worthKnown = false;
     }
 
     /** The point found last, one number a column; the caller must not change it. */
@@ -167,8 +230,8 @@ public final class WarmProgram {
     }
 
     /**
-     * Greatest of |A x − b| over what its terms can be and of x outside its bounds over the
-     * greatest bound.
+     * Greatest of |A x − b| over the greatest term there can be and of x outside its bounds over
+     * the greatest bound.
      */
     public double miss() {
         return miss;
@@ -190,33 +253,39 @@ public final class WarmProgram {
     /** Value, its bound by the prices, and how well the point keeps to rows and bounds. */
     private void prove() {
         double[] x = steps.x;
-        double[] price = steps.price;
-        value = 0;
+        double[] worth = steps.reduced;
+        int width = c.length;
+        value = DualSteps.dot(c, 0, x, columns);
         miss = 0;
         double bound = 0;
         for (int i = 0; i < rows; i++) {
-            bound += price[i] * b[i];
-            double sum = -b[i];
-            double terms = Math.abs(b[i]);
-            for (int j = 0; j < columns; j++) {
-                sum += a[j * rows + i] * x[j];
-                terms +=
-                        Math.abs(a[j * rows + i])
-                                * Math.max(Math.abs(lower[j]), Math.abs(upper[j]));
-            }
-            if (terms > 0) {
-                miss = Math.max(miss, Math.abs(sum) / terms);
-            }
+            double sum = DualSteps.dot(a, i * width, x, columns) - b[i];
+            double terms = Math.abs(b[i]) + greatest(i) * steps.size;
+            miss = Math.max(miss, Math.abs(sum) / Math.max(terms, Double.MIN_NORMAL));
+            bound += steps.price[i] * b[i];
         }
+        double outside = 0;
         for (int j = 0; j < columns; j++) {
-            value += c[j] * x[j];
-            double worth = c[j];
-            for (int i = 0; i < rows; i++) {
-                worth -= price[i] * a[j * rows + i];
+            bound += worth[j] * (worth[j] > 0 ? upper[j] : lower[j]);
+            if (x[j] - upper[j] > outside) {
+                outside = x[j] - upper[j];
             }
-            bound += worth * (worth > 0 ? upper[j] : lower[j]);
-            miss = Math.max(miss, Math.max(x[j] - upper[j], lower[j] - x[j]) / steps.size);
+            if (lower[j] - x[j] > outside) {
+                outside = lower[j] - x[j];
+            }
         }
+        miss = Math.max(miss, outside / steps.size);
         gap = Math.abs(bound - value) / (1 + Math.abs(value));
+    }
+
+    private double greatest(int i) {
+        if (greatest[i] < 0) {
+            double most = 0;
+            for (int j = 0; j < columns; j++) {
+                most = Math.max(most, Math.abs(a[i * c.length + j]));
+            }
+            greatest[i] = most;
+        }
+        return greatest[i];
     }
 }

@@ -1,6 +1,5 @@
 package liftwright.plant.fault;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -144,36 +143,29 @@ public final class LiveWiring {
         return any;
     }
 
-    /** Number of the connected part of each node. */
+    /** A node that stands for the connected part of each node. */
     private int[] parts(boolean[] open) {
-        List<List<Integer>> beside = new ArrayList<>();
+        int[] part = new int[nodes];
         for (int node = 0; node < nodes; node++) {
-            beside.add(new ArrayList<>());
+            part[node] = node;
         }
         for (int chain = 0; chain < from.length; chain++) {
             if (!open[chain]) {
-                beside.get(from[chain]).add(to[chain]);
-                beside.get(to[chain]).add(from[chain]);
+                part[root(part, to[chain])] = root(part, from[chain]);
             }
         }
-        int[] part = new int[nodes];
-        Arrays.fill(part, -1);
-        int next = 0;
-        for (int start = 0; start < nodes; start++) {
-            if (part[start] < 0) {
-                List<Integer> found = new ArrayList<>(List.of(start));
-                part[start] = next;
-                for (int k = 0; k < found.size(); k++) {
-                    for (int node : beside.get(found.get(k))) {
-                        if (part[node] < 0) {
-                            part[node] = next;
-                            found.add(node);
-                        }
-                    }
-                }
-                next++;
-            }
+        for (int node = 0; node < nodes; node++) {
+            part[node] = root(part, node);
         }
         return part;
+    }
+
+    private static int root(int[] part, int node) {
+        int at = node;
+        while (part[at] != at) {
+            part[at] = part[part[at]];
+            at = part[at];
+        }
+        return at;
     }
 }

@@ -27,22 +27,25 @@ public final class LossTrims {
     private final double[] least;
     private final double[] most;
 
-    /** For each row to be made great: others held with yaw, and without. */
-    private final Programme[][] programmes = new Programme[ROWS][2];
+    /** For each row, others held without yaw and with it, made great downwards and upwards. */
+    private final Programme[][][] programmes = new Programme[ROWS][2][2];
 
     private final List<Programme> all = new ArrayList<>();
     private double gap;
+    private boolean renewed;
 
-    /** Greatest of one row with others held; up and down. */
+    /** Greatest of one row, one way, with others held. */
     private final class Programme {
         final int row;
+        final double sign;
         final int[] held;
         final WarmProgram linear;
-        final WarmProgram.Start[] whole = new WarmProgram.Start[2];
+        final WarmProgram.Start whole;
         final WarmProgram.Start start;
 
-        Programme(int row, boolean yawHeld) {
+        Programme(int row, double sign, boolean yawHeld) {
             this.row = row;
+            this.sign = sign;
             int[] rows = new int[ROWS];
             int count = 0;
             for (int other = 0; other < ROWS; other++) {
@@ -52,46 +55,47 @@ public final class LossTrims {
             }
             held = Arrays.copyOf(rows, count);
             linear = new WarmProgram(count, fans);
-            whole[0] = linear.newStart();
-            whole[1] = linear.newStart();
+            whole = linear.newStart();
             start = linear.newStart();
         }
 
         /** Takes what a weight of each fan's thrust does. */
         void columns() {
             for (int k = 0; k < fans; k++) {
-                for (int i = 0; i < held.length; i++) {
-                    linear.coefficient(i, k, unit[held[i]][k]);
-                }
+                column(k);
             }
-            whole[0].clear();
-            whole[1].clear();
+            whole.clear();
         }
 
-        /** A column that is not that of the whole rig. */
         void column(int k) {
             for (int i = 0; i < held.length; i++) {
                 linear.coefficient(i, k, unit[held[i]][k]);
             }
+            linear.worth(k, sign * unit[row][k]);
         }
 
-        double greatest(int sign, double lift, boolean ofWhole, boolean renewed) {
+        private void bounds(double lift) {
             for (int k = 0; k < fans; k++) {
-                linear.worth(k, sign * unit[row][k]);
                 linear.bounds(k, least[k], most[k]);
             }
             for (int i = 0; i < held.length; i++) {
                 linear.right(i, held[i] == LIFT ? lift : 0);
             }
-            int way = sign > 0 ? 0 : 1;
-            WarmProgram.Start from = ofWhole ? whole[way] : start;
-            if (!ofWhole) {
-                start.copy(whole[way]);
-                if (renewed) {
-                    start.renew();
-                }
+        }
+
+        /** On the whole rig: where all losses start from. */
+        void begin(double lift) {
+            bounds(lift);
+            linear.solve(whole);
+        }
+
+        double greatest(double lift) {
+            bounds(lift);
+            if (renewed) {
+                start.copy(whole);
+                start.renew();
             }
-            return switch (linear.solve(from)) {
+            return switch (linear.solveFrom(renewed ? start : whole)) {
                 case FOUND -> {
                     gap = Math.max(gap, linear.gap());
                     yield linear.value();
@@ -103,8 +107,6 @@ public final class LossTrims {
         }
     }
 
-    private boolean renewed;
-
     public LossTrims(int fans) {
         this.fans = fans;
         for (int row = 0; row < ROWS; row++) {
@@ -113,12 +115,18 @@ public final class LossTrims {
         least = new double[fans];
         most = new double[fans];
         for (int row = 0; row < ROWS; row++) {
-            programmes[row][1] = new Programme(row, true);
-            all.add(programmes[row][1]);
-            programmes[row][0] = programmes[row][1];
-            if (row != YAW) {
-                programmes[row][0] = new Programme(row, false);
-                all.add(programmes[row][0]);
+            for (int up = 0; up < 2; up++) {
+                for (int yaw = 0; yaw < 2; yaw++) {
+                    // Where yaw is what is made great it is not among the others.
+                    boolean same = row == YAW && yaw == 1;
+                    programmes[row][yaw][up] =
+                            same
+                                    ? programmes[row][0][up]
+                                    : new Programme(row, up == 0 ? -1 : 1, yaw == 1);
+                    if (!same) {
+                        all.add(programmes[row][yaw][up]);
+                    }
+                }
             }
         }
     }
@@ -143,12 +151,8 @@ public final class LossTrims {
         renewed = false;
         for (Programme one : all) {
             one.columns();
-            one.greatest(1, lift, true, false);
-            if (one.row != LIFT) {
-                one.greatest(-1, lift, true, false);
-            }
+            one.begin(lift);
         }
-        takeGap();
     }
 
     /**
@@ -186,7 +190,7 @@ public final class LossTrims {
      * @param yawHeld whether yaw counts among them
      */
     public double greatestLift(boolean yawHeld) {
-        return programmes[LIFT][yawHeld ? 1 : 0].greatest(1, 0, false, renewed);
+        return programmes[LIFT][yawHeld ? 1 : 0][1].greatest(0);
     }
 
     /**
@@ -199,6 +203,6 @@ public final class LossTrims {
      * @param lift to be held, in weights
      */
     public double reserve(int axis, int sign, boolean yawHeld, double lift) {
-        return programmes[axis][yawHeld ? 1 : 0].greatest(sign, lift, false, renewed);
+        return programmes[axis][yawHeld ? 1 : 0][sign > 0 ? 1 : 0].greatest(lift);
     }
 }
