@@ -39,6 +39,7 @@ public final class Fields {
                         EnduranceFields.ROWS,
                         HeatFields.ROWS,
                         BalanceFields.ROWS,
+                        FailureFields.ROWS,
                         AttributionFields.ROWS,
                         SearchFields.ROWS,
                         DrawingFields.ROWS,

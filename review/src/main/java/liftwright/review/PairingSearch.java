@@ -73,6 +73,18 @@ final class PairingSearch {
         return told(rig, before, residuals(revised.get(), again.get()), bound, changes);
     }
 
+    /** The edits to a better pairing; none where there is none, or none can be searched. */
+    static List<Change> better(Rig rig) {
+        double[][] vector = accelerations(rig);
+        List<Change> changes = new ArrayList<>();
+        for (Feed feed : feeds(rig).orElse(List.of())) {
+            if (feed.byPack.size() > 1) {
+                better(rig, feed, vector, changes);
+            }
+        }
+        return changes;
+    }
+
     private static Searched only(String code, String sentence, String cause) {
         return new Searched(
                 List.of(

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import liftwright.plant.hold.Ask;
+import liftwright.review.failures.FaultRule;
 import liftwright.rig.Rig;
 
 /**
@@ -37,6 +38,26 @@ public final class Candidates {
         all.addAll(LessCant.of(rig));
         all.addAll(MoreCells.SIDE_BY_SIDE.of(rig));
         all.addAll(MoreCells.IN_SERIES.of(rig));
+        return all;
+    }
+
+    /**
+     * Every way to bear more failures.
+     *
+     * @param rules by what the harm of those is reckoned that are not borne
+     * @param lands whether one of them comes down upright, only too fast
+     */
+    public static List<Candidate> forFailures(Rig rig, Set<FaultRule> rules, boolean lands) {
+        List<Candidate> all = new ArrayList<>(Spares.of(rig, rules));
+        if (lands) {
+            all.add(Spares.lower(rig));
+            all.addAll(Spares.computer(rig));
+        }
+        if (rules.contains(FaultRule.MOVES)) {
+            all.addAll(MassOff.of(rig));
+            all.addAll(MoreFans.of(rig));
+            all.addAll(MoreCells.IN_SERIES.of(rig));
+        }
         return all;
     }
 

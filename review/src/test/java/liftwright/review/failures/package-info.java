@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.review.failures;
+
+import org.jspecify.annotations.NullMarked;
