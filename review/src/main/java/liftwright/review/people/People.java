@@ -3,6 +3,7 @@ package liftwright.review.people;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.plant.Plant;
@@ -42,6 +43,36 @@ public record People(List<Section> sections, List<Finding> findings) {
         sections.addAll(drops.sections());
         findings.add(drops.finding());
         return new People(sections, findings);
+    }
+
+    /** What it rests on, for the evidence of an answer. */
+    public static List<Evidence.Law> laws() {
+        return List.of(
+                new Evidence.Law(
+                        "pieces of a broken fan",
+                        "mechanics; drag of Hoerner 1965, from memory",
+                        "thrown along the tangent; duct and guard hold nothing back",
+                        true),
+                new Evidence.Law(
+                        "jets, merged and along the ground",
+                        "turbulent free jet and wall jet, from memory",
+                        "all merged into one, beyond two of its diameters; ± 30 % along the ground",
+                        true),
+                new Evidence.Law(
+                        "sound and its permitted time",
+                        "incoherent sources; NIOSH 98-126, 29 CFR 1910.95",
+                        "free far field; near the array a bound",
+                        true),
+                new Evidence.Law(
+                        "fire of the packs",
+                        "from memory, a factor of two either way",
+                        "heat alone; gas is not in it",
+                        true),
+                new Evidence.Law(
+                        "falls",
+                        "free fall, and quadratic drag",
+                        "upright, all thrust gone",
+                        true));
     }
 
     private static void turning(
