@@ -46,6 +46,7 @@ public final class Fields {
                         SupplyFields.ROWS,
                         TimelineFields.ROWS,
                         MatrixFields.ROWS,
+                        RunawayFields.ROWS,
                         WiringFields.ROWS,
                         PeopleFields.ROWS,
                         KillFields.ROWS,

@@ -161,7 +161,12 @@ public final class Runaway {
             }
             case Trigger.FrozenHover(double excess) -> hover(1 + excess, duty, new double[0]);
         }
-        Flight.Told told = new Flight.Told(speed, duty, of.stop(), opens(of.stop().contactors()));
+        double[] lowered = new double[duty.length];
+        if (of.stop().share() > 0 && of.stop().commandAtS() < Double.POSITIVE_INFINITY) {
+            hover(of.stop().share(), lowered, new double[0]);
+        }
+        Flight.Told told =
+                new Flight.Told(speed, duty, lowered, of.stop(), opens(of.stop().contactors()));
         return Flight.follow(
                 body(), circuit, units, rotors, told, heightM, of.around(), of.horizonS(), keep);
     }

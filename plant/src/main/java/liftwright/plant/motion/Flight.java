@@ -11,11 +11,13 @@ public final class Flight {
      *
      * @param startRadps speeds at the fault, rad/s
      * @param duty of each fan from the fault on, 0 to 1
+     * @param lowered duty of each fan after a command; 0 stops and may brake it
      * @param stop what acts against it
      * @param opens the chains that it opens
      */
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
-    public record Told(double[] startRadps, double[] duty, Stop stop, int[] opens) {}
+    public record Told(
+            double[] startRadps, double[] duty, double[] lowered, Stop stop, int[] opens) {}
 
     private Flight() {}
 

@@ -1,6 +1,5 @@
 package liftwright.plant.motion;
 
-import java.util.Arrays;
 import liftwright.physics.FanLaw;
 import liftwright.physics.FanUnit;
 import liftwright.plant.supply.Circuit;
@@ -47,6 +46,7 @@ final class Rotors implements Lifting, Device {
     private double slopeS;
 
     private boolean commanded;
+    private boolean stopped;
     private boolean opened;
     private double mostN;
     private double outsideN;
@@ -113,7 +113,7 @@ final class Rotors implements Lifting, Device {
     public void slopes(double timeS, double[] y, int at, double[] slope) {
         now = y;
         from = at + OWN;
-        boolean fed = !commanded && anyFed();
+        boolean fed = !stopped && anyFed();
         if (fed) {
             circuit.plan().solve(circuit.state(), this);
         }
@@ -244,7 +244,8 @@ final class Rotors implements Lifting, Device {
     public void change(double timeS) {
         if (!commanded && told.stop().commandAtS() <= timeS) {
             commanded = true;
-            Arrays.fill(duty, 0);
+            System.arraycopy(told.lowered(), 0, duty, 0, duty.length);
+            stopped = told.stop().share() == 0;
         }
         if (!opened && told.stop().openAtS() <= timeS) {
             opened = true;

@@ -5,11 +5,12 @@ import java.util.Set;
 /**
  * When a kill acts, after the fault; each time may be infinite, which is never.
  *
- * @param commandAtS when every controller is told zero, s
+ * @param commandAtS when every controller is told, s
+ * @param share what it is told: lift over weight; 0 stops it
  * @param openAtS when the contactors open, s
  * @param contactors their names
  */
-public record Stop(double commandAtS, double openAtS, Set<String> contactors) {
+public record Stop(double commandAtS, double share, double openAtS, Set<String> contactors) {
 
     /** Nothing stops it. */
     public static final Stop NEVER =
@@ -17,14 +18,19 @@ public record Stop(double commandAtS, double openAtS, Set<String> contactors) {
 
     public Stop {
         contactors = Set.copyOf(contactors);
-        if (!(commandAtS >= 0) || !(openAtS >= 0)) {
+        if (!(commandAtS >= 0) || !(openAtS >= 0) || !(share >= 0)) {
             throw new IllegalArgumentException("a kill acts after the fault");
         }
     }
 
+    /** A command that stops all fans. */
+    public Stop(double commandAtS, double openAtS, Set<String> contactors) {
+        this(commandAtS, 0, openAtS, contactors);
+    }
+
     /** The same so much later, s. */
     public Stop later(double byS) {
-        return new Stop(commandAtS + byS, openAtS + byS, contactors);
+        return new Stop(commandAtS + byS, share, openAtS + byS, contactors);
     }
 
     /** When it first acts, s. */

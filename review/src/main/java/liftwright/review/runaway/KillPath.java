@@ -1,0 +1,192 @@
+package liftwright.review.runaway;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import liftwright.plant.motion.Stop;
+import liftwright.quantity.Quantity;
+import liftwright.rig.Contactor;
+import liftwright.rig.Control;
+import liftwright.rig.CrewMember;
+import liftwright.rig.Kill;
+import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+
+/**
+ * One way in which a runaway is stopped, or not: a declared kill, a throttle that is let go, or
+ * what a lost link does.
+ *
+ * @param label in words
+ * @param detectionS until something notices, s; a person's reaction counts from the fault
+ * @param reactionS from there until someone presses, s: the 95 % end of what is declared
+ * @param reactionFrom where that is from, in words; empty where nobody presses
+ * @param measured whether the reaction was declared
+ * @param switchS from the press until the fans are told or cut off, s
+ * @param acts what it does
+ * @param share lift over weight that it lowers to; 0 for a stop
+ * @param contactors that it opens
+ */
+public record KillPath(
+        String label,
+        double detectionS,
+        double reactionS,
+        String reactionFrom,
+        boolean measured,
+        double switchS,
+        Acts acts,
+        double share,
+        Set<String> contactors) {
+
+    /** What it does. */
+    public enum Acts {
+        OPENS,
+        COMMANDS_THEN_OPENS,
+        COMMANDS,
+        /** Nothing: the throttle stays as it is. */
+        NOTHING
+    }
+
+    /** A contactor that follows a command opens so much later, s; common practice. */
+    private static final double OPENS_AFTER_S = 0.5;
+
+    public KillPath {
+        contactors = Set.copyOf(contactors);
+    }
+
+    /** From the fault until the fans are told or cut off, s. */
+    public double totalS() {
+        return detectionS + reactionS + switchS;
+    }
+
+    /** The same for the rotors. */
+    public Stop stop() {
+        return switch (acts) {
+            case OPENS -> new Stop(Double.POSITIVE_INFINITY, totalS(), contactors);
+            case COMMANDS_THEN_OPENS ->
+                    new Stop(totalS(), share, totalS() + OPENS_AFTER_S, contactors);
+            case COMMANDS -> new Stop(totalS(), share, Double.POSITIVE_INFINITY, contactors);
+            case NOTHING -> Stop.NEVER;
+        };
+    }
+
+    /** All of a rig: its kills, then its throttle, then its link. */
+    public static List<KillPath> of(Rig rig) {
+        List<KillPath> paths = new ArrayList<>();
+        for (Kill kill : rig.wiring().kills()) {
+            paths.add(of(rig, kill));
+        }
+        Control control = rig.control();
+        double delayS = control.delay().map(Quantity::si).orElse(0.0);
+        control.stop().ifPresent(stop -> paths.add(letGo(rig, stop, delayS)));
+        paths.add(lostLink(rig, delayS));
+        return paths;
+    }
+
+    private static KillPath of(Rig rig, Kill kill) {
+        Reaction reaction = reaction(rig, kill);
+        boolean command = kill.order() != Kill.Order.OPEN_AT_ONCE;
+        double opening =
+                command
+                        ? 0
+                        : rig.wiring().contactors().stream()
+                                .filter(one -> kill.opens().contains(one.name()))
+                                .map(Contactor::opensIn)
+                                .mapToDouble(Quantity::si)
+                                .max()
+                                .orElse(0);
+        Acts acts =
+                switch (kill.order()) {
+                    case OPEN_AT_ONCE -> kill.opens().isEmpty() ? Acts.NOTHING : Acts.OPENS;
+                    case COMMAND_ZERO_THEN_OPEN -> Acts.COMMANDS_THEN_OPENS;
+                    case COMMAND_ZERO_ONLY -> Acts.COMMANDS;
+                };
+        return new KillPath(
+                "kill " + kill.id(),
+                0,
+                reaction.s,
+                reaction.from,
+                reaction.measured,
+                kill.delay().si() + opening,
+                acts,
+                0,
+                Set.copyOf(kill.opens()));
+    }
+
+    private record Reaction(double s, String from, boolean measured) {}
+
+    private static Reaction reaction(Rig rig, Kill kill) {
+        Optional<String> who = kill.heldBy();
+        Optional<Quantity> declared =
+                kill.reaction()
+                        .or(
+                                () ->
+                                        who.flatMap(name -> crew(rig, name))
+                                                .flatMap(CrewMember::reaction));
+        if (declared.isPresent()) {
+            // The 95 % end: people are slower than their mean.
+            double s = declared.get().si() + declared.get().tolerance().plus();
+            return new Reaction(s, who.orElse("nobody named") + ", declared", true);
+        }
+        if (who.isEmpty() && kill.by() == Kill.Means.SOFTWARE) {
+            return new Reaction(0, "", true);
+        }
+        boolean wearer = who.filter(Kill.WEARER::equals).isPresent();
+        LimitName name = wearer ? LimitName.WEARER_REACTION : LimitName.WATCHER_REACTION;
+        return new Reaction(
+                rig.limits().si(name),
+                who.orElse("nobody named") + ", " + rig.limits().origin(name),
+                false);
+    }
+
+    private static Optional<CrewMember> crew(Rig rig, String name) {
+        return rig.crew().stream().filter(one -> one.name().equals(name)).findFirst();
+    }
+
+    private static KillPath letGo(Rig rig, Control.Stop stop, double delayS) {
+        boolean worn = rig.wearer().isPresent();
+        LimitName who = worn ? LimitName.WEARER_REACTION : LimitName.WATCHER_REACTION;
+        double share =
+                switch (stop) {
+                    case CUT, HOLD_TO_RUN -> 0;
+                    case LOWER -> rig.control().lowering().si();
+                };
+        return new KillPath(
+                share > 0 ? "throttle let go, which lowers" : "throttle let go, which cuts",
+                0,
+                rig.limits().si(who),
+                (worn ? "wearer" : "watcher") + ", " + rig.limits().origin(who),
+                false,
+                delayS,
+                Acts.COMMANDS,
+                share,
+                Set.of());
+    }
+
+    private static KillPath lostLink(Rig rig, double delayS) {
+        Control control = rig.control();
+        String said =
+                rig.isDeclared(RigPath.of("control", "link loss"))
+                        ? ""
+                        : ", as nothing is declared";
+        Acts acts =
+                switch (control.linkLoss()) {
+                    case CUT, LOWER -> Acts.COMMANDS;
+                    case HOLD -> Acts.NOTHING;
+                };
+        double share =
+                switch (control.linkLoss()) {
+                    case LOWER -> control.lowering().si();
+                    case CUT, HOLD -> 0;
+                };
+        String does =
+                switch (control.linkLoss()) {
+                    case CUT -> "link lost, which cuts";
+                    case LOWER -> "link lost, which lowers";
+                    case HOLD -> "link lost, which holds the throttle";
+                };
+        return new KillPath(
+                does + said, control.lossTime().si(), 0, "", true, delayS, acts, share, Set.of());
+    }
+}
