@@ -46,13 +46,11 @@ final class RunawayRuns {
 
     private final Plant plant;
     private final Runaway runaway;
-    private final List<KillPath> kills;
     private final List<Run> runs;
 
-    private RunawayRuns(Plant plant, Runaway runaway, List<KillPath> kills, List<Run> runs) {
+    private RunawayRuns(Plant plant, Runaway runaway, List<Run> runs) {
         this.plant = plant;
         this.runaway = runaway;
-        this.kills = kills;
         this.runs = runs;
     }
 
@@ -69,7 +67,7 @@ final class RunawayRuns {
         for (int k = 0; k < paths.size(); k++) {
             runs.add(new Run(kills.get(k), paths.get(k), band(drawn[0][k]), band(drawn[1][k])));
         }
-        return new RunawayRuns(plant, runaway, kills, runs);
+        return new RunawayRuns(plant, runaway, runs);
     }
 
     RunawayReview review() {
