@@ -73,24 +73,24 @@ final class RunawayFields {
                     speed("runaway-speed", "speed", "Upward speed; below 0 in the fall."),
                     words("runaway-end", "how it ends", "What becomes of it.", TIMES),
                     length(
-                            "strike-height",
+                            "overhead-height",
                             "strikes at",
                             "Height of the soles when the top meets what is overhead."),
                     speed(
-                            "strike-speed",
+                            "overhead-speed",
                             "strikes with",
                             "Upward speed when the top meets what is overhead."),
                     new Field(
-                            "strike-energy",
+                            "overhead-energy",
                             "energy of the blow",
                             Measure.IMPACT_ENERGY,
                             "Energy of rig and wearer at a blow against what is overhead.",
                             "m v²/2",
                             "mechanics",
                             "TetherRunTest.anOverheadLineDoesNotStopAClimb"),
-                    force("line-peak", "in the line", "Greatest force in the overhead line."),
+                    force("overhead-line", "in the line", "Greatest force in the overhead line."),
                     force(
-                            "down-line-peak",
+                            "overhead-down-lines",
                             "in the lines down",
                             "Greatest upright force in the lines to the ground, together."));
 

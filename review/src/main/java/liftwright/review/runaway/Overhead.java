@@ -139,21 +139,21 @@ record Overhead(Plant plant, Surroundings around, boolean line, boolean down) {
         RunawayPath path = run(runs);
         List<Value> row = new ArrayList<>();
         row.add(Value.words("runaway-trigger", "every fan at full, hovering"));
-        row.add(strike("strike-height", path.strike().map(Strike::heightM)));
-        row.add(strike("strike-speed", path.strike().map(Strike::speedMps)));
-        row.add(strike("strike-energy", path.strike().map(Strike::energyJ)));
-        row.add(peak("line-peak", path, line ? 0 : -1));
-        row.add(peak("down-line-peak", path, down ? 1 : -1));
+        row.add(strike("overhead-height", path.strike().map(Strike::heightM)));
+        row.add(strike("overhead-speed", path.strike().map(Strike::speedMps)));
+        row.add(strike("overhead-energy", path.strike().map(Strike::energyJ)));
+        row.add(peak("overhead-line", path, line ? 0 : -1));
+        row.add(peak("overhead-down-lines", path, down ? 1 : -1));
         return new Table(
                 "runaway-overhead",
                 "The same under what is overhead and on its lines",
                 List.of(
                         "runaway-trigger",
-                        "strike-height",
-                        "strike-speed",
-                        "strike-energy",
-                        "line-peak",
-                        "down-line-peak"),
+                        "overhead-height",
+                        "overhead-speed",
+                        "overhead-energy",
+                        "overhead-line",
+                        "overhead-down-lines"),
                 List.of(row));
     }
 
@@ -222,7 +222,7 @@ record Overhead(Plant plant, Surroundings around, boolean line, boolean down) {
                         .then(", ")
                         .then(Measure.TIME, strike.timeS())
                         .then(" after the fault"),
-                Optional.of(Value.of("strike-speed", strike.speedMps())),
+                Optional.of(Value.of("overhead-speed", strike.speedMps())),
                 Optional.empty(),
                 "lines to the floor stop a climb; a line from above only catches the fall",
                 List.of());
