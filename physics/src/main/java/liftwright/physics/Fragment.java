@@ -65,8 +65,10 @@ public final class Fragment {
     }
 
     /**
-     * C_d A of a sphere of the mass, 0.47 π/4 (6 m/(π ρ_m))^(2/3), m²: no body of the mass has less
-     * surface, and broken pieces have a higher coefficient, so this flies farthest [HOERNER65].
+     * C_d A of a sphere of the mass, 0.47 π/4 (6 m/(π ρ_m))^(2/3), m²: of all bodies that tumble it
+     * shows the stream the least on average (a quarter of its surface, after Cauchy), and broken
+     * pieces have a higher coefficient [HOERNER65]. A piece that kept its edge to the stream would
+     * fly farther; nothing holds it there.
      *
      * @param materialKgpm3 ρ_m of what it is made of
      */

@@ -41,8 +41,11 @@ record Piece(
     /** A rotor's bell is of steel at the densest, kg/m³ (common practice). */
     private static final double ROTOR_KGPM3 = 7850;
 
-    /** Chord of a blade over its length (common practice). */
-    private static final double CHORD_SHARE = 0.6;
+    /** Chord of a blade in a duct over its length (common practice). */
+    private static final double DUCTED_CHORD = 0.6;
+
+    /** The same of an open rotor, whose blades are slender (common practice). */
+    private static final double OPEN_CHORD = 0.2;
 
     /** Leads of a fan to which no run is declared, m; from memory. */
     private static final double LEAD_M = 0.5;
@@ -105,12 +108,13 @@ record Piece(
             return Optional.empty();
         }
         double lengthM = (type.tip().si() - type.hub().si()) / 2;
+        double chord = type.ducted() ? DUCTED_CHORD : OPEN_CHORD;
         return Optional.of(
                 new Piece(
                         BLADE,
                         massKg,
                         m -> Fragment.speedMps(centreM.applyAsDouble(m), m.speedRadps[fan]),
-                        Fragment.tumblingDragM2(CHORD_SHARE * lengthM * lengthM),
+                        Fragment.tumblingDragM2(chord * lengthM * lengthM),
                         Fragment.compactDragM2(massKg.applyAsDouble(declared), BLADE_KGPM3),
                         Optional.of(
                                 m ->

@@ -396,4 +396,25 @@ class PeopleTest {
         double speed = Math.sqrt(full.fanThrustN(0) / 0.7);
         assertThat(si(cell(told, 0, "piece-speed"))).isCloseTo(speed, within(1e-6));
     }
+
+    /** Blades of open rotors are a third as wide, so that a tumbling one slows less. */
+    @Test
+    void slenderBladesFlyFarther() {
+        String rotor = "rotor: {blades: 2, blade mass: 8 g}";
+        Section.Table ducted = table(people(text(rotor, ""), 0), "people-fragments");
+        Section.Table open =
+                table(
+                        people(
+                                text(rotor, "")
+                                        .replace("tip: 140 mm", "ducted: no\n    tip: 140 mm"),
+                                0),
+                        "people-fragments");
+        double way = si(cell(ducted, 0, "piece-reach-tumbling"));
+        // The same speed with a third of the drag: twice as far and more, not three times.
+        assertThat(si(cell(open, 0, "piece-speed")))
+                .isCloseTo(si(cell(ducted, 0, "piece-speed")), within(1e-9));
+        assertThat(si(cell(open, 0, "piece-reach-tumbling"))).isBetween(1.8 * way, 3 * way);
+        assertThat(si(cell(open, 0, "piece-reach")))
+                .isCloseTo(si(cell(ducted, 0, "piece-reach")), within(1e-9));
+    }
 }
