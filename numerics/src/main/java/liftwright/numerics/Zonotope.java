@@ -14,11 +14,18 @@ public final class Zonotope {
 
     private final int dimension;
     private final double[][] generators;
+    private final double[] length;
+    private final double[] normal;
     private double best;
 
     private Zonotope(int dimension, double[][] generators) {
         this.dimension = dimension;
         this.generators = generators;
+        normal = new double[dimension];
+        length = new double[generators.length];
+        for (int k = 0; k < length.length; k++) {
+            length[k] = Math.sqrt(dot(generators[k], generators[k]));
+        }
     }
 
     /**
@@ -31,16 +38,22 @@ public final class Zonotope {
     public static double factorToHold(double[][] generators, double[] point) {
         Zonotope set = new Zonotope(point.length, generators);
         set.best = Double.NEGATIVE_INFINITY;
-        set.facets(
-                (normal, reach) -> {
-                    double along = Math.abs(dot(normal, point));
-                    double share =
-                            reach > FLAT
-                                    ? along / reach
-                                    : along > FLAT ? Double.POSITIVE_INFINITY : 0;
-                    set.best = Math.max(set.best, share);
-                });
+        set.facets(() -> set.share(point));
         return set.best == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : set.best;
+    }
+
+    /** Reach along a normal only grows with each generator: what is enough ends the sum. */
+    private void share(double[] point) {
+        double along = Math.abs(dot(normal, point));
+        double reach = 0;
+        for (double[] generator : generators) {
+            reach += Math.abs(dot(normal, generator));
+            if (reach > FLAT && along <= best * reach) {
+                return;
+            }
+        }
+        double share = reach > FLAT ? along / reach : along > FLAT ? Double.POSITIVE_INFINITY : 0;
+        best = Math.max(best, share);
     }
 
     /**
@@ -50,14 +63,25 @@ public final class Zonotope {
     public static double depth(double[][] generators, double[] point) {
         Zonotope set = new Zonotope(point.length, generators);
         set.best = Double.POSITIVE_INFINITY;
-        set.facets(
-                (normal, reach) ->
-                        set.best = Math.min(set.best, reach - Math.abs(dot(normal, point))));
+        set.facets(() -> set.depth(point));
         return set.best == Double.POSITIVE_INFINITY ? 0 : set.best;
     }
 
+    private void depth(double[] point) {
+        double along = Math.abs(dot(normal, point));
+        double reach = 0;
+        for (double[] generator : generators) {
+            reach += Math.abs(dot(normal, generator));
+            if (reach - along >= best) {
+                return;
+            }
+        }
+        best = reach - along;
+    }
+
     private interface Facet {
-        void seen(double[] unitNormal, double reach);
+        /** The next facet has the unit vector {@link #normal}. */
+        void seen();
     }
 
     private void facets(Facet facet) {
@@ -66,13 +90,8 @@ public final class Zonotope {
 
     private void choose(int[] chosen, int next, int from, Facet facet) {
         if (next == chosen.length) {
-            double[] normal = new double[dimension];
-            if (normal(chosen, normal)) {
-                double reach = 0;
-                for (double[] generator : generators) {
-                    reach += Math.abs(dot(normal, generator));
-                }
-                facet.seen(normal, reach);
+            if (normal(chosen)) {
+                facet.seen();
             }
             return;
         }
@@ -82,13 +101,47 @@ public final class Zonotope {
         }
     }
 
-    /** Unit vector across all the chosen, by cofactors; false where they do not fix one. */
-    private boolean normal(int[] chosen, double[] out) {
+    /** Unit vector across all the chosen; false where they do not fix one. */
+    private boolean normal(int[] chosen) {
         double size = 1;
         for (int k : chosen) {
-            size *= Math.sqrt(dot(generators[k], generators[k]));
+            size *= length[k];
         }
-        double squares = 0;
+        switch (dimension) {
+            case 3 -> across(generators[chosen[0]], generators[chosen[1]]);
+            case 4 -> across(generators[chosen[0]], generators[chosen[1]], generators[chosen[2]]);
+            default -> cofactors(chosen);
+        }
+        double across = Math.sqrt(dot(normal, normal));
+        if (!(across > FLAT * size)) {
+            return false;
+        }
+        for (int axis = 0; axis < dimension; axis++) {
+            normal[axis] /= across;
+        }
+        return true;
+    }
+
+    private void across(double[] a, double[] b) {
+        normal[0] = a[1] * b[2] - a[2] * b[1];
+        normal[1] = a[2] * b[0] - a[0] * b[2];
+        normal[2] = a[0] * b[1] - a[1] * b[0];
+    }
+
+    private void across(double[] a, double[] b, double[] c) {
+        double m01 = b[0] * c[1] - b[1] * c[0];
+        double m02 = b[0] * c[2] - b[2] * c[0];
+        double m03 = b[0] * c[3] - b[3] * c[0];
+        double m12 = b[1] * c[2] - b[2] * c[1];
+        double m13 = b[1] * c[3] - b[3] * c[1];
+        double m23 = b[2] * c[3] - b[3] * c[2];
+        normal[0] = a[1] * m23 - a[2] * m13 + a[3] * m12;
+        normal[1] = -(a[0] * m23 - a[2] * m03 + a[3] * m02);
+        normal[2] = a[0] * m13 - a[1] * m03 + a[3] * m01;
+        normal[3] = -(a[0] * m12 - a[1] * m02 + a[2] * m01);
+    }
+
+    private void cofactors(int[] chosen) {
         for (int axis = 0; axis < dimension; axis++) {
             double[][] minor = new double[chosen.length][chosen.length];
             for (int row = 0; row < chosen.length; row++) {
@@ -98,17 +151,8 @@ public final class Zonotope {
                     }
                 }
             }
-            out[axis] = (axis % 2 == 0 ? 1 : -1) * determinant(minor);
-            squares += out[axis] * out[axis];
+            normal[axis] = (axis % 2 == 0 ? 1 : -1) * determinant(minor);
         }
-        double length = Math.sqrt(squares);
-        if (!(length > FLAT * size)) {
-            return false;
-        }
-        for (int axis = 0; axis < dimension; axis++) {
-            out[axis] /= length;
-        }
-        return true;
     }
 
     /** By elimination with the largest pivot; the argument is used up. */

@@ -233,6 +233,56 @@ class WarmProgramTest {
         assertThat(programme.shortfall()).isCloseTo(0.1 / 5.9, within(1e-12));
     }
 
+    /**
+     * The programme on which the simplex method went in circles for ever (Beale, Naval Research
+     * Logistics Quarterly 2, 1955, 269–275, from memory): 1/20, with slacks of no worth.
+     */
+    @Test
+    void nothingGoesInCircles() {
+        double[][] a = {
+            {0.25, -60, -1.0 / 25, 9, 1, 0, 0},
+            {0.5, -90, -1.0 / 50, 3, 0, 1, 0},
+            {0, 0, 1, 0, 0, 0, 1}
+        };
+        double[] c = {0.75, -150, 1.0 / 50, -6, 0, 0, 0};
+        WarmProgram programme = new WarmProgram(3, 7);
+        for (int j = 0; j < 7; j++) {
+            for (int i = 0; i < 3; i++) {
+                programme.coefficient(i, j, a[i][j]);
+            }
+            programme.worth(j, c[j]);
+            programme.bounds(j, 0, 1000);
+        }
+        programme.right(2, 1);
+        assertThat(programme.solve(programme.newStart())).isEqualTo(WarmProgram.Outcome.FOUND);
+        assertThat(programme.value()).isCloseTo(0.05, within(1e-12));
+        assertThat(programme.gap()).isLessThan(1e-12);
+    }
+
+    /**
+     * The squashed cube whose corners all lie on one path of the simplex method (Klee and Minty,
+     * 1972, in the form of Chvátal, Linear Programming, 1983): 100^(n−1).
+     */
+    @Test
+    void aSquashedCube() {
+        int n = 4;
+        WarmProgram programme = new WarmProgram(n, 2 * n);
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                programme.coefficient(i, j, 2 * Math.pow(10, i - j));
+            }
+            programme.coefficient(i, i, 1);
+            programme.coefficient(i, n + i, 1);
+            programme.right(i, Math.pow(100, i));
+            programme.worth(i, Math.pow(10, n - 1 - i));
+            programme.bounds(i, 0, 1e7);
+            programme.bounds(n + i, 0, 1e7);
+        }
+        assertThat(programme.solve(programme.newStart())).isEqualTo(WarmProgram.Outcome.FOUND);
+        assertThat(programme.value()).isCloseTo(1e6, within(1e-6));
+        assertThat(programme.gap()).isLessThan(1e-9);
+    }
+
     /** All columns at their bounds are the only point: it is found, and proved. */
     @Test
     void onePointAloneIsFound() {
