@@ -15,6 +15,7 @@ import liftwright.plant.hold.Extent;
 import liftwright.plant.hold.FanAlone;
 import liftwright.plant.hold.Held;
 import liftwright.plant.hold.Hold;
+import liftwright.plant.hold.HoldMemory;
 import liftwright.plant.hold.HoldRows;
 import liftwright.plant.hold.Push;
 import liftwright.plant.hold.StandHold;
@@ -45,12 +46,14 @@ public final class Holding {
 
     private final Assembler parts;
     private final HoldRows rows;
+    private final HoldMemory memory;
     private final FullThrust full;
     private final Optional<Runaway> runaway;
 
-    Holding(Assembler parts, HoldRows rows) {
+    Holding(Assembler parts, HoldRows rows, HoldMemory memory) {
         this.parts = parts;
         this.rows = rows;
+        this.memory = memory;
         full = new FullThrust(parts);
         runaway = rows.tether().map(_ -> new Runaway(parts));
     }
@@ -62,7 +65,7 @@ public final class Holding {
      * @return empty where no operating point was found
      */
     public Optional<Held> at(double[] p, boolean keep) {
-        Optional<List<FanAlone>> found = full.at(p);
+        Optional<List<FanAlone>> found = memory.fans(p, rows.before(), () -> full.at(p));
         if (found.isEmpty()) {
             return Optional.empty();
         }
@@ -182,7 +185,14 @@ public final class Holding {
             boolean keep) {
         TetherNumbers line = own.at(p, extent.shoulderHeightM());
         Stop stop = rows.kills().slowest(p);
-        RunawayPath path = run(p, line, stop, OptionalDouble.empty(), keep);
+        RunawayPath path =
+                keep
+                        ? run(p, line, stop, OptionalDouble.empty(), true)
+                        : memory.path(
+                                p,
+                                rows.before(),
+                                dependsOn(line, stop),
+                                () -> run(p, line, stop, OptionalDouble.empty(), false));
         if (path.failed()) {
             return Optional.empty();
         }
@@ -205,6 +215,20 @@ public final class Holding {
                         ran,
                         stop,
                         path));
+    }
+
+    /** What a runaway depends on besides the rig; what a kill opens stays the rig's. */
+    private double[] dependsOn(TetherNumbers line, Stop stop) {
+        return new double[] {
+            line.straightM(),
+            line.stiffnessNpm(),
+            line.dampingNspm(),
+            line.down().map(TetherNumbers.Down::straightM).orElse(-1.0),
+            line.down().map(TetherNumbers.Down::togetherNpm).orElse(0.0),
+            startM(line),
+            stop.commandAtS(),
+            stop.openAtS()
+        };
     }
 
     /** As high as is asked, or as the line holds it up. */

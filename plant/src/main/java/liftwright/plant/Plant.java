@@ -10,6 +10,7 @@ import liftwright.plant.body.Pose;
 import liftwright.plant.body.ThrustLines;
 import liftwright.plant.heat.HeatBank;
 import liftwright.plant.heat.HeatPart;
+import liftwright.plant.hold.HoldMemory;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Cells;
@@ -110,10 +111,20 @@ public final class Plant {
      * @throws IllegalStateException unless {@link #assembleHeld} made this plant
      */
     public Holding holding() {
+        return holding(new HoldMemory());
+    }
+
+    /**
+     * The same that shares what it computes.
+     *
+     * @param memory of plants of one rig, held otherwise
+     */
+    public Holding holding(HoldMemory memory) {
         return new Holding(
                 parts,
                 parts.hold.orElseThrow(
-                        () -> new IllegalStateException("a plant that nothing holds")));
+                        () -> new IllegalStateException("a plant that nothing holds")),
+                memory);
     }
 
     /** Whether runs compute temperatures. */

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import liftwright.plant.Plant;
 import liftwright.plant.hold.Ask;
 import liftwright.plant.hold.Held;
+import liftwright.plant.hold.HoldMemory;
 import liftwright.review.restraint.HoldWords;
 import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
@@ -15,7 +16,7 @@ import liftwright.rig.Rig;
  * over how many times that is asked, less one. Every fan alone, and a runaway, are dear, so bands
  * begin with 256 draws and end at 4,096, with a tether at 1,024.
  */
-record RestraintJudge(boolean dear, Settings settings)
+record RestraintJudge(boolean dear, Settings settings, HoldMemory memory)
         implements Judging<RestraintJudgement, RestraintSample> {
 
     private static final int MOST_DRAWS = 1024;
@@ -31,7 +32,8 @@ record RestraintJudge(boolean dear, Settings settings)
                         first,
                         Math.max(first, Math.min(most, settings.mostDraws())),
                         settings.threads(),
-                        settings.remedies()));
+                        settings.remedies()),
+                new HoldMemory());
     }
 
     @Override
@@ -55,8 +57,8 @@ record RestraintJudge(boolean dear, Settings settings)
     }
 
     /** Everything at the declared values; empty where no operating point was found. */
-    static Optional<Held> declared(Plant plant, boolean keep) {
-        return plant.holding().at(plant.parameters().nominal(), keep);
+    Optional<Held> declared(Plant plant, boolean keep) {
+        return plant.holding(memory).at(plant.parameters().nominal(), keep);
     }
 
     @Override
@@ -74,12 +76,12 @@ record RestraintJudge(boolean dear, Settings settings)
 
     @Override
     public RestraintSample sample(Plant plant, double[] widthScale) {
-        return new RestraintSample(plant, widthScale, settings, List.of());
+        return new RestraintSample(plant, widthScale, settings, memory, List.of());
     }
 
     /** The same, which tells of every line too. */
     RestraintSample telling(Plant plant, List<Ask> asks) {
-        return new RestraintSample(plant, Sample.asDeclared(plant), settings, asks);
+        return new RestraintSample(plant, Sample.asDeclared(plant), settings, memory, asks);
     }
 
     @Override

@@ -1,13 +1,16 @@
 package liftwright.review;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
+import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
@@ -19,6 +22,8 @@ import liftwright.plant.hold.Ask;
 import liftwright.plant.hold.Held;
 import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
+import liftwright.review.people.People;
+import liftwright.review.remedy.Candidate;
 import liftwright.review.remedy.Candidates;
 import liftwright.review.restraint.HoldFindings;
 import liftwright.review.restraint.HoldPicture;
@@ -48,6 +53,7 @@ public final class RestraintQuestion implements Staged {
     private final Plant plant;
     private final Optional<Held> held;
     private final RestraintSample sample;
+    private final Map<Stage, People> near = new EnumMap<>(Stage.class);
 
     private RestraintQuestion(Rig rig, String rigDigest, Settings settings) {
         this.rig = rig;
@@ -55,7 +61,7 @@ public final class RestraintQuestion implements Staged {
         judge = RestraintJudge.of(rig, settings);
         this.settings = judge.settings();
         plant = judge.assemble(rig);
-        held = RestraintJudge.declared(plant, true);
+        held = judge.declared(plant, true);
         sample = judge.telling(plant, held.map(Held::asks).orElse(List.of()));
     }
 
@@ -83,7 +89,7 @@ public final class RestraintQuestion implements Staged {
     @Override
     public Optional<RestraintAnswer> answer(Stage stage, Work work) {
         if (held.map(found -> found.asks().isEmpty()).orElse(false)) {
-            return Optional.of(nothingDeclared());
+            return Optional.of(nothingDeclared(stage));
         }
         Optional<RestraintJudgement> judged = judge.judge(sample, stage, work);
         if (judged.isEmpty()) {
@@ -94,26 +100,21 @@ public final class RestraintQuestion implements Staged {
         var inquiry = new Inquiry<>(rig, plant, judge, judgement, work);
         Verdict verdict = inquiry.verdict(sentence(judgement), evidence);
         List<Remedy> remedies =
-                inquiry
-                        .remedies(
-                                stage,
-                                verdict,
-                                Candidates.forRestraint(rig, lacking(judgement), roomM()))
-                        .stream()
+                inquiry.remedies(stage, verdict, mends(stage, verdict, judgement)).stream()
                         .filter(RestraintQuestion::isWorthSaying)
                         .toList();
         if (work.stopped()) {
             return Optional.empty();
         }
         List<Finding> findings =
-                inquiry.findings(verdict, shortfall(judgement), remedies, findings());
+                inquiry.findings(verdict, shortfall(judgement), remedies, findings(stage));
         List<Section> sections = new ArrayList<>();
         held.ifPresent(
                 found -> {
                     sections.addAll(HoldTables.of(rig, found, kill(), ask -> band(ask, judgement)));
                     sections.add(HoldPicture.of(rig, found));
                 });
-        sections.addAll(people());
+        sections.addAll(people(stage));
         return Optional.of(new RestraintAnswer(verdict, findings, sections, evidence));
     }
 
@@ -135,14 +136,14 @@ public final class RestraintQuestion implements Staged {
         return RestraintEvidence.of(rig, rigDigest, plant, settings, draws, failed, held);
     }
 
-    private RestraintAnswer nothingDeclared() {
+    private RestraintAnswer nothingDeclared(Stage stage) {
         List<Finding> findings = new ArrayList<>(List.of(NothingHeld.finding()));
-        findings.addAll(findings());
-        return new RestraintAnswer(NothingHeld.verdict(), findings, people(), evidence(0, 0));
+        findings.addAll(findings(stage));
+        return new RestraintAnswer(NothingHeld.verdict(), findings, people(stage), evidence(0, 0));
     }
 
     /** Sections of who is near it, whatever holds it. */
-    private List<Section> people() {
+    private List<Section> people(Stage stage) {
         List<Section> sections = new ArrayList<>();
         held.ifPresent(
                 found -> {
@@ -151,10 +152,22 @@ public final class RestraintQuestion implements Staged {
                             .map(ScaleReading::sections)
                             .ifPresent(sections::addAll);
                 });
+        sections.addAll(near(stage).sections());
         return sections;
     }
 
-    private List<Finding> findings() {
+    /** What people near it meet. */
+    private People near(Stage stage) {
+        int draws = stage == Stage.NOMINAL ? 0 : Stage.FIRST_DRAWS;
+        People known = near.get(stage);
+        if (known == null) {
+            known = People.of(plant, settings.seed(), draws);
+            near.put(stage, known);
+        }
+        return known;
+    }
+
+    private List<Finding> findings(Stage stage) {
         List<Finding> findings = new ArrayList<>();
         held.ifPresent(
                 found -> {
@@ -176,6 +189,7 @@ public final class RestraintQuestion implements Staged {
                             .map(ScaleReading::findings)
                             .ifPresent(findings::addAll);
                 });
+        findings.addAll(near(stage).findings());
         return findings;
     }
 
@@ -208,15 +222,32 @@ public final class RestraintQuestion implements Staged {
         return lacking;
     }
 
-    private double roomM() {
-        return held.flatMap(
-                        found ->
-                                found.tether()
-                                        .map(
-                                                on ->
-                                                        on.line().overheadM()
-                                                                - found.extent().heightM()))
-                .orElse(0.0);
+    private List<Candidate> mends(Stage stage, Verdict verdict, RestraintJudgement judgement) {
+        return stage != Stage.WHOLE || verdict.outcome() == Outcome.HOLDS
+                ? List.of()
+                : candidates(judgement);
+    }
+
+    /** Ways to mend it that gain anything at the declared values. */
+    private List<Candidate> candidates(RestraintJudgement judgement) {
+        Optional<Held.OnTether> tether = held.flatMap(Held::tether);
+        double ringM = tether.map(on -> on.line().ringM()).orElse(0.0);
+        double roomM =
+                tether.map(on -> on.line().overheadM() - on.rig().extent().heightM()).orElse(0.0);
+        return Candidates.forRestraint(rig, lacking(judgement), roomM, ringM).stream()
+                .filter(one -> gains(one, judgement.nominal()))
+                .toList();
+    }
+
+    private boolean gains(Candidate candidate, double now) {
+        for (int steps : new int[] {candidate.most(), (candidate.most() + 1) / 2, 1}) {
+            if (Revised.with(rig, candidate.changes().apply(steps))
+                    .map(mended -> judge.nominal(judge.assemble(mended)) - now >= LEAST_GAIN)
+                    .orElse(false)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Sentence sentence(RestraintJudgement judgement) {

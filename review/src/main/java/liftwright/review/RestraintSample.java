@@ -11,6 +11,7 @@ import liftwright.plant.Plant;
 import liftwright.plant.hold.Ask;
 import liftwright.plant.hold.Footprint;
 import liftwright.plant.hold.Held;
+import liftwright.plant.hold.HoldMemory;
 import liftwright.plant.parameters.ImpossibleValueException;
 
 /** The least margin of what holds a rig over the draws of its declared doubt. */
@@ -20,6 +21,7 @@ final class RestraintSample extends Sample<RestraintSample.Scratch> {
     static final int TOLD_DRAWS = 256;
 
     private final Map<Line, double[]> lines = new TreeMap<>();
+    private final HoldMemory memory;
     private final boolean tells;
     private double[] margin = new double[0];
 
@@ -42,11 +44,18 @@ final class RestraintSample extends Sample<RestraintSample.Scratch> {
     }
 
     /**
+     * @param memory what is known of the rig already
      * @param told lines whose margins are kept, as found at the declared values; empty where none
      *     are
      */
-    RestraintSample(Plant plant, double[] widthScale, Settings settings, List<Ask> told) {
+    RestraintSample(
+            Plant plant,
+            double[] widthScale,
+            Settings settings,
+            HoldMemory memory,
+            List<Ask> told) {
         super(plant, widthScale, settings);
+        this.memory = memory;
         tells = !told.isEmpty();
         for (Ask ask : told) {
             double[] none = new double[TOLD_DRAWS];
@@ -60,15 +69,15 @@ final class RestraintSample extends Sample<RestraintSample.Scratch> {
         final Holding holding;
         final double[] p;
 
-        Scratch(Plant plant) {
-            holding = plant.holding();
+        Scratch(Plant plant, HoldMemory memory) {
+            holding = plant.holding(memory);
             p = new double[plant.parameters().size()];
         }
     }
 
     @Override
     Scratch scratch() {
-        return new Scratch(plant);
+        return new Scratch(plant, memory);
     }
 
     @Override

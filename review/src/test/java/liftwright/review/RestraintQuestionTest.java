@@ -124,7 +124,7 @@ class RestraintQuestionTest {
                 ask(
                         TETHER.replace(
                                 "line strength: 22 kN}",
-                                "line strength: 22 kN, down-lines: 4, down-line length: 0.7 m,"
+                                "line strength: 22 kN, down-lines: 4, down-line length: 2.1 m,"
                                         + " down-line strength: 9 kN}"),
                         false);
         assertThat(held.findings())

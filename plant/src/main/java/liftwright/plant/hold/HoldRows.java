@@ -9,16 +9,20 @@ import liftwright.rig.Rig;
  *
  * @param stand empty where none is declared
  * @param tether empty where none is declared
+ * @param before rows of the table before these: those of the rig itself
  */
-public record HoldRows(Optional<StandRows> stand, Optional<TetherRows> tether, KillRows kills) {
+public record HoldRows(
+        Optional<StandRows> stand, Optional<TetherRows> tether, KillRows kills, int before) {
 
     /** Declares them. */
     public static HoldRows declare(Rig rig, ParameterRows table) {
+        int before = table.size();
         return new HoldRows(
                 rig.restraint().stand().map(stand -> StandRows.declare(stand, table)),
                 rig.restraint()
                         .tether()
                         .map(tether -> TetherRows.declare(tether, rig.restraint(), table)),
-                KillRows.declare(rig, table));
+                KillRows.declare(rig, table),
+                before);
     }
 }

@@ -95,15 +95,7 @@ public final class TetherHold {
                         ran.landingMps,
                         OptionalDouble.of(limits.si(LimitName.IMPACT_SPEED)),
                         1));
-        line.down()
-                .ifPresent(
-                        down ->
-                                asks.add(
-                                        Ask.of(
-                                                What.DOWN_LINE,
-                                                ran.downPeakN / down.count() / down.upShare(),
-                                                down.strengthN(),
-                                                factor)));
+        line.down().ifPresent(down -> asks.add(downLine(down, ran, factor)));
         ingestion(line, rig, ran.startM, asks);
         if (line.sideReachM().isPresent() || line.wallM().isPresent()) {
             asks.add(
@@ -118,6 +110,15 @@ public final class TetherHold {
         }
         line.gantry().ifPresent(gantry -> gantry(line, gantry, rig, factor, asks));
         return asks;
+    }
+
+    /** Lines too short to reach the ground hold nothing. */
+    private static Ask downLine(TetherNumbers.Down down, Ran ran, double factor) {
+        double up = down.upShare();
+        return up > 0
+                ? Ask.of(
+                        What.DOWN_LINE, ran.downPeakN / down.count() / up, down.strengthN(), factor)
+                : Ask.of(What.DOWN_LINE, ran.downPeakN, OptionalDouble.of(0), factor);
     }
 
     /** From the apex, or the start, to where the line is straight or the ground is met, m. */

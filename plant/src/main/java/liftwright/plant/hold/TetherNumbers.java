@@ -39,28 +39,36 @@ public record TetherNumbers(
     public record Gantry(double massKg, Footprint feet, double friction) {}
 
     /**
-     * Lines to the ground, evenly around, fastened to the rig at the height of the soles.
+     * Lines from the ring to the ground, evenly around.
      *
      * @param lengthM of each, m
      * @param spreadM from below the rig to where each is fastened, m
      * @param stiffnessNpm of each, N/m
+     * @param ringM height of the ring above the soles, m
      */
     public record Down(
             int count,
             double lengthM,
             double spreadM,
             double stiffnessNpm,
-            OptionalDouble strengthN) {
+            OptionalDouble strengthN,
+            double ringM) {
 
-        /** Height of the soles at which they are straight, m; 0 where they are too short. */
+        /**
+         * Height of the soles at which they are straight, m; below 0 where standing is too high.
+         */
         public double straightM() {
+            return uprightM() - ringM;
+        }
+
+        private double uprightM() {
             double square = lengthM * lengthM - spreadM * spreadM;
             return square > 0 ? Math.sqrt(square) : 0;
         }
 
-        /** Upward share of the direction of a straight line. */
+        /** Upward share of the direction of a straight line; 0 where it does not reach at all. */
         public double upShare() {
-            return straightM() / lengthM;
+            return uprightM() / lengthM;
         }
 
         /** Stiffness of all against a climb, N/m. */

@@ -203,7 +203,8 @@ public final class TetherRows {
                                         p[d.length],
                                         p[d.spread],
                                         p[d.stiffness],
-                                        value(p, d.strength))));
+                                        value(p, d.strength),
+                                        value(p, harnessPoint).orElse(shouldersM))));
     }
 
     /** From the middle of the room to its nearest wall. */

@@ -223,6 +223,11 @@ public final class ParameterRows {
         return index;
     }
 
+    /** How many rows there are so far. */
+    public int size() {
+        return rows.size();
+    }
+
     /** The finished table; every declared value must be one that can be. */
     public ParameterTable table() {
         List<DeclaredInput> declared = new ArrayList<>();

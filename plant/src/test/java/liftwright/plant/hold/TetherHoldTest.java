@@ -37,7 +37,9 @@ class TetherHoldTest {
                 OptionalDouble.of(3),
                 OptionalDouble.of(4),
                 Optional.of(new TetherNumbers.Gantry(400, new Footprint(4, 3), 0.5)),
-                Optional.of(new TetherNumbers.Down(4, 1.0, 0.6, 10e3, OptionalDouble.of(5000))));
+                Optional.of(
+                        new TetherNumbers.Down(
+                                4, 2.875, 1.725, 10e3, OptionalDouble.of(5000), 1.5)));
     }
 
     private static final TetherHold.Hung RIG =
@@ -68,11 +70,11 @@ class TetherHoldTest {
         // Straight at soles 5 − 3.2 − 1.5 = 0.3 m: 1.7 m fallen; stretched 0.3 m of 0.3 m below.
         assertThat(ask(asks, What.FREE_FALL).load()).isCloseTo(1.7, within(1e-12));
         assertThat(ask(asks, What.CLEARANCE).margin().orElseThrow()).isCloseTo(0, within(1e-9));
-        // √(1 − 0.36) = 0.8 of each line holds down: 3000/4/0.8.
+        // 2.3 m up and 1.725 m out: 0.8 of each line holds down, 3000/4/0.8.
         assertThat(ask(asks, What.DOWN_LINE).load()).isCloseTo(937.5, within(1e-9));
         assertThat(ask(asks, What.DOWN_LINE).margin().orElseThrow())
                 .isCloseTo(5000 / 937.5 / 2 - 1, within(1e-12));
-        // Down-lines let the soles up to 0.8 m, the ring to 2.3 m, 2.7 m below the anchor.
+        // Down-lines let the ring up to 2.3 m, 2.7 m below the anchor.
         assertThat(ask(asks, What.SIDE_REACH).load())
                 .isCloseTo(Math.sqrt(3.2 * 3.2 - 2.7 * 2.7) + 0.6, within(1e-9));
         assertThat(ask(asks, What.SIDE_REACH).capacity().orElseThrow()).isEqualTo(3);

@@ -87,13 +87,15 @@ public final class Candidates {
      *
      * @param lacking what has no margin left
      * @param roomM height of the soles at which a climb strikes what is overhead, m
+     * @param ringM height of the ring of a tether above the soles, m
      */
-    public static List<Candidate> forRestraint(Rig rig, Set<Ask.What> lacking, double roomM) {
+    public static List<Candidate> forRestraint(
+            Rig rig, Set<Ask.What> lacking, double roomM, double ringM) {
         List<Candidate> all = new ArrayList<>();
         if (lacking.stream().anyMatch(ON_STAND::contains)) {
             all.addAll(StandMoves.of(rig));
         }
-        all.addAll(TetherMoves.of(rig, lacking, roomM));
+        all.addAll(TetherMoves.of(rig, lacking, roomM, ringM));
         return all;
     }
 }

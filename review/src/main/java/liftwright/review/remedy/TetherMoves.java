@@ -42,19 +42,20 @@ final class TetherMoves {
      *
      * @param lacking what has no margin left
      * @param roomM height of the soles at which a climb strikes, m
+     * @param ringM height of the ring above the soles, m
      */
-    static List<Candidate> of(Rig rig, Set<What> lacking, double roomM) {
+    static List<Candidate> of(Rig rig, Set<What> lacking, double roomM, double ringM) {
         return rig.restraint()
                 .tether()
-                .map(tether -> new TetherMoves(rig, tether, lacking).candidates(roomM))
+                .map(tether -> new TetherMoves(rig, tether, lacking).candidates(roomM, ringM))
                 .orElse(List.of());
     }
 
-    private List<Candidate> candidates(double roomM) {
+    private List<Candidate> candidates(double roomM, double ringM) {
         List<Candidate> all = new ArrayList<>();
         boolean climbs = isAny(What.HEADROOM, What.FREE_FALL, What.LANDING, What.SIDE_REACH);
         if (climbs) {
-            downLines(roomM).ifPresent(all::add);
+            downLines(roomM, ringM).ifPresent(all::add);
         }
         if (climbs || isAny(What.ARREST, What.ANCHOR, What.LINE, What.CLEARANCE, What.INGESTION)) {
             shorter(tether.length(), "length", "the line").ifPresent(all::add);
@@ -93,7 +94,7 @@ final class TetherMoves {
     }
 
     /** As long as the head room leaves, then shorter, down to the height that is asked. */
-    private Optional<Candidate> downLines(double roomM) {
+    private Optional<Candidate> downLines(double roomM, double ringM) {
         double leastM = rig.demands().height().si();
         if (tether.downLines().isPresent()) {
             return shorter(tether.downLines().get().length(), "down-line length", "the down-lines");
@@ -109,8 +110,10 @@ final class TetherMoves {
                                         Sentence.words(
                                                         "hold it down with "
                                                                 + LINES
-                                                                + " lines to the ground, each ")
-                                                .then(Measure.LENGTH, roomM - STEP_M * steps)
+                                                                + " lines from the ring to the ground, each ")
+                                                .then(
+                                                        Measure.LENGTH,
+                                                        ringM + roomM - STEP_M * steps)
                                                 .then(" long"),
                                 Sentence.start().then(Measure.LENGTH, STEP_M),
                                 steps ->
@@ -120,7 +123,7 @@ final class TetherMoves {
                                                         Integer.toString(LINES)),
                                                 new Change.Set(
                                                         at.child("down-line length"),
-                                                        metres(roomM - STEP_M * steps)),
+                                                        metres(ringM + roomM - STEP_M * steps)),
                                                 new Change.Set(
                                                         at.child("down-line strength"), "10 kN"))));
     }

@@ -138,7 +138,7 @@ public final class HoldPicture {
                                         Kind.DOWN_LINE,
                                         side < 0 ? "down-lines" : "",
                                         new Spot2(side * down.spreadM(), 0),
-                                        new Spot2(0, soleM));
+                                        new Spot2(0, soleM + line.ringM()));
                             }
                         });
         line.gantry()
