@@ -275,7 +275,7 @@ final class PeopleFields {
                             "drop-speed-drag",
                             "the same with drag",
                             Measure.SPEED,
-                            "The same with the drag of a person upright, 0.5 m².",
+                            "The same with the drag of a person upright, 0.2 m².",
                             "v_t √(1 − exp(−2 g h/v_t²))",
                             "quadratic drag",
                             DROPS),

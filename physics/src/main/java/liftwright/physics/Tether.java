@@ -1,9 +1,9 @@
 package liftwright.physics;
 
 /**
- * A line that catches a mass: a spring that only pulls. The closed forms are for a line without
- * mass or damping, an anchor that does not give and a body that does not either: measured peaks are
- * lower where any of them takes energy, and higher where an anchor swings against the catch.
+ * A line that catches a mass. The closed forms are for a line without mass or damping, an anchor
+ * that does not give and a body that does not either: measured peaks are lower where any of them
+ * takes energy, and higher where an anchor swings against the catch.
  */
 public final class Tether {
 
@@ -29,33 +29,5 @@ public final class Tether {
     public static double catchPeakN(double massKg, double speedMps, double stiffnessNpm) {
         double weight = massKg * Gravity.STANDARD_MPS2;
         return weight + Math.sqrt(weight * weight + massKg * stiffnessNpm * speedMps * speedMps);
-    }
-
-    /**
-     * Greatest pull in a line that holds a mass down as it comes up with a speed under a steady
-     * force, F + √(F² + m k v²), N: as above with F in place of the weight.
-     *
-     * @param netUpN F, thrust less weight, N; below 0 the weight helps
-     */
-    public static double holdDownPeakN(
-            double massKg, double speedMps, double netUpN, double stiffnessNpm) {
-        return netUpN + Math.sqrt(netUpN * netUpN + massKg * stiffnessNpm * speedMps * speedMps);
-    }
-
-    /**
-     * Pull of the line, k x + c ẋ while it is stretched, N, and never below 0: a line cannot push.
-     *
-     * @param stretchM x beyond its length, m; at or below 0 it is slack
-     * @param stretchMps ẋ, m/s
-     * @param dampingNspm c ≥ 0, N·s/m
-     */
-    public static double pullN(
-            double stretchM, double stretchMps, double stiffnessNpm, double dampingNspm) {
-        return stretchM <= 0 ? 0 : Math.max(0, stiffnessNpm * stretchM + dampingNspm * stretchMps);
-    }
-
-    /** Stiffness of two in a row, a line and what it hangs on, k₁ k₂/(k₁ + k₂), N/m. */
-    public static double inRowNpm(double firstNpm, double secondNpm) {
-        return firstNpm * secondNpm / (firstNpm + secondNpm);
     }
 }

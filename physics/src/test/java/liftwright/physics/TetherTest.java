@@ -62,33 +62,6 @@ class TetherTest {
                             .isCloseTo(k * low[0], within(1e-6 * k * low[0]));
                     assertThat(Tether.catchPeakN(mass, v, k))
                             .isCloseTo(k * low[0], within(1e-6 * k * low[0]));
-                    double net = random.nextDouble(-0.9, 0.9) * mass * G;
-                    double up = random.nextDouble(0.1, 5);
-                    double[] high =
-                            Marched.until(
-                                            s -> s[1],
-                                            20,
-                                            new double[] {0, up},
-                                            s -> new double[] {s[1], (net - k * s[0]) / mass})
-                                    .getPrimaryState();
-                    assertThat(Tether.holdDownPeakN(mass, up, net, k))
-                            .isCloseTo(k * high[0], within(1e-6 * k * high[0]));
                 });
-    }
-
-    @Test
-    void aLinePullsAndNeverPushes() {
-        assertThat(Tether.pullN(-0.1, 5, 1000, 50)).isZero();
-        assertThat(Tether.pullN(0, 5, 1000, 50)).isZero();
-        assertThat(Tether.pullN(0.01, 2, 1000, 50)).isCloseTo(110, within(1e-12));
-        assertThat(Tether.pullN(0.01, -2, 1000, 50)).isZero();
-        assertThat(Tether.pullN(0.01, -0.1, 1000, 50)).isCloseTo(5, within(1e-12));
-    }
-
-    /** Both carry the same pull, their stretches add. */
-    @Test
-    void linesInARow() {
-        double k = Tether.inRowNpm(3000, 6000);
-        assertThat(100 / k).isCloseTo(100 / 3000.0 + 100 / 6000.0, within(1e-12));
     }
 }

@@ -14,6 +14,7 @@ import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.physics.Ballistics;
 import liftwright.plant.Plant;
+import liftwright.plant.motion.Body;
 import liftwright.quantity.Measure;
 import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
@@ -23,9 +24,6 @@ import liftwright.rig.RigPath;
 final class Drops {
 
     private static final double[] HEIGHTS_M = {0.3, 0.5, 1, 1.8, 3, 5};
-
-    /** C_d A of a person upright with a rig, m² (common practice). */
-    private static final double DRAG_M2 = 0.5;
 
     private static final double GREATEST_M = 5;
     private static final int POINTS = 50;
@@ -51,7 +49,7 @@ final class Drops {
             heights.add(height);
         }
         heights.add(rig.demands().height().si());
-        double terminal = Ballistics.terminalMps(massKg, DRAG_M2, densityKgpm3);
+        double terminal = Ballistics.terminalMps(massKg, Body.USUAL_DRAG_AREA_M2, densityKgpm3);
         List<List<Value>> rows = new ArrayList<>();
         for (double height : heights) {
             double speed = vacuumMps(height);

@@ -556,7 +556,7 @@ class PeopleOnRandomRigsTest {
                     for (List<Value> row : told.rows()) {
                         double height = si(told, row, "drop-height");
                         asked |= Math.abs(height - near.heightM()) < 1e-12;
-                        double dragged = fallen(height, near.density() * 0.5 / (2 * mass));
+                        double dragged = fallen(height, near.density() * 0.2 / (2 * mass));
                         double free = fallen(height, 0);
                         assertThat(si(told, row, "drop-speed")).isCloseTo(free, within(2e-3));
                         assertThat(si(told, row, "drop-speed-drag"))
