@@ -46,6 +46,9 @@ final class LossSteering {
     private double armM;
     private int[] reaches = {};
 
+    /** Whether stuck fans leave a trim with what they give in it. */
+    private boolean settles = true;
+
     LossSteering(int count) {
         this.count = count;
         trims = new LossTrims(count);
@@ -128,6 +131,12 @@ final class LossSteering {
             trims.most()[k] = fullN[k] / weightN;
             trims.least()[k] = stuck[k] ? trims.most()[k] : 0;
         }
+        settles = true;
+    }
+
+    /** Tells whether a trim was found with stuck fans at what they give in it. */
+    void settles(boolean found) {
+        settles = found;
     }
 
     /**
@@ -189,7 +198,7 @@ final class LossSteering {
         double lift = wantedN / weightN;
         double most = trims.greatestLift(yawHeld);
         List<LossPoint.Reserve> reserves = new ArrayList<>();
-        boolean holds = true;
+        boolean holds = settles;
         for (Allocation.Axis axis : Allocation.Axis.values()) {
             for (int sign = 1; sign >= -1; sign -= 2) {
                 double reserve = trims.reserve(axis.row(), sign, yawHeld, lift);

@@ -324,9 +324,13 @@ public final class Losses {
                 fans.order(hovers ? new Order.Thrusts(steering.orderedN()) : new Order.Throttle(1));
                 settled &= fans.settle(0, circuit.state());
                 flow.measure();
-                if (!hovers || steady()) {
+                // Where no trim is left, stuck fans give what they give at full throttle again.
+                if (steady() || !hovers) {
                     break;
                 }
+            }
+            if (!whole.stuckDuty().isEmpty()) {
+                steering.settles(hovers);
             }
             return hovers;
         }

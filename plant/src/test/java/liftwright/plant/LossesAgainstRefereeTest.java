@@ -331,13 +331,28 @@ class LossesAgainstRefereeTest {
     /** Greatest of one row of b with others at their values; empty where no point is. */
     private static Optional<Double> byLibrary(
             double[][] b, double[] mostN, int row, int sign, int[] held, double liftN) {
+        return byLibrary(b, new double[mostN.length], mostN, row, sign, held, liftN);
+    }
+
+    private static Optional<Double> byLibrary(
+            double[][] b,
+            double[] leastN,
+            double[] mostN,
+            int row,
+            int sign,
+            int[] held,
+            double liftN) {
         var model = new ExpressionsBasedModel();
         Expression[] rows = new Expression[held.length];
         for (int i = 0; i < held.length; i++) {
             rows[i] = model.addExpression("row" + i).level(held[i] == 0 ? liftN : 0);
         }
         for (int k = 0; k < mostN.length; k++) {
-            var x = model.addVariable("u" + k).lower(0).upper(mostN[k]).weight(sign * b[row][k]);
+            var x =
+                    model.addVariable("u" + k)
+                            .lower(leastN[k])
+                            .upper(mostN[k])
+                            .weight(sign * b[row][k]);
             for (int i = 0; i < held.length; i++) {
                 rows[i].set(x, b[held[i]][k]);
             }
@@ -448,6 +463,91 @@ class LossesAgainstRefereeTest {
         assertThat(sum[2]).isCloseTo(0, within(size));
         if (computer.held().holds()) {
             assertThat(sum[3]).isCloseTo(0, within(size));
+        }
+    }
+
+    /** A stuck fan pushes in any case: its thrust is the same in every trim and reserve. */
+    @Test
+    void stuckFansPushWhateverIsAsked() {
+        int[] seen = new int[2];
+        Seeded.check(
+                100,
+                random -> {
+                    Rig rig = steered(random);
+                    int fan = random.nextInt(rig.fans().size());
+                    double duty = random.nextBoolean() ? 1 : random.nextDouble(0.2, 0.9);
+                    RigSketch full = RigSketch.of(rig);
+                    full.groups.clear();
+                    for (int k = 0; k < rig.fans().size(); k++) {
+                        PartId id = rig.fans().get(k).id();
+                        double share = k == fan ? duty : share(rig, id);
+                        full.groups.add(
+                                new Control.Group(
+                                        "own " + k,
+                                        RigPath.of("control", "groups", "own " + k),
+                                        List.of(id),
+                                        RigSketch.si(share)));
+                    }
+                    Referee referee = new Referee(full.rig(), Effects.ALL);
+                    int[] all = IntStream.range(0, rig.fans().size()).toArray();
+                    double[] sense = new double[all.length];
+                    Arrays.fill(sense, 1);
+                    double[][] b = effects(rig, referee, all, sense);
+                    Plant plant = Plant.assemble(rig);
+                    LossPoint point =
+                            plant.losses(Losses.Charge.JUDGED)
+                                    .worker()
+                                    .at(plant.parameters().nominal(), Effect.stuck(fan, duty));
+                    same(point.liftN(), referee.liftN, "lift");
+                    double[] mostN = referee.thrustN.clone();
+                    if (point.flow().hover()) {
+                        double thereN = point.flow().thrustN().get(fan);
+                        assertThat(thereN).isGreaterThanOrEqualTo(mostN[fan] * (1 - 1e-9));
+                        mostN[fan] = thereN;
+                    }
+                    double[] leastN = new double[mostN.length];
+                    leastN[fan] = mostN[fan];
+                    double size = 1 + Arrays.stream(mostN).sum();
+                    for (boolean yaw : new boolean[] {true, false}) {
+                        LossPoint.Computer computer = point.computer().orElseThrow();
+                        LossPoint.Trims trims = yaw ? computer.held() : computer.free();
+                        int[] moments = yaw ? new int[] {1, 2, 3} : new int[] {1, 2};
+                        compare(
+                                trims.greatestLiftN(),
+                                byLibrary(b, leastN, mostN, 0, 1, moments, 0),
+                                size);
+                        Axis axis = List.of(Axis.ROLL, Axis.PITCH, Axis.YAW).get(random.nextInt(3));
+                        OptionalDouble found = trims.reserve(axis, -1).momentNm();
+                        compare(
+                                found,
+                                byLibrary(
+                                        b,
+                                        leastN,
+                                        mostN,
+                                        axis.row(),
+                                        -1,
+                                        heldBeside(axis.row(), yaw),
+                                        point.weightN()),
+                                size);
+                        seen[found.isPresent() ? 0 : 1]++;
+                    }
+                });
+        assertThat(seen[0]).isGreaterThan(10);
+        assertThat(seen[1]).isGreaterThan(10);
+    }
+
+    private static double share(Rig rig, PartId fan) {
+        return rig.control().groups().stream()
+                .filter(group -> group.fans().contains(fan))
+                .mapToDouble(group -> group.share().si())
+                .findFirst()
+                .orElse(1);
+    }
+
+    private static void compare(OptionalDouble found, Optional<Double> best, double size) {
+        assertThat(found.isPresent()).isEqualTo(best.isPresent());
+        if (found.isPresent()) {
+            assertThat(found.getAsDouble()).isCloseTo(best.orElseThrow(), within(1e-6 * size));
         }
     }
 }
