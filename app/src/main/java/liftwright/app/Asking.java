@@ -14,6 +14,8 @@ import liftwright.quantity.Reading;
 import liftwright.report.ProblemReport;
 import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
+import liftwright.review.FailureCase;
+import liftwright.review.FailuresQuestion;
 import liftwright.review.HeatQuestion;
 import liftwright.review.LiftQuestion;
 import liftwright.review.RestraintQuestion;
@@ -37,6 +39,7 @@ final class Asking {
     static final String ENDURANCE = "endurance";
     static final String BALANCE = "balance";
     static final String HEAT = "heat";
+    static final String FAILURES = "failures";
     static final String RESTRAINT = "restraint";
 
     /** Between two hops that no file knows of, s. */
@@ -127,9 +130,20 @@ final class Asking {
                                     rig),
                             settings,
                             work);
+            case FAILURES -> FailuresQuestion.ask(rig, source.digest(), failures(), settings, work);
             case RESTRAINT -> RestraintQuestion.ask(rig, source.digest(), settings, work);
             default -> throw new IllegalStateException("no question " + question);
         };
+    }
+
+    /** Asked among all questions, it leaves out what takes long. */
+    private FailureCase failures() {
+        FailureCase usual =
+                options.question().isPresent() ? FailureCase.usual() : FailureCase.quick();
+        return new FailureCase(
+                options.pairs().orElse(usual.pairsShown()),
+                options.has(Grammar.TRIPLES),
+                usual.timelines());
     }
 
     /** What the options ask the packs to carry; else what the question itself takes. */

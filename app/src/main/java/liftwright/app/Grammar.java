@@ -34,6 +34,8 @@ final class Grammar {
     static final String CHARGE = "--charge";
     static final String CELL_TEMPERATURE = "--cell-temperature";
     static final String SEARCH = "--search";
+    static final String TRIPLES = "--triples";
+    static final String PAIRS = "--pairs";
     static final String STAND = "--stand";
     static final String FAN = "--fan";
     static final String RIG = "--rig";
@@ -48,6 +50,9 @@ final class Grammar {
 
     /** What {@code review heat} alone knows what to do with. */
     static final List<String> OF_HEAT = List.of(FULL_THROTTLE, START_STATE, END_STATE, SOLDERING);
+
+    /** What {@code review failures} alone knows what to do with. */
+    static final List<String> OF_FAILURES = List.of(TRIPLES, PAIRS);
 
     /** Files that {@code review heat} writes, and never over another. */
     static final List<String> WRITTEN_BY_HEAT = List.of(END_STATE, SOLDERING);
@@ -67,7 +72,13 @@ final class Grammar {
 
     /** The questions that {@code review} asks when none is named. */
     static final List<String> QUESTIONS =
-            List.of(Asking.LIFT, Asking.ENDURANCE, Asking.HEAT, Asking.BALANCE, Asking.RESTRAINT);
+            List.of(
+                    Asking.LIFT,
+                    Asking.ENDURANCE,
+                    Asking.HEAT,
+                    Asking.BALANCE,
+                    Asking.FAILURES,
+                    Asking.RESTRAINT);
 
     private static final String RIG_WORDS = "A rig file, or a folder with a rig.yaml in it.";
 
@@ -78,8 +89,8 @@ final class Grammar {
         spec.usageMessage()
                 .description(
                         "Computes from a rig file of an electric multi-fan lift rig whether it"
-                                + " lifts, how long it flies, which way it turns, what gives out first, what"
-                                + " must hold it down and what would mend it."
+                                + " lifts, how long it flies, which way it turns, what gives out first, what a"
+                                + " failure does, what must hold it down and what would mend it."
                                 + " A calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")
@@ -312,6 +323,12 @@ final class Grammar {
                         "Balance also searches for a better arrangement: "
                                 + Search.words()
                                 + "; several with commas."));
+        spec.addOption(flag(TRIPLES, "Failures also of every three fans that stop. Takes longer."));
+        spec.addOption(
+                value(
+                        PAIRS,
+                        "N",
+                        "Failures: tell the N worst pairs of faults, 12 when left out. All are counted."));
         spec.addOption(
                 flag(
                         PROGRESS,

@@ -86,6 +86,10 @@ final class Options {
         return count(Grammar.KEEP, 10_000);
     }
 
+    OptionalInt pairs() {
+        return count(Grammar.PAIRS, 10_000);
+    }
+
     /** What to search for beside the question of balance. */
     Set<Search> searches() {
         Set<Search> searches = EnumSet.noneOf(Search.class);

@@ -74,6 +74,12 @@ final class ReviewVerb {
                 belongs(option, Asking.ENDURANCE, Asking.HEAT);
             }
         }
+        options.pairs(); // a wrong option shall not wait for the answer
+        for (String option : Grammar.OF_FAILURES) {
+            if (options.has(option)) {
+                belongs(option, Asking.FAILURES);
+            }
+        }
         for (String option : Grammar.OF_HEAT) {
             if (options.has(option)) {
                 belongs(option, Asking.HEAT);

@@ -15,6 +15,7 @@ import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
+import liftwright.review.kill.KillChains;
 import liftwright.rig.Rig;
 
 /**
@@ -102,6 +103,11 @@ public final class FailuresQuestion implements Staged {
             var several = new Several(plant, judgement, views, survivors, asked, settings);
             sections.addAll(several.sections(work));
             several.next().flatMap(told::next).ifPresent(findings::add);
+        }
+        if (stage != Stage.NOMINAL) {
+            KillChains kills = KillChains.of(plant);
+            findings.addAll(kills.findings());
+            sections.addAll(kills.sections());
         }
         sections.add(new FailureScenes(plant, views).section());
         if (work.stopped()) {

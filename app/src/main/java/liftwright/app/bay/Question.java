@@ -3,6 +3,8 @@ package liftwright.app.bay;
 import java.util.Locale;
 import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
+import liftwright.review.FailureCase;
+import liftwright.review.FailuresQuestion;
 import liftwright.review.HeatCase;
 import liftwright.review.HeatQuestion;
 import liftwright.review.LiftQuestion;
@@ -18,6 +20,7 @@ enum Question {
     ENDURANCE,
     HEAT,
     BALANCE,
+    FAILURES,
     RESTRAINT;
 
     /** As the page calls it, and as an answer does. */
@@ -48,7 +51,15 @@ enum Question {
                     HeatQuestion.staged(
                             rig, digest, HeatCase.of(HeatQuestion.demanded(rig)), settings);
             case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
+            case FAILURES -> FailuresQuestion.staged(rig, digest, FailureCase.usual(), settings);
             case RESTRAINT -> RestraintQuestion.staged(rig, digest, settings);
         };
+    }
+
+    /** Asked as one of all, as the command line does: without what takes long. */
+    Staged amongAll(Rig rig, String digest, Settings settings) {
+        return this == FAILURES
+                ? FailuresQuestion.staged(rig, digest, FailureCase.quick(), settings)
+                : staged(rig, digest, settings);
     }
 }

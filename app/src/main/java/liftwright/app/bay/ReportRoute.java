@@ -94,7 +94,7 @@ final class ReportRoute {
         var answers = new ArrayList<Answer>();
         var work = new AskedWork(() -> {}); // nobody stops it
         for (Question question : Question.values()) {
-            question.staged(rig, digest, Settings.standard())
+            question.amongAll(rig, digest, Settings.standard())
                     .answer(Stage.WHOLE, work)
                     .ifPresent(answers::add);
         }

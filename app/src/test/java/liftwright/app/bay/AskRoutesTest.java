@@ -145,6 +145,21 @@ class AskRoutesTest {
         }
     }
 
+    /** On one rig that a stand holds and on the one with the fewest fans. */
+    @ParameterizedTest
+    @CsvSource({"restraint, sandpiper", "failures, measured"})
+    void failuresAndRestraintEndAsTheCommandLineWritesThem(String question, String example) {
+        RigReading reading = example(example);
+        List<JsonNode> lines =
+                hear(reading, "ask", ask(reading, "[\"" + question + "\"]", "si", "whole"));
+        assertThat(course(lines))
+                .containsExactly(
+                        "nominal " + question, "banded " + question, "whole " + question, "done");
+        String line = JsonOfReview.of(question, JsonOfReview.example(example));
+        assertThat(stripped(document(lines, "whole", question)))
+                .isEqualTo(REFEREE.readTree(line).toString());
+    }
+
     @Test
     void readsNoFurtherThanItIsAsked() {
         RigReading reading = example("sandpiper");

@@ -169,4 +169,21 @@ class KillTablesTest {
         assertThat(beyond.part()).contains("fan.5");
         assertThat(codes(chains)).contains("contactor-alone");
     }
+
+    /** Two switches, two people, one of them by radio; and one contactor of twelve poles. */
+    @Test
+    void theTwoKillsOfMudlarkAreOne() {
+        KillChains chains = KillChains.of(Plant.assemble(KillRigs.example("mudlark")));
+        Finding common =
+                chains.findings().stream()
+                        .filter(finding -> finding.code().equals("kills-in-common"))
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(common.part()).contains("main");
+        assertThat(common.severity()).isEqualTo(Severity.STOPS);
+        assertThat(table(chains, "kill-cuts").rows())
+                .filteredOn(
+                        row -> row.get(1).figure().equals(Value.of("kill-cut-size", 1).figure()))
+                .hasSize(1);
+    }
 }
