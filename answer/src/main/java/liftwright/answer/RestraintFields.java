@@ -143,7 +143,7 @@ final class RestraintFields {
                 id,
                 label,
                 Measure.PERCENT,
-                "Load at which what holds the rig gives, over the load, over how many times that is asked, less one.",
+                "Load at which what holds the rig gives, over the load, over how many times that is asked, less one; at most a thousand is told.",
                 how,
                 STATICS,
                 ANSWER);

@@ -69,9 +69,7 @@ record RestraintJudge(boolean dear, Settings settings, HoldMemory memory)
     /** −1, the least there is, where nothing was found. */
     private static double nominal(Optional<Held> held) {
         OptionalDouble margin = held.map(Held::margin).orElseGet(OptionalDouble::empty);
-        return margin.isPresent() && Double.isFinite(margin.getAsDouble())
-                ? margin.getAsDouble()
-                : -1;
+        return margin.orElse(-1);
     }
 
     @Override

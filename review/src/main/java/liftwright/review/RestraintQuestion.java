@@ -32,6 +32,7 @@ import liftwright.review.restraint.HoldWords;
 import liftwright.review.restraint.NothingHeld;
 import liftwright.review.restraint.ScaleReading;
 import liftwright.review.restraint.StandingWearer;
+import liftwright.review.runaway.RunawayReview;
 import liftwright.rig.Rig;
 
 /**
@@ -46,6 +47,9 @@ public final class RestraintQuestion implements Staged {
     /** A line that fewer draws ask for has no band. */
     private static final int LEAST_DRAWS = 128;
 
+    /** What of a runaway belongs to what holds the rig; the rest is told with failures. */
+    private static final Set<String> HEIGHTS = Set.of("runaways", "runaway-heights", "no-way-out");
+
     private final Rig rig;
     private final String rigDigest;
     private final Settings settings;
@@ -53,6 +57,7 @@ public final class RestraintQuestion implements Staged {
     private final Plant plant;
     private final Optional<Held> held;
     private final RestraintSample sample;
+    private List<Section> heights = List.of();
     private final Map<Stage, People> near = new EnumMap<>(Stage.class);
 
     private RestraintQuestion(Rig rig, String rigDigest, Settings settings) {
@@ -152,8 +157,20 @@ public final class RestraintQuestion implements Staged {
                             .map(ScaleReading::sections)
                             .ifPresent(sections::addAll);
                 });
+        sections.addAll(heights());
         sections.addAll(near(stage).sections());
         return sections;
+    }
+
+    /** How high a runaway goes, and from which heights there is no way out; once for all stages. */
+    private List<Section> heights() {
+        if (heights.isEmpty()) {
+            heights =
+                    RunawayReview.of(plant, settings.seed(), 0, 1, Work.quiet()).sections().stream()
+                            .filter(section -> HEIGHTS.contains(section.id()))
+                            .toList();
+        }
+        return heights;
     }
 
     /** What people near it meet. */

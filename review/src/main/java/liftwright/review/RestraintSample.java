@@ -95,7 +95,7 @@ final class RestraintSample extends Sample<RestraintSample.Scratch> {
         }
         Optional<Held> held = scratch.holding.at(scratch.p, false);
         OptionalDouble least = held.map(Held::margin).orElseGet(OptionalDouble::empty);
-        if (least.isEmpty() || Double.isInfinite(least.getAsDouble())) {
+        if (least.isEmpty()) {
             return false;
         }
         margin[draw] = least.getAsDouble();

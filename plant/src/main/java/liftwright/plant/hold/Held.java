@@ -64,15 +64,18 @@ public record Held(
             Stop stop,
             RunawayPath path) {}
 
+    /** Greatest margin that is told: what nothing loads, or hardly anything, has no other. */
+    public static final double MOST_TOLD = 1000;
+
     /**
-     * The least margin of all that is asked; empty where nothing is asked of what was declared.
-     * Infinite where nothing loads it.
+     * The least margin of all that is asked, {@link #MOST_TOLD} at most; empty where nothing is
+     * asked of what was declared.
      */
     public OptionalDouble margin() {
         return asks.stream()
                 .map(Ask::margin)
                 .filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble)
+                .mapToDouble(margin -> Math.min(margin.getAsDouble(), MOST_TOLD))
                 .min();
     }
 }
