@@ -16,6 +16,7 @@ import liftwright.numerics.Work;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
 import liftwright.review.kill.KillChains;
+import liftwright.review.runaway.RunawayReview;
 import liftwright.rig.Rig;
 
 /**
@@ -110,6 +111,11 @@ public final class FailuresQuestion implements Staged {
             sections.addAll(kills.sections());
         }
         sections.add(new FailureScenes(plant, views).section());
+        if (stage != Stage.NOMINAL) {
+            RunawayReview runaways = runaways(stage, work);
+            findings.addAll(runaways.findings());
+            sections.addAll(runaways.sections());
+        }
         if (work.stopped()) {
             return Optional.empty();
         }
@@ -119,6 +125,12 @@ public final class FailuresQuestion implements Staged {
                         inquiry.findings(verdict, shortfall(judgement), remedies, findings),
                         sections,
                         evidence));
+    }
+
+    /** What a stuck throttle does under each kill; its bands are work of the whole answer. */
+    private RunawayReview runaways(Stage stage, Work work) {
+        int draws = stage == Stage.WHOLE ? Stage.FIRST_DRAWS : 0;
+        return RunawayReview.of(plant, settings.seed(), draws, settings.threads(), work);
     }
 
     private static boolean isWorthSaying(Remedy remedy) {
