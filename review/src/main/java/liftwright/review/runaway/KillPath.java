@@ -135,9 +135,7 @@ public record KillPath(
         boolean wearer = who.filter(Kill.WEARER::equals).isPresent();
         LimitName name = wearer ? LimitName.WEARER_REACTION : LimitName.WATCHER_REACTION;
         return new Reaction(
-                rig.limits().si(name),
-                who.orElse("nobody named") + ", " + rig.limits().origin(name),
-                false);
+                rig.limits().si(name), who.orElse("nobody named") + ", not measured", false);
     }
 
     private static Optional<CrewMember> crew(Rig rig, String name) {
@@ -156,7 +154,7 @@ public record KillPath(
                 share > 0 ? "throttle let go, which lowers" : "throttle let go, which cuts",
                 0,
                 rig.limits().si(who),
-                (worn ? "wearer" : "watcher") + ", " + rig.limits().origin(who),
+                (worn ? "wearer" : "watcher") + ", not measured",
                 false,
                 delayS,
                 Acts.COMMANDS,

@@ -5,7 +5,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import liftwright.answer.Finding;
@@ -76,7 +75,7 @@ final class NoWayOut {
         double askedM = rig.demands().height().si();
         double apexM = runs.slowest().map(run -> run.path().apex().heightM()).orElse(0.0);
         spanM = Math.min(MOST_SPAN_M, Math.max(LEAST_SPAN_M, 1.1 * Math.max(askedM, apexM)));
-        Surroundings around = overhead.map(Overhead::around).orElse(Surroundings.OPEN);
+        Surroundings around = overhead.map(Overhead::catching).orElse(Surroundings.OPEN);
         Body body = runs.runaway().body();
         DoubleUnaryOperator fall = height -> impactMps(body, height, 0, around);
         whole = curve(fall);
@@ -97,15 +96,7 @@ final class NoWayOut {
             return 0;
         }
         double upN = share * body.massKg() * Gravity.STANDARD_MPS2;
-        RunawayPath path =
-                TetherRun.thrust(
-                        body,
-                        heightM,
-                        0,
-                        upN,
-                        HORIZON_S,
-                        new Surroundings(around.springs(), OptionalDouble.empty()),
-                        HORIZON_S);
+        RunawayPath path = TetherRun.thrust(body, heightM, 0, upN, HORIZON_S, around, HORIZON_S);
         return path.impact().map(at -> Math.abs(at.upMps())).orElse(0.0);
     }
 

@@ -131,6 +131,15 @@ record Overhead(Plant plant, Surroundings around, boolean line, boolean down) {
         return highest;
     }
 
+    /** What catches a fall: lines down are slack in it, and hold it to no height it fell from. */
+    Surroundings catching() {
+        return new Surroundings(
+                around.springs().stream()
+                        .filter(spring -> spring.way() == Spring.Way.LIFTS)
+                        .toList(),
+                OptionalDouble.empty());
+    }
+
     private RunawayPath run(RunawayRuns runs) {
         return runs.runaway().run(RunawayRuns.usual(plant, runs.slowestStop(), around), false);
     }

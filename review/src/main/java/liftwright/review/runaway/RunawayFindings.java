@@ -113,13 +113,12 @@ final class RunawayFindings {
                 Sentence.words(kill.label() + ": the reaction of ")
                         .then(Measure.TIME, kill.reactionS())
                         .then(
-                                " is not measured ("
-                                        + kill.reactionFrom()
-                                        + "); measure it unannounced, twenty times, and declare the"
-                                        + " slow end"),
+                                " is not measured: measure it unannounced, twenty times, and declare"
+                                        + " the slow end"),
                 Optional.empty(),
                 Optional.empty(),
-                "people who are surprised take twice as long as people who wait for it",
+                "common practice (Green, Transportation Human Factors 2, 2000): people who are surprised"
+                        + " take twice as long as people who wait for it",
                 List.of());
     }
 

@@ -33,7 +33,7 @@ final class RunawayTables {
             sections.add(
                     new Plot(
                             "runaway-heights",
-                            "Every fan at full from a hover: height over time",
+                            "Every fan at full from a hover, untied: height over time",
                             "time",
                             "height-above-ground",
                             shown.stream().map(run -> curve(run, Moment::heightM)).toList()));
@@ -145,7 +145,7 @@ final class RunawayTables {
         }
         return new Table(
                 "runaways",
-                "Every fan at full from a hover at the height that is asked",
+                "Every fan at full from a hover at the height that is asked, untied",
                 List.of(
                         "kill-path",
                         "runaway-height-at-kill",

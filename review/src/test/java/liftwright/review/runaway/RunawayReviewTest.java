@@ -167,6 +167,24 @@ class RunawayReviewTest {
         assertThat(finding(review, "no-way-out")).isEmpty();
     }
 
+    /** Lines down hold no one up, and pull no one down who falls from above their reach. */
+    @Test
+    void linesDownChangeNothingInAFall() {
+        String tether =
+                "restraint:\n  tether: {anchor height: 4 m, length: 2.6 m, stiffness: 20 kN/m";
+        String down = ", down-lines: 3, down-line length: 2 m, down-line stiffness: 40 kN/m";
+        Plot without = plot(review(plant(KILLS, "\n" + tether + "}\n")));
+        Plot with = plot(review(plant(KILLS, "\n" + tether + down + "}\n")));
+        assertThat(with.zones()).isEqualTo(without.zones());
+        double fastest =
+                with.series().stream()
+                        .flatMap(series -> series.points().stream())
+                        .mapToDouble(Plot.Point::y)
+                        .max()
+                        .orElseThrow();
+        assertThat(fastest).isLessThan(25);
+    }
+
     private static Plot plot(RunawayReview review) {
         return review.sections().stream()
                 .filter(section -> section.id().equals("no-way-out"))
