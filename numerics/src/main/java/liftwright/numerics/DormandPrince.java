@@ -1,7 +1,5 @@
 package liftwright.numerics;
 
-import java.util.Arrays;
-
 /**
  * Integrates y′ = f(t, y) from event to event by the embedded pair of orders 5 and 4 of
  * [DORMAND80], each step as long as the allowed error lets it be [HAIRER93]. For smooth problems
@@ -44,34 +42,7 @@ public final class DormandPrince {
     /** What {@link #run} gives where no step is short enough, or a value was not finite. */
     public static final int STUCK = -2;
 
-    private static final double[] C = {0, 1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1, 1};
-    private static final double[][] A = {
-        {},
-        {1.0 / 5},
-        {3.0 / 40, 9.0 / 40},
-        {44.0 / 45, -56.0 / 15, 32.0 / 9},
-        {19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729},
-        {9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656},
-        {35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84},
-    };
-
-    /** Weights of order 5 less those of order 4. */
-    private static final double[] E = {
-        71.0 / 57600, 0, -71.0 / 16695, 71.0 / 1920, -17253.0 / 339200, 22.0 / 525, -1.0 / 40
-    };
-
-    /** Weights of the term of highest order between the ends of a step. */
-    private static final double[] D = {
-        -12715105075.0 / 11282082432.0,
-        0,
-        87487479700.0 / 32700410799.0,
-        -10690763975.0 / 1880347072.0,
-        701980252875.0 / 199316789632.0,
-        -1453857185.0 / 822651844.0,
-        69997945.0 / 29380423.0
-    };
-
-    private static final int STAGES = 7;
+    private static final int STAGES = DormandPrincePair.STAGES;
     private static final double CAUTION = 0.9;
     private static final double SHRINKS_TO = 0.2;
     private static final double GROWS_TO = 5;
@@ -98,8 +69,7 @@ public final class DormandPrince {
     private final double[] trial;
     private final double[][] k = new double[STAGES][];
 
-    /** The polynomial of the last step; its place 0 holds the values the step began with. */
-    private final double[][] between = new double[5][];
+    private final StepPolynomial between;
 
     private double t;
     private double fromT;
@@ -133,9 +103,7 @@ public final class DormandPrince {
         for (int stage = 0; stage < STAGES; stage++) {
             k[stage] = new double[size];
         }
-        for (int term = 0; term < between.length; term++) {
-            between[term] = new double[size];
-        }
+        between = new StepPolynomial(size);
     }
 
     /** Lets no step be longer than this; &gt; 0, in the unit of t. */
@@ -148,10 +116,7 @@ public final class DormandPrince {
         t = fromTime;
         fromT = fromTime;
         System.arraycopy(values, 0, y, 0, y.length);
-        System.arraycopy(values, 0, between[0], 0, y.length);
-        for (int term = 1; term < between.length; term++) {
-            Arrays.fill(between[term], 0);
-        }
+        between.rest(values);
         h = 0;
         errorBefore = LEAST_BEFORE;
         fresh = true;
@@ -300,7 +265,7 @@ public final class DormandPrince {
      */
     public void at(double time, double[] out) {
         double length = t - fromT;
-        between(length > 0 ? (time - fromT) / length : 0, out);
+        between.at(length > 0 ? (time - fromT) / length : 0, out);
     }
 
     /** By halves, since an event need not be smooth: the end at which it has happened. */
@@ -325,39 +290,19 @@ public final class DormandPrince {
         if (share == 1) {
             return event.at(t, y);
         }
-        between(share, trial);
+        between.at(share, trial);
         return event.at(fromT + share * length, trial);
     }
 
     private void goTo(double share) {
         if (share < 1) {
-            between(share, y);
+            between.at(share, y);
             t = fromT + share * (t - fromT);
         }
         // The polynomial still speaks of the whole step: what follows begins anew.
-        System.arraycopy(y, 0, between[0], 0, y.length);
-        for (int term = 1; term < between.length; term++) {
-            Arrays.fill(between[term], 0);
-        }
+        between.rest(y);
         fromT = t;
         fresh = true;
-    }
-
-    private void between(double share, double[] out) {
-        double rest = 1 - share;
-        for (int i = 0; i < out.length; i++) {
-            out[i] =
-                    between[0][i]
-                            + share
-                                    * (between[1][i]
-                                            + rest
-                                                    * (between[2][i]
-                                                            + share
-                                                                    * (between[3][i]
-                                                                            + rest
-                                                                                    * between[4][
-                                                                                            i])));
-        }
     }
 
     private void slope(Slope f, double time, double[] values, double[] out) {
@@ -368,7 +313,7 @@ public final class DormandPrince {
     private void stages(Slope f, double length) {
         for (int stage = 1; stage < STAGES; stage++) {
             double[] to = stage == STAGES - 1 ? next : trial;
-            double[] weights = A[stage];
+            double[] weights = DormandPrincePair.A[stage];
             for (int i = 0; i < y.length; i++) {
                 double sum = 0;
                 for (int of = 0; of < stage; of++) {
@@ -376,7 +321,7 @@ public final class DormandPrince {
                 }
                 to[i] = y[i] + length * sum;
             }
-            slope(f, t + C[stage] * length, to, k[stage]);
+            slope(f, t + DormandPrincePair.C[stage] * length, to, k[stage]);
         }
     }
 
@@ -386,7 +331,7 @@ public final class DormandPrince {
         for (int i = 0; i < y.length; i++) {
             double sum = 0;
             for (int stage = 0; stage < STAGES; stage++) {
-                sum += E[stage] * k[stage][i];
+                sum += DormandPrincePair.E[stage] * k[stage][i];
             }
             double allowed = absolute[i] + relative * Math.max(Math.abs(y[i]), Math.abs(next[i]));
             squares += length * sum / allowed * (length * sum / allowed);
@@ -396,20 +341,8 @@ public final class DormandPrince {
     }
 
     private void accept(double length, double to, double error) {
-        for (int i = 0; i < y.length; i++) {
-            double whole = next[i] - y[i];
-            double bend = length * k[0][i] - whole;
-            double sum = 0;
-            for (int stage = 0; stage < STAGES; stage++) {
-                sum += D[stage] * k[stage][i];
-            }
-            between[0][i] = y[i];
-            between[1][i] = whole;
-            between[2][i] = bend;
-            between[3][i] = whole - length * k[STAGES - 1][i] - bend;
-            between[4][i] = length * sum;
-            y[i] = next[i];
-        }
+        between.step(y, next, k, length);
+        System.arraycopy(next, 0, y, 0, y.length);
         double[] first = k[0];
         k[0] = k[STAGES - 1];
         k[STAGES - 1] = first;
