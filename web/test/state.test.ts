@@ -164,7 +164,14 @@ describe('a trial', () => {
         void trial.start('rig.yaml', 'r1', 'si', 'less', changes);
         void trial.start('rig.yaml', 'r1', 'si', 'less', changes, true);
         const bodies = asked.map(({ body }) => body as { questions: string[]; turn: number });
-        expect(bodies[0]?.questions).toEqual(['balance', 'lift', 'endurance', 'heat']);
+        expect(bodies[0]?.questions).toEqual([
+            'balance',
+            'lift',
+            'endurance',
+            'restraint',
+            'heat',
+            'failures',
+        ]);
         expect(bodies[1]?.questions).toEqual(['balance', 'lift', 'endurance']); // a hand waits
         expect(bodies[1]?.turn).toBeGreaterThan(bodies[0]?.turn ?? Infinity);
     });

@@ -7,6 +7,8 @@ export const asked: Record<Question, string> = {
     endurance: 'For how long?',
     heat: 'What gives out first, and when?',
     balance: 'Is it balanced, and which way will it turn?',
+    failures: 'What if something fails?',
+    restraint: 'What must hold it down?',
 };
 export const questions = Object.keys(asked) as Question[];
 

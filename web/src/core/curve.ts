@@ -1,5 +1,5 @@
-import { axisOf, type Axis } from './axis';
-import type { AnswerDocument, Plot } from './wire';
+import { axisOf, numeral, shownOn, type Axis } from './axis';
+import type { AnswerDocument, Plot, Zone } from './wire';
 
 /** A plot with its axes, x ascending, ready to be drawn. */
 export interface Curves {
@@ -9,6 +9,8 @@ export interface Curves {
     readonly series: readonly Curve[];
     /** Points of the longest line: what a cursor steps through. */
     readonly steps: readonly (readonly [number, number])[];
+    /** Hatched stretches of x behind the curves. */
+    readonly zones: readonly Zone[];
 }
 export interface Curve {
     readonly label: string;
@@ -32,13 +34,13 @@ export function curvesOf(plot: Plot, fields: AnswerDocument['fields']): Curves {
     const longest = [...(lines.length > 0 ? lines : series)].sort(
         (a, b) => b.points.length - a.points.length,
     )[0];
+    const zones = plot.zones ?? [];
     return {
         title: plot.title,
-        x: axisOf(
-            fields[plot.x.field],
-            plot.x.field,
-            all.map(p => p[0]),
-        ),
+        x: axisOf(fields[plot.x.field], plot.x.field, [
+            ...all.map(p => p[0]),
+            ...zones.flatMap(zone => [zone.from, zone.to]),
+        ]),
         y: axisOf(
             fields[plot.y.field],
             plot.y.field,
@@ -46,7 +48,15 @@ export function curvesOf(plot: Plot, fields: AnswerDocument['fields']): Curves {
         ),
         series,
         steps: longest?.points ?? [],
+        zones,
     };
+}
+
+/** A zone with its ends in the unit of its axis: "no way out, 1.5 to 6.0 m". */
+export function zoneWords(curves: Curves, zone: Zone): string {
+    const { x } = curves;
+    const end = (si: number): string => numeral(shownOn(x, si), x.step / 10);
+    return `${zone.label}, ${end(zone.from)} to ${end(zone.to)}${x.unit ? ` ${x.unit}` : ''}`;
 }
 
 /** Series that a legend explains: each mark with its words once. */

@@ -51,6 +51,21 @@ export function short(words: string): string {
         : [...all.slice(0, LONGEST - 8), '…', ...all.slice(-7)].join('');
 }
 
+/** As much of the head of some words as there is room for. */
+export function cut(words: string, room: number): string {
+    if (widthOf(words) <= room) {
+        return words;
+    }
+    let head = '';
+    for (const c of words) {
+        if (widthOf(`${head}${c}…`) > room) {
+            break;
+        }
+        head += c;
+    }
+    return `${head}…`;
+}
+
 export function meet(a: Box, b: Box): boolean {
     return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }

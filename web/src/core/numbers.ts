@@ -1,56 +1,10 @@
 import { axisOf, numeral, shownOn, type Axis } from './axis';
+import { cellOf, labelOf, part, text, type Cell, type Fields, type Numbers } from './cells';
+import { ofCases, ofElevation, ofMatrix } from './faultNumbers';
 import { signedWords, siOf } from './rows';
 import { whenOf } from './timeline';
-import type {
-    AnswerDocument,
-    Playback,
-    Plot,
-    Section,
-    Shares,
-    Table,
-    Timeline,
-    Value,
-    Waterfall,
-} from './wire';
-
-type Fields = AnswerDocument['fields'];
-
-/** One cell of the table that equals a picture. */
-export interface Cell {
-    readonly words: string;
-    readonly value?: Value;
-    readonly si?: number;
-    /** A number stands to the right. */
-    readonly number: boolean;
-}
-export interface Head {
-    readonly label: string;
-    /** As a column of a file: SI, so that what reads it needs no other. */
-    readonly siUnit: string;
-}
-export interface Numbers {
-    readonly id: string;
-    readonly title: string;
-    readonly heads: readonly Head[];
-    readonly rows: readonly (readonly Cell[])[];
-}
-
-function cellOf(value: Value): Cell {
-    return {
-        words: value.shown,
-        value,
-        number: value.kind === 'amount',
-        ...(value.si === undefined ? {} : { si: value.si }),
-    };
-}
-
-function text(words: string): Cell {
-    return { words, number: false };
-}
-
-export function labelOf(fields: Fields, field: string): string {
-    return fields[field]?.label ?? field.replaceAll('-', ' ');
-}
+export { labelOf, type Cell, type Head, type Numbers } from './cells';
+import type { Playback, Plot, Section, Shares, Table, Timeline, Waterfall, Zone } from './wire';
 
 function ofTable(table: Table, fields: Fields): Numbers {
     return {
@@ -86,14 +40,12 @@ function ofWaterfall(waterfall: Waterfall): Numbers {
 /** Points as their axes show them, to a hundredth of a step. */
 function ofPlot(plot: Plot, fields: Fields): Numbers[] {
     const points = plot.series.flatMap(series => series.points);
+    const zones = plot.zones ?? [];
+    const ends = zones.flatMap(zone => [zone.from, zone.to]);
     const axes = [plot.x, plot.y].map(({ field }, k) =>
-        axisOf(
-            fields[field],
-            field,
-            points.map(p => p[k] ?? 0),
-        ),
+        axisOf(fields[field], field, [...points.map(p => p[k] ?? 0), ...(k === 0 ? ends : [])]),
     );
-    return plot.series.map((series, n) => ({
+    const series = plot.series.map((series, n) => ({
         id: `${plot.id}-${n}`,
         title: series.label ? `${plot.title}: ${series.label}` : plot.title,
         heads: [plot.x, plot.y].map(({ unit }, k) => ({
@@ -111,11 +63,28 @@ function ofPlot(plot: Plot, fields: Fields): Numbers[] {
             }),
         ),
     }));
+    const [x] = axes;
+    return x && zones.length > 0 ? [...series, ofZones(plot, zones, x)] : series;
 }
 
-function part(words: string): Cell {
-    const value: Value = { field: 'part', kind: 'words', text: words, shown: words, shownBand: '' };
-    return { words, value, number: false };
+function ofZones(plot: Plot, zones: readonly Zone[], x: Axis): Numbers {
+    const number = (si: number): Cell => ({
+        words: numeral(shownOn(x, si), x.step / 10),
+        si,
+        number: true,
+    });
+    return {
+        id: `${plot.id}-zones`,
+        title: `${plot.title}: zones`,
+        heads: [
+            { label: 'what', siUnit: '' },
+            ...['from', 'to'].map(label => ({
+                label: `${label}${x.unit ? ` [${x.unit}]` : ''}`,
+                siUnit: plot.x.unit,
+            })),
+        ],
+        rows: zones.map(zone => [text(zone.label), number(zone.from), number(zone.to)]),
+    };
 }
 
 /** Limits of several measures stand in one column: the unit of a file has a column of its own. */
@@ -253,5 +222,11 @@ export function numbersOf(section: Section, fields: Fields): Numbers[] {
             return [ofShares(section)];
         case 'playback':
             return [ofPlayback(section, fields)];
+        case 'matrix':
+            return [ofMatrix(section, fields)];
+        case 'cases':
+            return [ofCases(section, fields)];
+        case 'elevation':
+            return ofElevation(section, fields);
     }
 }

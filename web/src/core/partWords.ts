@@ -39,6 +39,9 @@ function tables(sections: readonly Section[]): Table[] {
             case 'timeline':
             case 'shares':
             case 'playback':
+            case 'matrix':
+            case 'cases':
+            case 'elevation':
                 return [];
         }
     });

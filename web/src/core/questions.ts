@@ -1,6 +1,6 @@
-import type { Question } from './wire';
+import type { Question, Section } from './wire';
 
-/** The nine questions of a workshop, in their order; `question` where this version answers it. */
+/** The questions of a workshop, in their order; `question` where this version answers it. */
 export interface Asked {
     words: string;
     question?: Question;
@@ -25,7 +25,8 @@ export const LADDER: readonly Asked[] = [
         short: 'Balance',
         question: 'balance',
     },
-    { words: 'What if something fails?', short: 'Failures' },
+    { words: 'What if something fails?', short: 'Failures', question: 'failures' },
+    { words: 'What must hold it down?', short: 'Restraint', question: 'restraint' },
     { words: 'Will the flight computer hold it?', short: 'Holding' },
     { words: 'How do I test it without hurting anyone?', short: 'Tests' },
     { words: 'Why did it not do what was promised?', short: 'Why' },
@@ -38,4 +39,21 @@ export const FIRST: Record<Question, readonly string[]> = {
     endurance: ['ends', 'voltage-over-time', 'charge-over-time', 'thrust-later'],
     heat: ['first-limits', 'heat-playback', 'losses', 'temperatures'],
     balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
+    failures: ['failures', 'failure-cases', 'single-points', 'goes-next'],
+    restraint: ['restraint-elevation', 'stand-loads', 'tether-loads', 'heights'],
 };
+
+/** Kinds of sections that are pictures and nothing else. */
+const DRAWN: readonly Section['kind'][] = ['matrix', 'cases', 'elevation'];
+
+/** Sections of an answer that stand open, in the order in which they are read. */
+export function firstOf(question: Question, sections: readonly Section[]): Section[] {
+    const order = FIRST[question];
+    const place = (section: Section): number => {
+        const at = order.indexOf(section.id);
+        return at < 0 ? order.length : at;
+    };
+    return sections
+        .filter(section => order.includes(section.id) || DRAWN.includes(section.kind))
+        .sort((a, b) => place(a) - place(b));
+}

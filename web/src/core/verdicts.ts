@@ -17,10 +17,27 @@ export interface Rung {
 export type Rungs = Record<Question, Rung>;
 
 /** As they stand under each other. */
-export const QUESTIONS: readonly Question[] = ['lift', 'endurance', 'heat', 'balance'];
+export const QUESTIONS: readonly Question[] = [
+    'lift',
+    'endurance',
+    'heat',
+    'balance',
+    'failures',
+    'restraint',
+];
 
 /** As they are asked: what takes longest comes last. */
-export const ASKED: readonly Question[] = ['lift', 'endurance', 'balance', 'heat'];
+export const ASKED: readonly Question[] = [
+    'lift',
+    'endurance',
+    'balance',
+    'restraint',
+    'heat',
+    'failures',
+];
+
+/** What takes too long for a hand to wait for it. */
+export const DEAR: readonly Question[] = ['heat', 'failures', 'restraint'];
 
 export function unasked(): Rungs {
     return {
@@ -28,6 +45,8 @@ export function unasked(): Rungs {
         endurance: { question: 'endurance', state: 'unasked' },
         heat: { question: 'heat', state: 'unasked' },
         balance: { question: 'balance', state: 'unasked' },
+        failures: { question: 'failures', state: 'unasked' },
+        restraint: { question: 'restraint', state: 'unasked' },
     };
 }
 
@@ -85,5 +104,7 @@ function each(rungs: Rungs, by: (rung: Rung) => Rung): Rungs {
         endurance: by(rungs.endurance),
         heat: by(rungs.heat),
         balance: by(rungs.balance),
+        failures: by(rungs.failures),
+        restraint: by(rungs.restraint),
     };
 }

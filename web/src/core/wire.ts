@@ -179,7 +179,7 @@ export interface GuideField {
 
 // ---- answers -------------------------------------------------------------------------------------
 
-export type Question = 'lift' | 'endurance' | 'heat' | 'balance';
+export type Question = 'lift' | 'endurance' | 'heat' | 'balance' | 'failures' | 'restraint';
 export type Units = 'si' | 'us';
 
 // POST /api/ask {rig, base, questions: Question[], units, to: Stage, turn?: number} -> stream of Told, every
@@ -262,7 +262,8 @@ export interface Value {
     shown: string;
     shownBand: string;
 }
-export type Section = Waterfall | Table | Plot | Drawing | Timeline | Shares | Playback;
+export type Section =
+    Waterfall | Table | Plot | Drawing | Timeline | Shares | Playback | Matrix | Cases | Elevation;
 export interface WaterfallStep {
     label: string;
     value: Value;
@@ -295,6 +296,14 @@ export interface Plot {
         mark: 'dot' | 'cross' | 'line' | 'dashes';
         points: [number, number][];
     }[];
+    /** Stretches of x that have a name; absent where there are none. */
+    zones?: Zone[];
+}
+/** SI. */
+export interface Zone {
+    label: string;
+    from: number;
+    to: number;
 }
 /** Layers are tables of places (place-forward, place-right, place-up in m), sizes and directions. */
 export interface Drawing {
@@ -346,4 +355,75 @@ export interface Track {
     to: [number, number, number];
     limit: number;
     values: number[];
+}
+/** What is left under each fault; a cell is of its column's field. */
+export interface Matrix {
+    kind: 'matrix';
+    id: string;
+    title: string;
+    columns: string[];
+    lines: MatrixLine[];
+}
+export interface MatrixLine {
+    part: string;
+    /** How it fails. */
+    what: string;
+    /** What else does the very same when it fails. */
+    members: string[];
+    cells: { value: Value; standing: Standing }[];
+}
+/** Against what is asked; told where nothing is. */
+export type Standing = 'holds' | 'short' | 'cannot be told' | 'told';
+/** What becomes of the parts in each case: `lost` and `values`, in the unit of y, have one entry for each spot. */
+export interface Cases {
+    kind: 'cases';
+    id: string;
+    title: string;
+    y: { field: string; unit: string };
+    spots: { part: string; kind: string; at: [number, number, number] }[];
+    cases: FailureCase[];
+}
+export interface FailureCase {
+    /** Part, comma and what of the line of the matrix it belongs to. */
+    label: string;
+    outcome: string;
+    lost: boolean[];
+    values: number[];
+}
+/** A side view: metres across and up from the ground, newtons across and up. */
+export interface Elevation {
+    kind: 'elevation';
+    id: string;
+    title: string;
+    x: { field: string; unit: string };
+    y: { field: string; unit: string };
+    shapes: ElevationShape[];
+    loads: ElevationLoad[];
+}
+export interface ElevationShape {
+    shape:
+        | 'ground'
+        | 'stand'
+        | 'rig'
+        | 'person'
+        | 'anchor'
+        | 'beam'
+        | 'line'
+        | 'down line'
+        | 'platform'
+        | 'mat'
+        | 'keep out'
+        | 'reach'
+        | 'gantry';
+    /** May be empty. */
+    label: string;
+    outline: [number, number][];
+    closed: boolean;
+}
+export interface ElevationLoad {
+    label: string;
+    at: [number, number];
+    across: number;
+    up: number;
+    value: Value;
 }

@@ -1,12 +1,13 @@
 import { render } from 'preact';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { numeral, shownOn } from '../core/axis';
-import { curvesOf, explained, type Curves } from '../core/curve';
+import { curvesOf, explained, zoneWords, type Curves } from '../core/curve';
 import { numbersOf } from '../core/numbers';
 import type { Plot } from '../core/wire';
 import type { PictureProps } from './api';
-import { CurveSvg, Mark, wordsOf } from './CurveSvg';
+import { CurveSvg, Mark, wordsOf, ZoneBox } from './CurveSvg';
 import { Frame } from './Frame';
+import { Hatches } from './Hatches';
 import { plotter, type Plotter } from './plotter';
 import { onTheme } from './theme';
 
@@ -44,6 +45,7 @@ function vectors(curves: Curves, frame: HTMLElement): SVGSVGElement[] {
 }
 
 function Plotted({ curves, together }: { curves: Curves; together: string }) {
+    const id = useId();
     const home = useRef<HTMLDivElement>(null);
     const plot = useRef<Plotter>(undefined);
     const drawn = useRef(curves);
@@ -102,6 +104,15 @@ function Plotted({ curves, together }: { curves: Curves; together: string }) {
                             <Mark mark={each.mark} line={each.line} x={15} y={7} />
                         </svg>
                         {each.label}
+                    </li>
+                ))}
+                {curves.zones.map((zone, k) => (
+                    <li key={`zone ${k}`}>
+                        <svg viewBox="0 0 30 14" width="30" height="14" aria-hidden="true">
+                            <Hatches id={`${id}-${k}`} />
+                            <ZoneBox id={`${id}-${k}`} x={1} y={1} width={28} height={12} />
+                        </svg>
+                        {zoneWords(curves, zone)}
                     </li>
                 ))}
             </ul>

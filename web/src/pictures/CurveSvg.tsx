@@ -1,5 +1,7 @@
 import { numeral, shareOn, shownOn, ticks, type Axis } from '../core/axis';
-import { brokenAs, explained, type Curve, type Curves } from '../core/curve';
+import { useId } from 'preact/hooks';
+import { brokenAs, explained, zoneWords, type Curve, type Curves } from '../core/curve';
+import { Hatches } from './Hatches';
 
 const WIDTH = 420;
 const PLOT = 220;
@@ -9,8 +11,9 @@ const LEGEND = 18;
 
 /** Curves as a vector picture: what is saved, and what is shown where nothing can be plotted. */
 export function CurveSvg({ curves }: { curves: Curves }) {
+    const id = useId();
     const named = explained(curves);
-    const top = 34 + LEGEND * named.length;
+    const top = 34 + LEGEND * (named.length + curves.zones.length);
     const x = (si: number): number => LEFT + shareOn(curves.x, si) * (WIDTH - LEFT - RIGHT);
     const y = (si: number): number => top + (1 - shareOn(curves.y, si)) * PLOT;
     return (
@@ -27,6 +30,28 @@ export function CurveSvg({ curves }: { curves: Curves }) {
                     <text x={36} y={15 + LEGEND * k} class="label">
                         {each.label}
                     </text>
+                </g>
+            ))}
+            {curves.zones.length > 0 && <Hatches id={id} />}
+            {curves.zones.map((zone, k) => (
+                <g key={k}>
+                    <ZoneBox
+                        id={id}
+                        x={1}
+                        y={5 + LEGEND * (named.length + k)}
+                        width={27}
+                        height={12}
+                    />
+                    <text x={36} y={15 + LEGEND * (named.length + k)} class="label">
+                        {zoneWords(curves, zone)}
+                    </text>
+                    <ZoneBox
+                        id={id}
+                        x={x(zone.from)}
+                        y={top}
+                        width={Math.max(1.5, x(zone.to) - x(zone.from))}
+                        height={PLOT}
+                    />
                 </g>
             ))}
             <text x={0} y={top - 12} class="soft">
@@ -79,6 +104,19 @@ export function CurveSvg({ curves }: { curves: Curves }) {
             ))}
         </svg>
     );
+}
+
+interface ZoneBoxProps {
+    id: string;
+    x: number;
+    y: number;
+    width: number;
+    height: number;
+}
+
+/** A stretch of x, hatched. */
+export function ZoneBox({ id, ...box }: ZoneBoxProps) {
+    return <rect class="zone" fill={`url(#${id}-zone)`} {...box} />;
 }
 
 function si(axis: Axis, shown: number): number {
@@ -154,5 +192,6 @@ export function wordsOf(curves: Curves): string {
             ? `${label}, ${place(first)}`
             : `${label} from ${place(first)} to ${place(last)}`;
     });
-    return [`${curves.y.title} over ${curves.x.title}`, ...each].join('; ');
+    const zones = curves.zones.map(zone => zoneWords(curves, zone));
+    return [`${curves.y.title} over ${curves.x.title}`, ...each, ...zones].join('; ');
 }

@@ -11,6 +11,9 @@ export function Hatches({ id }: { id: string }) {
             <pattern id={`${id}-pack`} width="6" height="6" patternUnits="userSpaceOnUse">
                 <path d="M0 3 L6 3" class="hatchline" />
             </pattern>
+            <pattern id={`${id}-zone`} width="10" height="10" patternUnits="userSpaceOnUse">
+                <path d="M-1 1 L1 -1 M-1 11 L11 -1 M9 11 L11 9" class="zoneline" />
+            </pattern>
         </defs>
     );
 }

@@ -3,8 +3,11 @@ import { numbersOf } from '../core/numbers';
 import { ledgerOf } from '../core/rows';
 import type { Table } from '../core/wire';
 import type { PictureProps } from './api';
+import { CasesPicture } from './CasesPicture';
 import { CurvePicture } from './CurvePicture';
+import { ElevationPicture } from './ElevationPicture';
 import { LedgerPicture } from './LedgerPicture';
+import { MatrixPicture } from './MatrixPicture';
 import { PlaybackPicture } from './PlaybackPicture';
 import { RigViews } from './RigViews';
 import { SharesPicture } from './SharesPicture';
@@ -28,6 +31,12 @@ export function Picture(props: PictureProps) {
             return <SharesPicture {...props} section={section} />;
         case 'playback':
             return <PlaybackPicture {...props} section={section} />;
+        case 'matrix':
+            return <MatrixPicture {...props} section={section} />;
+        case 'cases':
+            return <CasesPicture {...props} section={section} />;
+        case 'elevation':
+            return <ElevationPicture {...props} section={section} />;
         case 'table':
             return <LedgerOrTable {...props} section={section} />;
     }

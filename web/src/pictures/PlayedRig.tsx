@@ -11,11 +11,12 @@ import {
     type Played,
 } from '../core/playback';
 import { FOOT } from '../core/rigLabels';
-import { corners, thickM, type DrawnFan, type Scene } from '../core/scene';
-import { dot, length, minus, type Point } from '../core/space';
+import { corners, type DrawnFan, type Scene } from '../core/scene';
+import { length, minus, type Point } from '../core/space';
 import { flattened } from '../core/svg';
 import { x, y, type Laid } from '../core/view';
 import type { Track } from '../core/wire';
+import { Limbs } from './Limbs';
 
 const DOT = 4;
 const SQUARE = 8;
@@ -58,23 +59,6 @@ interface PlayedProps {
 /** Fans, packs, wires and what joins them, each by how far it is on its way at a moment. */
 export function PlayedRig(props: PlayedProps) {
     const { id, scene, laid, played, moment, selected, onShow } = props;
-    const limbs = useMemo(
-        () =>
-            [...scene.limbs]
-                .sort((a, b) => dot(a.from, laid.view.near) - dot(b.from, laid.view.near))
-                .map(limb => (
-                    <line
-                        key={limb.name}
-                        class="limb"
-                        x1={x(laid, limb.from)}
-                        y1={y(laid, limb.from)}
-                        x2={x(laid, limb.to)}
-                        y2={y(laid, limb.to)}
-                        stroke-width={thickM(limb.name) * laid.scale}
-                    />
-                )),
-        [scene, laid],
-    );
     const shapes = useMemo(
         () => played.marks.map(mark => shapeOf(mark, scene, laid)),
         [played, scene, laid],
@@ -95,7 +79,7 @@ export function PlayedRig(props: PlayedProps) {
     return (
         <g aria-hidden="true">
             <LevelHatches id={id} />
-            {limbs}
+            <Limbs scene={scene} laid={laid} />
             {order.map(k => {
                 const [mark, shape, level] = [played.marks[k], shapes[k], levels[k]];
                 return (

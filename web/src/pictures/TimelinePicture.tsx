@@ -1,6 +1,6 @@
 import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { numeral, shareOn, ticks, type Axis } from '../core/axis';
-import { widthOf } from '../core/labels';
+import { cut, widthOf } from '../core/labels';
 import { numbersOf } from '../core/numbers';
 import { timelineRows, type TimelineRow } from '../core/timeline';
 import type { Timeline } from '../core/wire';
@@ -235,19 +235,4 @@ function open(from: number, to: number, top: number): string {
         k => `L${(k % 2 === 0 ? to : to - TEETH).toFixed(1)} ${(top + k * quarter).toFixed(1)}`,
     );
     return `M${from.toFixed(1)} ${top} ${teeth.join(' ')} L${from.toFixed(1)} ${top + BAR} Z`;
-}
-
-/** As much of the head of some words as there is room for. */
-function cut(words: string, room: number): string {
-    if (widthOf(words) <= room) {
-        return words;
-    }
-    let head = '';
-    for (const c of words) {
-        if (widthOf(`${head}${c}…`) > room) {
-            break;
-        }
-        head += c;
-    }
-    return `${head}…`;
 }

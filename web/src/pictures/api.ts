@@ -20,6 +20,9 @@ export interface PictureProps {
     marked?: readonly string[] | undefined;
     /** The rig has changed since: drawn pale, and said in words. */
     stale?: boolean | undefined;
+    /** The failure that is played, by the name of its line in the matrix. */
+    chosen?: string | undefined;
+    onChoose?: ((failure: string) => void) | undefined;
 }
 
 /** A drag of one part, from its first move to its end. */

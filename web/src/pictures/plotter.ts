@@ -41,6 +41,38 @@ function series(curves: Curves, colour: (token: string) => string): uPlot.Series
     });
 }
 
+const HATCH = 10;
+
+/** Hatched stretches behind all else, their ends drawn. */
+function zones(plot: uPlot, curves: Curves, colour: (token: string) => string): void {
+    const { ctx } = plot;
+    const { top, height } = plot.bbox;
+    const ratio = devicePixelRatio;
+    for (const zone of curves.zones) {
+        const from = plot.valToPos(zone.from, 'x', true);
+        const wide = Math.max(1, plot.valToPos(zone.to, 'x', true) - from);
+        ctx.save();
+        ctx.strokeStyle = colour('--line');
+        ctx.lineWidth = 1.4 * ratio;
+        ctx.beginPath();
+        ctx.rect(from, top, wide, height);
+        ctx.clip();
+        ctx.beginPath();
+        for (let off = 0; off < wide + height; off += HATCH * ratio) {
+            ctx.moveTo(from + off, top);
+            ctx.lineTo(from + off - height, top + height);
+        }
+        ctx.stroke();
+        ctx.restore();
+        ctx.save();
+        ctx.strokeStyle = colour('--quiet');
+        ctx.lineWidth = ratio;
+        ctx.setLineDash([3 * ratio, 2 * ratio]);
+        ctx.strokeRect(from, top, wide, height);
+        ctx.restore();
+    }
+}
+
 /** Crosses and their words: what ends it, where it ends. */
 function events(plot: uPlot, curves: Curves, colour: (token: string) => string): void {
     const { ctx } = plot;
@@ -155,6 +187,11 @@ export function plotter(
                     y: false,
                 },
                 hooks: {
+                    drawClear: [
+                        plot => {
+                            zones(plot, curves, colour);
+                        },
+                    ],
                     draw: [
                         plot => {
                             events(plot, curves, colour);

@@ -40,6 +40,8 @@ export class Bay {
     readonly selected = signal<string | undefined>(undefined);
     /** What was named when it was selected: perhaps a wire of it, which no drawing of the rig has. */
     readonly named = signal<string | undefined>(undefined);
+    /** The failure that is played on the drawn rig, by the name of its line. */
+    readonly failure = signal<string | undefined>(undefined);
     readonly look = signal<Look | undefined>(undefined);
     readonly open = signal<Question | undefined>('lift');
     /** Whether the guide for a rig from nothing stands in place of the ladder. */
@@ -156,6 +158,7 @@ export class Bay {
         this.asks.forget();
         this.selected.value = undefined;
         this.named.value = undefined;
+        this.failure.value = undefined;
         this.guiding.value = false;
         this.kept = new Desk(
             document,

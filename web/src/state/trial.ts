@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { ASKED, told, unasked, type Rungs } from '../core/verdicts';
+import { ASKED, DEAR, told, unasked, type Rungs } from '../core/verdicts';
 import type { Change, Question, Told, Units } from '../core/wire';
 import type { Server } from './server';
 import { nextTurn } from './turn';
@@ -67,7 +67,7 @@ export class Trial {
 
     private order(quick: boolean): readonly Question[] {
         const open = this.open();
-        const others = ASKED.filter(each => each !== open && !(quick && each === 'heat'));
+        const others = ASKED.filter(each => each !== open && !(quick && DEAR.includes(each)));
         return open === undefined ? others : [open, ...others];
     }
 

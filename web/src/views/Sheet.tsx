@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { FIRST, LADDER } from '../core/questions';
+import { firstOf, LADDER } from '../core/questions';
 import type { Rung, Rungs } from '../core/verdicts';
 import type { AnswerDocument, Drawing, Section } from '../core/wire';
 import { Picture, RigViews } from '../pictures';
@@ -151,10 +151,7 @@ interface PartsOfAnswer {
 }
 
 function Pictures({ document, question, old }: PartsOfAnswer) {
-    const first = FIRST[question];
-    const sections = document.answer.sections
-        .filter(section => first.includes(section.id))
-        .sort((a, b) => first.indexOf(a.id) - first.indexOf(b.id));
+    const sections = firstOf(question, document.answer.sections);
     return (
         <div class={`pictures ${question}${old ? ' old' : ''}`}>
             {sections.map(section => (
@@ -165,7 +162,8 @@ function Pictures({ document, question, old }: PartsOfAnswer) {
 }
 
 function Numbers({ document, question, old }: PartsOfAnswer) {
-    const rest = document.answer.sections.filter(({ id }) => !FIRST[question].includes(id));
+    const first = firstOf(question, document.answer.sections);
+    const rest = document.answer.sections.filter(section => !first.includes(section));
     if (rest.length === 0) return null;
     return (
         <section class="numbers" aria-labelledby="numbers">
@@ -198,12 +196,16 @@ function One({
         onShow: (part: string) => {
             bay.show(part);
         },
+        chosen: bay.failure.value,
+        onChoose: (failure: string) => {
+            bay.failure.value = failure;
+        },
     };
     if (section.kind === 'drawing') return <Rig drawing={section} common={common} />;
     const whole = section.kind !== 'timeline' && section.kind !== 'playback';
     const selected = whole ? common.selected : (bay.named.value ?? common.selected);
     const rig =
-        section.kind === 'playback'
+        section.kind === 'playback' || section.kind === 'cases'
             ? drawnIn(bay.asks.rungs.value, document.rig.digest)
             : undefined;
     return <Picture section={section} rig={rig} {...common} selected={selected} />;

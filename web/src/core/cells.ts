@@ -1,0 +1,46 @@
+import type { AnswerDocument, Value } from './wire';
+
+export type Fields = AnswerDocument['fields'];
+
+/** One cell of the table that equals a picture. */
+export interface Cell {
+    readonly words: string;
+    readonly value?: Value;
+    readonly si?: number;
+    /** A number stands to the right. */
+    readonly number: boolean;
+}
+export interface Head {
+    readonly label: string;
+    /** As a column of a file: SI, so that what reads it needs no other. */
+    readonly siUnit: string;
+}
+export interface Numbers {
+    readonly id: string;
+    readonly title: string;
+    readonly heads: readonly Head[];
+    readonly rows: readonly (readonly Cell[])[];
+}
+
+export function cellOf(value: Value): Cell {
+    return {
+        words: value.shown,
+        value,
+        number: value.kind === 'amount',
+        ...(value.si === undefined ? {} : { si: value.si }),
+    };
+}
+
+export function text(words: string): Cell {
+    return { words, number: false };
+}
+
+/** The name of a part, which leads to it. */
+export function part(words: string): Cell {
+    const value: Value = { field: 'part', kind: 'words', text: words, shown: words, shownBand: '' };
+    return { words, value, number: false };
+}
+
+export function labelOf(fields: Fields, field: string): string {
+    return fields[field]?.label ?? field.replaceAll('-', ' ');
+}

@@ -1,0 +1,84 @@
+import type { Fields } from './cells';
+import { labelOf } from './cells';
+import { lineName } from './faults';
+import { widthOf } from './labels';
+import type { Matrix } from './wire';
+
+/** Where rows and columns of a matrix stand on its picture. */
+export interface MatrixLayout {
+    readonly width: number;
+    readonly height: number;
+    /** Of the names of the lines. */
+    readonly names: number;
+    readonly columns: readonly MatrixColumn[];
+    readonly top: number;
+    readonly row: number;
+}
+export interface MatrixColumn {
+    readonly label: string;
+    /** The words of its head, line by line. */
+    readonly head: readonly string[];
+    readonly x: number;
+    readonly width: number;
+}
+
+export const ROW = 26;
+const LINE = 15;
+const LEAST_NAMES = 120;
+const MOST_NAMES = 250;
+const LEAST_CELL = 64;
+const MOST_CELL = 168;
+/** Mark, hatch and air of a cell. */
+export const MARKS = 34;
+
+/** As wide as the words need; wider where there is room. */
+export function layMatrix(
+    matrix: Matrix,
+    fields: Fields,
+    room: number,
+    rows: number,
+): MatrixLayout {
+    const lines = matrix.lines.slice(0, rows);
+    const longest = Math.max(0, ...lines.map(line => widthOf(lineName(line))));
+    const names = Math.min(MOST_NAMES, Math.max(LEAST_NAMES, longest + 12));
+    const wanted = matrix.columns.map((field, k) => {
+        const words = labelOf(fields, field).split(' ');
+        const widest = Math.max(
+            ...words.map(word => widthOf(word) + 10),
+            ...lines.map(line => widthOf(line.cells[k]?.value.shown ?? '') + MARKS),
+        );
+        return Math.min(MOST_CELL, Math.max(LEAST_CELL, widest));
+    });
+    const sum = names + wanted.reduce((all, one) => all + one, 0);
+    const more = Math.max(0, (room - sum) / Math.max(1, wanted.length));
+    let x = names;
+    const columns = matrix.columns.map((field, k) => {
+        const width = (wanted[k] ?? LEAST_CELL) + Math.min(more, 60);
+        const label = labelOf(fields, field);
+        const column = { label, head: broken(label, width - 8), x, width };
+        x += width;
+        return column;
+    });
+    const top = 8 + LINE * Math.max(1, ...columns.map(column => column.head.length));
+    return {
+        width: Math.ceil(x),
+        height: top + ROW * lines.length + 4,
+        names,
+        columns,
+        top,
+        row: ROW,
+    };
+}
+
+function broken(words: string, room: number): string[] {
+    const lines: string[] = [];
+    for (const word of words.split(' ')) {
+        const last = lines.at(-1);
+        if (last !== undefined && widthOf(`${last} ${word}`) <= room) {
+            lines[lines.length - 1] = `${last} ${word}`;
+        } else {
+            lines.push(word);
+        }
+    }
+    return lines;
+}
