@@ -49,9 +49,12 @@ export function caseMarks(cases: Cases, at: number): CaseMark[] {
     }));
 }
 
-/** What is left, what has most of it first. */
+/** Fans that are left, the one that gives most of what it can first; the parts of a rig without fans. */
 export function survivors(marks: readonly CaseMark[]): CaseMark[] {
-    return marks.filter(mark => !mark.lost).sort((a, b) => b.value - a.value);
+    const fans = marks.filter(mark => mark.kind === 'fan');
+    return (fans.length > 0 ? fans : marks)
+        .filter(mark => !mark.lost)
+        .sort((a, b) => b.value - a.value);
 }
 
 /** A side view laid into a picture: `perM` picture units to a metre, y down. */

@@ -275,6 +275,19 @@ function labelsOf(
         top: cy - half,
         bottom: cy + half,
     });
+    shapes.filter(isDrawn).forEach(({ outline, closed }) => {
+        const spots = outline.map(spot => [acrossOn(laid, spot[0]), upOn(laid, spot[1])] as const);
+        const ends = closed ? [...spots, ...spots.slice(0, 1)] : spots;
+        ends.slice(1).forEach((to, k) => {
+            const from = ends[k] ?? to;
+            const steps = Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / 8) || 1;
+            for (let i = 0; i <= steps; i++) {
+                const at = (axis: 0 | 1): number =>
+                    from[axis] + ((to[axis] - from[axis]) * i) / steps;
+                labels.avoid(about([at(0), at(1)], 2));
+            }
+        });
+    });
     const found = loads.map((_, k) => {
         const tip = arrows[k]?.to;
         return tip && labels.beside(about(tip, 2), String(k + 1));

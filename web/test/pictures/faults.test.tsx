@@ -215,9 +215,11 @@ describe('a failure on the rig', () => {
 
     test('tells the greatest shares of what is left, as numbers of the answer', () => {
         show(cases, { chosen: cases.cases[0]?.label ?? '' });
-        const values = [...(cases.cases[0]?.values ?? [])].sort((a, b) => b - a);
+        const values = (cases.cases[0]?.values ?? [])
+            .filter((_, k) => k > 0 && cases.spots[k]?.kind === 'fan')
+            .sort((a, b) => b - a);
         expect(drawnNumbers('.ahead')).toEqual(values.slice(0, drawnNumbers('.ahead').length));
-        expect(drawnNumbers('.ahead').length).toBeGreaterThan(3);
+        expect(drawnNumbers('.ahead').length).toBe(3);
     });
 
     test('is stepped through by buttons and by name', () => {
