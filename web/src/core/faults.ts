@@ -1,6 +1,13 @@
 import { between, type Axis } from './axis';
 import { point, type Point } from './space';
-import type { AnswerDocument, Cases, Elevation, MatrixLine, Standing } from './wire';
+import type {
+    AnswerDocument,
+    Cases,
+    Elevation,
+    ElevationShape,
+    MatrixLine,
+    Standing,
+} from './wire';
 
 /** From the one that matters most. */
 const WORST_FIRST: readonly Standing[] = ['short', 'cannot be told', 'holds', 'told'];
@@ -81,9 +88,14 @@ const RIGHT = 10;
 const TOP = 14;
 const FOOT = 62;
 
+/** Whether a shape keeps people out from all that lies beyond it. */
+export function isUpright({ shape, outline }: ElevationShape): boolean {
+    return shape === 'keep out' && outline.every(spot => spot[0] === outline[0]?.[0]);
+}
+
 /**
  * Around all that is drawn and pulled at. The ground goes through; where nobody may stand is mostly
- * far wider and does not count.
+ * far wider and does not count, unless it is an upright line.
  */
 export function layElevation(
     elevation: Elevation,
@@ -93,7 +105,9 @@ export function layElevation(
 ): LaidElevation {
     const spots = [
         ...elevation.shapes
-            .filter(({ shape }) => shape !== 'keep out' && shape !== 'ground')
+            .filter(
+                each => isUpright(each) || (each.shape !== 'keep out' && each.shape !== 'ground'),
+            )
             .flatMap(shape => shape.outline),
         ...elevation.loads.map(load => load.at),
     ];
@@ -159,7 +173,13 @@ export function arrowsOf(elevation: Elevation, laid: LaidElevation): Arrow[] {
             return { from, to: from, along: undefined };
         }
         const along = [load.across / size, -load.up / size] as const;
-        const long = fitted(laid, from, along, LEAST_ARROW + (MOST_ARROW * size) / most);
+        const wanted = LEAST_ARROW + (MOST_ARROW * size) / most;
+        if (along[1] > 0 && from[1] + wanted * along[1] > laid.bottom) {
+            // What presses on the ground ends there.
+            const start = [from[0] - wanted * along[0], from[1] - wanted * along[1]] as const;
+            return { from: start, to: from, along };
+        }
+        const long = fitted(laid, from, along, wanted);
         return { from, to: [from[0] + long * along[0], from[1] + long * along[1]], along };
     });
 }
@@ -174,6 +194,5 @@ function fitted(
     if (ux > 1e-9) most = Math.min(most, (laid.right - x) / ux);
     if (ux < -1e-9) most = Math.min(most, (x - laid.left) / -ux);
     if (uy < -1e-9) most = Math.min(most, (y - 2) / -uy);
-    if (uy > 1e-9) most = Math.min(most, (laid.height - 34 - y) / uy);
     return Math.max(10, most);
 }

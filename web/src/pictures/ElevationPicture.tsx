@@ -3,6 +3,7 @@ import { numeral, ticks, type Axis } from '../core/axis';
 import {
     acrossOn,
     arrowsOf,
+    isUpright,
     layElevation,
     upOn,
     type Arrow,
@@ -175,7 +176,11 @@ function Edges({ laid }: { laid: LaidElevation }) {
 /** Where nobody may stand: a hatched strip below the ground, torn where it goes on. */
 function KeepOut({ id, shape, laid }: { id: string; shape: ElevationShape; laid: LaidElevation }) {
     const xs = shape.outline.map(p => acrossOn(laid, p[0]));
-    const [from, to] = [Math.min(...xs), Math.max(...xs)];
+    const wall = isUpright(shape);
+    const before = (xs[0] ?? 0) < (laid.left + laid.right) / 2;
+    const from = wall && before ? -1 : Math.min(...xs);
+    const to = wall && !before ? laid.width : Math.max(...xs);
+    const high = upOn(laid, Math.max(...shape.outline.map(p => p[1])));
     const [left, right] = [Math.max(laid.left, from), Math.min(laid.right, to)];
     if (right <= left) {
         return null;
@@ -188,7 +193,12 @@ function KeepOut({ id, shape, laid }: { id: string; shape: ElevationShape; laid:
         `L${n(right)} ${n(low)} L${n(left)} ${n(low)}`,
         ...(from < laid.left ? [`L${n(left + 6)} ${n(middle)}`] : []),
     ];
-    return <path class="taken" fill={`url(#${id}-taken)`} d={`${d.join(' ')} Z`} />;
+    return (
+        <>
+            {wall && <path class="reached" d={`M${n(xs[0] ?? 0)} ${n(laid.bottom)} V${n(high)}`} />}
+            <path class="taken" fill={`url(#${id}-taken)`} d={`${d.join(' ')} Z`} />
+        </>
+    );
 }
 
 function Drawn({ id, shape, laid }: { id: string; shape: ElevationShape; laid: LaidElevation }) {

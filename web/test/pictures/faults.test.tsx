@@ -295,6 +295,31 @@ describe('a side view', () => {
         expect(home.textContent).toContain('torn where it goes on: nobody within 4 m');
     });
 
+    test('keeps out of what lies beyond an upright line; what presses down ends where it presses', () => {
+        const wall: [number, number][] = [
+            [-3, 0],
+            [-3, 1],
+        ];
+        const any: Elevation = {
+            ...elevation,
+            shapes: [
+                ...elevation.shapes.slice(1),
+                { shape: 'keep out', label: 'nobody beyond', outline: wall, closed: false },
+            ],
+            loads: [
+                { label: 'weight', at: [0, 0], across: 0, up: -100, value: amount('lift', 100) },
+            ],
+        };
+        show(any);
+        const laid = layElevation(any, FIELDS, 680, 400);
+        const strip = home.querySelector('path.taken')?.getAttribute('d') ?? '';
+        const xs = Array.from(strip.matchAll(/[ML](-?[\d.]+) /g), found => Number(found[1]));
+        const at = laid.left + (-3 - laid.leftM) * laid.perM;
+        expect(Math.max(...xs)).toBeCloseTo(at, 0);
+        expect(Math.min(...xs)).toBeCloseTo(laid.left, 0);
+        expect(arrowsOf(any, laid)[0]?.to[1]).toBeCloseTo(laid.bottom, 6);
+    });
+
     test('no words lie on others, and no arrow leaves it, of any things', () => {
         const random = seeded(5);
         const kinds = ['stand', 'person', 'line', 'down line', 'reach', 'beam', 'mat'] as const;
