@@ -82,13 +82,23 @@ export class Hand {
         await this.sheet.locator('figure.playback').waitFor(patience);
     }
 
-    /** The open question is answered to its end, for the rig as it stands; heat is drawn. */
+    /** What fails is drawn. */
+    async failed(): Promise<void> {
+        await this.sheet.locator('figure.matrix').waitFor(patience);
+        await this.sheet.locator('figure.cases').waitFor(patience);
+    }
+
+    /** The open question is answered to its end, for the rig as it stands; what takes long is drawn. */
     async answered(): Promise<void> {
-        if (await this.sheet.getByRole('heading', { level: 2, name: asked.heat }).isVisible()) {
+        const open = (question: Question) =>
+            this.sheet.getByRole('heading', { level: 2, name: asked[question] }).isVisible();
+        if (await open('heat')) {
             await this.warmed();
-            return;
+        } else if (await open('failures')) {
+            await this.failed();
+        } else {
+            await this.whole();
         }
-        await this.whole();
     }
 
     /** The open question is answered to its end. */
@@ -105,19 +115,19 @@ export class Hand {
         );
     }
 
-    /** Every question is answered to its end, but heat, which is asked last. */
+    /** Every question is answered to its end, but heat and failures, which are asked last. */
     async allAnswered(): Promise<void> {
         await this.answered();
         await this.page.waitForFunction(
-            heat =>
+            last =>
                 [...document.querySelectorAll('.ladder li')]
-                    .filter(rung => !rung.textContent.includes(heat))
+                    .filter(rung => !last.some(words => rung.textContent.includes(words)))
                     .every(
                         rung =>
                             rung.querySelector('progress') === null &&
                             !/being (judged|answered)/.test(rung.textContent),
                     ),
-            asked.heat,
+            [asked.heat, asked.failures],
             patience,
         );
     }
