@@ -97,7 +97,7 @@ describe('failures', () => {
 
 describe('restraint', () => {
     test('every number of drawing, loads and tables is the command line’s', () =>
-        inBay('mudlark', async ({ folder, visit: { page } }) => {
+        inBay('sandpiper', async ({ folder, visit: { page } }) => {
             const commandLine = await CommandLine.of(folder.path, 'restraint');
             const hand = await inRestraint(page);
             const view = hand.sheet.locator('figure.elevation');

@@ -25,7 +25,7 @@ export function Ladder() {
                     </li>
                 ))}
             </ol>
-            <p class="quiet">Questions 7 to 10 are not answered by this version yet.</p>
+            <p class="quiet">Those marked “not yet” are not answered by this version.</p>
         </nav>
     );
 }
