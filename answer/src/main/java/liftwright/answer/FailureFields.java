@@ -61,6 +61,18 @@ final class FailureFields {
                             "What the rig does with the fault.",
                             "figures of the same line"),
                     words(
+                            "fault-outcome-paired",
+                            "other sets: then it",
+                            "What the rig does with the fault when packs feed other sets of fans.",
+                            "rig computed anew"),
+                    field(
+                            "fault-margin-paired",
+                            "margin",
+                            Measure.RATIO,
+                            "Margin of the fault when packs feed other sets of fans.",
+                            "rig computed anew",
+                            ANSWER),
+                    words(
                             "fault-verdict",
                             "verdict",
                             "Whether the rig has with the fault what is asked.",

@@ -47,6 +47,16 @@ final class Several {
         List<Section> sections = new ArrayList<>();
         sections.add(pairs.counts());
         sections.add(pairs.worst(asked.pairsShown()));
+        OtherPairing.of(plant, judgement.sample().panel()).ifPresent(sections::add);
+        if (asked.triples() && !work.stopped()) {
+            sections.addAll(
+                    FanTriples.of(
+                            plant,
+                            judgement.sample().panel(),
+                            asked.pairsShown(),
+                            settings.threads(),
+                            work));
+        }
         if (asked.timelines() && !work.stopped()) {
             GoesNext found = GoesNext.of(plant, followed(pairs), settings.threads(), work);
             next = Optional.of(found);
