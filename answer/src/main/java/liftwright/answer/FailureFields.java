@@ -7,7 +7,7 @@ import liftwright.quantity.Measure;
 final class FailureFields {
 
     private static final String ANSWER = "FailuresExamplesTest.theAnswerAgreesWithItself";
-    private static final String REFEREE = "FaultFateTest.lessIsNeverBetter";
+    private static final String REFEREE = "FailuresOnRandomRigsTest.eachFateIsTheReferees";
     private static final String FATE = "FaultFateTest.whatHoldsEveryAxisFliesOn";
     private static final String RISK = "SeverityRuleTest.theUsualMatrixIsTheTranscription";
     private static final String STATICS = "statics";

@@ -86,14 +86,14 @@ public record FaultFate(FaultOutcome outcome, double margin, double impactMps) {
                         landing(comingMps, asked),
                         reserve(wanted.coming(), wanted.liftN() / weightN, asked, asked.yawHeld()));
         double margin = bounded(Math.max(flying, coming));
-        if (isHeld(can.yawHeld().atWeight(), true)) {
+        if (can.yawHeld().atWeight().isSome()) {
             return new FaultFate(FaultOutcome.FLIES_ON, margin, 0);
         }
-        if (isHeld(can.yawFree().atWeight(), false)) {
+        if (can.yawFree().atWeight().isTilting()) {
             return new FaultFate(
                     asked.yawHeld() ? FaultOutcome.TURNS : FaultOutcome.FLIES_ON, margin, 0);
         }
-        boolean upright = isHeld(can.yawFree().coming(), false);
+        boolean upright = can.yawFree().coming().isTilting();
         double share = can.yawFree().comingN() / weightN;
         if (!upright || share <= 0) {
             return new FaultFate(FaultOutcome.TIPS, Math.min(margin, flying), impactMps(0, asked));
@@ -148,12 +148,6 @@ public record FaultFate(FaultOutcome outcome, double margin, double impactMps) {
         return share < SINKING_SHARE ? FaultOutcome.FALLS : FaultOutcome.SINKS;
     }
 
-    private static boolean isHeld(Reserves reserves, boolean yaw) {
-        return reserves.rollRadps2() > 0
-                && reserves.pitchRadps2() > 0
-                && (!yaw || reserves.yawRadps2() > 0);
-    }
-
     /**
      * Least reserve over what the limits ask of a whole rig. Where nothing holds the other axes
      * there is no reserve to tell; −1 and less, by the lift that can still be trimmed, tells how
@@ -168,7 +162,10 @@ public record FaultFate(FaultOutcome outcome, double margin, double impactMps) {
                             least,
                             own == Double.NEGATIVE_INFINITY
                                     ? Math.min(0, liftShare - 1) - 1
-                                    : own / asked.reserveRadps2(axis));
+                                    : (own <= Reserves.NOTHING_RADPS2
+                                                    ? own - 2 * Reserves.NOTHING_RADPS2
+                                                    : own)
+                                            / asked.reserveRadps2(axis));
         }
         return least;
     }

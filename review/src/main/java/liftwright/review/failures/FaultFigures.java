@@ -47,9 +47,17 @@ public record FaultFigures(double weightN, double fullLiftN, Held held) {
                         Double.NEGATIVE_INFINITY,
                         Double.NEGATIVE_INFINITY);
 
+        /** Acceleration that is only rounding: hover on the edge of what fans can do, rad/s². */
+        static final double NOTHING_RADPS2 = 1e-6;
+
         /** Whether there is some about every axis. */
         public boolean isSome() {
-            return rollRadps2 > 0 && pitchRadps2 > 0 && yawRadps2 > 0;
+            return isTilting() && yawRadps2 > NOTHING_RADPS2;
+        }
+
+        /** Whether there is some about roll and pitch. */
+        boolean isTilting() {
+            return rollRadps2 > NOTHING_RADPS2 && pitchRadps2 > NOTHING_RADPS2;
         }
 
         double of(int axis) {

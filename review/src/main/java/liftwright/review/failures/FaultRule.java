@@ -1,5 +1,7 @@
 package liftwright.review.failures;
 
+import java.util.List;
+import java.util.Locale;
 import liftwright.plant.fault.Fault;
 import liftwright.rig.Control;
 import liftwright.rig.Kill;
@@ -68,8 +70,27 @@ public enum FaultRule {
         return fault.effect().isNone() ? without : MOVES;
     }
 
+    /**
+     * Words in the names of sensors without which a rig is still held upright: common practice.
+     * Every other is taken as one that attitude needs, the worst.
+     */
+    private static final List<String> NOT_OF_ATTITUDE =
+            List.of(
+                    "height",
+                    "altimeter",
+                    "barometer",
+                    "range",
+                    "position",
+                    "gps",
+                    "volt",
+                    "current");
+
     /** With a shared throttle nobody reads a sensor; a computer reads all that are declared. */
     private static FaultRule sensor(Rig rig, Fault fault) {
+        String name = fault.part().text().toLowerCase(Locale.ROOT);
+        if (NOT_OF_ATTITUDE.stream().anyMatch(name::contains)) {
+            return NOTHING;
+        }
         return switch (rig.control().kind()) {
             case SHARED_THROTTLE -> NOTHING;
             case FLIGHT_COMPUTER ->
