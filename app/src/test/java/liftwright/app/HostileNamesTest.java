@@ -70,6 +70,9 @@ class HostileNamesTest {
                 assertThat(ran.code()).isIn(0, 1, 2);
                 harmless(ran.out(), !shell.utf8());
                 harmless(ran.err(), !shell.utf8());
+                if (!shell.utf8()) {
+                    continue; // JSON is the same on every terminal
+                }
                 var json = shell.run(verb, file, "--json");
                 harmless(json.out(), false);
                 // Every question of a review has a line of its own; problems have one.

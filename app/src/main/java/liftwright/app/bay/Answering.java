@@ -19,7 +19,8 @@ import liftwright.rig.Rig;
 
 /**
  * Answers questions about one rig down a stream: every question at one stage before the first goes
- * on to the next. What cannot be answered is refused with a sentence, and the others go on.
+ * on to the next, and those that take long after all others. What cannot be answered is refused
+ * with a sentence, and the others go on.
  */
 final class Answering {
 
@@ -77,24 +78,34 @@ final class Answering {
                 json -> json.object(() -> json.member("end", work.stopped() ? "stopped" : "done")));
     }
 
+    /** First all at a glance; then what takes long only when the others are whole. */
     private void answer(Rig rig) {
         Map<Question, Staged> open = new EnumMap<>(Question.class);
-        for (Stage stage : Stage.values()) {
-            for (Question question : asked.questions()) {
-                if (work.stopped() || stage.compareTo(asked.to()) > 0) {
-                    return;
-                }
-                current = Optional.of(question);
-                if (stage == Stage.NOMINAL || open.containsKey(question)) {
-                    attempt(
-                            question,
-                            open,
-                            () -> {
-                                Staged staged = open.computeIfAbsent(question, q -> staged(q, rig));
-                                staged.answer(stage, work)
-                                        .ifPresent(answer -> tell(stage, question, rig, answer));
-                            });
-                }
+        answer(Stage.NOMINAL, asked.questions(), open, rig);
+        for (boolean takesLong : new boolean[] {false, true}) {
+            List<Question> some =
+                    asked.questions().stream().filter(q -> q.takesLong() == takesLong).toList();
+            answer(Stage.BANDED, some, open, rig);
+            answer(Stage.WHOLE, some, open, rig);
+        }
+    }
+
+    private void answer(
+            Stage stage, List<Question> questions, Map<Question, Staged> open, Rig rig) {
+        for (Question question : questions) {
+            if (work.stopped() || stage.compareTo(asked.to()) > 0) {
+                return;
+            }
+            current = Optional.of(question);
+            if (stage == Stage.NOMINAL || open.containsKey(question)) {
+                attempt(
+                        question,
+                        open,
+                        () -> {
+                            Staged staged = open.computeIfAbsent(question, q -> staged(q, rig));
+                            staged.answer(stage, work)
+                                    .ifPresent(answer -> tell(stage, question, rig, answer));
+                        });
             }
         }
     }

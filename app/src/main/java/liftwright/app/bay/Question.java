@@ -42,6 +42,11 @@ enum Question {
         throw FaultException.badRequest("There is no such question.");
     }
 
+    /** Whether its bands keep a reader waiting. */
+    boolean takesLong() {
+        return this == HEAT || this == FAILURES;
+    }
+
     /** Asked of a rig, as the command line asks it without options. */
     Staged staged(Rig rig, String digest, Settings settings) {
         return switch (this) {

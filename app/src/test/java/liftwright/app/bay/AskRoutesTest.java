@@ -161,6 +161,19 @@ class AskRoutesTest {
     }
 
     @Test
+    void whatTakesLongWaitsForTheOthers() {
+        RigReading reading = example("measured");
+        assertThat(
+                        course(
+                                hear(
+                                        reading,
+                                        "ask",
+                                        ask(reading, "[\"heat\", \"lift\"]", "si", "banded"))))
+                .containsExactly(
+                        "nominal heat", "nominal lift", "banded lift", "banded heat", "done");
+    }
+
+    @Test
     void readsNoFurtherThanItIsAsked() {
         RigReading reading = example("sandpiper");
         assertThat(course(hear(reading, "ask", ask(reading, "[\"lift\"]", "si", "banded"))))
