@@ -125,6 +125,21 @@ final class RestraintFields {
                             "strike",
                             Measure.SPEED,
                             "Speed at which a climb strikes what is overhead."),
+                    fall(
+                            "fall-height",
+                            "falls",
+                            Measure.LENGTH,
+                            "Way fallen before the line is straight."),
+                    fall(
+                            "catch-undamped",
+                            "pulls at most",
+                            Measure.THRUST,
+                            "Greatest pull of the line without damping, were there no ground."),
+                    fall(
+                            "catch-run",
+                            "pulls as it runs",
+                            Measure.THRUST,
+                            "Greatest pull with the damping of the line, drag and ground."),
                     load(
                             "apex",
                             "apex",
@@ -162,6 +177,17 @@ final class RestraintFields {
                 "greatest over all subsets of fans, or over a runaway",
                 STATICS,
                 TETHER);
+    }
+
+    private static Field fall(String id, String label, Measure measure, String meaning) {
+        return new Field(
+                id,
+                label,
+                measure,
+                meaning,
+                "m g (1 + √(1 + 2 h k/(m g))); as it runs, integrated",
+                "conservation of energy",
+                "FallTableTest.aFallIsCaughtAsInTheClosedForm");
     }
 
     private static Field standing(

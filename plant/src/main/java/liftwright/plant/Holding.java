@@ -23,11 +23,14 @@ import liftwright.plant.hold.StandRows;
 import liftwright.plant.hold.TetherHold;
 import liftwright.plant.hold.TetherNumbers;
 import liftwright.plant.hold.TetherRows;
+import liftwright.plant.motion.Body;
+import liftwright.plant.motion.Peak;
 import liftwright.plant.motion.RunawayCase;
 import liftwright.plant.motion.RunawayPath;
 import liftwright.plant.motion.Spring;
 import liftwright.plant.motion.Stop;
 import liftwright.plant.motion.Surroundings;
+import liftwright.plant.motion.TetherRun;
 import liftwright.rig.HoldingStand;
 import liftwright.rig.LimitName;
 import liftwright.rig.PartId;
@@ -43,6 +46,9 @@ public final class Holding {
 
     /** So long is a runaway followed: through the climb, the fall and the first bounces, s. */
     public static final double HORIZON_S = 6;
+
+    /** A fall into the line, and its first bounce, s. */
+    private static final double DROP_S = 3;
 
     private final Assembler parts;
     private final HoldRows rows;
@@ -196,6 +202,14 @@ public final class Holding {
         if (path.failed()) {
             return Optional.empty();
         }
+        RunawayPath drop =
+                memory.path(
+                        p,
+                        rows.before(),
+                        new double[] {
+                            line.straightM(), line.stiffnessNpm(), line.dampingNspm(), startM(line)
+                        },
+                        () -> drop(p, line, mass.massKg()));
         Vec3 sum = Vec3.ZERO;
         for (FanAlone fan : fans) {
             sum = sum.plus(fan.direction().times(fan.thrustN()));
@@ -204,10 +218,10 @@ public final class Holding {
                 new TetherHold.Ran(
                         startM(line),
                         path.apex().heightM(),
-                        path.peaks().getFirst().forceN(),
-                        path.peaks().getFirst().stretchM(),
+                        Math.max(linePeak(path).forceN(), linePeak(drop).forceN()),
+                        Math.max(linePeak(path).stretchM(), linePeak(drop).stretchM()),
                         path.peaks().size() > 1 ? path.peaks().get(1).forceN() : 0,
-                        path.impact().map(blow -> Math.abs(blow.upMps())).orElse(0.0));
+                        Math.max(landingMps(path), landingMps(drop)));
         return Optional.of(
                 new Held.OnTether(
                         line,
@@ -215,6 +229,33 @@ public final class Holding {
                         ran,
                         stop,
                         path));
+    }
+
+    private static Peak linePeak(RunawayPath path) {
+        return path.peaks().getFirst();
+    }
+
+    private static double landingMps(RunawayPath path) {
+        return path.impact().map(blow -> Math.abs(blow.upMps())).orElse(0.0);
+    }
+
+    /** All thrust is gone where the runaway would begin: the rig falls into its line. */
+    private RunawayPath drop(double[] p, TetherNumbers line, double massKg) {
+        return TetherRun.fall(
+                new Body(massKg, Body.USUAL_DRAG_AREA_M2, parts.air.densityKgpm3(p)),
+                startM(line),
+                0,
+                new Surroundings(List.of(overhead(line)), OptionalDouble.empty()),
+                DROP_S);
+    }
+
+    private static Spring overhead(TetherNumbers line) {
+        return new Spring(
+                "line",
+                Spring.Way.LIFTS,
+                line.straightM(),
+                line.stiffnessNpm(),
+                line.dampingNspm());
     }
 
     /** What a runaway depends on besides the rig; what a kill opens stays the rig's. */
@@ -239,13 +280,7 @@ public final class Holding {
     private RunawayPath run(
             double[] p, TetherNumbers line, Stop stop, OptionalDouble ceilingM, boolean keep) {
         List<Spring> springs = new ArrayList<>();
-        springs.add(
-                new Spring(
-                        "line",
-                        Spring.Way.LIFTS,
-                        line.straightM(),
-                        line.stiffnessNpm(),
-                        line.dampingNspm()));
+        springs.add(overhead(line));
         line.down()
                 .filter(down -> down.togetherNpm() > 0)
                 .ifPresent(

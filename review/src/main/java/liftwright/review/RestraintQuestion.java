@@ -25,6 +25,7 @@ import liftwright.quantity.Measure;
 import liftwright.review.people.People;
 import liftwright.review.remedy.Candidate;
 import liftwright.review.remedy.Candidates;
+import liftwright.review.restraint.FallTable;
 import liftwright.review.restraint.HoldFindings;
 import liftwright.review.restraint.HoldPicture;
 import liftwright.review.restraint.HoldTables;
@@ -117,6 +118,9 @@ public final class RestraintQuestion implements Staged {
         held.ifPresent(
                 found -> {
                     sections.addAll(HoldTables.of(rig, found, kill(), ask -> band(ask, judgement)));
+                    found.tether()
+                            .map(on -> FallTable.of(on, plant.siteDensityKgpm3(nominal())))
+                            .ifPresent(sections::add);
                     sections.add(HoldPicture.of(rig, found));
                 });
         sections.addAll(people(stage));

@@ -20,7 +20,8 @@ public final class TetherHold {
     private TetherHold() {}
 
     /**
-     * What happened in a runaway under the tether, with nothing overhead.
+     * What happened in a runaway under the tether with nothing overhead, or in a fall from where it
+     * began, whichever was worse.
      *
      * @param startM height of the soles when it began, m
      * @param apexM greatest height of the soles, m

@@ -26,6 +26,7 @@ final class TetherMoves {
     private static final double BALLAST_STEP_KG = 20;
     private static final int MOST_BALLAST = 40;
     private static final int LINES = 4;
+    private static final double MOST_HIGHER_M = 1.5;
 
     private final Rig rig;
     private final Tether tether;
@@ -59,6 +60,9 @@ final class TetherMoves {
         }
         if (climbs || isAny(What.ARREST, What.ANCHOR, What.LINE, What.CLEARANCE, What.INGESTION)) {
             shorter(tether.length(), "length", "the line").ifPresent(all::add);
+        }
+        if (climbs || isAny(What.CLEARANCE)) {
+            higher().ifPresent(all::add);
         }
         if (isAny(What.ARREST, What.ANCHOR, What.LINE)) {
             all.add(softer());
@@ -148,6 +152,35 @@ final class TetherMoves {
                                 Sentence.start().then(Measure.LENGTH, STEP_M),
                                 steps ->
                                         List.of(StandMoves.set(rig, at, length, -STEP_M * steps))));
+    }
+
+    /** Up to the ceiling or the beam; a little where neither is declared. */
+    private Optional<Candidate> higher() {
+        double topM =
+                rig.restraint()
+                        .room()
+                        .flatMap(room -> room.beam().or(room::ceiling))
+                        .map(Quantity::si)
+                        .orElse(tether.anchorHeight().si() + MOST_HIGHER_M);
+        int most = (int) Math.floor((topM - tether.anchorHeight().si()) / STEP_M + 1e-9);
+        RigPath at = tether.declaredAt().child("anchor height");
+        return most < 1
+                ? Optional.empty()
+                : Optional.of(
+                        new Candidate(
+                                most,
+                                steps ->
+                                        Sentence.words("take an anchor ")
+                                                .then(Measure.LENGTH, STEP_M * steps)
+                                                .then(" higher"),
+                                Sentence.start().then(Measure.LENGTH, STEP_M),
+                                steps ->
+                                        List.of(
+                                                StandMoves.set(
+                                                        rig,
+                                                        at,
+                                                        tether.anchorHeight(),
+                                                        STEP_M * steps))));
     }
 
     private Candidate softer() {

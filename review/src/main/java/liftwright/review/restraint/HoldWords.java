@@ -60,12 +60,16 @@ public final class HoldWords {
         return switch (ask.what()) {
             case SLIDES, TURNS, TIPS, BOLT_PULLED, BOLT_SHEARED, BOLT_BOTH, INGESTION ->
                     fans(rig, ask.fans());
-            case HEADROOM, ANCHOR, LINE, ARREST, FREE_FALL, CLEARANCE, LANDING, DOWN_LINE ->
-                    "a runaway of all fans, "
-                            + kill.map(id -> "stopped by " + id).orElse("which nothing stops");
+            case HEADROOM, FREE_FALL, DOWN_LINE -> runaway(kill);
+            case ANCHOR, LINE, ARREST, CLEARANCE, LANDING -> runaway(kill) + ", or all thrust lost";
             case SIDE_REACH -> "the whole length of the line";
             case GANTRY_TIPS, GANTRY_SLIDES -> "all fans, pulling to the side";
         };
+    }
+
+    private static String runaway(Optional<String> kill) {
+        return "a runaway of all fans, "
+                + kill.map(id -> "stopped by " + id).orElse("which nothing stops");
     }
 
     /** Fans by the names of their groups where all of a group are among them. */
