@@ -183,8 +183,9 @@ export type Question = 'lift' | 'endurance' | 'heat' | 'balance' | 'failures' | 
 export type Units = 'si' | 'us';
 
 // POST /api/ask {rig, base, questions: Question[], units, to: Stage, turn?: number} -> stream of Told, every
-//   question nominal first, then banded, then whole, as far as `to`. Closing the stream stops the work, and so
-//   does a newer ask of the same tab: the one with the higher `turn`, whichever arrives first.
+//   question nominal first, then banded, then whole, as far as `to`; bands of heat and failures come when the
+//   others are whole. Closing the stream stops the work, and so does a newer ask of the same tab: the one with
+//   the higher `turn`, whichever arrives first.
 // POST /api/try {rig, base, changes: Change[], questions, units, turn?: number} -> the same stream, nominal
 //   only, of the rig with these changes in memory; nothing is kept.
 // POST /api/report {rig, base, units} -> the HTML report, as a file.
