@@ -50,7 +50,13 @@ export function MatrixPicture(props: PictureProps & { section: Matrix }) {
             selected={selected}
             onShow={onShow}
         >
-            <div ref={room} class="scroll-wide">
+            <div
+                ref={room}
+                class="scroll-wide"
+                tabIndex={0}
+                role="region"
+                aria-label={`${section.title}: lines and columns`}
+            >
                 <svg
                     class="drawn natural"
                     width={laid.width + INSET}
