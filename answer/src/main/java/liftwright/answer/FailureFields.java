@@ -12,6 +12,7 @@ final class FailureFields {
     private static final String RISK = "SeverityRuleTest.theUsualMatrixIsTheTranscription";
     private static final String STATICS = "statics";
     private static final String PROGRAMME = "linear programme over the shares of full thrust";
+    private static final String LEAST = " −9 stands for that or worse.";
     private static final String WORST = " −99 stands for that or worse.";
 
     private static Field field(
@@ -29,7 +30,7 @@ final class FailureFields {
                             "failure-margin",
                             "margin of the worst failure",
                             Measure.RATIO,
-                            "Least margin of all single faults: 0 has just what it needs." + WORST,
+                            "Least margin of all single faults: 0 has just what it needs." + LEAST,
                             "least over the faults",
                             REFEREE),
                     field(
@@ -51,7 +52,7 @@ final class FailureFields {
                             "margin",
                             Measure.RATIO,
                             "Least of: lift over what is asked less 1, every reserve over that of a whole rig, speed that may be over speed of the landing less 1; 0 has just what it needs."
-                                    + WORST
+                                    + LEAST
                                     + " 9 stands for that or better.",
                             "the better of flying on (lift and reserves) and of coming down upright (reserves on the way, speed of the landing)",
                             FATE),

@@ -177,7 +177,7 @@ final class FailuresTables {
         double si = number.in(view.found().figures().get()).orElse(0);
         Band told = isBeside(number) ? Bands.about(si, new double[0]) : band.get();
         Standing stands = standing(number, told);
-        return si <= FaultFate.WORST
+        return si <= FaultNumber.NONE
                 ? new Cell(notTold(number, "no trim"), stands)
                 : new Cell(Value.of(number.field(), si, Bands.shown(told)), stands);
     }

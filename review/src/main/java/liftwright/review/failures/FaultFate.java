@@ -25,7 +25,7 @@ import liftwright.review.failures.FaultFigures.Trim;
 public record FaultFate(FaultOutcome outcome, double margin, double impactMps) {
 
     /** Less than this is told as this. */
-    public static final double WORST = -99;
+    public static final double WORST = -9;
 
     /** More than this is told as this. */
     public static final double BEST = 9;

@@ -22,6 +22,9 @@ public enum FaultNumber {
     TILT("fault-tilt"),
     TURNING("fault-turning");
 
+    /** Less than this is told as this: there is none. */
+    public static final double NONE = -99;
+
     private final String field;
 
     FaultNumber(String field) {
@@ -43,7 +46,7 @@ public enum FaultNumber {
         };
     }
 
-    /** The number itself, bounded by {@link FaultFate#WORST}; empty where a rig has none such. */
+    /** The number itself, bounded by {@link #NONE}; empty where a rig has none such. */
     public OptionalDouble in(FaultFigures figures) {
         if (this == LIFT) {
             return OptionalDouble.of(figures.fullLiftN() / figures.weightN());
@@ -107,6 +110,6 @@ public enum FaultNumber {
     }
 
     private static OptionalDouble bounded(double number) {
-        return OptionalDouble.of(Math.max(FaultFate.WORST, number));
+        return OptionalDouble.of(Math.max(NONE, number));
     }
 }

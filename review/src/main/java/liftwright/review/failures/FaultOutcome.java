@@ -3,7 +3,7 @@ package liftwright.review.failures;
 /** What a rig does with a fault, from the mildest to the worst that moves it. */
 public enum FaultOutcome {
     /** Nothing that moves the rig; at most something is missing that the next fault would need. */
-    NO_EFFECT("no effect"),
+    NO_EFFECT("shows nothing"),
 
     /** Weight is held and every axis that is asked for keeps a reserve. */
     FLIES_ON("flies on"),
@@ -21,7 +21,7 @@ public enum FaultOutcome {
     STARTS_BY_ITSELF("starts by itself"),
 
     /** Nothing tells the fans what to do any more, and they push on. */
-    UNSTEERED("unsteered"),
+    UNSTEERED("goes unsteered"),
 
     /** Roll or pitch cannot be held against what the fans do. */
     TIPS("tips over"),
