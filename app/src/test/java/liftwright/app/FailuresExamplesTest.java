@@ -9,7 +9,10 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import liftwright.answer.AnswerJson;
 import liftwright.answer.AnswerSchema;
@@ -18,11 +21,18 @@ import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.numerics.Work;
+import liftwright.review.BalanceQuestion;
 import liftwright.review.FailureCase;
 import liftwright.review.FailuresAnswer;
 import liftwright.review.FailuresQuestion;
+import liftwright.review.Search;
 import liftwright.review.Settings;
+import liftwright.review.Stage;
+import liftwright.rig.Change;
 import liftwright.rig.Rig;
+import liftwright.rig.file.Folder;
+import liftwright.rig.file.RigReading;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -114,5 +124,57 @@ class FailuresExamplesTest {
                         .getSchema(AnswerSchema.text("failures"));
         assertThat(schema.validate(AnswerJson.write(answer, name, "0"), InputFormat.JSON))
                 .isEmpty();
+    }
+
+    /** What the other pairing is said to be worth comes true once the file is changed so. */
+    @Test
+    void mudlarkLosesEachPackUnderTwoPairings() throws IOException {
+        Rig rig = HeatExamplesTest.rig("mudlark/rig.yaml");
+        FailuresAnswer answer = ask(rig, new FailureCase(0, false, false), SETTINGS);
+        List<List<Value>> rows = table(answer, "pack-pairings").rows();
+        assertThat(rows).hasSize(rig.packs().size());
+        RigReading reading =
+                RigReading.read(
+                        "rig.yaml",
+                        Files.readAllBytes(Path.of("..", "examples", "mudlark", "rig.yaml")),
+                        new Folder(Path.of("..", "examples", "mudlark")));
+        List<Change> changes =
+                BalanceQuestion.ask(rig, "test", SETTINGS, Set.of(Search.PAIRING), Work.quiet())
+                        .orElseThrow()
+                        .remedies()
+                        .getLast()
+                        .changes();
+        Rig other =
+                switch (reading.with(changes)) {
+                    case RigReading.Edit.Changed(var changed, var _) -> changed.rig().orElseThrow();
+                    case RigReading.Edit.Refused(var change, var reason) ->
+                            throw new AssertionError(change + ": " + reason);
+                };
+        Section.Matrix before = nominal(rig);
+        Section.Matrix after = nominal(other);
+        for (List<Value> row : rows) {
+            String pack = ((Value.Figure.Words) row.getFirst().figure()).text();
+            assertThat(si(row.get(2))).isCloseTo(margin(before, pack), within(1e-9));
+            assertThat(si(row.get(4))).isCloseTo(margin(after, pack), within(1e-9));
+        }
+        assertThat(rows.stream().mapToDouble(row -> si(row.get(4))).min().orElseThrow())
+                .isGreaterThan(
+                        rows.stream().mapToDouble(row -> si(row.get(2))).min().orElseThrow());
+    }
+
+    private static Section.Matrix nominal(Rig rig) {
+        return matrix(
+                (FailuresAnswer)
+                        FailuresQuestion.staged(rig, "test", FailureCase.quick(), SETTINGS)
+                                .answer(Stage.NOMINAL, Work.quiet())
+                                .orElseThrow());
+    }
+
+    private static double margin(Section.Matrix matrix, String pack) {
+        return matrix.lines().stream()
+                .filter(line -> line.part().equals(pack) && line.what().equals("it gives nothing"))
+                .mapToDouble(line -> si(cell(line, "fault-margin")))
+                .findFirst()
+                .orElseThrow();
     }
 }
