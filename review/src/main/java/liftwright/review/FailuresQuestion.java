@@ -122,7 +122,9 @@ public final class FailuresQuestion implements Staged {
         return Optional.of(
                 new FailuresAnswer(
                         verdict,
-                        inquiry.findings(verdict, shortfall(judgement), remedies, findings),
+                        inquiry.findings(verdict, shortfall(judgement), remedies, findings).stream()
+                                .map(FailuresQuestion::withOrigin)
+                                .toList(),
                         sections,
                         evidence));
     }
@@ -131,6 +133,30 @@ public final class FailuresQuestion implements Staged {
     private RunawayReview runaways(Stage stage, Work work) {
         int draws = stage == Stage.WHOLE ? Stage.FIRST_DRAWS : 0;
         return RunawayReview.of(plant, settings.seed(), draws, settings.threads(), work);
+    }
+
+    /** Nothing in the file asks for a margin of 0: it is what the rig needs. */
+    private static Finding withOrigin(Finding finding) {
+        boolean whole =
+                finding.code().equals("failures-short")
+                        || finding.code().equals("failures-undecided");
+        return whole
+                ? new Finding(
+                        finding.severity(),
+                        finding.code(),
+                        finding.part(),
+                        Optional.empty(),
+                        finding.sentence(),
+                        finding.value(),
+                        finding.limit()
+                                .map(
+                                        limit ->
+                                                new Finding.Limit(
+                                                        limit.value(),
+                                                        "limits of lift, reserve and landing")),
+                        finding.cause(),
+                        finding.remedies())
+                : finding;
     }
 
     private static boolean isWorthSaying(Remedy remedy) {
