@@ -39,7 +39,7 @@ export const FIRST: Record<Question, readonly string[]> = {
     endurance: ['ends', 'voltage-over-time', 'charge-over-time', 'thrust-later'],
     heat: ['first-limits', 'heat-playback', 'losses', 'temperatures'],
     balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
-    failures: ['failures', 'failure-cases', 'single-points', 'goes-next'],
+    failures: ['failures', 'failure-cases', 'goes-next'],
     restraint: ['restraint-elevation', 'stand-loads', 'tether-loads', 'heights'],
 };
 
