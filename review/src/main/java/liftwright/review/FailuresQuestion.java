@@ -10,12 +10,13 @@ import liftwright.answer.Outcome;
 import liftwright.answer.Remedy;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
-import liftwright.answer.Value;
 import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
+import liftwright.review.failures.FaultFate;
 import liftwright.review.kill.KillChains;
+import liftwright.review.remedy.Candidate;
 import liftwright.review.runaway.RunawayReview;
 import liftwright.rig.Rig;
 
@@ -24,9 +25,6 @@ import liftwright.rig.Rig;
  * with it and what becomes of the rig; every two at once; and what goes next.
  */
 public final class FailuresQuestion implements Staged {
-
-    /** A remedy that gains less mends something else. */
-    private static final double WORTH_SAYING = 0.01;
 
     private final Rig rig;
     private final String rigDigest;
@@ -83,11 +81,12 @@ public final class FailuresQuestion implements Staged {
         Verdict verdict = inquiry.verdict(sentence(judgement, views), evidence);
         List<Remedy> remedies =
                 stage == Stage.WHOLE
-                        ? inquiry
-                                .remedies(stage, verdict, FailureCandidates.of(rig, views))
-                                .stream()
-                                .filter(FailuresQuestion::isWorthSaying)
-                                .toList()
+                        ? inquiry.remedies(
+                                stage,
+                                verdict,
+                                FailureCandidates.of(rig, views).stream()
+                                        .filter(this::mayClear)
+                                        .toList())
                         : List.of();
         var told = new FailuresFindings(rig, views);
         var tables = new FailuresTables(judgement, views);
@@ -159,10 +158,16 @@ public final class FailuresQuestion implements Staged {
                 : finding;
     }
 
-    private static boolean isWorthSaying(Remedy remedy) {
-        return !(remedy.effect() instanceof Remedy.Effect.Helps(var _, var gain))
-                || !(gain.figure() instanceof Value.Figure.Amount(var more, var _))
-                || more >= WORTH_SAYING;
+    /**
+     * Whether the worst failure would be borne with as much of it as there can be. The least of
+     * many margins gains nothing from a change that mends another failure, so less is not worth
+     * drawing.
+     */
+    private boolean mayClear(Candidate candidate) {
+        return Revised.with(rig, candidate.changes().apply(candidate.most()))
+                .map(revised -> judge.nominal(judge.assemble(revised)))
+                .filter(margin -> margin >= 0)
+                .isPresent();
     }
 
     /** "17 of 84 single failures are not borne; worst: p.3: it gives nothing, and it tips over". */
@@ -191,16 +196,24 @@ public final class FailuresQuestion implements Staged {
                                         + " single failures are not borne"
                                         + (untold == 0 ? "" : ", " + untold + " cannot be told");
         FaultView worst = views.getFirst();
-        return Sentence.words(
+        Sentence told =
+                Sentence.words(
                         counts
                                 + "; worst: "
                                 + worst.group().label()
                                 + ", and it "
-                                + worst.found().fate().outcome().words()
-                                + "; least margin of all ")
-                .then(Measure.RATIO, judgement.nominal(), Bands.shown(judgement.band()))
-                .then(", asked for ")
-                .then(Measure.RATIO, 0);
+                                + worst.found().fate().outcome().words());
+        return leavesNothing(judgement)
+                ? told
+                : told.then("; least margin of all ")
+                        .then(Measure.RATIO, judgement.nominal(), Bands.shown(judgement.band()))
+                        .then(", asked for ")
+                        .then(Measure.RATIO, 0);
+    }
+
+    /** The least margin there is says no more than that. */
+    private static boolean leavesNothing(FailuresJudgement judgement) {
+        return judgement.nominal() <= FaultFate.WORST;
     }
 
     private static long count(List<FaultView> views, Predicate<FaultView> which) {
@@ -210,8 +223,10 @@ public final class FailuresQuestion implements Staged {
     private static Inquiry.Shortfall shortfall(FailuresJudgement judgement) {
         return new Inquiry.Shortfall(
                 "failures",
-                Sentence.words("the worst single failure is short of what is asked by ")
-                        .then(Measure.RATIO, -judgement.nominal()),
+                leavesNothing(judgement)
+                        ? Sentence.words("the worst single failure leaves nothing of what is asked")
+                        : Sentence.words("the worst single failure is short of what is asked by ")
+                                .then(Measure.RATIO, -judgement.nominal()),
                 "what was declared does not decide whether every single failure is borne",
                 "see the single points for what ends a flight by itself");
     }
