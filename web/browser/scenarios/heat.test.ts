@@ -76,7 +76,10 @@ test('every number of the answer, and of each moment that keys choose, is the co
 test('it plays where it is asked to, and rests without a stroke', () =>
     inBay('sandpiper', async ({ visit: { page } }) => {
         const hand = await inHeat(page);
-        await hand.whole(); // what comes in later is drawn
+        await hand.open('failures'); // what comes in later is drawn, and this comes last
+        await hand.whole();
+        await hand.open('heat');
+        await hand.warmed();
         await hand.press('play', hand.sheet);
         await page.waitForFunction(() => {
             const at = document.querySelector<HTMLInputElement>('main input[type=range]');

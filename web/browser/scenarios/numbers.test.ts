@@ -28,7 +28,8 @@ test('every number in every picture and table is the command line’s', () =>
         // One digit off, and it is seen.
         await page.evaluate(() => {
             const number = document.querySelector('main [data-si]');
-            number?.setAttribute('data-si', `${number.getAttribute('data-si') ?? ''}1`);
+            const si = Number(number?.getAttribute('data-si'));
+            number?.setAttribute('data-si', String(si * (1 + 1e-9) + 1e-12));
         });
         expect((await numbersAgainst(page, commandLine)).strange).toHaveLength(1);
     }));
