@@ -1,5 +1,7 @@
 package liftwright.numerics;
 
+import java.util.Arrays;
+
 /**
  * The set {Σ t_i g_i : |t_i| ≤ 1} of some generators g_i in a space of few dimensions: what limbs
  * or fans within their ranges can do, about its middle. Its facets lie along d − 1 generators each;
@@ -11,6 +13,9 @@ public final class Zonotope {
 
     /** Normals shorter than this, against the generators that make them, are none. */
     private static final double FLAT = 1e-10;
+
+    /** What lies off a plane by less than this, over the longest vector, lies in it. */
+    private static final double FLAT_POINT = 1e-9;
 
     private final int dimension;
     private final double[][] generators;
@@ -29,17 +34,89 @@ public final class Zonotope {
     }
 
     /**
-     * Least factor λ by which the set must grow to hold a point; infinite where it does not fill
-     * the space.
+     * Least factor λ by which the set must grow to hold a point; infinite where the point lies off
+     * what the generators span. A set that does not fill the space is one of fewer dimensions.
      *
      * @param generators in: one array of {@code point.length} numbers each, of like size
      * @param point in
      */
     public static double factorToHold(double[][] generators, double[] point) {
-        Zonotope set = new Zonotope(point.length, generators);
-        set.best = Double.NEGATIVE_INFINITY;
-        set.facets(() -> set.share(point));
-        return set.best == Double.NEGATIVE_INFINITY ? Double.POSITIVE_INFINITY : set.best;
+        double[][] axes = span(generators, point.length);
+        if (axes.length == point.length) {
+            Zonotope set = new Zonotope(point.length, generators);
+            set.best = 0;
+            set.facets(() -> set.share(point));
+            return set.best;
+        }
+        double[] within = along(axes, point);
+        double[] off = point.clone();
+        for (int k = 0; k < axes.length; k++) {
+            for (int i = 0; i < off.length; i++) {
+                off[i] -= within[k] * axes[k][i];
+            }
+        }
+        double size = Math.max(longest(generators), longest(new double[][] {point}));
+        if (longest(new double[][] {off}) > FLAT_POINT * size) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double[][] flat = new double[generators.length][];
+        for (int k = 0; k < flat.length; k++) {
+            flat[k] = along(axes, generators[k]);
+        }
+        return axes.length == 0 ? 0 : factorToHold(flat, within);
+    }
+
+    private static double longest(double[][] vectors) {
+        double most = 0;
+        for (double[] vector : vectors) {
+            most = Math.max(most, Math.sqrt(dot(vector, vector)));
+        }
+        return most;
+    }
+
+    /** Unit vectors at right angles that span the same space, the longest rest first. */
+    private static double[][] span(double[][] generators, int dimension) {
+        double[][] rest = new double[generators.length][];
+        for (int k = 0; k < rest.length; k++) {
+            rest[k] = generators[k].clone();
+        }
+        double least = FLAT_POINT * longest(generators);
+        double[][] axes = new double[dimension][];
+        int found = 0;
+        while (found < dimension) {
+            double[] next = {};
+            double size = least;
+            for (double[] vector : rest) {
+                double length = Math.sqrt(dot(vector, vector));
+                if (length > size) {
+                    size = length;
+                    next = vector;
+                }
+            }
+            if (next.length == 0) {
+                break;
+            }
+            double[] axis = next.clone();
+            for (int i = 0; i < dimension; i++) {
+                axis[i] /= size;
+            }
+            axes[found++] = axis;
+            for (double[] vector : rest) {
+                double share = dot(axis, vector);
+                for (int i = 0; i < dimension; i++) {
+                    vector[i] -= share * axis[i];
+                }
+            }
+        }
+        return Arrays.copyOf(axes, found);
+    }
+
+    private static double[] along(double[][] axes, double[] vector) {
+        double[] out = new double[axes.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = dot(axes[i], vector);
+        }
+        return out;
     }
 
     /** Reach along a normal only grows with each generator: what is enough ends the sum. */

@@ -53,8 +53,61 @@ class ZonotopeTest {
     void generatorsInOnePlaneHoldNothingOffIt() {
         double[][] flat = {{1, 0, 0}, {0, 1, 0}, {1, 1, 0}};
         assertThat(Zonotope.factorToHold(flat, new double[] {0, 0, 1})).isInfinite();
-        assertThat(Zonotope.factorToHold(new double[][] {{1, 0, 0}}, new double[] {1, 0, 0}))
-                .isInfinite();
+        double[][] one = {{2, 0, 0}, {1, 0, 0}};
+        assertThat(Zonotope.factorToHold(one, new double[] {6, 0, 0})).isCloseTo(2, within(1e-12));
+        assertThat(Zonotope.factorToHold(one, new double[] {6, 1, 0})).isInfinite();
+        assertThat(Zonotope.factorToHold(new double[][] {{0, 0, 0}}, new double[3])).isZero();
+        assertThat(Zonotope.factorToHold(new double[0][], new double[] {1, 0, 0})).isInfinite();
+    }
+
+    /** A flat set is the same set wherever its plane lies: two dimensions set down in three. */
+    @Test
+    void aFlatSetIsThatOfItsPlane() {
+        Seeded.check(
+                300,
+                random -> {
+                    double[] u = {random.nextGaussian(), random.nextGaussian(), 1};
+                    double[] v = {random.nextGaussian(), -1, random.nextGaussian()};
+                    unit(u);
+                    double share = u[0] * v[0] + u[1] * v[1] + u[2] * v[2];
+                    for (int i = 0; i < 3; i++) {
+                        v[i] -= share * u[i];
+                    }
+                    unit(v);
+                    double[][] plane = new double[random.nextInt(2, 8)][];
+                    double[][] space = new double[plane.length][];
+                    for (int k = 0; k < plane.length; k++) {
+                        plane[k] = new double[] {random.nextGaussian(), random.nextGaussian()};
+                        space[k] = set(plane[k], u, v);
+                    }
+                    double[] point = {random.nextGaussian(), random.nextGaussian()};
+                    // In a plane every facet is one generator, and its normal that one turned.
+                    double most = 0;
+                    for (double[] g : plane) {
+                        double reach = 0;
+                        for (double[] other : plane) {
+                            reach += Math.abs(other[0] * g[1] - other[1] * g[0]);
+                        }
+                        most = Math.max(most, Math.abs(point[0] * g[1] - point[1] * g[0]) / reach);
+                    }
+                    assertThat(Zonotope.factorToHold(space, set(point, u, v)))
+                            .isCloseTo(most, within(1e-9 * most));
+                });
+    }
+
+    private static double[] set(double[] flat, double[] u, double[] v) {
+        double[] out = new double[3];
+        for (int i = 0; i < 3; i++) {
+            out[i] = flat[0] * u[i] + flat[1] * v[i];
+        }
+        return out;
+    }
+
+    private static void unit(double[] vector) {
+        double size = Math.sqrt(java.util.Arrays.stream(vector).map(x -> x * x).sum());
+        for (int i = 0; i < vector.length; i++) {
+            vector[i] /= size;
+        }
     }
 
     /**

@@ -203,21 +203,13 @@ final class FaultPanel {
             return new FaultFigures.ByArms(Math.min(tilting, left(reaches, moment, 3)), tilting);
         }
 
-        /** No more than what is left about each axis alone, which a flat set of reaches hides. */
+        /** What is left of the reach in the first axes of the moment. */
         private static double left(double[][] reaches, double[] moment, int axes) {
             double[][] own = new double[reaches.length][];
             for (int k = 0; k < own.length; k++) {
                 own[k] = Arrays.copyOf(reaches[k], axes);
             }
             double factor = Zonotope.factorToHold(own, Arrays.copyOf(moment, axes));
-            for (int axis = 0; axis < axes; axis++) {
-                double reach = 0;
-                for (double[] generator : own) {
-                    reach += Math.abs(generator[axis]);
-                }
-                double asked = Math.abs(moment[axis]);
-                factor = Math.max(factor, asked > 1e-9 ? asked / reach : 0);
-            }
             return Math.max(Steering.WORST, 1 - factor);
         }
 
