@@ -165,7 +165,9 @@ class DraftElsewhereTest extends DraftInFolder {
         try (var draft = open()) {
             done(draft.change(draft.revision(), set("crew/watcher/reaction", "2 s"), "slower"));
             String mine = text(draft.view());
-            elsewhere("crew:\n  watcher: {reaction: 1.5 s}", "");
+            elsewhere(
+                    "crew:\n  watcher: {reaction: 1.5 s, distance: 8 m, role: holds the remote kill}",
+                    "");
             draft.look();
             assertThat(draft.view().conflict()).isPresent();
             assertThat(text(draft.view())).isEqualTo(mine);
