@@ -37,7 +37,7 @@ final class MatrixHtml {
                             "class",
                             "scroll",
                             "role",
-                            "region",
+                            "group",
                             "tabindex",
                             "0",
                             "aria-labelledby",

@@ -174,7 +174,7 @@ final class TableHtml {
                 "class",
                 style,
                 "role",
-                "region",
+                "group",
                 "tabindex",
                 "0",
                 "aria-labelledby",
