@@ -70,6 +70,7 @@ public final class AnswerJson {
                                     });
                     json.member("corrections", evidence.correctionsDigest());
                     json.name("seed").whole(evidence.seed());
+                    json.texts("cautions", Cautions.ALL);
                     json.name("answer").object(() -> members(answer));
                     values.fields();
                 });

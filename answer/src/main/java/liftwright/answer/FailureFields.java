@@ -9,7 +9,7 @@ final class FailureFields {
     private static final String ANSWER = "FailuresExamplesTest.theAnswerAgreesWithItself";
     private static final String REFEREE = "FailuresOnRandomRigsTest.eachFateIsTheReferees";
     private static final String FATE = "FaultFateTest.whatHoldsEveryAxisFliesOn";
-    private static final String RISK = "SeverityRuleTest.theUsualMatrixIsTheTranscription";
+    private static final String RISK = "SeverityRuleTest.theUsualMatrixIsThatOfTheStandard";
     private static final String STATICS = "statics";
     private static final String PROGRAMME = "linear programme over the shares of full thrust";
     private static final String LEAST = " −9 stands for that or worse.";

@@ -41,6 +41,8 @@ class FailuresAndRestraintTest {
                 SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                         .getSchema(AnswerSchema.text(question));
         assertThat(schema.validate(ran.out(), InputFormat.JSON)).isEmpty();
+        assertThat(ran.out())
+                .contains("\"cautions\":[\"This is a calculation, not a certificate.\"");
         JsonNode answer = answer(ran);
         boolean clear =
                 answer.at("/verdict/outcome").stringValue().equals("met")

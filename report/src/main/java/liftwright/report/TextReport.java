@@ -2,6 +2,7 @@ package liftwright.report;
 
 import java.util.List;
 import liftwright.answer.Answer;
+import liftwright.answer.Cautions;
 import liftwright.answer.Checks;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;

@@ -103,9 +103,9 @@ public record RiskMatrix(
     /**
      * The one that stands in until the builder declares another.
      *
-     * <p>From memory after table III of MIL-STD-882E (2012). Copies of that table disagree: a
-     * transcription has “low” for an improbable marginal mishap (E, III), another differs widely.
-     * Where it matters, declare the matrix that your own rules ask for.
+     * <p>From memory after table III of MIL-STD-882E (2012). Copies of that table disagree: one has
+     * “low” for an improbable marginal mishap (E, III), another differs widely. Where it matters,
+     * declare the matrix that your own rules ask for.
      */
     public static final RiskMatrix USUAL =
             new RiskMatrix(

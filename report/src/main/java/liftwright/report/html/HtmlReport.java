@@ -9,9 +9,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 import java.util.List;
 import liftwright.answer.Answer;
+import liftwright.answer.Cautions;
 import liftwright.answer.Checks;
 import liftwright.quantity.UnitSystem;
-import liftwright.report.Cautions;
 import liftwright.report.Figures;
 import liftwright.report.Look;
 

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Categories, levels and the default matrix against MIL-STD-882E (2012), Table I, appendix A and
- * Table III as transcribed; copies of Table III disagree, and E–III is medium in the one followed.
+ * Table III as read second-hand; copies of Table III disagree, and E–III is medium in the one
+ * followed.
  */
 class SeverityRuleTest {
 
@@ -61,7 +62,7 @@ class SeverityRuleTest {
     }
 
     @Test
-    void theUsualMatrixIsTheTranscription() {
+    void theUsualMatrixIsThatOfTheStandard() {
         Map<Likelihood, String> rows = new EnumMap<>(Likelihood.class);
         rows.put(Likelihood.FREQUENT, "high high serious medium");
         rows.put(Likelihood.PROBABLE, "high high serious medium");

@@ -59,7 +59,7 @@ final class HoldingPage {
         out.append(
                 """
                 It stands in until a [risk matrix](rig-file.md#risk-matrix) is declared. Severities and likelihoods are those of
-                the standard's tables I and II; one transcription has “low” where an improbable mishap is marginal. The chance is that of
+                the standard's tables I and II; one printing has “low” where an improbable mishap is marginal. The chance is that of
                 the failure within the `exposure` of the [rates](rig-file.md#rates).
 
                 | likelihood | chance | I catastrophic | II critical | III marginal | IV negligible |

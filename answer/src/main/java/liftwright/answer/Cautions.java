@@ -1,4 +1,4 @@
-package liftwright.report;
+package liftwright.answer;
 
 import java.util.List;
 
