@@ -26,8 +26,11 @@ export async function faintTexts(page: Page): Promise<string[]> {
         });
         // What moved between the two (an answer that came) is on neither as it is on the other.
         const after = await page.evaluate(() => inPage.inks());
-        if (i >= 5 || JSON.stringify(inks) === JSON.stringify(after)) {
-            return tooFaint(await judge(withGlyphs, without, inks, scale));
+        const faint = tooFaint(await judge(withGlyphs, without, inks, scale));
+        const moved = JSON.stringify(inks) !== JSON.stringify(after);
+        // A frame that was painted late leaves a text out of one photograph; one that is faint is so in all.
+        if (i >= 5 || (!moved && faint.length === 0)) {
+            return faint;
         }
     }
 }
