@@ -3,6 +3,7 @@ package liftwright.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** A picture or a table, as data. */
 public sealed interface Section {
@@ -473,6 +474,82 @@ public sealed interface Section {
                 if (!Double.isFinite(acrossN + upN)) {
                     throw new IllegalArgumentException("a load is finite: " + label);
                 }
+            }
+        }
+    }
+
+    /**
+     * A test card: one job with all that is needed to do it, to be printed and signed.
+     *
+     * @param state where it stands, in words: {@code open}, {@code closed}, {@code passed}
+     * @param purpose what is known after it that was not before
+     * @param blocks in reading order
+     */
+    record Card(String id, String title, String state, Sentence purpose, List<Block> blocks)
+            implements Section {
+
+        public Card {
+            blocks = List.copyOf(blocks);
+        }
+
+        /** The tables on it, those of its side views too. */
+        public List<Table> tables() {
+            return blocks.stream()
+                    .flatMap(
+                            block ->
+                                    switch (block) {
+                                        case Block.Lines _ -> Stream.<Table>empty();
+                                        case Block.Rows rows -> Stream.of(rows.table());
+                                        case Block.View view -> view.elevation().tables().stream();
+                                    })
+                    .toList();
+        }
+
+        /** One part of a card. */
+        public sealed interface Block {
+
+            String title();
+
+            /**
+             * @param style how each is printed
+             * @param lines one below the other
+             */
+            record Lines(String title, Style style, List<Sentence> lines) implements Block {
+                public Lines {
+                    lines = List.copyOf(lines);
+                }
+            }
+
+            /** A table; its title is the block's. */
+            record Rows(Table table) implements Block {
+                @Override
+                public String title() {
+                    return table.title();
+                }
+            }
+
+            /** A side view of what holds the rig. */
+            record View(Elevation elevation) implements Block {
+                @Override
+                public String title() {
+                    return elevation.title();
+                }
+            }
+        }
+
+        /** How a line is printed. */
+        public enum Style {
+            PLAIN,
+            /** With a box to tick. */
+            TICK,
+            /** Numbered, in the order in which it is done. */
+            NUMBER,
+            /** With a line to write on. */
+            WRITE;
+
+            /** In words, lower case. */
+            public String word() {
+                return name().toLowerCase(Locale.ROOT);
             }
         }
     }

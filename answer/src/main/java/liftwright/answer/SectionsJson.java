@@ -51,6 +51,7 @@ final class SectionsJson {
             case Section.Matrix matrix -> matrix(matrix);
             case Section.Cases cases -> cases(cases);
             case Section.Elevation elevation -> elevation(elevation);
+            case Section.Card card -> card(card);
         }
     }
 
@@ -115,6 +116,28 @@ final class SectionsJson {
         json.each("loads", elevation.loads(), load -> json.object(() -> load(load)));
         for (Section.Table table : elevation.tables()) {
             table.columns().forEach(field -> values.occurs(field, 0));
+        }
+    }
+
+    private void card(Section.Card card) {
+        heading("card", card);
+        json.member("state", card.state());
+        values.sentence("purpose", card.purpose());
+        json.each("blocks", card.blocks(), block -> json.object(() -> block(block)));
+    }
+
+    private void block(Section.Card.Block block) {
+        switch (block) {
+            case Section.Card.Block.Lines lines -> {
+                json.member("kind", "lines").member("title", lines.title());
+                json.member("style", lines.style().word());
+                json.each(
+                        "lines",
+                        lines.lines(),
+                        line -> json.object(() -> values.sentence("sentence", line)));
+            }
+            case Section.Card.Block.Rows rows -> table(rows.table());
+            case Section.Card.Block.View view -> elevation(view.elevation());
         }
     }
 

@@ -174,6 +174,7 @@ final class Chapter {
                         sums.add(() -> new SharesPicture(page, figures).draw(shares, name));
                 case Section.Playback _ -> {} // moves, which paper does not
                 case Section.Cases _ -> {} // are stepped through, which paper is not
+                case Section.Card _ -> {} // has no picture of its own
                 case Section.Matrix matrix ->
                         matrices.add(() -> new MatrixHtml(page, figures).draw(matrix, name));
                 case Section.Elevation elevation ->
@@ -221,6 +222,7 @@ final class Chapter {
                 case Section.Playback _ -> {} // moves, which paper does not
                 case Section.Cases _ -> {} // are stepped through, which paper is not
                 case Section.Matrix _ -> {} // is a table as it is drawn
+                case Section.Card card -> card.tables().forEach(table -> tables.write(table, id));
                 case Section.Elevation elevation ->
                         elevation.tables().forEach(table -> tables.write(table, id));
                 case Section.Drawing drawing ->
@@ -268,6 +270,8 @@ final class Chapter {
                 case Section.Playback playback -> used.add(playback.field());
                 case Section.Cases cases -> used.add(cases.field());
                 case Section.Matrix matrix -> used.addAll(matrix.table().columns());
+                case Section.Card card ->
+                        card.tables().forEach(table -> used.addAll(table.columns()));
                 case Section.Elevation elevation -> {
                     elevation.tables().forEach(table -> used.addAll(table.columns()));
                     elevation.loads().forEach(load -> used.add(load.value().field()));

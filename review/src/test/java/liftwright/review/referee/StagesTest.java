@@ -232,6 +232,8 @@ class StagesTest {
             case Section.Matrix matrix -> matrix.table().rows();
             case Section.Elevation elevation ->
                     elevation.tables().stream().flatMap(table -> table.rows().stream()).toList();
+            case Section.Card card ->
+                    card.tables().stream().flatMap(table -> table.rows().stream()).toList();
             case Section.Cases cases ->
                     cases.cases().stream()
                             .map(
