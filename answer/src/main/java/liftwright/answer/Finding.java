@@ -31,6 +31,66 @@ public record Finding(
         remedies = List.copyOf(remedies);
     }
 
+    /** A finding about the whole rig, which says neither a number nor a remedy yet. */
+    public static Finding of(Severity severity, String code, Sentence sentence, String cause) {
+        return new Finding(
+                severity,
+                code,
+                Optional.empty(),
+                Optional.empty(),
+                sentence,
+                Optional.empty(),
+                Optional.empty(),
+                cause,
+                List.of());
+    }
+
+    /** The same about the part with this id. */
+    public Finding about(String id) {
+        return about(Optional.of(id));
+    }
+
+    public Finding about(Optional<String> id) {
+        return new Finding(severity, code, id, path, sentence, value, limit, cause, remedies);
+    }
+
+    /** The same with a place in the rig file. */
+    public Finding at(String place) {
+        return at(Optional.of(place));
+    }
+
+    public Finding at(Optional<String> place) {
+        return new Finding(severity, code, part, place, sentence, value, limit, cause, remedies);
+    }
+
+    /** The same with the number it is about, where that is held against nothing. */
+    public Finding judging(Value judged) {
+        return judging(Optional.of(judged));
+    }
+
+    public Finding judging(Optional<Value> judged) {
+        return new Finding(severity, code, part, path, sentence, judged, limit, cause, remedies);
+    }
+
+    /** The same with the number judged and what it was held against. */
+    public Finding against(Value judged, Limit held) {
+        return new Finding(
+                severity,
+                code,
+                part,
+                path,
+                sentence,
+                Optional.of(judged),
+                Optional.of(held),
+                cause,
+                remedies);
+    }
+
+    /** The same with what would clear it. */
+    public Finding mendedBy(List<Remedy> clearing) {
+        return new Finding(severity, code, part, path, sentence, value, limit, cause, clearing);
+    }
+
     /** Worst first. */
     public enum Severity {
         /** The rig must not be run like this, or the question cannot be answered. */

@@ -199,17 +199,7 @@ class AnswerJsonTest {
     private static SampleAnswer sample(String name, Value judged) {
         var sample = sample(name);
         var finding = sample.findings().getFirst();
-        var changed =
-                new Finding(
-                        finding.severity(),
-                        finding.code(),
-                        finding.part(),
-                        finding.path(),
-                        finding.sentence(),
-                        Optional.of(judged),
-                        finding.limit(),
-                        finding.cause(),
-                        List.of());
+        var changed = finding.judging(judged).mendedBy(List.of());
         return new SampleAnswer(
                 sample.verdict(), List.of(changed), sample.sections(), sample.evidence());
     }

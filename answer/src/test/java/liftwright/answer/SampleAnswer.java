@@ -33,27 +33,33 @@ record SampleAnswer(
                                         "fan types/F1/mass", Sentence.words("weigh it"), 0.8)),
                         List.of("draw 7 found no operating point")),
                 List.of(
-                        new Finding(
-                                Finding.Severity.STOPS,
-                                "lift-short",
-                                Optional.of(name),
-                                Optional.of("demands/thrust to weight"),
-                                Sentence.words(name + " is short of lift"),
-                                Optional.of(amount("thrust-to-weight", 1.04)),
-                                Optional.of(
+                        Finding.of(
+                                        Finding.Severity.STOPS,
+                                        "lift-short",
+                                        Sentence.words(name + " is short of lift"),
+                                        "the supply sags")
+                                .about(name)
+                                .at("demands/thrust to weight")
+                                .against(
+                                        amount("thrust-to-weight", 1.04),
                                         new Finding.Limit(
                                                 Value.of("thrust-to-weight-demand", 1.15),
-                                                "common practice")),
-                                "the supply sags",
-                                List.of(
-                                        new Remedy(
-                                                Sentence.words("carry less"), changes(), clears()),
-                                        new Remedy(Sentence.words("add a fan"), changes(), helps()),
-                                        new Remedy(
-                                                Sentence.words("add a cell"),
-                                                changes(),
-                                                new Remedy.Effect.Refused(
-                                                        Sentence.words("too fast"))))),
+                                                "common practice"))
+                                .mendedBy(
+                                        List.of(
+                                                new Remedy(
+                                                        Sentence.words("carry less"),
+                                                        changes(),
+                                                        clears()),
+                                                new Remedy(
+                                                        Sentence.words("add a fan"),
+                                                        changes(),
+                                                        helps()),
+                                                new Remedy(
+                                                        Sentence.words("add a cell"),
+                                                        changes(),
+                                                        new Remedy.Effect.Refused(
+                                                                Sentence.words("too fast"))))),
                         note(Finding.Severity.WARNS, name),
                         note(Finding.Severity.NOTES, name)),
                 sections(name),
@@ -122,16 +128,7 @@ record SampleAnswer(
     }
 
     private static Finding note(Finding.Severity severity, String name) {
-        return new Finding(
-                severity,
-                "hint",
-                Optional.empty(),
-                Optional.empty(),
-                Sentence.words(name),
-                Optional.empty(),
-                Optional.empty(),
-                "",
-                List.of());
+        return Finding.of(severity, "hint", Sentence.words(name), "");
     }
 
     private static Section.Waterfall.Step step(String label, String field, double si) {

@@ -257,16 +257,17 @@ public record Sample(
     }
 
     private static Finding finding(Finding.Severity severity, String part, List<Remedy> remedies) {
-        return new Finding(
-                severity,
-                "sample",
-                Optional.of(part),
-                Optional.of("fans/" + part),
-                Sentence.words("something about " + part),
-                Optional.of(Value.of("lift-usable", 900, band(900))),
-                Optional.of(new Finding.Limit(Value.of("weight", 950), "common practice")),
-                "because of " + part,
-                remedies);
+        return Finding.of(
+                        severity,
+                        "sample",
+                        Sentence.words("something about " + part),
+                        "because of " + part)
+                .about(part)
+                .at("fans/" + part)
+                .against(
+                        Value.of("lift-usable", 900, band(900)),
+                        new Finding.Limit(Value.of("weight", 950), "common practice"))
+                .mendedBy(remedies);
     }
 
     private static Band band(double si) {

@@ -124,23 +124,21 @@ final class ArmLoadTables {
         boolean beyond = row.state() == ArmLoadSample.State.LIFT_OFF && row.shares().low() > 1;
         Severity severity =
                 beyond ? Severity.STOPS : row.share() > limit ? Severity.WARNS : Severity.NOTES;
-        return new Finding(
-                severity,
-                "arm-load",
-                Optional.empty(),
-                Optional.of("wearer/posture"),
-                Sentence.words("the " + joint(row) + " holds ")
-                        .then(Measure.MOMENT, Math.abs(row.heldNm()))
-                        .then(" " + row.state().words() + ", ")
-                        .then(Measure.PERCENT, row.share(), Bands.shown(row.shares()))
-                        .then(" of the strength in " + exertion(row)),
-                Optional.of(Value.of("arm-share", row.share(), Bands.shown(row.shares()))),
-                Optional.of(
+        return Finding.of(
+                        severity,
+                        "arm-load",
+                        Sentence.words("the " + joint(row) + " holds ")
+                                .then(Measure.MOMENT, Math.abs(row.heldNm()))
+                                .then(" " + row.state().words() + ", ")
+                                .then(Measure.PERCENT, row.share(), Bands.shown(row.shares()))
+                                .then(" of the strength in " + exertion(row)),
+                        "thrust and weight of what is strapped to the arm act at a lever; strength: "
+                                + row.origin())
+                .at("wearer/posture")
+                .against(
+                        Value.of("arm-share", row.share(), Bands.shown(row.shares())),
                         new Finding.Limit(
                                 Value.of("arm-share", limit),
-                                rig.limits().origin(LimitName.ARM_LOAD_SHARE))),
-                "thrust and weight of what is strapped to the arm act at a lever; strength: "
-                        + row.origin(),
-                List.of());
+                                rig.limits().origin(LimitName.ARM_LOAD_SHARE)));
     }
 }

@@ -68,16 +68,7 @@ final class BalanceFindings {
     }
 
     private static Finding plain(Severity severity, String code, Sentence sentence, String cause) {
-        return new Finding(
-                severity,
-                code,
-                Optional.empty(),
-                Optional.empty(),
-                sentence,
-                Optional.empty(),
-                Optional.empty(),
-                cause,
-                List.of());
+        return Finding.of(severity, code, sentence, cause);
     }
 
     /** Warns where the whole band turns one way and faster than drift. */
@@ -108,16 +99,12 @@ final class BalanceFindings {
                             .then(": " + turn.angleWords() + " in ")
                             .then(Measure.TIME, seconds);
         }
-        return new Finding(
-                oneWay ? Severity.WARNS : Severity.NOTES,
-                "turns-" + turn.word(),
-                Optional.empty(),
-                Optional.empty(),
-                sentence,
-                Optional.of(Value.of("turning-acceleration", rate, Bands.shown(band))),
-                Optional.empty(),
-                causes(turn, judgement),
-                List.of());
+        return Finding.of(
+                        oneWay ? Severity.WARNS : Severity.NOTES,
+                        "turns-" + turn.word(),
+                        sentence,
+                        causes(turn, judgement))
+                .judging(Value.of("turning-acceleration", rate, Bands.shown(band)));
     }
 
     /** The three causes that reach furthest, and the fan that adds most. */

@@ -268,27 +268,27 @@ public final class BalanceQuestion implements Staged {
         boolean missed = verdict.outcome() == Outcome.DOES_NOT_HOLD;
         Steering steering = judgement.steering();
         String field = steering.field();
-        return new Finding(
-                Severity.STOPS,
-                missed ? "balance-short" : "balance-undecided",
-                Optional.empty(),
-                Optional.empty(),
-                Sentence.words(
+        return Finding.of(
+                        Severity.STOPS,
+                        missed ? "balance-short" : "balance-undecided",
+                        Sentence.words(
+                                missed
+                                        ? switch (steering) {
+                                            case ARMS ->
+                                                    "the arms have too little reach left to hold it";
+                                            case NOTHING ->
+                                                    "it turns faster than drift, and nothing steers";
+                                            case COMPUTER ->
+                                                    "the flight computer has too little reserve";
+                                        }
+                                        : "what was declared does not decide whether it can be held"),
                         missed
-                                ? switch (steering) {
-                                    case ARMS -> "the arms have too little reach left to hold it";
-                                    case NOTHING ->
-                                            "it turns faster than drift, and nothing steers";
-                                    case COMPUTER -> "the flight computer has too little reserve";
-                                }
-                                : "what was declared does not decide whether it can be held"),
-                Optional.of(Value.of(field, judgement.nominal(), Bands.shown(judgement.band()))),
-                Optional.of(
+                                ? "see the ledger for what turns it"
+                                : String.join("; ", verdict.downgrades()))
+                .against(
+                        Value.of(field, judgement.nominal(), Bands.shown(judgement.band())),
                         new Finding.Limit(
-                                Value.of(field, steering.demand(limits)), steering.origin(limits))),
-                missed
-                        ? "see the ledger for what turns it"
-                        : String.join("; ", verdict.downgrades()),
-                remedies);
+                                Value.of(field, steering.demand(limits)), steering.origin(limits)))
+                .mendedBy(remedies);
     }
 }

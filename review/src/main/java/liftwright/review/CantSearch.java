@@ -82,13 +82,7 @@ final class CantSearch {
 
     private static Searched only(String code, String sentence, String cause) {
         return new Searched(
-                List.of(
-                        SpinSearch.note(
-                                code,
-                                Sentence.words(sentence),
-                                cause,
-                                Optional.empty(),
-                                List.of())),
+                List.of(Finding.of(Finding.Severity.NOTES, code, Sentence.words(sentence), cause)),
                 List.of());
     }
 
@@ -134,44 +128,48 @@ final class CantSearch {
 
     private static Finding finding(Rig rig, List<Leaning> leaning, Tried now, Tried best) {
         if (best.degrees == 0) {
-            return SpinSearch.note(
-                    "no-cant-needed",
-                    Sentence.words(
-                            now.left >= Steering.COMPUTER.demand(rig.limits())
-                                    ? "the reserves are there without more cant"
-                                    : "no cant up to 15° betters the least reserve"),
-                    "the table tells what it would buy and cost",
-                    Optional.of(Value.of("reserve-ratio", now.left)),
-                    List.of());
+            return Finding.of(
+                            Finding.Severity.NOTES,
+                            "no-cant-needed",
+                            Sentence.words(
+                                    now.left >= Steering.COMPUTER.demand(rig.limits())
+                                            ? "the reserves are there without more cant"
+                                            : "no cant up to 15° betters the least reserve"),
+                            "the table tells what it would buy and cost")
+                    .judging(Value.of("reserve-ratio", now.left));
         }
         double cant = Math.toRadians(best.degrees);
         double lost = now.liftN - best.liftN;
-        return SpinSearch.note(
-                "cant-buys-yaw",
-                Sentence.words("leaning the fans ")
-                        .then(Measure.ANGLE, cant)
-                        .then(
-                                " along their circle takes the least reserve over what is asked from ")
-                        .then(Measure.RATIO, now.left)
-                        .then(" to ")
-                        .then(Measure.RATIO, best.left)
-                        .then(" and the most lift down by ")
-                        .then(Measure.THRUST, lost),
-                "each leans the way its own swirl turns the rig, so that throttle turns it more",
-                Optional.of(Value.of("reserve-ratio", now.left)),
-                List.of(
-                        new Remedy(
-                                Sentence.words(
-                                                String.format(
-                                                        Locale.ROOT,
-                                                        "lean %d fans ",
-                                                        leaning.size()))
-                                        .then(Measure.ANGLE, cant)
-                                        .then(" more along their circle, each by its spin"),
-                                changes(rig, leaning, best.degrees),
-                                new Remedy.Effect.Helps(
-                                        Value.of("reserve-ratio", best.left),
-                                        Value.of("reserve-ratio-gain", best.left - now.left)))));
+        return Finding.of(
+                        Finding.Severity.NOTES,
+                        "cant-buys-yaw",
+                        Sentence.words("leaning the fans ")
+                                .then(Measure.ANGLE, cant)
+                                .then(
+                                        " along their circle takes the least reserve over what is asked from ")
+                                .then(Measure.RATIO, now.left)
+                                .then(" to ")
+                                .then(Measure.RATIO, best.left)
+                                .then(" and the most lift down by ")
+                                .then(Measure.THRUST, lost),
+                        "each leans the way its own swirl turns the rig, so that throttle turns it more")
+                .judging(Value.of("reserve-ratio", now.left))
+                .mendedBy(
+                        List.of(
+                                new Remedy(
+                                        Sentence.words(
+                                                        String.format(
+                                                                Locale.ROOT,
+                                                                "lean %d fans ",
+                                                                leaning.size()))
+                                                .then(Measure.ANGLE, cant)
+                                                .then(" more along their circle, each by its spin"),
+                                        changes(rig, leaning, best.degrees),
+                                        new Remedy.Effect.Helps(
+                                                Value.of("reserve-ratio", best.left),
+                                                Value.of(
+                                                        "reserve-ratio-gain",
+                                                        best.left - now.left)))));
     }
 
     private static Optional<Tried> tried(Rig rig, int degrees) {

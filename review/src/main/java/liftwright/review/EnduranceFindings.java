@@ -37,19 +37,16 @@ final class EnduranceFindings {
     }
 
     private static Finding firstEnd(Rig rig, Discharge.End end) {
-        return new Finding(
-                Severity.NOTES,
-                "first-end",
-                end.part().map(part -> CauseWords.part(rig, end.cause(), part)),
-                Optional.empty(),
-                Sentence.words(CauseWords.first(end.cause()) + " comes first, after ")
-                        .then(Measure.TIME, end.timeS())
-                        .then(": ")
-                        .then(CauseWords.limit(rig, end.cause())),
-                Optional.of(Value.of("time-reached", end.timeS())),
-                Optional.empty(),
-                CauseWords.why(end.cause()),
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "first-end",
+                        Sentence.words(CauseWords.first(end.cause()) + " comes first, after ")
+                                .then(Measure.TIME, end.timeS())
+                                .then(": ")
+                                .then(CauseWords.limit(rig, end.cause())),
+                        CauseWords.why(end.cause()))
+                .about(end.part().map(part -> CauseWords.part(rig, end.cause(), part)))
+                .judging(Value.of("time-reached", end.timeS()));
     }
 
     /** A current beyond what a cell may give for long, and for how long the hover asks for it. */
@@ -60,24 +57,26 @@ final class EnduranceFindings {
             Optional<Double> most = pack.cell().continuousCurrent().map(limit -> limit.si());
             if (most.isPresent() && cellA > most.get()) {
                 return Optional.of(
-                        new Finding(
-                                Severity.WARNS,
-                                "cell-continuous-current",
-                                Optional.of(pack.id().text()),
-                                Optional.of("cells/" + pack.cell().name() + "/continuous current"),
-                                Sentence.words("each cell of " + pack.id().text() + " gives ")
-                                        .then(Measure.CURRENT, cellA)
-                                        .then(" after ")
-                                        .then(Measure.TIME, at.timeS())
-                                        .then(", more than it may give for long, ")
-                                        .then(Measure.CURRENT, most.get()),
-                                Optional.of(Value.of("cell-current", cellA)),
-                                Optional.of(
+                        Finding.of(
+                                        Severity.WARNS,
+                                        "cell-continuous-current",
+                                        Sentence.words(
+                                                        "each cell of "
+                                                                + pack.id().text()
+                                                                + " gives ")
+                                                .then(Measure.CURRENT, cellA)
+                                                .then(" after ")
+                                                .then(Measure.TIME, at.timeS())
+                                                .then(", more than it may give for long, ")
+                                                .then(Measure.CURRENT, most.get()),
+                                        "heat grows with the square of current and ages the cell")
+                                .about(pack.id().text())
+                                .at("cells/" + pack.cell().name() + "/continuous current")
+                                .against(
+                                        Value.of("cell-current", cellA),
                                         new Finding.Limit(
                                                 Value.of("cell-current", most.get()),
-                                                "declared in the rig file")),
-                                "heat grows with the square of current and ages the cell",
-                                List.of()));
+                                                "declared in the rig file")));
             }
         }
         return Optional.empty();
@@ -100,37 +99,34 @@ final class EnduranceFindings {
         }
         Pack pack = rig.packs().get(worst);
         return Optional.of(
-                new Finding(
-                        Severity.STOPS,
-                        "circulating-current",
-                        Optional.of(pack.id().text()),
-                        Optional.of(pack.declaredAt().toString()),
-                        Sentence.words("with all fans at rest ")
-                                .then(Measure.CURRENT, -idle.packA(worst))
-                                .then(" flows into " + pack.id().text() + " from other packs"),
-                        Optional.of(Value.of("pack-current", idle.packA(worst))),
-                        Optional.empty(),
-                        "packs that share a bus have unlike voltages; bring them to one charge"
-                                + " before they are joined",
-                        List.of()));
+                Finding.of(
+                                Severity.STOPS,
+                                "circulating-current",
+                                Sentence.words("with all fans at rest ")
+                                        .then(Measure.CURRENT, -idle.packA(worst))
+                                        .then(
+                                                " flows into "
+                                                        + pack.id().text()
+                                                        + " from other packs"),
+                                "packs that share a bus have unlike voltages; bring them to one charge"
+                                        + " before they are joined")
+                        .about(pack.id().text())
+                        .at(pack.declaredAt().toString())
+                        .judging(Value.of("pack-current", idle.packA(worst))));
     }
 
     private static Finding byHand(EnduranceJudgement judgement, EnduranceRun run) {
-        return new Finding(
-                Severity.NOTES,
-                "by-hand",
-                Optional.empty(),
-                Optional.empty(),
-                Sentence.words(
-                                "charge above the reserve over the first current, without sag or"
-                                        + " unlike cells, would give ")
-                        .then(Measure.TIME, run.byHandS())
-                        .then(" against ")
-                        .then(Measure.TIME, judgement.nominal())
-                        .then(" of hover"),
-                Optional.of(Value.of("time-by-hand", run.byHandS())),
-                Optional.empty(),
-                "sagging packs ask for more current, and the weakest cell ends it",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "by-hand",
+                        Sentence.words(
+                                        "charge above the reserve over the first current, without sag or"
+                                                + " unlike cells, would give ")
+                                .then(Measure.TIME, run.byHandS())
+                                .then(" against ")
+                                .then(Measure.TIME, judgement.nominal())
+                                .then(" of hover"),
+                        "sagging packs ask for more current, and the weakest cell ends it")
+                .judging(Value.of("time-by-hand", run.byHandS()));
     }
 }

@@ -80,19 +80,18 @@ final class FailuresFindings {
         if (fate.impactMps() > 0) {
             sentence = sentence.then("; it lands with ").then(Measure.SPEED, fate.impactMps());
         }
-        return new Finding(
-                grave ? Severity.STOPS : Severity.WARNS,
-                "single-point-" + fate.outcome().words().replace(' ', '-'),
-                Optional.of(first.part().text()),
-                Optional.of(first.declaredAt().toString()),
-                sentence,
-                Optional.of(Value.of("fault-margin", fate.margin(), Bands.shown(worst.margin()))),
-                Optional.of(
+        return Finding.of(
+                        grave ? Severity.STOPS : Severity.WARNS,
+                        "single-point-" + fate.outcome().words().replace(' ', '-'),
+                        sentence,
+                        why(worst))
+                .about(first.part().text())
+                .at(first.declaredAt().toString())
+                .against(
+                        Value.of("fault-margin", fate.margin(), Bands.shown(worst.margin())),
                         new Finding.Limit(
                                 Value.of("fault-margin", 0),
-                                "limits of lift, reserve and landing")),
-                why(worst),
-                List.of());
+                                "limits of lift, reserve and landing"));
     }
 
     private static String names(List<String> parts) {
@@ -143,7 +142,8 @@ final class FailuresFindings {
             return Optional.empty();
         }
         return Optional.of(
-                note(
+                Finding.of(
+                        Severity.NOTES,
                         "dormant",
                         Sentence.words(
                                 "nothing shows when these fail: "
@@ -161,7 +161,8 @@ final class FailuresFindings {
         boolean some = views.stream().anyMatch(view -> view.likelihood().isEmpty());
         return some
                 ? Optional.of(
-                        note(
+                        Finding.of(
+                                Severity.NOTES,
                                 "rates-not-declared",
                                 Sentence.words(
                                         "how likely failures are is told only where a rate is"
@@ -169,19 +170,6 @@ final class FailuresFindings {
                                 "rates come from your own records or a maker's tests; nothing stands"
                                         + " in for them"))
                 : Optional.empty();
-    }
-
-    private static Finding note(String code, Sentence sentence, String cause) {
-        return new Finding(
-                Severity.NOTES,
-                code,
-                Optional.empty(),
-                Optional.empty(),
-                sentence,
-                Optional.empty(),
-                Optional.empty(),
-                cause,
-                List.of());
     }
 
     /** The limit that survivors pass furthest as soon as they hold the weight. */
@@ -207,31 +195,30 @@ final class FailuresFindings {
             return Optional.empty();
         }
         return Optional.of(
-                new Finding(
-                        Severity.WARNS,
-                        "survivors-overloaded",
-                        Optional.of(worst.part().text()),
-                        Optional.of(worst.declaredAt().toString()),
-                        Sentence.words(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "in %d failures the survivors pass a limit as soon as"
-                                                        + " they hold the weight; furthest %s at %s once"
-                                                        + " %s, ",
-                                                count,
-                                                LimitWords.name(worst.kind()),
-                                                worst.part(),
-                                                at.group().label()))
-                                .then(LimitWords.amount(worst.kind(), worst.value()))
-                                .then(" against ")
-                                .then(LimitWords.amount(worst.kind(), worst.limit())),
-                        Optional.of(Value.of(LimitWords.field(worst.kind()), worst.value())),
-                        Optional.of(
+                Finding.of(
+                                Severity.WARNS,
+                                "survivors-overloaded",
+                                Sentence.words(
+                                                String.format(
+                                                        Locale.ROOT,
+                                                        "in %d failures the survivors pass a limit as soon as"
+                                                                + " they hold the weight; furthest %s at %s once"
+                                                                + " %s, ",
+                                                        count,
+                                                        LimitWords.name(worst.kind()),
+                                                        worst.part(),
+                                                        at.group().label()))
+                                        .then(LimitWords.amount(worst.kind(), worst.value()))
+                                        .then(" against ")
+                                        .then(LimitWords.amount(worst.kind(), worst.limit())),
+                                LimitWords.cause(worst.kind()))
+                        .about(worst.part().text())
+                        .at(worst.declaredAt().toString())
+                        .against(
+                                Value.of(LimitWords.field(worst.kind()), worst.value()),
                                 new Finding.Limit(
                                         Value.of(LimitWords.field(worst.kind()), worst.limit()),
-                                        LimitWords.origin(rig, worst))),
-                        LimitWords.cause(worst.kind()),
-                        List.of()));
+                                        LimitWords.origin(rig, worst))));
     }
 
     /** What goes next soonest. */
@@ -240,24 +227,21 @@ final class FailuresFindings {
                 .findFirst()
                 .map(
                         first ->
-                                new Finding(
-                                        Severity.WARNS,
-                                        "goes-next",
-                                        Optional.of(first.fails()),
-                                        Optional.empty(),
-                                        Sentence.words(
-                                                        "once "
-                                                                + first.fails()
-                                                                + ": "
-                                                                + first.how()
-                                                                + ", next comes "
-                                                                + next.words(first)
-                                                                + ", after ")
-                                                .then(Measure.TIME, first.afterS()),
-                                        Optional.of(Value.of("goes-next-after", first.afterS())),
-                                        Optional.empty(),
-                                        "what is left carries more current, and heat follows the"
-                                                + " square of it",
-                                        List.of()));
+                                Finding.of(
+                                                Severity.WARNS,
+                                                "goes-next",
+                                                Sentence.words(
+                                                                "once "
+                                                                        + first.fails()
+                                                                        + ": "
+                                                                        + first.how()
+                                                                        + ", next comes "
+                                                                        + next.words(first)
+                                                                        + ", after ")
+                                                        .then(Measure.TIME, first.afterS()),
+                                                "what is left carries more current, and heat follows the"
+                                                        + " square of it")
+                                        .about(first.fails())
+                                        .judging(Value.of("goes-next-after", first.afterS())));
     }
 }

@@ -139,23 +139,13 @@ public final class FailuresQuestion implements Staged {
         boolean whole =
                 finding.code().equals("failures-short")
                         || finding.code().equals("failures-undecided");
-        return whole
-                ? new Finding(
-                        finding.severity(),
-                        finding.code(),
-                        finding.part(),
-                        Optional.empty(),
-                        finding.sentence(),
-                        finding.value(),
-                        finding.limit()
-                                .map(
-                                        limit ->
-                                                new Finding.Limit(
-                                                        limit.value(),
-                                                        "limits of lift, reserve and landing")),
-                        finding.cause(),
-                        finding.remedies())
-                : finding;
+        if (!whole || finding.value().isEmpty() || finding.limit().isEmpty()) {
+            return finding;
+        }
+        var needed =
+                new Finding.Limit(
+                        finding.limit().get().value(), "limits of lift, reserve and landing");
+        return finding.at(Optional.empty()).against(finding.value().get(), needed);
     }
 
     /**

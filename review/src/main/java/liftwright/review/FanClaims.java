@@ -76,40 +76,39 @@ final class FanClaims {
         }
         boolean impossible = efficiency > 1;
         return Optional.of(
-                new Finding(
-                        impossible ? Severity.STOPS : Severity.WARNS,
-                        impossible ? "fan-impossible" : "fan-doubtful",
-                        Optional.of(type.name()),
-                        Optional.of("fan types/" + type.name()),
-                        Sentence.words(type.name() + " is declared to turn ")
-                                .then(Measure.PERCENT, efficiency)
-                                .then(
-                                        impossible
-                                                ? " of its shaft power into jet power, which no fan can"
-                                                : " of its shaft power into jet power, beyond anything of this size"),
-                        Optional.of(Value.of("fan-efficiency", efficiency)),
-                        Optional.of(
+                Finding.of(
+                                impossible ? Severity.STOPS : Severity.WARNS,
+                                impossible ? "fan-impossible" : "fan-doubtful",
+                                Sentence.words(type.name() + " is declared to turn ")
+                                        .then(Measure.PERCENT, efficiency)
+                                        .then(
+                                                impossible
+                                                        ? " of its shaft power into jet power, which no fan can"
+                                                        : " of its shaft power into jet power, beyond anything of this size"),
+                                "thrust, exit area and shaft power do not go together: measure the fan on a scale, or its exit")
+                        .about(type.name())
+                        .at("fan types/" + type.name())
+                        .against(
+                                Value.of("fan-efficiency", efficiency),
                                 new Finding.Limit(
                                         Value.of("fan-efficiency", impossible ? 1 : DOUBTFUL),
                                         impossible
                                                 ? "momentum theory, Rankine–Froude"
-                                                : "common practice")),
-                        "thrust, exit area and shaft power do not go together: measure the fan on a scale, or its exit",
-                        List.of()));
+                                                : "common practice")));
     }
 
     private static Finding seller(FanType type) {
-        return new Finding(
-                Severity.WARNS,
-                "seller-figures",
-                Optional.of(type.name()),
-                Optional.of("fan types/" + type.name() + "/data"),
-                Sentence.words("the figures of " + type.name() + " are its seller's, taken for ")
-                        .then(Measure.PERCENT, 0.90)
-                        .then(" (+5/−15 points) of themselves until measured"),
-                Optional.empty(),
-                Optional.empty(),
-                "sellers test one fan with a free intake on a stiff supply",
-                List.of());
+        return Finding.of(
+                        Severity.WARNS,
+                        "seller-figures",
+                        Sentence.words(
+                                        "the figures of "
+                                                + type.name()
+                                                + " are its seller's, taken for ")
+                                .then(Measure.PERCENT, 0.90)
+                                .then(" (+5/−15 points) of themselves until measured"),
+                        "sellers test one fan with a free intake on a stiff supply")
+                .about(type.name())
+                .at("fan types/" + type.name() + "/data");
     }
 }

@@ -60,20 +60,25 @@ final class FastFindings {
     private static Finding exceeded(Rig rig, FastPeaks.Against worst) {
         FastPeaks.Peak peak = worst.peak();
         boolean stops = peak.event() == FastPeaks.Event.CUT && peak.volt() > worst.rating();
-        return new Finding(
-                stops ? Severity.STOPS : Severity.WARNS,
-                peak.event().code(),
-                Optional.of(worst.fan().text()),
-                Optional.of(worst.at().toString()),
-                remedy(
-                        Sentence.words(peak.event().does() + "the input of " + worst.fan() + " to ")
-                                .then(Measure.VOLTAGE, peak.volt())
-                                .then(", above ")
-                                .then(Measure.VOLTAGE, worst.limit()),
-                        peak,
-                        worst.limit()),
-                Optional.of(Value.of("capacitor-peak", peak.volt())),
-                Optional.of(
+        return Finding.of(
+                        stops ? Severity.STOPS : Severity.WARNS,
+                        peak.event().code(),
+                        remedy(
+                                Sentence.words(
+                                                peak.event().does()
+                                                        + "the input of "
+                                                        + worst.fan()
+                                                        + " to ")
+                                        .then(Measure.VOLTAGE, peak.volt())
+                                        .then(", above ")
+                                        .then(Measure.VOLTAGE, worst.limit()),
+                                peak,
+                                worst.limit()),
+                        peak.event().cause())
+                .about(worst.fan().text())
+                .at(worst.at().toString())
+                .against(
+                        Value.of("capacitor-peak", peak.volt()),
                         new Finding.Limit(
                                 Value.of("capacitor-peak", worst.limit()),
                                 String.format(
@@ -81,9 +86,7 @@ final class FastFindings {
                                         "%.0f %% of the declared rating, %s: %s",
                                         100 * worst.limit() / worst.rating(),
                                         worst.name().key(),
-                                        rig.limits().origin(worst.name())))),
-                peak.event().cause(),
-                List.of());
+                                        rig.limits().origin(worst.name()))));
     }
 
     /** The lead length, and the capacitance, at which the peak would be the limit. */
@@ -129,21 +132,18 @@ final class FastFindings {
     private static Finding highest(Rig rig, FastPeaks.Peak highest) {
         LeadLoop loop = highest.loop();
         PartId fan = rig.fans().get(loop.fans().getFirst()).id();
-        return new Finding(
-                Severity.NOTES,
-                "fast-effects",
-                Optional.of(fan.text()),
-                Optional.empty(),
-                Sentence.words(highest.event().does() + "the input of " + fan + " to ")
-                        .then(Measure.VOLTAGE, highest.volt())
-                        .then(", the highest of such peaks; leads of ")
-                        .then(Measure.LENGTH, loop.lengthM())
-                        .then(" and ")
-                        .then(Measure.CAPACITANCE, loop.capacitanceF()),
-                Optional.of(Value.of("capacitor-peak", highest.volt())),
-                Optional.empty(),
-                "leads count 1 µH for each metre of run, out and back together: common practice",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "fast-effects",
+                        Sentence.words(highest.event().does() + "the input of " + fan + " to ")
+                                .then(Measure.VOLTAGE, highest.volt())
+                                .then(", the highest of such peaks; leads of ")
+                                .then(Measure.LENGTH, loop.lengthM())
+                                .then(" and ")
+                                .then(Measure.CAPACITANCE, loop.capacitanceF()),
+                        "leads count 1 µH for each metre of run, out and back together: common practice")
+                .about(fan.text())
+                .judging(Value.of("capacitor-peak", highest.volt()));
     }
 
     /** Only where a rating is declared to hold a peak against. */
@@ -168,25 +168,22 @@ final class FastFindings {
                         .orElse(rated.getFirst());
         boolean noCapacitance = type.controller().capacitance().isEmpty();
         return Optional.of(
-                new Finding(
-                        Severity.NOTES,
-                        "peaks-cannot-be-told",
-                        Optional.of(type.name()),
-                        Optional.of(
+                Finding.of(
+                                Severity.NOTES,
+                                "peaks-cannot-be-told",
+                                Sentence.words(
+                                        "how high plugging in and cutting drive the input of "
+                                                + type.name()
+                                                + " cannot be told: "
+                                                + (noCapacitance
+                                                        ? "its controller declares no “capacitance”"
+                                                        : "its wiring declares no “run” with a length")),
+                                "the peak follows from lead length and capacitance")
+                        .about(type.name())
+                        .at(
                                 noCapacitance
                                         ? RigPath.of("fan types", type.name(), "controller")
                                                 .toString()
-                                        : "wiring"),
-                        Sentence.words(
-                                "how high plugging in and cutting drive the input of "
-                                        + type.name()
-                                        + " cannot be told: "
-                                        + (noCapacitance
-                                                ? "its controller declares no “capacitance”"
-                                                : "its wiring declares no “run” with a length")),
-                        Optional.empty(),
-                        Optional.empty(),
-                        "the peak follows from lead length and capacitance",
-                        List.of()));
+                                        : "wiring"));
     }
 }

@@ -1,6 +1,5 @@
 package liftwright.review;
 
-import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -33,26 +32,25 @@ final class HeatBeyondLaws {
         }
         double kelvin = run.onwards().hottestK(hottest);
         return Optional.of(
-                new Finding(
-                        Severity.NOTES,
-                        "beyond-laws",
-                        Optional.of(parts.id(hottest)),
-                        Optional.of(parts.part(hottest).declaredAt().toString()),
-                        Sentence.words(count == 1 ? "one part goes" : count + " parts go")
-                                .then(" beyond ")
-                                .then(Measure.TEMPERATURE, END_K)
-                                .then(
-                                        ", where the laws of heat end, if the flight goes on: "
-                                                + parts.what(hottest)
-                                                + " ("
-                                                + parts.id(hottest)
-                                                + ") most of all"),
-                        Optional.of(Value.of("hottest", kelvin)),
-                        Optional.of(
+                Finding.of(
+                                Severity.NOTES,
+                                "beyond-laws",
+                                Sentence.words(count == 1 ? "one part goes" : count + " parts go")
+                                        .then(" beyond ")
+                                        .then(Measure.TEMPERATURE, END_K)
+                                        .then(
+                                                ", where the laws of heat end, if the flight goes on: "
+                                                        + parts.what(hottest)
+                                                        + " ("
+                                                        + parts.id(hottest)
+                                                        + ") most of all"),
+                                "insulation burns and joints melt before that; what is computed beyond says"
+                                        + " that they do, not how hot they get")
+                        .about(parts.id(hottest))
+                        .at(parts.part(hottest).declaredAt().toString())
+                        .against(
+                                Value.of("hottest", kelvin),
                                 new Finding.Limit(
-                                        Value.of("hottest", END_K), "range of the laws of heat")),
-                        "insulation burns and joints melt before that; what is computed beyond says"
-                                + " that they do, not how hot they get",
-                        List.of()));
+                                        Value.of("hottest", END_K), "range of the laws of heat")));
     }
 }

@@ -92,17 +92,16 @@ final class HeatFindings {
                 sentence.then(", and comes to ")
                         .then(Measure.TEMPERATURE, hottestK)
                         .then(count > 1 ? "; so do " + (count - 1) + " like it" : "");
-        return new Finding(
-                Severity.STOPS,
-                "limit-" + HeatParts.word(group.kind()).replace(' ', '-'),
-                Optional.of(parts.id(part)),
-                Optional.of(one.declaredAt().toString()),
-                sentence,
-                Optional.of(Value.of("hottest", hottestK)),
-                Optional.of(
-                        new Finding.Limit(Value.of("hottest", one.limitK()), one.limitOrigin())),
-                why(part, resting),
-                List.of());
+        return Finding.of(
+                        Severity.STOPS,
+                        "limit-" + HeatParts.word(group.kind()).replace(' ', '-'),
+                        sentence,
+                        why(part, resting))
+                .about(parts.id(part))
+                .at(one.declaredAt().toString())
+                .against(
+                        Value.of("hottest", hottestK),
+                        new Finding.Limit(Value.of("hottest", one.limitK()), one.limitOrigin()));
     }
 
     /** What the limit of a wire is taken off. */
@@ -203,18 +202,16 @@ final class HeatFindings {
     }
 
     private Finding opening(int part) {
-        return new Finding(
-                Severity.STOPS,
-                "fuse-opens",
-                Optional.of(parts.id(part)),
-                Optional.of(parts.part(part).declaredAt().toString()),
-                Sentence.words(parts.what(part) + " (" + parts.id(part) + ") opens after ")
-                        .then(Measure.TIME, openedS(part))
-                        .then("; what it feeds is dead from then on"),
-                Optional.of(Value.of("fuse-share", 1)),
-                Optional.empty(),
-                "a fuse carries heat from one moment to the next, and its time is up",
-                List.of());
+        return Finding.of(
+                        Severity.STOPS,
+                        "fuse-opens",
+                        Sentence.words(parts.what(part) + " (" + parts.id(part) + ") opens after ")
+                                .then(Measure.TIME, openedS(part))
+                                .then("; what it feeds is dead from then on"),
+                        "a fuse carries heat from one moment to the next, and its time is up")
+                .about(parts.id(part))
+                .at(parts.part(part).declaredAt().toString())
+                .judging(Value.of("fuse-share", 1));
     }
 
     /** Joints that are declared damaged, with what that costs them. */
@@ -226,20 +223,25 @@ final class HeatFindings {
                     && joint.wear().damage().si() > 1) {
                 double damage = joint.wear().damage().si();
                 findings.add(
-                        new Finding(
-                                Severity.WARNS,
-                                "damaged-joint",
-                                Optional.of(parts.id(part)),
-                                Optional.of(group.declaredAt().toString()),
-                                Sentence.words(parts.what(part) + " (" + parts.id(part) + ") has ")
-                                        .then(Measure.RATIO, damage)
-                                        .then(" times the resistance of a new one, and comes to ")
-                                        .then(Measure.TEMPERATURE, run.asked().hottestK(part)),
-                                Optional.of(Value.of("damage", damage)),
-                                Optional.empty(),
-                                "damage grows with heat and heat with damage: take it apart, clean"
-                                        + " or replace it",
-                                List.of()));
+                        Finding.of(
+                                        Severity.WARNS,
+                                        "damaged-joint",
+                                        Sentence.words(
+                                                        parts.what(part)
+                                                                + " ("
+                                                                + parts.id(part)
+                                                                + ") has ")
+                                                .then(Measure.RATIO, damage)
+                                                .then(
+                                                        " times the resistance of a new one, and comes to ")
+                                                .then(
+                                                        Measure.TEMPERATURE,
+                                                        run.asked().hottestK(part)),
+                                        "damage grows with heat and heat with damage: take it apart, clean"
+                                                + " or replace it")
+                                .about(parts.id(part))
+                                .at(group.declaredAt().toString())
+                                .judging(Value.of("damage", damage)));
             }
         }
         return findings;
@@ -264,29 +266,31 @@ final class HeatFindings {
                 part -> {
                     Pack pack = rig.packs().get(parts.part(part).owner());
                     findings.add(
-                            new Finding(
-                                    Severity.WARNS,
-                                    "cold-cells",
-                                    Optional.of(pack.id().text()),
-                                    Optional.of(pack.declaredAt().child("temperature").toString()),
-                                    Sentence.words("the cells of " + pack.id() + " start at ")
-                                            .then(Measure.TEMPERATURE, startK(part))
-                                            .then(", colder than ")
-                                            .then(Measure.TEMPERATURE, leastK)
-                                            .then(
-                                                    cold > 1
-                                                            ? "; so do those of "
-                                                                    + (cold - 1)
-                                                                    + " other packs"
-                                                            : ""),
-                                    Optional.of(Value.of("cell-at-start", startK(part))),
-                                    Optional.of(
+                            Finding.of(
+                                            Severity.WARNS,
+                                            "cold-cells",
+                                            Sentence.words(
+                                                            "the cells of "
+                                                                    + pack.id()
+                                                                    + " start at ")
+                                                    .then(Measure.TEMPERATURE, startK(part))
+                                                    .then(", colder than ")
+                                                    .then(Measure.TEMPERATURE, leastK)
+                                                    .then(
+                                                            cold > 1
+                                                                    ? "; so do those of "
+                                                                            + (cold - 1)
+                                                                            + " other packs"
+                                                                    : ""),
+                                            "cold cells have more resistance and sag further; warm the packs"
+                                                    + " before the flight")
+                                    .about(pack.id().text())
+                                    .at(pack.declaredAt().child("temperature").toString())
+                                    .against(
+                                            Value.of("cell-at-start", startK(part)),
                                             new Finding.Limit(
                                                     Value.of("cell-at-start", leastK),
-                                                    rig.limits().origin(LimitName.CELL_AT_START))),
-                                    "cold cells have more resistance and sag further; warm the packs"
-                                            + " before the flight",
-                                    List.of()));
+                                                    rig.limits().origin(LimitName.CELL_AT_START))));
                 });
         return findings;
     }
@@ -313,27 +317,28 @@ final class HeatFindings {
         }
         double kelvin = run.asked().hottestK(hottest);
         return Optional.of(
-                new Finding(
-                        Severity.NOTES,
-                        "hot-to-touch",
-                        Optional.of(parts.id(hottest)),
-                        Optional.of(parts.part(hottest).declaredAt().toString()),
-                        Sentence.words(
-                                        (count == 1 ? "one part gets" : count + " parts get")
-                                                + " hotter than bare skin bears, the hottest "
-                                                + parts.what(hottest)
-                                                + " ("
-                                                + parts.id(hottest)
-                                                + ") with ")
-                                .then(Measure.TEMPERATURE, kelvin),
-                        Optional.of(Value.of("hottest", kelvin)),
-                        Optional.of(
+                Finding.of(
+                                Severity.NOTES,
+                                "hot-to-touch",
+                                Sentence.words(
+                                                (count == 1
+                                                                ? "one part gets"
+                                                                : count + " parts get")
+                                                        + " hotter than bare skin bears, the hottest "
+                                                        + parts.what(hottest)
+                                                        + " ("
+                                                        + parts.id(hottest)
+                                                        + ") with ")
+                                        .then(Measure.TEMPERATURE, kelvin),
+                                "metal at this temperature burns at a touch; insulation over it is somewhat"
+                                        + " cooler")
+                        .about(parts.id(hottest))
+                        .at(parts.part(hottest).declaredAt().toString())
+                        .against(
+                                Value.of("hottest", kelvin),
                                 new Finding.Limit(
                                         Value.of("hottest", touchK),
-                                        rig.limits().origin(LimitName.TOUCH_TEMPERATURE))),
-                        "metal at this temperature burns at a touch; insulation over it is somewhat"
-                                + " cooler",
-                        List.of()));
+                                        rig.limits().origin(LimitName.TOUCH_TEMPERATURE))));
     }
 
     /** Junctions and windings lie inside something. */
@@ -348,29 +353,30 @@ final class HeatFindings {
         return run.first()
                 .map(
                         (Discharge.End end) ->
-                                new Finding(
-                                        Severity.NOTES,
-                                        "first-limit",
-                                        end.part()
-                                                .map(
-                                                        part ->
-                                                                CauseWords.part(
-                                                                        rig,
-                                                                        parts,
-                                                                        end.cause(),
-                                                                        part)),
-                                        Optional.empty(),
-                                        Sentence.words(
-                                                        CauseWords.told(rig, parts, end)
-                                                                + " comes first, after ")
-                                                .then(Measure.TIME, flight.airS(end.timeS()))
-                                                .then(" of " + flight.task().words() + ": ")
-                                                .then(CauseWords.limit(rig, parts, end)),
-                                        Optional.of(
+                                Finding.of(
+                                                Severity.NOTES,
+                                                "first-limit",
+                                                Sentence.words(
+                                                                CauseWords.told(rig, parts, end)
+                                                                        + " comes first, after ")
+                                                        .then(
+                                                                Measure.TIME,
+                                                                flight.airS(end.timeS()))
+                                                        .then(" of " + flight.task().words() + ": ")
+                                                        .then(CauseWords.limit(rig, parts, end)),
+                                                CauseWords.why(end.cause()))
+                                        .about(
+                                                end.part()
+                                                        .map(
+                                                                part ->
+                                                                        CauseWords.part(
+                                                                                rig,
+                                                                                parts,
+                                                                                end.cause(),
+                                                                                part)))
+                                        .judging(
                                                 Value.of(
-                                                        "time-to-limit", flight.airS(end.timeS()))),
-                                        Optional.empty(),
-                                        CauseWords.why(end.cause()),
-                                        List.of()));
+                                                        "time-to-limit",
+                                                        flight.airS(end.timeS()))));
     }
 }

@@ -1,6 +1,5 @@
 package liftwright.review;
 
-import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -33,23 +32,22 @@ final class HotMotors {
         }
         double ratio = new CutOffs(plant.rig()).usableLiftN(hot) / plant.weightN(p);
         return Optional.of(
-                new Finding(
-                        Severity.NOTES,
-                        "hot-motors",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Sentence.words("hot motors: lift over weight ")
-                                .then(Measure.RATIO, ratio)
-                                .then(", greatest motor current ")
-                                .then(Measure.CURRENT, hot.fanWindingA(most))
-                                .then(" in " + plant.rig().fans().get(most).id() + "; magnets at ")
-                                .then(Measure.TEMPERATURE, MotorHeat.HOT.magnetK())
-                                .then(", windings and switches at ")
-                                .then(Measure.TEMPERATURE, MotorHeat.HOT.windingK()),
-                        Optional.of(Value.of("thrust-to-weight", ratio)),
-                        Optional.empty(),
-                        "warm magnets are weaker: the motor turns faster and draws more; copper and"
-                                + " switches resist more",
-                        List.of()));
+                Finding.of(
+                                Severity.NOTES,
+                                "hot-motors",
+                                Sentence.words("hot motors: lift over weight ")
+                                        .then(Measure.RATIO, ratio)
+                                        .then(", greatest motor current ")
+                                        .then(Measure.CURRENT, hot.fanWindingA(most))
+                                        .then(
+                                                " in "
+                                                        + plant.rig().fans().get(most).id()
+                                                        + "; magnets at ")
+                                        .then(Measure.TEMPERATURE, MotorHeat.HOT.magnetK())
+                                        .then(", windings and switches at ")
+                                        .then(Measure.TEMPERATURE, MotorHeat.HOT.windingK()),
+                                "warm magnets are weaker: the motor turns faster and draws more; copper and"
+                                        + " switches resist more")
+                        .judging(Value.of("thrust-to-weight", ratio)));
     }
 }

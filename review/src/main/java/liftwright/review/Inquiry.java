@@ -92,18 +92,17 @@ record Inquiry<J extends Judgement>(
 
     private Finding finding(Verdict verdict, Shortfall shortfall, List<Remedy> remedies) {
         boolean missed = verdict.outcome() == Outcome.DOES_NOT_HOLD;
-        return new Finding(
-                Severity.STOPS,
-                shortfall.code + (missed ? "-short" : "-undecided"),
-                Optional.empty(),
-                judging.demandAt(),
-                missed ? shortfall.missed : Sentence.words(shortfall.undecided),
-                Optional.of(
+        return Finding.of(
+                        Severity.STOPS,
+                        shortfall.code + (missed ? "-short" : "-undecided"),
+                        missed ? shortfall.missed : Sentence.words(shortfall.undecided),
+                        missed ? shortfall.see : String.join("; ", verdict.downgrades()))
+                .at(judging.demandAt())
+                .against(
                         Value.of(
                                 judging.field(),
                                 judgement.nominal(),
-                                Bands.shown(judgement.band()))),
-                Optional.of(
+                                Bands.shown(judgement.band())),
                         new Finding.Limit(
                                 Value.of(judging.field() + "-demand", judging.demand(rig)),
                                 judging.demandOrigin(rig)
@@ -114,8 +113,7 @@ record Inquiry<J extends Judgement>(
                                                                         at ->
                                                                                 LiftEvidence.origin(
                                                                                         rig, at)))
-                                        .orElse("the length of the task"))),
-                missed ? shortfall.see : String.join("; ", verdict.downgrades()),
-                remedies);
+                                        .orElse("the length of the task")))
+                .mendedBy(remedies);
     }
 }

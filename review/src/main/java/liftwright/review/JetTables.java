@@ -316,15 +316,6 @@ final class JetTables {
             Optional<String> part,
             Sentence sentence,
             String cause) {
-        return new Finding(
-                severity,
-                code,
-                part,
-                Optional.empty(),
-                sentence,
-                Optional.empty(),
-                Optional.empty(),
-                cause,
-                List.of());
+        return Finding.of(severity, code, sentence, cause).about(part);
     }
 }

@@ -94,19 +94,18 @@ final class LiftFindings {
                         .then(when)
                         .then(kind.isLeast() ? ", below " : ", above ")
                         .then(LimitWords.amount(kind, worst.limit()));
-        return new Finding(
-                severity(worst),
-                kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
-                Optional.of(worst.part().text()),
-                Optional.of(worst.declaredAt().toString()),
-                sentence,
-                Optional.of(Value.of(LimitWords.field(kind), worst.value())),
-                Optional.of(
+        return Finding.of(
+                        severity(worst),
+                        kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+                        sentence,
+                        LimitWords.cause(kind))
+                .about(worst.part().text())
+                .at(worst.declaredAt().toString())
+                .against(
+                        Value.of(LimitWords.field(kind), worst.value()),
                         new Finding.Limit(
                                 Value.of(LimitWords.field(kind), worst.limit()),
-                                LimitWords.origin(rig, worst))),
-                LimitWords.cause(kind),
-                List.of());
+                                LimitWords.origin(rig, worst)));
     }
 
     /**
@@ -152,41 +151,35 @@ final class LiftFindings {
         return about(rig, fan -> !state.fanFed(fan))
                 .map(
                         hit ->
-                                new Finding(
-                                        Severity.STOPS,
-                                        "fan-without-supply",
-                                        Optional.of(hit.first.text()),
-                                        Optional.of(hit.at.toString()),
-                                        Sentence.words(
-                                                "no pack feeds "
-                                                        + hit.first
-                                                        + others(hit.parts)
-                                                        + ": it lifts nothing"),
-                                        Optional.empty(),
-                                        Optional.empty(),
-                                        "no chain of the wiring leads from a pack to it",
-                                        List.of()));
+                                Finding.of(
+                                                Severity.STOPS,
+                                                "fan-without-supply",
+                                                Sentence.words(
+                                                        "no pack feeds "
+                                                                + hit.first
+                                                                + others(hit.parts)
+                                                                + ": it lifts nothing"),
+                                                "no chain of the wiring leads from a pack to it")
+                                        .about(hit.first.text())
+                                        .at(hit.at.toString()));
     }
 
     private static Optional<Finding> currentLimited(Rig rig, SteadyState state) {
         return about(rig, state::fanLimited)
                 .map(
                         hit ->
-                                new Finding(
-                                        Severity.WARNS,
-                                        "current-limited",
-                                        Optional.of(hit.first.text()),
-                                        Optional.of(hit.at.toString()),
-                                        Sentence.words(
-                                                "the controller of "
-                                                        + hit.first
-                                                        + others(hit.parts)
-                                                        + " lowers its duty to hold its current"
-                                                        + " limit at full throttle"),
-                                        Optional.empty(),
-                                        Optional.empty(),
-                                        "more voltage gives no more thrust there",
-                                        List.of()));
+                                Finding.of(
+                                                Severity.WARNS,
+                                                "current-limited",
+                                                Sentence.words(
+                                                        "the controller of "
+                                                                + hit.first
+                                                                + others(hit.parts)
+                                                                + " lowers its duty to hold its current"
+                                                                + " limit at full throttle"),
+                                                "more voltage gives no more thrust there")
+                                        .about(hit.first.text())
+                                        .at(hit.at.toString()));
     }
 
     private record Hit(PartId first, RigPath at, long parts) {}

@@ -30,17 +30,15 @@ public final class Lots {
         return LotWorth.of(type)
                 .map(
                         lot ->
-                                new Finding(
-                                        Severity.NOTES,
-                                        "lot-worth",
-                                        Optional.of(type.name()),
-                                        Optional.of("fan types/" + type.name() + "/lot"),
-                                        Sentence.words(words(type, lot)),
-                                        Optional.of(Value.of("lot-worth", lot.worth().si())),
-                                        Optional.empty(),
-                                        "the doubt of the lot's mean is shared by all its fans, the"
-                                                + " scatter about it is each fan's own",
-                                        List.of()));
+                                Finding.of(
+                                                Severity.NOTES,
+                                                "lot-worth",
+                                                Sentence.words(words(type, lot)),
+                                                "the doubt of the lot's mean is shared by all its fans, the"
+                                                        + " scatter about it is each fan's own")
+                                        .about(type.name())
+                                        .at("fan types/" + type.name() + "/lot")
+                                        .judging(Value.of("lot-worth", lot.worth().si())));
     }
 
     private static String words(FanType type, LotWorth lot) {

@@ -2,7 +2,6 @@ package liftwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -153,13 +152,15 @@ final class MeasuredTurning {
                         .then(Measure.PERCENT, first.probability())
                         .then(first.probability() < LIKELY ? ", which settles nothing" : "");
         findings.add(
-                note(
+                Finding.of(
+                        Severity.NOTES,
                         "turning-explained",
                         sentence,
                         "Bayes factors of one cause at a time on the same model; see the table"));
         for (Attribution.Inseparable pair : told.unlike()) {
             findings.add(
-                    note(
+                    Finding.of(
+                            Severity.NOTES,
                             "causes-inseparable",
                             Sentence.words(
                                     "this does not tell "
@@ -171,19 +172,6 @@ final class MeasuredTurning {
                                     .orElse("none of the swaps tried tells them apart")));
         }
         return findings;
-    }
-
-    private static Finding note(String code, Sentence sentence, String cause) {
-        return new Finding(
-                Severity.NOTES,
-                code,
-                Optional.empty(),
-                Optional.empty(),
-                sentence,
-                Optional.empty(),
-                Optional.empty(),
-                cause,
-                List.of());
     }
 
     /** What the ranking rests on. */

@@ -87,13 +87,7 @@ final class PairingSearch {
 
     private static Searched only(String code, String sentence, String cause) {
         return new Searched(
-                List.of(
-                        SpinSearch.note(
-                                code,
-                                Sentence.words(sentence),
-                                cause,
-                                Optional.empty(),
-                                List.of())),
+                List.of(Finding.of(Finding.Severity.NOTES, code, Sentence.words(sentence), cause)),
                 List.of());
     }
 
@@ -134,36 +128,38 @@ final class PairingSearch {
                         ? "proven: no pairing with as many fans a pack tilts it less"
                         : "not proven best; what no pairing can beat stands in the sentence";
         if (changes.isEmpty()) {
-            return SpinSearch.note(
-                    "pairing-best",
-                    Sentence.words("whichever pack is lost, it tilts with no more than ")
-                            .then(Measure.ANGULAR_ACCELERATION, now)
-                            .then("; other pairs do no better, none below ")
-                            .then(Measure.ANGULAR_ACCELERATION, bound),
-                    proof,
-                    Optional.of(judged),
-                    List.of());
+            return Finding.of(
+                            Finding.Severity.NOTES,
+                            "pairing-best",
+                            Sentence.words("whichever pack is lost, it tilts with no more than ")
+                                    .then(Measure.ANGULAR_ACCELERATION, now)
+                                    .then("; other pairs do no better, none below ")
+                                    .then(Measure.ANGULAR_ACCELERATION, bound),
+                            proof)
+                    .judging(judged);
         }
-        return SpinSearch.note(
-                "pairing-better",
-                Sentence.words("fed in other sets, it tilts with no more than ")
-                        .then(Measure.ANGULAR_ACCELERATION, then)
-                        .then(" whichever pack is lost, in place of ")
-                        .then(Measure.ANGULAR_ACCELERATION, now)
-                        .then("; none below ")
-                        .then(Measure.ANGULAR_ACCELERATION, bound),
-                proof,
-                Optional.of(judged),
-                List.of(
-                        new Remedy(
-                                Sentence.words(
-                                        "feed the fans of "
-                                                + changes.size()
-                                                + " packs in other sets"),
-                                changes,
-                                new Remedy.Effect.Helps(
-                                        Value.of("worst-loss-tilt", then),
-                                        Value.of("worst-loss-tilt-gain", then - now)))));
+        return Finding.of(
+                        Finding.Severity.NOTES,
+                        "pairing-better",
+                        Sentence.words("fed in other sets, it tilts with no more than ")
+                                .then(Measure.ANGULAR_ACCELERATION, then)
+                                .then(" whichever pack is lost, in place of ")
+                                .then(Measure.ANGULAR_ACCELERATION, now)
+                                .then("; none below ")
+                                .then(Measure.ANGULAR_ACCELERATION, bound),
+                        proof)
+                .judging(judged)
+                .mendedBy(
+                        List.of(
+                                new Remedy(
+                                        Sentence.words(
+                                                "feed the fans of "
+                                                        + changes.size()
+                                                        + " packs in other sets"),
+                                        changes,
+                                        new Remedy.Effect.Helps(
+                                                Value.of("worst-loss-tilt", then),
+                                                Value.of("worst-loss-tilt-gain", then - now)))));
     }
 
     private static double greatest(Map<String, Double> residuals) {

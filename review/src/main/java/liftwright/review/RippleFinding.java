@@ -1,6 +1,5 @@
 package liftwright.review;
 
-import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -94,22 +93,19 @@ final class RippleFinding {
         if (beyond) {
             sentence = sentence.then(", above ").then(Measure.PERCENT, limit);
         }
-        return new Finding(
-                beyond ? Severity.WARNS : Severity.NOTES,
-                "ripple",
-                Optional.of(fan),
-                Optional.of(
-                        RigPath.of("fan types", type.name(), "controller", "capacitance")
-                                .toString()),
-                sentence,
-                Optional.of(Value.of("ripple", worst.share)),
-                Optional.of(
+        return Finding.of(
+                        beyond ? Severity.WARNS : Severity.NOTES,
+                        "ripple",
+                        sentence,
+                        "the leads carry the mean current, the capacitors all that differs from it")
+                .about(fan)
+                .at(RigPath.of("fan types", type.name(), "controller", "capacitance").toString())
+                .against(
+                        Value.of("ripple", worst.share),
                         new Finding.Limit(
                                 Value.of("ripple", limit),
                                 LimitName.RIPPLE_SHARE.key()
                                         + ": "
-                                        + rig.limits().origin(LimitName.RIPPLE_SHARE))),
-                "the leads carry the mean current, the capacitors all that differs from it",
-                List.of());
+                                        + rig.limits().origin(LimitName.RIPPLE_SHARE)));
     }
 }

@@ -43,12 +43,11 @@ final class SpinSearch {
         if (!yaw.spinsMatter()) {
             return new Searched(
                     List.of(
-                            note(
+                            Finding.of(
+                                    Finding.Severity.NOTES,
                                     "spins-do-nothing",
                                     Sentence.words("spins turn nothing: no jet keeps swirl"),
-                                    "the share of swirl is declared as nought",
-                                    Optional.empty(),
-                                    List.of())),
+                                    "the share of swirl is declared as nought")),
                     List.of());
         }
         SignChoice.Found found =
@@ -66,13 +65,12 @@ final class SpinSearch {
         if (revised.isEmpty()) {
             return new Searched(
                     List.of(
-                            note(
+                            Finding.of(
+                                    Finding.Severity.NOTES,
                                     "spins-not-written",
                                     Sentence.words(
                                             "spins that turn it less are known but cannot be written into this file"),
-                                    "the exceptions that would say them do not read",
-                                    Optional.empty(),
-                                    List.of())),
+                                    "the exceptions that would say them do not read")),
                     List.of());
         }
         YawOverThrottle again = YawOverThrottle.of(revised.get());
@@ -125,13 +123,14 @@ final class SpinSearch {
             double after,
             List<Change> changes) {
         if (found.changes() == 0) {
-            return note(
-                    "spins-best",
-                    Sentence.words("no other spins turn it less over the throttle band than ")
-                            .then(Measure.ANGULAR_ACCELERATION, before),
-                    found.exact() ? "proven by a bound" : "none was found; not proven",
-                    Optional.of(Value.of("worst-yaw", before)),
-                    List.of());
+            return Finding.of(
+                            Finding.Severity.NOTES,
+                            "spins-best",
+                            Sentence.words(
+                                            "no other spins turn it less over the throttle band than ")
+                                    .then(Measure.ANGULAR_ACCELERATION, before),
+                            found.exact() ? "proven by a bound" : "none was found; not proven")
+                    .judging(Value.of("worst-yaw", before));
         }
         Sentence name =
                 Sentence.words(
@@ -141,21 +140,23 @@ final class SpinSearch {
                                 found.changes(),
                                 found.changes() == 1 ? "fan" : "fans",
                                 names(rig, yaw.rightHand(), found.plus())));
-        return note(
-                "spins-better",
-                Sentence.words("other spins turn it with no more than ")
-                        .then(Measure.ANGULAR_ACCELERATION, after)
-                        .then(" over the throttle band, in place of ")
-                        .then(Measure.ANGULAR_ACCELERATION, before),
-                "spins that cancel one another leave less swirl; a fan of the other spin has other blades",
-                Optional.of(Value.of("worst-yaw", before)),
-                List.of(
-                        new Remedy(
-                                name,
-                                changes,
-                                new Remedy.Effect.Helps(
-                                        Value.of("worst-yaw", after),
-                                        Value.of("worst-yaw-gain", after - before)))));
+        return Finding.of(
+                        Finding.Severity.NOTES,
+                        "spins-better",
+                        Sentence.words("other spins turn it with no more than ")
+                                .then(Measure.ANGULAR_ACCELERATION, after)
+                                .then(" over the throttle band, in place of ")
+                                .then(Measure.ANGULAR_ACCELERATION, before),
+                        "spins that cancel one another leave less swirl; a fan of the other spin has other blades")
+                .judging(Value.of("worst-yaw", before))
+                .mendedBy(
+                        List.of(
+                                new Remedy(
+                                        name,
+                                        changes,
+                                        new Remedy.Effect.Helps(
+                                                Value.of("worst-yaw", after),
+                                                Value.of("worst-yaw-gain", after - before)))));
     }
 
     private static String names(Rig rig, boolean[] before, boolean[] after) {
@@ -202,23 +203,5 @@ final class SpinSearch {
     private static String place(Fan fan) {
         String id = fan.id().text();
         return fan.declaredAt() + "\n" + id.substring(id.lastIndexOf('.') + 1);
-    }
-
-    static Finding note(
-            String code,
-            Sentence sentence,
-            String cause,
-            Optional<Value> value,
-            List<Remedy> remedies) {
-        return new Finding(
-                Finding.Severity.NOTES,
-                code,
-                Optional.empty(),
-                Optional.empty(),
-                sentence,
-                value,
-                Optional.empty(),
-                cause,
-                remedies);
     }
 }

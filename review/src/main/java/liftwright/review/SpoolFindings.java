@@ -91,21 +91,20 @@ final class SpoolFindings {
                             .then(Measure.TIME, constantS.get());
         }
         boolean late = time > limit;
-        return new Finding(
-                late ? Severity.WARNS : Severity.NOTES,
-                "coasting",
-                Optional.of(fan.id().text()),
-                Optional.of(RigPath.of("fan types", type.name(), "rotor", "inertia").toString()),
-                late ? sentence.then("; longer than ").then(Measure.TIME, limit) : sentence,
-                Optional.of(Value.of("coast-time", time)),
-                Optional.of(
+        return Finding.of(
+                        late ? Severity.WARNS : Severity.NOTES,
+                        "coasting",
+                        late ? sentence.then("; longer than ").then(Measure.TIME, limit) : sentence,
+                        energy(type, inertiaKgm2, speed))
+                .about(fan.id().text())
+                .at(RigPath.of("fan types", type.name(), "rotor", "inertia").toString())
+                .against(
+                        Value.of("coast-time", time),
                         new Finding.Limit(
                                 Value.of("coast-time", limit),
                                 LimitName.KILL_TIME.key()
                                         + ": "
-                                        + rig.limits().origin(LimitName.KILL_TIME))),
-                energy(type, inertiaKgm2, speed),
-                List.of());
+                                        + rig.limits().origin(LimitName.KILL_TIME)));
     }
 
     /** Empty where a bench table has to tell the motor's values. */
@@ -156,24 +155,21 @@ final class SpoolFindings {
         RigPath at = RigPath.of("fan types", type.name(), "controller", "braking");
         if (rating.isEmpty() || own.capacitance().isEmpty() || type.rotor().inertia().isEmpty()) {
             return Optional.of(
-                    new Finding(
-                            Severity.NOTES,
-                            "brake-rise-cannot-be-told",
-                            Optional.of(type.name()),
-                            Optional.of(at.toString()),
-                            Sentence.words(
-                                    "how far braking lifts the input of "
-                                            + type.name()
-                                            + " cannot be told: declare "
-                                            + (type.rotor().inertia().isEmpty()
-                                                    ? "the rotor's “inertia”"
-                                                    : own.capacitance().isEmpty()
-                                                            ? "“capacitance”"
-                                                            : "“top voltage”")),
-                            Optional.empty(),
-                            Optional.empty(),
-                            "the rotor's energy goes into the capacitors when nothing else takes it",
-                            List.of()));
+                    Finding.of(
+                                    Severity.NOTES,
+                                    "brake-rise-cannot-be-told",
+                                    Sentence.words(
+                                            "how far braking lifts the input of "
+                                                    + type.name()
+                                                    + " cannot be told: declare "
+                                                    + (type.rotor().inertia().isEmpty()
+                                                            ? "the rotor's “inertia”"
+                                                            : own.capacitance().isEmpty()
+                                                                    ? "“capacitance”"
+                                                                    : "“top voltage”")),
+                                    "the rotor's energy goes into the capacitors when nothing else takes it")
+                            .about(type.name())
+                            .at(at.toString()));
         }
         double share =
                 FastEffects.brakeShare(
@@ -190,29 +186,28 @@ final class SpoolFindings {
                         .flatMap(chain -> chain.elements().stream())
                         .anyMatch(Element.Pole.class::isInstance);
         return Optional.of(
-                new Finding(
-                        opens ? Severity.STOPS : Severity.WARNS,
-                        "brake-rise",
-                        Optional.of(fan.id().text()),
-                        Optional.of(at.toString()),
-                        Sentence.start()
-                                .then(Measure.PERCENT, share)
-                                .then(
-                                        " of the energy in the rotor of "
-                                                + fan.id()
-                                                + " takes its controller's input to ")
-                                .then(Measure.VOLTAGE, rating.get())
-                                .then(
-                                        opens
-                                                ? ", its rating, when it brakes into an open contactor"
-                                                : ", its rating, when it brakes after a fuse or a plug has opened"),
-                        Optional.of(Value.of("brake-share", share)),
-                        Optional.of(
+                Finding.of(
+                                opens ? Severity.STOPS : Severity.WARNS,
+                                "brake-rise",
+                                Sentence.start()
+                                        .then(Measure.PERCENT, share)
+                                        .then(
+                                                " of the energy in the rotor of "
+                                                        + fan.id()
+                                                        + " takes its controller's input to ")
+                                        .then(Measure.VOLTAGE, rating.get())
+                                        .then(
+                                                opens
+                                                        ? ", its rating, when it brakes into an open contactor"
+                                                        : ", its rating, when it brakes after a fuse or a plug has opened"),
+                                "with the pack gone, braking energy has nowhere to go but the capacitors: let it"
+                                        + " coast, and command zero before the contactor opens")
+                        .about(fan.id().text())
+                        .at(at.toString())
+                        .against(
+                                Value.of("brake-share", share),
                                 new Finding.Limit(
                                         Value.of("brake-share", 1),
-                                        "energy balance, drag and winding left out")),
-                        "with the pack gone, braking energy has nowhere to go but the capacitors: let it"
-                                + " coast, and command zero before the contactor opens",
-                        List.of()));
+                                        "energy balance, drag and winding left out")));
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -67,16 +66,12 @@ final class BenchFindings {
             }
         }
         found.add(
-                new Finding(
-                        Severity.WARNS,
-                        "row-set-aside",
-                        Optional.empty(),
-                        Optional.of("line " + row.line()),
-                        said.then("; it was set aside"),
-                        Optional.empty(),
-                        Optional.empty(),
-                        "a slip of the pen, a unit, a reading before the fan had settled",
-                        List.of()));
+                Finding.of(
+                                Severity.WARNS,
+                                "row-set-aside",
+                                said.then("; it was set aside"),
+                                "a slip of the pen, a unit, a reading before the fan had settled")
+                        .at("line " + row.line()));
     }
 
     private record Left(String what, double share) {}
@@ -130,42 +125,30 @@ final class BenchFindings {
                         ? FanLaw.CREDIBLE_ELECTRICAL_EFFICIENCY
                         : FanLaw.CREDIBLE_SHAFT_EFFICIENCY;
         String whose = power.electrical() ? " of its electrical power" : " of its shaft power";
-        return new Finding(
-                impossible ? Severity.STOPS : Severity.WARNS,
-                impossible ? "row-impossible" : "row-doubtful",
-                Optional.empty(),
-                Optional.of("line " + row.line()),
-                Sentence.words("line " + row.line() + " would need ")
-                        .then(Measure.PERCENT, power.share())
-                        .then(
-                                whose
-                                        + " for its thrust alone"
-                                        + (impossible
-                                                ? ", which no fan can"
-                                                : ", beyond anything of this size")),
-                Optional.of(Value.of("bench-ideal", power.share())),
-                Optional.of(
+        return Finding.of(
+                        impossible ? Severity.STOPS : Severity.WARNS,
+                        impossible ? "row-impossible" : "row-doubtful",
+                        Sentence.words("line " + row.line() + " would need ")
+                                .then(Measure.PERCENT, power.share())
+                                .then(
+                                        whose
+                                                + " for its thrust alone"
+                                                + (impossible
+                                                        ? ", which no fan can"
+                                                        : ", beyond anything of this size")),
+                        "thrust, exit area, voltage and current do not go together: check scale, shunt and"
+                                + " exit")
+                .at("line " + row.line())
+                .against(
+                        Value.of("bench-ideal", power.share()),
                         new Finding.Limit(
                                 Value.of("bench-ideal", impossible ? 1 : credible),
                                 impossible
                                         ? "momentum theory, Rankine–Froude"
-                                        : "common practice")),
-                "thrust, exit area, voltage and current do not go together: check scale, shunt and"
-                        + " exit",
-                List.of());
+                                        : "common practice"));
     }
 
     private void note(String code, String words, String cause) {
-        found.add(
-                new Finding(
-                        Severity.NOTES,
-                        code,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Sentence.words(words),
-                        Optional.empty(),
-                        Optional.empty(),
-                        cause,
-                        List.of()));
+        found.add(Finding.of(Severity.NOTES, code, Sentence.words(words), cause));
     }
 }

@@ -1,7 +1,6 @@
 package liftwright.review.kill;
 
 import java.util.List;
-import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -27,16 +26,7 @@ final class Alarm {
             RigPath at,
             Sentence sentence,
             String cause) {
-        return new Finding(
-                severity,
-                code,
-                Optional.of(part),
-                Optional.of(at.toString()),
-                sentence,
-                Optional.empty(),
-                Optional.empty(),
-                cause,
-                List.of());
+        return Finding.of(severity, code, sentence, cause).about(part).at(at.toString());
     }
 
     /** With a number held against a limit. */
@@ -49,16 +39,10 @@ final class Alarm {
             Value value,
             Finding.Limit limit,
             String cause) {
-        return new Finding(
-                severity,
-                code,
-                Optional.of(part),
-                Optional.of(at.toString()),
-                sentence,
-                Optional.of(value),
-                Optional.of(limit),
-                cause,
-                List.of());
+        return Finding.of(severity, code, sentence, cause)
+                .about(part)
+                .at(at.toString())
+                .against(value, limit);
     }
 
     /** "a, b and c"; at most five by name. */

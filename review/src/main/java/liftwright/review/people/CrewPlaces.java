@@ -106,70 +106,66 @@ final class CrewPlaces {
             return Optional.empty();
         }
         return Optional.of(
-                new Finding(
-                        Severity.WARNS,
-                        "kill-within-reach",
-                        Optional.empty(),
-                        Optional.of(holding.getFirst().declaredAt().toString()),
-                        Sentence.words("no crew member with a kill stands outside ")
-                                .then(Measure.LENGTH, keepOutM)
-                                .then("; the farthest stands ")
-                                .then(Measure.LENGTH, farthest)
-                                .then(" away"),
-                        Optional.of(Value.of("person-distance", farthest)),
-                        Optional.of(
+                Finding.of(
+                                Severity.WARNS,
+                                "kill-within-reach",
+                                Sentence.words("no crew member with a kill stands outside ")
+                                        .then(Measure.LENGTH, keepOutM)
+                                        .then("; the farthest stands ")
+                                        .then(Measure.LENGTH, farthest)
+                                        .then(" away"),
+                                "whoever is hit by what flies cannot press; or behind a barrier that holds it")
+                        .at(holding.getFirst().declaredAt().toString())
+                        .against(
+                                Value.of("person-distance", farthest),
                                 new Finding.Limit(
                                         Value.of("person-distance", keepOutM),
-                                        "common practice: a remote kill outside the keep-out")),
-                        "whoever is hit by what flies cannot press; or behind a barrier that holds it",
-                        List.of()));
+                                        "common practice: a remote kill outside the keep-out")));
     }
 
     private static Finding undeclared(CrewMember member) {
-        return new Finding(
-                Severity.NOTES,
-                "crew-distance-not-told",
-                Optional.of(member.name()),
-                Optional.of(member.declaredAt().toString()),
-                Sentence.words(
-                        "where "
-                                + member.name()
-                                + " stands is not declared, so what reaches there is not told:"
-                                + " declare “distance”"),
-                Optional.empty(),
-                Optional.empty(),
-                "fragments, sound and wind all fall with distance",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "crew-distance-not-told",
+                        Sentence.words(
+                                "where "
+                                        + member.name()
+                                        + " stands is not declared, so what reaches there is not told:"
+                                        + " declare “distance”"),
+                        "fragments, sound and wind all fall with distance")
+                .about(member.name())
+                .at(member.declaredAt().toString());
     }
 
     private static Finding near(
             Rig rig, CrewMember member, double distance, double hazardM, double keepOutM) {
         boolean hit = distance < hazardM;
-        return new Finding(
-                hit ? Severity.WARNS : Severity.NOTES,
-                "crew-too-near",
-                Optional.of(member.name()),
-                Optional.of(member.declaredAt().toString()),
-                Sentence.words(member.name() + " stands ")
-                        .then(Measure.LENGTH, distance)
-                        .then(" away; others keep ")
-                        .then(Measure.LENGTH, keepOutM)
-                        .then(
-                                hit
-                                        ? ", and a piece can arrive there with more than "
-                                        : ", and no piece arrives there with more than ")
-                        .then(Measure.IMPACT_ENERGY, rig.limits().si(LimitName.FRAGMENT_ENERGY)),
-                Optional.of(Value.of("person-distance", distance)),
-                Optional.of(
+        return Finding.of(
+                        hit ? Severity.WARNS : Severity.NOTES,
+                        "crew-too-near",
+                        Sentence.words(member.name() + " stands ")
+                                .then(Measure.LENGTH, distance)
+                                .then(" away; others keep ")
+                                .then(Measure.LENGTH, keepOutM)
+                                .then(
+                                        hit
+                                                ? ", and a piece can arrive there with more than "
+                                                : ", and no piece arrives there with more than ")
+                                .then(
+                                        Measure.IMPACT_ENERGY,
+                                        rig.limits().si(LimitName.FRAGMENT_ENERGY)),
+                        "the crew have to be near: behind a barrier that holds a piece, never in the plane of"
+                                + " a fan, with a kill in the hand of one who is outside")
+                .about(member.name())
+                .at(member.declaredAt().toString())
+                .against(
+                        Value.of("person-distance", distance),
                         new Finding.Limit(
                                 Value.of("person-distance", keepOutM),
                                 "the larger of "
                                         + LimitName.KEEP_OUT.key()
                                         + " ("
                                         + rig.limits().origin(LimitName.KEEP_OUT)
-                                        + ") and the computed distance")),
-                "the crew have to be near: behind a barrier that holds a piece, never in the plane of"
-                        + " a fan, with a kill in the hand of one who is outside",
-                List.of());
+                                        + ") and the computed distance"));
     }
 }

@@ -2,7 +2,6 @@ package liftwright.review.people;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.TreeSet;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -92,26 +91,24 @@ final class Drops {
         double speed = vacuumMps(height);
         double limit = rig.limits().si(LimitName.IMPACT_SPEED);
         boolean over = speed > limit;
-        return new Finding(
-                over ? Severity.WARNS : Severity.NOTES,
-                "drop-speed",
-                Optional.empty(),
-                Optional.of(RigPath.of("demands", "height").toString()),
-                Sentence.words("a fall from the ")
-                        .then(Measure.LENGTH, height)
-                        .then(" that are asked for ends at ")
-                        .then(Measure.SPEED, speed)
-                        .then("; ")
-                        .then(Measure.SPEED, limit)
-                        .then(" is reached from ")
-                        .then(Measure.LENGTH, Ballistics.heightOfM(limit)),
-                Optional.of(Value.of("drop-speed", speed)),
-                Optional.of(
+        return Finding.of(
+                        over ? Severity.WARNS : Severity.NOTES,
+                        "drop-speed",
+                        Sentence.words("a fall from the ")
+                                .then(Measure.LENGTH, height)
+                                .then(" that are asked for ends at ")
+                                .then(Measure.SPEED, speed)
+                                .then("; ")
+                                .then(Measure.SPEED, limit)
+                                .then(" is reached from ")
+                                .then(Measure.LENGTH, Ballistics.heightOfM(limit)),
+                        "all thrust gone at once, upright, without drag; mats and bent knees take some of it,"
+                                + " a rig on the back does not")
+                .at(RigPath.of("demands", "height").toString())
+                .against(
+                        Value.of("drop-speed", speed),
                         new Finding.Limit(
                                 Value.of("drop-speed", limit),
-                                rig.limits().origin(LimitName.IMPACT_SPEED))),
-                "all thrust gone at once, upright, without drag; mats and bent knees take some of it,"
-                        + " a rig on the back does not",
-                List.of());
+                                rig.limits().origin(LimitName.IMPACT_SPEED)));
     }
 }

@@ -238,25 +238,22 @@ final class Fragments {
                 .map(
                         one -> {
                             var load = one.piece().mountN().orElseThrow();
-                            return new Finding(
-                                    Severity.NOTES,
-                                    "lost-blade-load",
-                                    Optional.of(one.fan().id().text()),
-                                    Optional.empty(),
-                                    Sentence.words(
-                                                    "without one blade "
-                                                            + one.fan().id()
-                                                            + " shakes its mount with ")
-                                            .then(
-                                                    Measure.THRUST,
-                                                    load.applyAsDouble(at),
-                                                    full.band(load))
-                                            .then(" that turn with the rotor"),
-                                    Optional.of(Value.of("mount-load", load.applyAsDouble(at))),
-                                    Optional.empty(),
-                                    "m r Ω² of the blade that is gone: until the rotor stands, what holds"
-                                            + " the fan has to hold this too",
-                                    List.of());
+                            return Finding.of(
+                                            Severity.NOTES,
+                                            "lost-blade-load",
+                                            Sentence.words(
+                                                            "without one blade "
+                                                                    + one.fan().id()
+                                                                    + " shakes its mount with ")
+                                                    .then(
+                                                            Measure.THRUST,
+                                                            load.applyAsDouble(at),
+                                                            full.band(load))
+                                                    .then(" that turn with the rotor"),
+                                            "m r Ω² of the blade that is gone: until the rotor stands, what holds"
+                                                    + " the fan has to hold this too")
+                                    .about(one.fan().id().text())
+                                    .judging(Value.of("mount-load", load.applyAsDouble(at)));
                         });
     }
 
@@ -293,20 +290,17 @@ final class Fragments {
     }
 
     private static Finding cannotTell(FanType type, List<String> missing) {
-        return new Finding(
-                Severity.NOTES,
-                "fragments-cannot-be-told",
-                Optional.of(type.name()),
-                Optional.of(RigPath.of("fan types", type.name(), "rotor").toString()),
-                Sentence.words(
-                        "not every piece that "
-                                + type.name()
-                                + " can throw is told: declare "
-                                + String.join("; and ", missing)),
-                Optional.empty(),
-                Optional.empty(),
-                "a blade is weighed in a minute; without it the distances told are those of other pieces",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "fragments-cannot-be-told",
+                        Sentence.words(
+                                "not every piece that "
+                                        + type.name()
+                                        + " can throw is told: declare "
+                                        + String.join("; and ", missing)),
+                        "a blade is weighed in a minute; without it the distances told are those of other pieces")
+                .about(type.name())
+                .at(RigPath.of("fan types", type.name(), "rotor").toString());
     }
 
     private static Finding finding(
@@ -319,15 +313,9 @@ final class Fragments {
             Value limit,
             String origin,
             String cause) {
-        return new Finding(
-                severity,
-                code,
-                part,
-                at.map(RigPath::toString),
-                sentence,
-                Optional.of(value),
-                Optional.of(new Finding.Limit(limit, origin)),
-                cause,
-                List.of());
+        return Finding.of(severity, code, sentence, cause)
+                .about(part)
+                .at(at.map(RigPath::toString))
+                .against(value, new Finding.Limit(limit, origin));
     }
 }

@@ -207,20 +207,19 @@ final class Hearing {
                                 level >= DOUBLE_DBA
                                         ? ". Plugs and muffs together"
                                         : ". Hearing protection");
-        return new Finding(
-                dose >= 1 || level >= DOUBLE_DBA ? Severity.WARNS : Severity.NOTES,
-                "noise",
-                Optional.of(ear.who()),
-                Optional.of(RigPath.of("limits", LimitName.NOISE.key()).toString()),
-                sentence,
-                Optional.of(Value.of("noise-level", level, full.band(ear.levelDba()))),
-                Optional.of(
+        return Finding.of(
+                        dose >= 1 || level >= DOUBLE_DBA ? Severity.WARNS : Severity.NOTES,
+                        "noise",
+                        sentence,
+                        ear.how()
+                                + "; walls and ground may add 3 dB each and are not counted; measure one fan"
+                                + " at 1 m, “noise” of its type")
+                .about(ear.who())
+                .at(RigPath.of("limits", LimitName.NOISE.key()).toString())
+                .against(
+                        Value.of("noise-level", level, full.band(ear.levelDba())),
                         new Finding.Limit(
                                 Value.of("noise-level", limit),
-                                rig.limits().origin(LimitName.NOISE))),
-                ear.how()
-                        + "; walls and ground may add 3 dB each and are not counted; measure one fan"
-                        + " at 1 m, “noise” of its type",
-                List.of());
+                                rig.limits().origin(LimitName.NOISE)));
     }
 }

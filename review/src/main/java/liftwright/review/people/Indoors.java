@@ -88,15 +88,8 @@ final class Indoors {
             Sentence sentence,
             Optional<Value> value,
             String cause) {
-        return new Finding(
-                Severity.NOTES,
-                code,
-                Optional.empty(),
-                Optional.of(room.declaredAt().toString()),
-                sentence,
-                value,
-                Optional.empty(),
-                cause,
-                List.of());
+        return Finding.of(Severity.NOTES, code, sentence, cause)
+                .at(room.declaredAt().toString())
+                .judging(value);
     }
 }

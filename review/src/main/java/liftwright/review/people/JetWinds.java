@@ -189,18 +189,14 @@ final class JetWinds {
                         DOUBT,
                         drawn.map(Band::draws).orElse(0),
                         0);
-        return new Finding(
-                Severity.NOTES,
-                "swept-ground",
-                Optional.empty(),
-                Optional.empty(),
-                Sentence.words("sweep the ground to ")
-                        .then(Measure.LENGTH, radius, band)
-                        .then(" around: the merged jets raise dust to half of it"),
-                Optional.of(Value.of("swept-radius", radius, band)),
-                Optional.empty(),
-                "from memory: wind that raises dust is that of Beaufort 4; twice of it is common practice."
-                        + " Grit at the speed of the jet hurts eyes and blades: goggles for all who are near",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "swept-ground",
+                        Sentence.words("sweep the ground to ")
+                                .then(Measure.LENGTH, radius, band)
+                                .then(" around: the merged jets raise dust to half of it"),
+                        "from memory: wind that raises dust is that of Beaufort 4; twice of it is common practice."
+                                + " Grit at the speed of the jet hurts eyes and blades: goggles for all who are near")
+                .judging(Value.of("swept-radius", radius, band));
     }
 }

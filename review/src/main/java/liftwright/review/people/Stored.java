@@ -160,25 +160,27 @@ final class Stored {
     }
 
     private Finding energy(double all) {
-        return new Finding(
-                Severity.NOTES,
-                "stored-energy",
-                Optional.empty(),
-                Optional.empty(),
-                Sentence.words("full packs store ")
-                        .then(
-                                Measure.ENERGY,
-                                all,
-                                full.flatMap(
-                                        known -> known.band(m -> Arrays.stream(m.storedJ).sum())))
-                        .then("; burning together they hurt bare skin within ")
-                        .then(Measure.LENGTH, reachM(all, PackFire.MOST_HEAT, PackFire.SHORTEST_S))
-                        .then(" at most, from memory"),
-                Optional.of(Value.of("stored-energy", all)),
-                Optional.empty(),
-                "heat two to three times what is stored, and poisonous gas that is not counted: upwind,"
-                        + " a way for the wearer to drop the rig, a fire plan",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "stored-energy",
+                        Sentence.words("full packs store ")
+                                .then(
+                                        Measure.ENERGY,
+                                        all,
+                                        full.flatMap(
+                                                known ->
+                                                        known.band(
+                                                                m ->
+                                                                        Arrays.stream(m.storedJ)
+                                                                                .sum())))
+                                .then("; burning together they hurt bare skin within ")
+                                .then(
+                                        Measure.LENGTH,
+                                        reachM(all, PackFire.MOST_HEAT, PackFire.SHORTEST_S))
+                                .then(" at most, from memory"),
+                        "heat two to three times what is stored, and poisonous gas that is not counted: upwind,"
+                                + " a way for the wearer to drop the rig, a fire plan")
+                .judging(Value.of("stored-energy", all));
     }
 
     private Optional<Finding> bus(int highest) {
@@ -202,25 +204,25 @@ final class Stored {
         }
         boolean braking = fullV[highest] <= limit;
         return Optional.of(
-                new Finding(
-                        Severity.WARNS,
-                        "bus-hazardous",
-                        Optional.of(pack.id().text()),
-                        Optional.of(pack.declaredAt().toString()),
-                        Sentence.words(
-                                        braking
-                                                ? "braking fans lift the bus to "
-                                                : pack.series() + " full cells in series stand at ")
-                                .then(Measure.VOLTAGE, volt)
-                                .then(", above ")
-                                .then(Measure.VOLTAGE, limit)
-                                .then(": hazardous to touch"),
-                        Optional.of(Value.of("bus-voltage", volt)),
-                        Optional.of(
+                Finding.of(
+                                Severity.WARNS,
+                                "bus-hazardous",
+                                Sentence.words(
+                                                braking
+                                                        ? "braking fans lift the bus to "
+                                                        : pack.series()
+                                                                + " full cells in series stand at ")
+                                        .then(Measure.VOLTAGE, volt)
+                                        .then(", above ")
+                                        .then(Measure.VOLTAGE, limit)
+                                        .then(": hazardous to touch"),
+                                "cover, mark and discharge it; capacitors stay charged after the packs are out")
+                        .about(pack.id().text())
+                        .at(pack.declaredAt().toString())
+                        .against(
+                                Value.of("bus-voltage", volt),
                                 new Finding.Limit(
                                         Value.of("bus-voltage", limit),
-                                        rig.limits().origin(LimitName.HAZARDOUS_VOLTAGE))),
-                        "cover, mark and discharge it; capacitors stay charged after the packs are out",
-                        List.of()));
+                                        rig.limits().origin(LimitName.HAZARDOUS_VOLTAGE))));
     }
 }

@@ -57,22 +57,20 @@ public final class HoldFindings {
             return Optional.empty();
         }
         return Optional.of(
-                new Finding(
-                        Severity.STOPS,
-                        code(ask),
-                        Optional.empty(),
-                        Optional.of(HoldWords.path(ask.what())),
-                        Sentence.words(
-                                        HoldWords.name(ask)
-                                                + " under "
-                                                + HoldWords.under(rig, ask, kill)
-                                                + ": ")
-                                .then(HoldWords.told(ask)),
-                        Optional.of(Value.of(HoldWords.field(ask.what().unit()), ask.load())),
-                        Optional.of(
-                                new Finding.Limit(HoldWords.limitValue(ask), origin(ask.what()))),
-                        cause(ask.what()),
-                        List.of()));
+                Finding.of(
+                                Severity.STOPS,
+                                code(ask),
+                                Sentence.words(
+                                                HoldWords.name(ask)
+                                                        + " under "
+                                                        + HoldWords.under(rig, ask, kill)
+                                                        + ": ")
+                                        .then(HoldWords.told(ask)),
+                                cause(ask.what()))
+                        .at(HoldWords.path(ask.what()))
+                        .against(
+                                Value.of(HoldWords.field(ask.what().unit()), ask.load()),
+                                new Finding.Limit(HoldWords.limitValue(ask), origin(ask.what()))));
     }
 
     private static String code(Ask ask) {
@@ -121,34 +119,28 @@ public final class HoldFindings {
 
     private static Finding undeclared(Ask ask) {
         String key = HoldWords.key(ask.what()).orElse(HoldWords.path(ask.what()));
-        return new Finding(
-                Severity.STOPS,
-                "not-declared",
-                Optional.empty(),
-                Optional.of(key),
-                Sentence.words(HoldWords.name(ask) + " is loaded with ").then(HoldWords.told(ask)),
-                Optional.empty(),
-                Optional.empty(),
-                "declare “" + key + "”: what a maker or a test says that it bears",
-                List.of());
+        return Finding.of(
+                        Severity.STOPS,
+                        "not-declared",
+                        Sentence.words(HoldWords.name(ask) + " is loaded with ")
+                                .then(HoldWords.told(ask)),
+                        "declare “" + key + "”: what a maker or a test says that it bears")
+                .at(key);
     }
 
     private void tether(Held.OnTether on, Optional<RunawayPath> struck, List<Finding> findings) {
         struck.flatMap(RunawayPath::strike).ifPresent(strike -> findings.add(strike(on, strike)));
         if (on.line().down().isEmpty()) {
             findings.add(
-                    new Finding(
-                            Severity.WARNS,
-                            "no-down-lines",
-                            Optional.empty(),
-                            Optional.of("restraint/tether"),
-                            Sentence.words("nothing holds a climb: soles at ")
-                                    .then(Measure.LENGTH, on.ran().apexM())
-                                    .then(" in a runaway, were there nothing overhead"),
-                            Optional.of(Value.of("apex", on.ran().apexM())),
-                            Optional.empty(),
-                            "a line from above only stops a fall; lines to the ground stop a climb",
-                            List.of()));
+                    Finding.of(
+                                    Severity.WARNS,
+                                    "no-down-lines",
+                                    Sentence.words("nothing holds a climb: soles at ")
+                                            .then(Measure.LENGTH, on.ran().apexM())
+                                            .then(" in a runaway, were there nothing overhead"),
+                                    "a line from above only stops a fall; lines to the ground stop a climb")
+                            .at("restraint/tether")
+                            .judging(Value.of("apex", on.ran().apexM())));
         }
         if (rig.wearer().isPresent() && on.line().straightM() > 0) {
             gettingDown(findings);
@@ -157,44 +149,37 @@ public final class HoldFindings {
     }
 
     private Finding strike(Held.OnTether on, Strike strike) {
-        return new Finding(
-                Severity.STOPS,
-                "upward-strike",
-                Optional.empty(),
-                Optional.of("restraint/tether"),
-                Sentence.words("a runaway strikes what is overhead, at ")
-                        .then(Measure.LENGTH, on.line().overheadM())
-                        .then(", with ")
-                        .then(Measure.SPEED, strike.speedMps())
-                        .then(" after ")
-                        .then(Measure.TIME, strike.timeS())
-                        .then(
-                                " ("
-                                        + kill.map(id -> "stopped by " + id)
-                                                .orElse("nothing stops it")
-                                        + ")"),
-                Optional.of(Value.of("strike-speed", strike.speedMps())),
-                Optional.empty(),
-                "a tether overhead does not stop a climb; down-lines or more head room do",
-                List.of());
+        return Finding.of(
+                        Severity.STOPS,
+                        "upward-strike",
+                        Sentence.words("a runaway strikes what is overhead, at ")
+                                .then(Measure.LENGTH, on.line().overheadM())
+                                .then(", with ")
+                                .then(Measure.SPEED, strike.speedMps())
+                                .then(" after ")
+                                .then(Measure.TIME, strike.timeS())
+                                .then(
+                                        " ("
+                                                + kill.map(id -> "stopped by " + id)
+                                                        .orElse("nothing stops it")
+                                                + ")"),
+                        "a tether overhead does not stop a climb; down-lines or more head room do")
+                .at("restraint/tether")
+                .judging(Value.of("strike-speed", strike.speedMps()));
     }
 
     private void gettingDown(List<Finding> findings) {
         Optional<String> how = rig.restraint().tether().flatMap(tether -> tether.gettingDown());
         if (how.isEmpty()) {
             findings.add(
-                    new Finding(
-                            Severity.STOPS,
-                            "getting-down",
-                            Optional.empty(),
-                            Optional.of("restraint/tether"),
-                            Sentence.words(
-                                    "the line can leave the wearer hanging, and how they get down is not declared"),
-                            Optional.empty(),
-                            Optional.empty(),
-                            "a person who hangs still in a harness can faint within minutes; declare"
-                                    + " “getting down”, and try it with the rig dead",
-                            List.of()));
+                    Finding.of(
+                                    Severity.STOPS,
+                                    "getting-down",
+                                    Sentence.words(
+                                            "the line can leave the wearer hanging, and how they get down is not declared"),
+                                    "a person who hangs still in a harness can faint within minutes; declare"
+                                            + " “getting down”, and try it with the rig dead")
+                            .at("restraint/tether"));
         }
     }
 
@@ -205,23 +190,23 @@ public final class HoldFindings {
         double slackM = line.lengthM() - Math.abs(line.anchorM() - ringM);
         if (slackM > 0 && on.ran().apexM() > line.straightM()) {
             findings.add(
-                    new Finding(
-                            Severity.NOTES,
-                            "slack-line",
-                            Optional.empty(),
-                            Optional.of("restraint/tether/length"),
-                            Sentence.words("at the top of a runaway a loop of ")
-                                    .then(Measure.LENGTH, slackM)
-                                    .then(" hangs loose, and falls ")
-                                    .then(Measure.LENGTH, TetherHold.freeFallM(line, on.ran()))
-                                    .then(" tighten it again"),
-                            Optional.of(Value.of("hold-length", slackM)),
-                            Optional.empty(),
-                            "keep the line out of the rotors: a sleeve, a weight on the loop, or a"
-                                    + " take-up; a pull of "
-                                    + Math.round(held.massKg() * Gravity.STANDARD_MPS2 / 10) * 10
-                                    + " N is what hangs on it at rest",
-                            List.of()));
+                    Finding.of(
+                                    Severity.NOTES,
+                                    "slack-line",
+                                    Sentence.words("at the top of a runaway a loop of ")
+                                            .then(Measure.LENGTH, slackM)
+                                            .then(" hangs loose, and falls ")
+                                            .then(
+                                                    Measure.LENGTH,
+                                                    TetherHold.freeFallM(line, on.ran()))
+                                            .then(" tighten it again"),
+                                    "keep the line out of the rotors: a sleeve, a weight on the loop, or a"
+                                            + " take-up; a pull of "
+                                            + Math.round(held.massKg() * Gravity.STANDARD_MPS2 / 10)
+                                                    * 10
+                                            + " N is what hangs on it at rest")
+                            .at("restraint/tether/length")
+                            .judging(Value.of("hold-length", slackM)));
         }
     }
 }

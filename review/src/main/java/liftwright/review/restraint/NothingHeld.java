@@ -27,15 +27,12 @@ public final class NothingHeld {
 
     /** The same as a finding. */
     public static Finding finding() {
-        return new Finding(
-                Finding.Severity.STOPS,
-                "restraint-undeclared",
-                Optional.empty(),
-                Optional.of("restraint"),
-                Sentence.words("whether anything holds the rig cannot be told: none is declared"),
-                Optional.empty(),
-                Optional.empty(),
-                DECLARE,
-                List.of());
+        return Finding.of(
+                        Finding.Severity.STOPS,
+                        "restraint-undeclared",
+                        Sentence.words(
+                                "whether anything holds the rig cannot be told: none is declared"),
+                        DECLARE)
+                .at("restraint");
     }
 }

@@ -171,21 +171,18 @@ public record ScaleReading(double weightN, double liftN, double jetN, double ste
             return List.of();
         }
         return List.of(
-                new Finding(
-                        Finding.Severity.WARNS,
-                        "scale-cannot-resolve",
-                        Optional.empty(),
-                        Optional.of("restraint/platform"),
-                        Sentence.words("the scale cannot resolve the lift to ")
-                                .then(Measure.PERCENT, WANTED)
-                                .then(": jets push ")
-                                .then(Measure.PERCENT, hidden())
-                                .then(" of it back onto the platform"),
-                        Optional.of(Value.of("scale-hides", jetN / Gravity.STANDARD_MPS2)),
-                        Optional.empty(),
-                        "what a jet pushes on a platform beneath it is known to "
-                                + Math.round(100 * JET_DOUBT)
-                                + " % from memory; a narrower platform, or one out of the jets, tells more",
-                        List.of()));
+                Finding.of(
+                                Finding.Severity.WARNS,
+                                "scale-cannot-resolve",
+                                Sentence.words("the scale cannot resolve the lift to ")
+                                        .then(Measure.PERCENT, WANTED)
+                                        .then(": jets push ")
+                                        .then(Measure.PERCENT, hidden())
+                                        .then(" of it back onto the platform"),
+                                "what a jet pushes on a platform beneath it is known to "
+                                        + Math.round(100 * JET_DOUBT)
+                                        + " % from memory; a narrower platform, or one out of the jets, tells more")
+                        .at("restraint/platform")
+                        .judging(Value.of("scale-hides", jetN / Gravity.STANDARD_MPS2)));
     }
 }

@@ -2,7 +2,6 @@ package liftwright.review.restraint;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
@@ -133,28 +132,27 @@ public record StandingWearer(double weightN, double thrustN, double centreM) {
         List<Finding> findings = new ArrayList<>();
         if (thrustN > share * weightN) {
             findings.add(
-                    new Finding(
-                            Finding.Severity.WARNS,
-                            "dwell",
-                            Optional.empty(),
-                            Optional.of("limits/dwell share"),
-                            Sentence.words("between ")
-                                    .then(Measure.THRUST, share * weightN)
-                                    .then(" and lift-off nobody should dwell on the ground: at ")
-                                    .then(Measure.PERCENT, 0.9)
-                                    .then(" of the weight a lean of ")
-                                    .then(Measure.ANGLE, leanRad(0.9))
-                                    .then(" is not caught any more, where ")
-                                    .then(Measure.ANGLE, leanRad(0))
-                                    .then(" is without thrust"),
-                            Optional.of(Value.of("thrust-share", thrustN / weightN)),
-                            Optional.of(
+                    Finding.of(
+                                    Finding.Severity.WARNS,
+                                    "dwell",
+                                    Sentence.words("between ")
+                                            .then(Measure.THRUST, share * weightN)
+                                            .then(
+                                                    " and lift-off nobody should dwell on the ground: at ")
+                                            .then(Measure.PERCENT, 0.9)
+                                            .then(" of the weight a lean of ")
+                                            .then(Measure.ANGLE, leanRad(0.9))
+                                            .then(" is not caught any more, where ")
+                                            .then(Measure.ANGLE, leanRad(0))
+                                            .then(" is without thrust"),
+                                    "the ground holds a standing person up with weight less thrust alone;"
+                                            + " pass this band quickly, or hang before you weigh")
+                            .at("limits/dwell share")
+                            .against(
+                                    Value.of("thrust-share", thrustN / weightN),
                                     new Finding.Limit(
                                             Value.of("thrust-share", share),
-                                            rig.limits().origin(LimitName.DWELL_SHARE))),
-                            "the ground holds a standing person up with weight less thrust alone;"
-                                    + " pass this band quickly, or hang before you weigh",
-                            List.of()));
+                                            rig.limits().origin(LimitName.DWELL_SHARE))));
         }
         return findings;
     }

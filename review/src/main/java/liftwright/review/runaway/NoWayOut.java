@@ -214,21 +214,15 @@ final class NoWayOut {
                         .then(Measure.LENGTH, askedM)
                         .then(within ? " is asked, which is within" : " is asked, which is below");
         return List.of(
-                new Finding(
-                        within ? Severity.WARNS : Severity.NOTES,
-                        "no-way-out",
-                        Optional.empty(),
-                        Optional.of(RigPath.of("demands", "height").toString()),
-                        sentence,
-                        Optional.of(Value.of("runaway-impact", impactAt(askedM))),
-                        Optional.of(
+                Finding.of(within ? Severity.WARNS : Severity.NOTES, "no-way-out", sentence, left())
+                        .at(RigPath.of("demands", "height").toString())
+                        .against(
+                                Value.of("runaway-impact", impactAt(askedM)),
                                 new Finding.Limit(
                                         Value.of("runaway-impact", limitMps),
                                         LimitName.IMPACT_SPEED.key()
                                                 + ": "
-                                                + rig.limits().origin(LimitName.IMPACT_SPEED))),
-                        left(),
-                        List.of()));
+                                                + rig.limits().origin(LimitName.IMPACT_SPEED))));
     }
 
     private double impactAt(double heightM) {

@@ -191,22 +191,18 @@ record Overhead(Plant plant, Surroundings around, boolean line, boolean down) {
         }
         if (line && !down) {
             return List.of(
-                    new Finding(
-                            Severity.WARNS,
-                            "tether-does-not-stop-a-climb",
-                            Optional.empty(),
-                            Optional.of(RigPath.of("restraint", "tether").toString()),
-                            Sentence.words(
-                                            "an overhead tether does not stop a climb: with every fan"
-                                                    + " at full the rig passes it at up to ")
-                                    .then(Measure.SPEED, path.greatestUpMps())
-                                    .then(
-                                            "; what it would strike is not declared (“beam” or"
-                                                    + " “ceiling” of the room)"),
-                            Optional.empty(),
-                            Optional.empty(),
-                            "a line pulls, and goes slack when its end comes nearer",
-                            List.of()));
+                    Finding.of(
+                                    Severity.WARNS,
+                                    "tether-does-not-stop-a-climb",
+                                    Sentence.words(
+                                                    "an overhead tether does not stop a climb: with every fan"
+                                                            + " at full the rig passes it at up to ")
+                                            .then(Measure.SPEED, path.greatestUpMps())
+                                            .then(
+                                                    "; what it would strike is not declared (“beam” or"
+                                                            + " “ceiling” of the room)"),
+                                    "a line pulls, and goes slack when its end comes nearer")
+                            .at(RigPath.of("restraint", "tether").toString()));
         }
         return List.of();
     }
@@ -217,23 +213,20 @@ record Overhead(Plant plant, Surroundings around, boolean line, boolean down) {
                         ? "an overhead tether does not stop a climb: with every fan at full the rig"
                                 + " strikes what is overhead with its soles "
                         : "with every fan at full the rig strikes what is overhead with its soles ";
-        return new Finding(
-                Severity.WARNS,
-                line ? "tether-does-not-stop-a-climb" : "strikes-overhead",
-                Optional.empty(),
-                Optional.of(RigPath.of("restraint", line ? "tether" : "room").toString()),
-                Sentence.words(words)
-                        .then(Measure.LENGTH, strike.heightM())
-                        .then(" up, at ")
-                        .then(Measure.SPEED, strike.speedMps())
-                        .then(" and with ")
-                        .then(Measure.IMPACT_ENERGY, strike.energyJ())
-                        .then(", ")
-                        .then(Measure.TIME, strike.timeS())
-                        .then(" after the fault"),
-                Optional.of(Value.of("overhead-speed", strike.speedMps())),
-                Optional.empty(),
-                "lines to the floor stop a climb; a line from above only catches the fall",
-                List.of());
+        return Finding.of(
+                        Severity.WARNS,
+                        line ? "tether-does-not-stop-a-climb" : "strikes-overhead",
+                        Sentence.words(words)
+                                .then(Measure.LENGTH, strike.heightM())
+                                .then(" up, at ")
+                                .then(Measure.SPEED, strike.speedMps())
+                                .then(" and with ")
+                                .then(Measure.IMPACT_ENERGY, strike.energyJ())
+                                .then(", ")
+                                .then(Measure.TIME, strike.timeS())
+                                .then(" after the fault"),
+                        "lines to the floor stop a climb; a line from above only catches the fall")
+                .at(RigPath.of("restraint", line ? "tether" : "room").toString())
+                .judging(Value.of("overhead-speed", strike.speedMps()));
     }
 }

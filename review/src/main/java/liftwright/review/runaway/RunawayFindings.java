@@ -46,18 +46,14 @@ final class RunawayFindings {
     }
 
     private static Finding unstopped() {
-        return new Finding(
-                Severity.STOPS,
-                "nothing-stops-a-runaway",
-                Optional.empty(),
-                Optional.of(RigPath.of("wiring", "kills").toString()),
-                Sentence.words(
-                        "nothing that is declared stops every fan that has gone to full: the rig"
-                                + " climbs until its packs are empty"),
-                Optional.empty(),
-                Optional.empty(),
-                "a kill that reaches every feed, and someone who holds it, ends a climb",
-                List.of());
+        return Finding.of(
+                        Severity.STOPS,
+                        "nothing-stops-a-runaway",
+                        Sentence.words(
+                                "nothing that is declared stops every fan that has gone to full: the rig"
+                                        + " climbs until its packs are empty"),
+                        "a kill that reaches every feed, and someone who holds it, ends a climb")
+                .at(RigPath.of("wiring", "kills").toString());
     }
 
     private static Optional<Finding> climbs(Rig rig, Run run) {
@@ -87,70 +83,54 @@ final class RunawayFindings {
                         .then(" and strikes the ground at ")
                         .then(Measure.SPEED, impactMps, run.impactMps());
         return Optional.of(
-                new Finding(
-                        impactMps > limitMps ? Severity.WARNS : Severity.NOTES,
-                        "runaway",
-                        Optional.empty(),
-                        Optional.empty(),
-                        sentence,
-                        Optional.of(Value.of("runaway-impact", impactMps, run.impactMps())),
-                        Optional.of(
+                Finding.of(
+                                impactMps > limitMps ? Severity.WARNS : Severity.NOTES,
+                                "runaway",
+                                sentence,
+                                "a kill in the air turns a climb into a fall: lines to the floor stop both")
+                        .against(
+                                Value.of("runaway-impact", impactMps, run.impactMps()),
                                 new Finding.Limit(
                                         Value.of("runaway-impact", limitMps),
                                         LimitName.IMPACT_SPEED.key()
                                                 + ": "
-                                                + rig.limits().origin(LimitName.IMPACT_SPEED))),
-                        "a kill in the air turns a climb into a fall: lines to the floor stop both",
-                        List.of()));
+                                                + rig.limits().origin(LimitName.IMPACT_SPEED))));
     }
 
     private static Finding unmeasured(KillPath kill) {
-        return new Finding(
+        return Finding.of(
                 Severity.NOTES,
                 "reaction-not-measured",
-                Optional.empty(),
-                Optional.empty(),
                 Sentence.words(kill.label() + ": the reaction of ")
                         .then(Measure.TIME, kill.reactionS())
                         .then(
                                 " is not measured: measure it unannounced, twenty times, and declare"
                                         + " the slow end"),
-                Optional.empty(),
-                Optional.empty(),
                 "common practice (Green, Transportation Human Factors 2, 2000): people who are surprised"
-                        + " take twice as long as people who wait for it",
-                List.of());
+                        + " take twice as long as people who wait for it");
     }
 
     private static Finding estimated(String type) {
-        return new Finding(
-                Severity.NOTES,
-                "inertia-estimated",
-                Optional.of(type),
-                Optional.of(RigPath.of("fan types", type, "rotor", "inertia").toString()),
-                Sentence.words(
-                        "how long the rotors of "
-                                + type
-                                + " turn on after a stop rests on an inertia estimated from mass and"
-                                + " diameter; declare “inertia”"),
-                Optional.empty(),
-                Optional.empty(),
-                "thrust that lasts after a kill adds height",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "inertia-estimated",
+                        Sentence.words(
+                                "how long the rotors of "
+                                        + type
+                                        + " turn on after a stop rests on an inertia estimated from mass and"
+                                        + " diameter; declare “inertia”"),
+                        "thrust that lasts after a kill adds height")
+                .about(type)
+                .at(RigPath.of("fan types", type, "rotor", "inertia").toString());
     }
 
     private static Finding beyond() {
-        return new Finding(
+        return Finding.of(
                 Severity.NOTES,
                 "beyond-inflow-law",
-                Optional.empty(),
-                Optional.empty(),
                 Sentence.words(
                         "in the fall, rotors that still turn are outside the law of axial inflow;"
                                 + " their thrust is taken as at its end"),
-                Optional.empty(),
-                Optional.empty(),
-                "the law holds for a descent below a fifth of the jet's speed",
-                List.of());
+                "the law holds for a descent below a fifth of the jet's speed");
     }
 }

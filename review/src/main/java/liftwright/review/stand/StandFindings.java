@@ -2,7 +2,6 @@ package liftwright.review.stand;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -36,56 +35,48 @@ final class StandFindings {
     }
 
     private static Finding overload(Stand stand, StandBudget budget) {
-        return new Finding(
-                Severity.STOPS,
-                "cell-overloaded",
-                Optional.empty(),
-                Optional.of("cell/rating"),
-                Sentence.words("greatest thrust presses on the cell with ")
-                        .then(Measure.THRUST, budget.loadN())
-                        .then(", more than its rating of ")
-                        .then(Measure.THRUST, stand.cell().ratingN()),
-                Optional.of(Value.of("stand-cell-load", budget.loadN())),
-                Optional.of(
+        return Finding.of(
+                        Severity.STOPS,
+                        "cell-overloaded",
+                        Sentence.words("greatest thrust presses on the cell with ")
+                                .then(Measure.THRUST, budget.loadN())
+                                .then(", more than its rating of ")
+                                .then(Measure.THRUST, stand.cell().ratingN()),
+                        "the lever multiplies the thrust by fan arm over cell arm")
+                .at("cell/rating")
+                .against(
+                        Value.of("stand-cell-load", budget.loadN()),
                         new Finding.Limit(
-                                Value.of("stand-cell-load", stand.cell().ratingN()), "declared")),
-                "the lever multiplies the thrust by fan arm over cell arm",
-                List.of());
+                                Value.of("stand-cell-load", stand.cell().ratingN()), "declared"));
     }
 
     private static Finding first(StandBudget budget, Severity severity) {
         Contribution first = budget.first().one();
-        return new Finding(
-                severity,
-                "improve-first",
-                Optional.empty(),
-                Optional.of(first.item().path()),
-                Sentence.words(first.item().label() + " is ")
-                        .then(Measure.PERCENT, budget.share(first))
-                        .then(" of the variance; halved it leaves ± ")
-                        .then(Measure.PERCENT, budget.first().halvedN() / budget.thrustN())
-                        .then(", gone ± ")
-                        .then(Measure.PERCENT, budget.withoutN(first) / budget.thrustN()),
-                Optional.of(Value.of("stand-item-share", budget.share(first))),
-                Optional.empty(),
-                "smaller with " + first.item().advice(),
-                List.of());
+        return Finding.of(
+                        severity,
+                        "improve-first",
+                        Sentence.words(first.item().label() + " is ")
+                                .then(Measure.PERCENT, budget.share(first))
+                                .then(" of the variance; halved it leaves ± ")
+                                .then(Measure.PERCENT, budget.first().halvedN() / budget.thrustN())
+                                .then(", gone ± ")
+                                .then(Measure.PERCENT, budget.withoutN(first) / budget.thrustN()),
+                        "smaller with " + first.item().advice())
+                .at(first.item().path())
+                .judging(Value.of("stand-item-share", budget.share(first)));
     }
 
     private static Finding guesses(double share) {
-        return new Finding(
-                Severity.NOTES,
-                "guessed-bounds",
-                Optional.empty(),
-                Optional.of("clearance"),
-                Sentence.start()
-                        .then(Measure.PERCENT, share)
-                        .then(
-                                " of the variance are bounds of common practice for jet and walls:"
-                                        + " measure yours"),
-                Optional.of(Value.of("stand-item-share", share)),
-                Optional.empty(),
-                "enter what you measured as “loss” and “measured”",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "guessed-bounds",
+                        Sentence.start()
+                                .then(Measure.PERCENT, share)
+                                .then(
+                                        " of the variance are bounds of common practice for jet and walls:"
+                                                + " measure yours"),
+                        "enter what you measured as “loss” and “measured”")
+                .at("clearance")
+                .judging(Value.of("stand-item-share", share));
     }
 }

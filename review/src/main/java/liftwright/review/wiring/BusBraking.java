@@ -193,25 +193,24 @@ final class BusBraking {
                             .then(Measure.VOLTAGE, hazardous)
                             .then(" it is hazardous to touch");
         }
-        return new Finding(
-                severity,
-                "bus-brake-rise",
-                Optional.of(rating.fan.id().text()),
-                Optional.of(rating.at.toString()),
-                sentence,
-                Optional.of(Value.of("bus-voltage", volt)),
-                Optional.of(
+        return Finding.of(
+                        severity,
+                        "bus-brake-rise",
+                        sentence,
+                        limited
+                                ? "every braking controller at its current limit at once; iron and drag"
+                                        + " left out"
+                                : "no current limit is declared for a braking controller, so it counts as"
+                                        + " one that brakes as hard as it can")
+                .about(rating.fan.id().text())
+                .at(rating.at.toString())
+                .against(
+                        Value.of("bus-voltage", volt),
                         new Finding.Limit(
                                 Value.of("bus-voltage", rating.limitV),
                                 rating.name.key()
                                         + " of its rating: "
-                                        + rig.limits().origin(rating.name))),
-                limited
-                        ? "every braking controller at its current limit at once; iron and drag"
-                                + " left out"
-                        : "no current limit is declared for a braking controller, so it counts as"
-                                + " one that brakes as hard as it can",
-                List.of());
+                                        + rig.limits().origin(rating.name)));
     }
 
     /** Fans that hang together once the packs are gone, and how they came to be without. */
@@ -252,35 +251,36 @@ final class BusBraking {
     }
 
     private Finding parted(Island island, int braking, double share, Rating rating) {
-        return new Finding(
-                island.byContactor ? Severity.STOPS : Severity.WARNS,
-                "bus-brake-open",
-                Optional.of(rating.fan.id().text()),
-                Optional.of(rating.at.toString()),
-                Sentence.start()
-                        .then(Measure.PERCENT, share)
-                        .then(
-                                " of the energy in "
-                                        + (braking == 1
-                                                ? "the rotor that brakes"
-                                                : "the rotors of " + braking + " fans on one bus")
-                                        + " takes the input of "
-                                        + rating.fan.id()
-                                        + " to ")
-                        .then(Measure.VOLTAGE, rating.ratingV)
-                        .then(
-                                island.byContactor
-                                        ? ", its rating, braking into an open contactor"
-                                        : ", its rating, braking after a fuse or a plug has"
-                                                + " opened"),
-                Optional.of(Value.of("brake-share", share)),
-                Optional.of(
+        return Finding.of(
+                        island.byContactor ? Severity.STOPS : Severity.WARNS,
+                        "bus-brake-open",
+                        Sentence.start()
+                                .then(Measure.PERCENT, share)
+                                .then(
+                                        " of the energy in "
+                                                + (braking == 1
+                                                        ? "the rotor that brakes"
+                                                        : "the rotors of "
+                                                                + braking
+                                                                + " fans on one bus")
+                                                + " takes the input of "
+                                                + rating.fan.id()
+                                                + " to ")
+                                .then(Measure.VOLTAGE, rating.ratingV)
+                                .then(
+                                        island.byContactor
+                                                ? ", its rating, braking into an open contactor"
+                                                : ", its rating, braking after a fuse or a plug has"
+                                                        + " opened"),
+                        "with the packs gone, all capacitors of the bus together take what its fans give:"
+                                + " let them coast, and command zero before the contactor opens")
+                .about(rating.fan.id().text())
+                .at(rating.at.toString())
+                .against(
+                        Value.of("brake-share", share),
                         new Finding.Limit(
                                 Value.of("brake-share", 1),
-                                "energy balance, drag and winding left out")),
-                "with the packs gone, all capacitors of the bus together take what its fans give:"
-                        + " let them coast, and command zero before the contactor opens",
-                List.of());
+                                "energy balance, drag and winding left out"));
     }
 
     /**

@@ -84,53 +84,52 @@ final class Capacitors {
                         .anyMatch(Element.Pole.class::isInstance);
         double ohm = Inrush.preChargeOhm(SUGGESTED_S, loop.capacitanceF(), 1 - LEFT_SHARE);
         double peak = peakA(loop);
-        return new Finding(
-                contacts ? Severity.WARNS : Severity.NOTES,
-                "inrush",
-                Optional.of(fan(rig, loop)),
-                Optional.of("wiring"),
-                Sentence.words(
-                                contacts
-                                        ? "a contactor that closes onto empty capacitors carries "
-                                        : "plugging a full pack onto empty capacitors drives ")
-                        .then(Measure.CURRENT, peak)
-                        .then(
-                                " for a moment and burns "
-                                        + joule(loop)
-                                        + " in contacts and leads; a pre-charge through ")
-                        .then(Measure.RESISTANCE, ohm)
-                        .then(" leaves 5 % of the voltage after ")
-                        .then(Measure.TIME, SUGGESTED_S)
-                        .then(" and bears ")
-                        .then(Measure.POWER, loop.sourceV() * Inrush.peakA(loop.sourceV(), ohm))
-                        .then(" at first"),
-                Optional.of(Value.of("inrush-current", peak)),
-                Optional.empty(),
-                "capacitors that are empty are a short for a moment: sparks pit plugs and weld"
-                        + " contacts; leads count 0.6 µH for each metre, common practice",
-                List.of());
+        return Finding.of(
+                        contacts ? Severity.WARNS : Severity.NOTES,
+                        "inrush",
+                        Sentence.words(
+                                        contacts
+                                                ? "a contactor that closes onto empty capacitors carries "
+                                                : "plugging a full pack onto empty capacitors drives ")
+                                .then(Measure.CURRENT, peak)
+                                .then(
+                                        " for a moment and burns "
+                                                + joule(loop)
+                                                + " in contacts and leads; a pre-charge through ")
+                                .then(Measure.RESISTANCE, ohm)
+                                .then(" leaves 5 % of the voltage after ")
+                                .then(Measure.TIME, SUGGESTED_S)
+                                .then(" and bears ")
+                                .then(
+                                        Measure.POWER,
+                                        loop.sourceV() * Inrush.peakA(loop.sourceV(), ohm))
+                                .then(" at first"),
+                        "capacitors that are empty are a short for a moment: sparks pit plugs and weld"
+                                + " contacts; leads count 0.6 µH for each metre, common practice")
+                .about(fan(rig, loop))
+                .at("wiring")
+                .judging(Value.of("inrush-current", peak));
     }
 
     private static Finding resistor(Rig rig, LeadLoop loop, Wiring.PreCharge path) {
         double ohm = path.resistance().si();
         double fullS = Inrush.fillS(ohm, loop.capacitanceF(), 1 - LEFT_SHARE);
         double watt = loop.sourceV() * Inrush.peakA(loop.sourceV(), ohm);
-        return new Finding(
-                Severity.NOTES,
-                "pre-charge",
-                Optional.of(fan(rig, loop)),
-                Optional.of("wiring/pre-charge"),
-                Sentence.words("the pre-charge resistor takes ")
-                        .then(Measure.POWER, watt)
-                        .then(" at first and " + joule(loop) + " each time; after ")
-                        .then(Measure.TIME, fullS)
-                        .then(" it leaves 5 % of the voltage; onto a short it would take the first")
-                        .then(" power for as long as it acts"),
-                Optional.of(Value.of("pre-charge-power", watt)),
-                Optional.empty(),
-                "as much energy goes into the resistor as into the capacitors: read its pulse"
-                        + " rating",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "pre-charge",
+                        Sentence.words("the pre-charge resistor takes ")
+                                .then(Measure.POWER, watt)
+                                .then(" at first and " + joule(loop) + " each time; after ")
+                                .then(Measure.TIME, fullS)
+                                .then(
+                                        " it leaves 5 % of the voltage; onto a short it would take the first")
+                                .then(" power for as long as it acts"),
+                        "as much energy goes into the resistor as into the capacitors: read its pulse"
+                                + " rating")
+                .about(fan(rig, loop))
+                .at("wiring/pre-charge")
+                .judging(Value.of("pre-charge-power", watt));
     }
 
     private static Optional<Finding> tooShort(Rig rig, LeadLoop loop, Wiring.PreCharge path) {
@@ -146,29 +145,28 @@ final class Capacitors {
         return left.filter(share -> share > LEFT_SHARE)
                 .map(
                         share ->
-                                new Finding(
-                                        Severity.WARNS,
-                                        "pre-charge-short",
-                                        Optional.of(fan(rig, loop)),
-                                        Optional.of("wiring/pre-charge/for"),
-                                        Sentence.words("the pre-charge ends while ")
-                                                .then(Measure.PERCENT, share)
-                                                .then(
-                                                        " of the voltage still stands across the"
-                                                                + " contact that closes; it needs ")
-                                                .then(
-                                                        Measure.TIME,
-                                                        Inrush.fillS(
-                                                                path.resistance().si(),
-                                                                loop.capacitanceF(),
-                                                                1 - LEFT_SHARE)),
-                                        Optional.of(Value.of("pre-charge-left", share)),
-                                        Optional.of(
+                                Finding.of(
+                                                Severity.WARNS,
+                                                "pre-charge-short",
+                                                Sentence.words("the pre-charge ends while ")
+                                                        .then(Measure.PERCENT, share)
+                                                        .then(
+                                                                " of the voltage still stands across the"
+                                                                        + " contact that closes; it needs ")
+                                                        .then(
+                                                                Measure.TIME,
+                                                                Inrush.fillS(
+                                                                        path.resistance().si(),
+                                                                        loop.capacitanceF(),
+                                                                        1 - LEFT_SHARE)),
+                                                "what is left drives an inrush through the contact")
+                                        .about(fan(rig, loop))
+                                        .at("wiring/pre-charge/for")
+                                        .against(
+                                                Value.of("pre-charge-left", share),
                                                 new Finding.Limit(
                                                         Value.of("pre-charge-left", LEFT_SHARE),
-                                                        "common practice")),
-                                        "what is left drives an inrush through the contact",
-                                        List.of()));
+                                                        "common practice")));
     }
 
     private static String fan(Rig rig, LeadLoop loop) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -103,67 +102,62 @@ final class FuseTable {
     }
 
     private static Finding mayOpen(FuseChoice.Found one) {
-        return new Finding(
-                Severity.WARNS,
-                "fuse-may-open",
-                Optional.of(one.fuse().id().text()),
-                Optional.of(one.fuse().declaredAt().child("fuse").toString()),
-                Sentence.words("fuse " + one.fuse().id() + others(one) + " of ")
-                        .then(Measure.CURRENT, one.fuse().rating().si())
-                        .then(" may open in the task: hover at ")
-                        .then(Measure.CURRENT, one.expectedA())
-                        .then(", then ")
-                        .then(Measure.TIME, FuseLoad.BURST_S)
-                        .then(" at ")
-                        .then(Measure.CURRENT, one.worstA())
-                        .then("; what does both: " + choice(one)),
-                Optional.of(Value.of("fuse-state", one.state())),
-                Optional.of(
+        return Finding.of(
+                        Severity.WARNS,
+                        "fuse-may-open",
+                        Sentence.words("fuse " + one.fuse().id() + others(one) + " of ")
+                                .then(Measure.CURRENT, one.fuse().rating().si())
+                                .then(" may open in the task: hover at ")
+                                .then(Measure.CURRENT, one.expectedA())
+                                .then(", then ")
+                                .then(Measure.TIME, FuseLoad.BURST_S)
+                                .then(" at ")
+                                .then(Measure.CURRENT, one.worstA())
+                                .then("; what does both: " + choice(one)),
+                        "fuses of one rating differ; heat of the hover is still in it when the burst comes")
+                .about(one.fuse().id().text())
+                .at(one.fuse().declaredAt().child("fuse").toString())
+                .against(
+                        Value.of("fuse-state", one.state()),
                         new Finding.Limit(
                                 Value.of("fuse-state", 1),
                                 "the earliest fuse that its standard or its declared doubt allows: "
-                                        + one.form().source())),
-                "fuses of one rating differ; heat of the hover is still in it when the burst comes",
-                List.of());
+                                        + one.form().source()));
     }
 
     private static Finding letsBurn(FuseChoice.Found one, FuseChoice.Harm harm) {
-        return new Finding(
-                Severity.WARNS,
-                "fuse-lets-wire-burn",
-                Optional.of(one.fuse().id().text()),
-                Optional.of(one.fuse().declaredAt().child("fuse").toString()),
-                Sentence.words("fuse " + one.fuse().id() + others(one) + " of ")
-                        .then(Measure.CURRENT, one.fuse().rating().si())
-                        .then(" may open too late for " + harm.run().id() + ", which ")
-                        .then(Measure.CURRENT, harm.ampere())
-                        .then(" harms first; what does both: " + choice(one)),
-                Optional.of(Value.of("part-current", harm.ampere())),
-                Optional.empty(),
-                "by the latest fuse that its standard or its declared doubt allows; a wire is"
-                        + " harmed at its short-circuit temperature, or above its steady limit for over"
-                        + " 5 s",
-                List.of());
+        return Finding.of(
+                        Severity.WARNS,
+                        "fuse-lets-wire-burn",
+                        Sentence.words("fuse " + one.fuse().id() + others(one) + " of ")
+                                .then(Measure.CURRENT, one.fuse().rating().si())
+                                .then(" may open too late for " + harm.run().id() + ", which ")
+                                .then(Measure.CURRENT, harm.ampere())
+                                .then(" harms first; what does both: " + choice(one)),
+                        "by the latest fuse that its standard or its declared doubt allows; a wire is"
+                                + " harmed at its short-circuit temperature, or above its steady limit for over"
+                                + " 5 s")
+                .about(one.fuse().id().text())
+                .at(one.fuse().declaredAt().child("fuse").toString())
+                .judging(Value.of("part-current", harm.ampere()));
     }
 
     private static Finding breakingUntold(FuseChoice.Found one) {
-        return new Finding(
-                Severity.NOTES,
-                "fuse-breaking-untold",
-                Optional.of(one.fuse().id().text()),
-                Optional.of(one.fuse().declaredAt().toString()),
-                Sentence.words("a dead short drives ")
-                        .then(Measure.CURRENT, one.prospectiveA())
-                        .then(
-                                " through fuse "
-                                        + one.fuse().id()
-                                        + others(one)
-                                        + "; what it can break is not declared"),
-                Optional.of(Value.of("fault-current", one.prospectiveA())),
-                Optional.empty(),
-                "a fuse that cannot break its current burns on as an arc: write “breaks” and"
-                        + " “voltage”",
-                List.of());
+        return Finding.of(
+                        Severity.NOTES,
+                        "fuse-breaking-untold",
+                        Sentence.words("a dead short drives ")
+                                .then(Measure.CURRENT, one.prospectiveA())
+                                .then(
+                                        " through fuse "
+                                                + one.fuse().id()
+                                                + others(one)
+                                                + "; what it can break is not declared"),
+                        "a fuse that cannot break its current burns on as an arc: write “breaks” and"
+                                + " “voltage”")
+                .about(one.fuse().id().text())
+                .at(one.fuse().declaredAt().toString())
+                .judging(Value.of("fault-current", one.prospectiveA()));
     }
 
     private static String others(FuseChoice.Found one) {

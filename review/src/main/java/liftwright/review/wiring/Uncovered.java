@@ -32,22 +32,20 @@ final class Uncovered {
         Element.Run first = runs.getFirst();
         double classK = first.covering().classK();
         return Optional.of(
-                new Finding(
-                        Severity.WARNS,
-                        "insulation-not-declared",
-                        Optional.of(first.id().text()),
-                        Optional.of(first.declaredAt().toString()),
-                        Sentence.words(
-                                        "no insulation is declared for "
-                                                + first.id()
-                                                + Unfused.others(runs.size())
-                                                + ": taken as "
-                                                + first.covering().material().word()
-                                                + ", which bears ")
-                                .then(Measure.TEMPERATURE, classK),
-                        Optional.of(Value.of("insulation-class", classK)),
-                        Optional.empty(),
-                        "the least heat-proof stands in for what is not known: write “insulation”",
-                        List.of()));
+                Finding.of(
+                                Severity.WARNS,
+                                "insulation-not-declared",
+                                Sentence.words(
+                                                "no insulation is declared for "
+                                                        + first.id()
+                                                        + Unfused.others(runs.size())
+                                                        + ": taken as "
+                                                        + first.covering().material().word()
+                                                        + ", which bears ")
+                                        .then(Measure.TEMPERATURE, classK),
+                                "the least heat-proof stands in for what is not known: write “insulation”")
+                        .about(first.id().text())
+                        .at(first.declaredAt().toString())
+                        .judging(Value.of("insulation-class", classK)));
     }
 }

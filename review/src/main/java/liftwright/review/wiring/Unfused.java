@@ -81,42 +81,37 @@ final class Unfused {
     private static Finding toFan(Rig rig, Graph graph, FaultSupply supply, List<Way> ways) {
         Way worst = ways.stream().max(Comparator.comparingDouble(way -> faultA(supply, way))).get();
         double ampere = faultA(supply, worst);
-        return new Finding(
-                rig.wearer().isPresent() ? Severity.STOPS : Severity.WARNS,
-                "unfused-pack",
-                Optional.of(worst.pack),
-                Optional.of(at(graph, worst).toString()),
-                Sentence.words(
-                                "no fuse stands between pack "
-                                        + worst.pack
-                                        + others(ways.size())
-                                        + " and a fan ("
-                                        + worst.words()
-                                        + "): a dead short at its end draws ")
-                        .then(Measure.CURRENT, ampere),
-                Optional.of(Value.of("fault-current", ampere)),
-                Optional.empty(),
-                "only wire and cells end such a current: put a fuse beside the pack's terminal",
-                List.of());
+        return Finding.of(
+                        rig.wearer().isPresent() ? Severity.STOPS : Severity.WARNS,
+                        "unfused-pack",
+                        Sentence.words(
+                                        "no fuse stands between pack "
+                                                + worst.pack
+                                                + others(ways.size())
+                                                + " and a fan ("
+                                                + worst.words()
+                                                + "): a dead short at its end draws ")
+                                .then(Measure.CURRENT, ampere),
+                        "only wire and cells end such a current: put a fuse beside the pack's terminal")
+                .about(worst.pack)
+                .at(at(graph, worst).toString())
+                .judging(Value.of("fault-current", ampere));
     }
 
     private static Finding toPack(Graph graph, List<Way> ways) {
         Way first = ways.getFirst();
-        return new Finding(
-                Severity.WARNS,
-                "packs-joined-unfused",
-                Optional.of(first.pack),
-                Optional.of(at(graph, first).toString()),
-                Sentence.words(
-                        "no fuse stands between the packs of "
-                                + first.words()
-                                + ": "
-                                + ways.size()
-                                + " packs can feed a fault within one another"),
-                Optional.empty(),
-                Optional.empty(),
-                "a shorted cell takes the current of every pack beside it: a fuse for each pack",
-                List.of());
+        return Finding.of(
+                        Severity.WARNS,
+                        "packs-joined-unfused",
+                        Sentence.words(
+                                "no fuse stands between the packs of "
+                                        + first.words()
+                                        + ": "
+                                        + ways.size()
+                                        + " packs can feed a fault within one another"),
+                        "a shorted cell takes the current of every pack beside it: a fuse for each pack")
+                .about(first.pack)
+                .at(at(graph, first).toString());
     }
 
     /** E/R of the pack and its way. */
@@ -154,26 +149,25 @@ final class Unfused {
                 .max(Comparator.comparingDouble(Far::lengthM))
                 .map(
                         worst ->
-                                new Finding(
-                                        Severity.NOTES,
-                                        "fuse-far-from-pack",
-                                        Optional.of(worst.fuse.id().text()),
-                                        Optional.of(worst.fuse.declaredAt().toString()),
-                                        Sentence.start()
-                                                .then(Measure.LENGTH, worst.lengthM)
-                                                .then(
-                                                        " of wire between pack "
-                                                                + worst.pack
-                                                                + " and its fuse"
-                                                                + others(far.size())
-                                                                + " is protected by nothing"),
-                                        Optional.of(Value.of("unprotected-length", worst.lengthM)),
-                                        Optional.of(
+                                Finding.of(
+                                                Severity.NOTES,
+                                                "fuse-far-from-pack",
+                                                Sentence.start()
+                                                        .then(Measure.LENGTH, worst.lengthM)
+                                                        .then(
+                                                                " of wire between pack "
+                                                                        + worst.pack
+                                                                        + " and its fuse"
+                                                                        + others(far.size())
+                                                                        + " is protected by nothing"),
+                                                "what chafes there burns until the pack is empty")
+                                        .about(worst.fuse.id().text())
+                                        .at(worst.fuse.declaredAt().toString())
+                                        .against(
+                                                Value.of("unprotected-length", worst.lengthM),
                                                 new Finding.Limit(
                                                         Value.of("unprotected-length", NEAR_M),
-                                                        "ABYC E-11, 7 inches, from memory")),
-                                        "what chafes there burns until the pack is empty",
-                                        List.of()));
+                                                        "ABYC E-11, 7 inches, from memory")));
     }
 
     private static Far before(String pack, List<Element> elements) {

@@ -95,35 +95,35 @@ final class WeakJoints {
                                 .thenComparing(one -> one.joint.id()))
                 .map(
                         worst ->
-                                new Finding(
-                                        weak.stream().anyMatch(one -> one.fuseA > one.ratingA)
-                                                ? Severity.WARNS
-                                                : Severity.NOTES,
-                                        "joint-below-wire",
-                                        Optional.of(worst.joint.id().text()),
-                                        Optional.of(
-                                                worst.joint
-                                                        .declaredAt()
-                                                        .child("rating")
-                                                        .toString()),
-                                        Sentence.words(
-                                                        worst.joint.kind()
-                                                                + " "
-                                                                + worst.joint.id()
-                                                                + Unfused.others(weak.size())
-                                                                + " is rated for ")
-                                                .then(Measure.CURRENT, worst.ratingA)
-                                                .then(", the wire beside it for ")
-                                                .then(Measure.CURRENT, worst.wireA),
-                                        Optional.of(Value.of("part-rating", worst.ratingA)),
-                                        Optional.of(
+                                Finding.of(
+                                                weak.stream()
+                                                                .anyMatch(
+                                                                        one ->
+                                                                                one.fuseA
+                                                                                        > one.ratingA)
+                                                        ? Severity.WARNS
+                                                        : Severity.NOTES,
+                                                "joint-below-wire",
+                                                Sentence.words(
+                                                                worst.joint.kind()
+                                                                        + " "
+                                                                        + worst.joint.id()
+                                                                        + Unfused.others(
+                                                                                weak.size())
+                                                                        + " is rated for ")
+                                                        .then(Measure.CURRENT, worst.ratingA)
+                                                        .then(", the wire beside it for ")
+                                                        .then(Measure.CURRENT, worst.wireA),
+                                                "the joint is the weakest place, and a fuse chosen for the"
+                                                        + " wire does not protect it")
+                                        .about(worst.joint.id().text())
+                                        .at(worst.joint.declaredAt().child("rating").toString())
+                                        .against(
+                                                Value.of("part-rating", worst.ratingA),
                                                 new Finding.Limit(
                                                         Value.of("part-rating", worst.wireA),
                                                         "current that warms the wire by 30 K in"
                                                                 + " still air, as EIA-364-70 rates"
-                                                                + " joints")),
-                                        "the joint is the weakest place, and a fuse chosen for the"
-                                                + " wire does not protect it",
-                                        List.of()));
+                                                                + " joints")));
     }
 }
