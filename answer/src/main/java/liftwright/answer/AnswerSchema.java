@@ -21,6 +21,7 @@ public final class AnswerSchema {
                     "balance",
                     "failures",
                     "restraint",
+                    "trials",
                     "stand",
                     "fan");
 
@@ -42,6 +43,7 @@ public final class AnswerSchema {
     /** What writes such an answer. */
     private static String command(String question) {
         return switch (question) {
+            case "trials" -> "liftwright card --json RIG";
             case "stand" -> "liftwright check --stand --json STAND";
             case "fan" -> "liftwright check --fan --json TABLE";
             default -> "liftwright review " + question + " --json RIG";

@@ -7,6 +7,7 @@ import liftwright.answer.Section.Matrix;
 import liftwright.answer.Section.Matrix.Standing;
 import liftwright.answer.Section.Playback.Place;
 import liftwright.answer.Section.Plot;
+import liftwright.quantity.Measure;
 
 /** Sections about failures and what holds the rig. The numbers mean nothing. */
 final class SampleFaults {
@@ -14,7 +15,25 @@ final class SampleFaults {
     private SampleFaults() {}
 
     static List<Section> all(String name) {
-        return List.of(matrix(name), cases(name), elevation(name), heights(name));
+        return List.of(matrix(name), cases(name), elevation(name), heights(name), card(name));
+    }
+
+    /** A card about the part, with a block of each kind. */
+    static Section.Card card(String name) {
+        return new Section.Card(
+                "first-spin",
+                "First spin of " + name,
+                "open",
+                Sentence.words("whether it turns, with ").then(Measure.THRUST, 40),
+                List.of(
+                        new Section.Card.Block.Lines(
+                                "Set up",
+                                Section.Card.Style.TICK,
+                                List.of(
+                                        Sentence.words("nobody within ").then(Measure.LENGTH, 20),
+                                        Sentence.words(name + " is clamped"))),
+                        new Section.Card.Block.Rows(matrix(name).table()),
+                        new Section.Card.Block.View(elevation(name))));
     }
 
     static Matrix matrix(String name) {

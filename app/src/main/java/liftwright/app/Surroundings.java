@@ -1,6 +1,8 @@
 package liftwright.app;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import liftwright.report.Look;
 
 /**
@@ -13,6 +15,7 @@ import liftwright.report.Look;
  * @param columns of the terminal, or the most that is written
  * @param folder that relative paths start from
  * @param faultFolder where a stack trace of ours is left
+ * @param today where the user is
  */
 record Surroundings(
         boolean outIsTerminal,
@@ -21,7 +24,8 @@ record Surroundings(
         boolean noColour,
         int columns,
         Path folder,
-        Path faultFolder) {
+        Path faultFolder,
+        LocalDate today) {
 
     private static final int NARROWEST = 60;
 
@@ -41,7 +45,8 @@ record Surroundings(
                         || System.getenv().getOrDefault("TERM", "").equals("dumb"),
                 columns(outIsTerminal, System.getenv().getOrDefault("COLUMNS", "")),
                 Path.of("").toAbsolutePath(),
-                Path.of(System.getProperty("java.io.tmpdir")));
+                Path.of(System.getProperty("java.io.tmpdir")),
+                LocalDate.now(ZoneId.systemDefault()));
     }
 
     private static int columns(boolean terminal, String declared) {

@@ -172,7 +172,7 @@ class CommandLineTest {
                     }
                 };
         var err = new ByteArrayOutputStream();
-        var around = new Surroundings(false, false, true, true, 100, folder, folder);
+        var around = new Surroundings(false, false, true, true, 100, folder, folder, Shell.TODAY);
         Exit exit = new Program(broken, err, around, new Interrupt()).run("--version");
         assertThat(exit.code()).isEqualTo(70);
         assertThat(joined(err.toString(StandardCharsets.UTF_8))).contains("a fault of the program");
@@ -193,7 +193,7 @@ class CommandLineTest {
                     }
                 };
         var err = new ByteArrayOutputStream();
-        var around = new Surroundings(false, false, true, true, 100, folder, folder);
+        var around = new Surroundings(false, false, true, true, 100, folder, folder, Shell.TODAY);
         Exit exit = new Program(closed, err, around, new Interrupt()).run("--help");
         assertThat(exit.code()).isEqualTo(3);
         assertThat(err.size()).isZero();

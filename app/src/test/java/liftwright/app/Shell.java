@@ -3,12 +3,16 @@ package liftwright.app;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 
 /** The command line without a process around it. */
 record Shell(Path folder, boolean utf8, Interrupt interrupt) {
 
     static final Path EXAMPLES = Path.of("..", "examples").toAbsolutePath().normalize();
+
+    /** So that no test depends on the day it runs. */
+    static final LocalDate TODAY = LocalDate.of(2026, 3, 14);
 
     Shell(Path folder) {
         this(folder, true, new Interrupt());
@@ -28,7 +32,7 @@ record Shell(Path folder, boolean utf8, Interrupt interrupt) {
     Ran run(String... args) {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();
-        var around = new Surroundings(false, false, utf8, true, 100, folder, folder);
+        var around = new Surroundings(false, false, utf8, true, 100, folder, folder, TODAY);
         Exit exit = new Program(out, err, around, interrupt).run(args);
         return new Ran(
                 exit.code(),

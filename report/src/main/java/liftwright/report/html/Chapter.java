@@ -50,6 +50,7 @@ final class Chapter {
             case "balance" -> "Is it balanced, and which way will it turn?";
             case "failures" -> "What if something fails?";
             case "restraint" -> "What must hold it down?";
+            case "trials" -> "How do I test it without hurting anyone?";
             default -> question;
         };
     }
