@@ -1,0 +1,158 @@
+package liftwright.trials.programme;
+
+import java.util.ArrayList;
+import java.util.List;
+import liftwright.physics.Gravity;
+import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
+import liftwright.trials.Run;
+
+/**
+ * The steps of runs. Levels are common practice, but those that a limit or a demand of the rig
+ * sets.
+ */
+final class Ladder {
+
+    /** Thrust over weight of a rig that hangs with dead mass in it: below 1 with all its doubt. */
+    static final double HANGING_DUMMY = 0.9;
+
+    /** The same with somebody in it. */
+    static final double HANGING_WORN = 0.8;
+
+    /** Of the dwell limit that is used on a scale, so that the reading stays below it. */
+    static final double BELOW_DWELL = 0.9;
+
+    /** Thrust over weight that starts a hop, and what is left to come down. */
+    static final double HOP_UP = 1.03;
+
+    static final double HOP_DOWN = 0.97;
+
+    /** Least height of a hop, m: enough to be seen. */
+    private static final double HOP_M = 0.10;
+
+    /** Fastest rise on a bench and worn, 1/s. */
+    private static final double BENCH_RISE_PER_S = 0.25;
+
+    private static final double WORN_RISE_PER_S = 0.20;
+
+    private Ladder() {}
+
+    /** The first turns of a fan. */
+    static List<Run.Step> first() {
+        return throttle(10, 0.1, 0.25, 0.4);
+    }
+
+    /** Enough to see thrust go, and no more. */
+    static List<Run.Step> kill() {
+        return throttle(10, 0.3);
+    }
+
+    /** Rows for a table of thrust. */
+    static List<Run.Step> rows() {
+        return throttle(8, 0.2, 0.4, 0.6, 0.8, 1);
+    }
+
+    /** Up and down in jumps. */
+    static List<Run.Step> jumps() {
+        List<Run.Step> steps = new ArrayList<>(throttle(5, 0.3));
+        for (double level : new double[] {0.6, 0.3, 0.6, 0.3}) {
+            steps.add(new Run.Step(new Run.Level.Throttle(level), JUMP_S, 4));
+        }
+        return steps;
+    }
+
+    private static final double JUMP_S = 0.02;
+
+    /** Many fans for the first time together. */
+    static List<Run.Step> together() {
+        return throttle(5, 0.1, 0.25, 0.5, 0.75, 1);
+    }
+
+    /**
+     * As long as is asked for, at the throttle at which a rig that just meets its demand would
+     * hover: thrust goes about with its square.
+     */
+    static List<Run.Step> warm(Rig rig) {
+        double demand = Math.max(1, rig.demands().thrustToWeight().si());
+        double share = Math.sqrt(1 / demand);
+        double longS = Math.max(10, rig.demands().hover().si());
+        return List.of(
+                new Run.Step(new Run.Level.Throttle(0.5), 0.5 / BENCH_RISE_PER_S, 5),
+                new Run.Step(
+                        new Run.Level.Throttle(share),
+                        Math.max(0.1, (share - 0.5) / BENCH_RISE_PER_S),
+                        longS));
+    }
+
+    /** Up to a share of weight, in quarters. */
+    static List<Run.Step> hanging(Rig rig, double most) {
+        return ofWeight(rig, 5, 0.4 * most, 0.6 * most, 0.8 * most, most);
+    }
+
+    /** On a scale, always below the share of weight at which a standing wearer may dwell. */
+    static List<Run.Step> scale(Rig rig, boolean worn) {
+        double most =
+                worn
+                        ? BELOW_DWELL * Math.min(1, rig.limits().si(LimitName.DWELL_SHARE))
+                        : HANGING_DUMMY;
+        return ofWeight(rig, 5, most / 3, 2 * most / 3, most);
+    }
+
+    /** Off the ground, or off the line, by {@value #HOP_M} m or a fifth of the asked height. */
+    static List<Run.Step> hop(Rig rig) {
+        double heightM = Math.min(HOP_M, 0.2 * rig.demands().height().si());
+        double upS = upS(heightM);
+        return stepped(
+                rig,
+                new double[] {0.6, 0.9, HOP_UP, HOP_DOWN, 0.6},
+                new double[] {3, 3, upS, upS, 3});
+    }
+
+    /** A stay in the air at half the asked height. */
+    static List<Run.Step> hover(Rig rig, double staysS) {
+        double upS = upS(0.5 * rig.demands().height().si());
+        return stepped(
+                rig,
+                new double[] {0.6, 0.9, HOP_UP, HOP_DOWN, 1, HOP_DOWN, 0.6},
+                new double[] {3, 3, upS, upS, staysS, upS, 3});
+    }
+
+    /** Half the way speeding up, half slowing down. */
+    private static double upS(double heightM) {
+        return Math.max(0.2, Math.sqrt(heightM / ((HOP_UP - 1) * Gravity.STANDARD_MPS2)));
+    }
+
+    private static List<Run.Step> throttle(double holdS, double... shares) {
+        List<Run.Step> steps = new ArrayList<>();
+        double before = 0;
+        for (double share : shares) {
+            double riseS = Math.abs(share - before) / BENCH_RISE_PER_S;
+            steps.add(new Run.Step(new Run.Level.Throttle(share), riseS, holdS));
+            before = share;
+        }
+        return steps;
+    }
+
+    private static List<Run.Step> ofWeight(Rig rig, double holdS, double... levels) {
+        double[] holds = new double[levels.length];
+        java.util.Arrays.fill(holds, holdS);
+        return stepped(rig, levels, holds);
+    }
+
+    private static List<Run.Step> stepped(Rig rig, double[] levels, double[] holdS) {
+        double perS =
+                rig.control()
+                        .rise()
+                        .map(rise -> Math.min(rise.si(), WORN_RISE_PER_S))
+                        .filter(rise -> rise > 0)
+                        .orElse(WORN_RISE_PER_S);
+        List<Run.Step> steps = new ArrayList<>();
+        double before = 0;
+        for (int k = 0; k < levels.length; k++) {
+            double riseS = Math.max(0.1, Math.abs(levels[k] - before) / perS);
+            steps.add(new Run.Step(new Run.Level.OfWeight(levels[k]), riseS, holdS[k]));
+            before = levels[k];
+        }
+        return steps;
+    }
+}
