@@ -33,7 +33,7 @@ final class MeasuringCards {
                 "How slowly the rig turns about each axis. Hung from two points, it tells its centre"
                         + " of mass too.",
                 Needs.all(CardKind.MASS).groups(),
-                Bases.of(EnumSet.of(Topic.MASS, Topic.PLACE)),
+                Bases.of(EnumSet.of(Topic.MASS, Topic.PLACE, Topic.FAN)),
                 Practice.of(CardKind.INERTIA));
         deck.rig().cellTypes().stream()
                 .map(CellType::name)
@@ -43,7 +43,15 @@ final class MeasuringCards {
                 CardId.of(CardKind.FRAME),
                 "Which tones the frame rings with, and so at which fan speeds it would shake.",
                 Needs.none().groups(),
-                Bases.of(EnumSet.of(Topic.MASS, Topic.PLACE)),
+                Bases.of(
+                        EnumSet.of(
+                                Topic.MASS,
+                                Topic.PLACE,
+                                Topic.FAN,
+                                Topic.PACK,
+                                Topic.WIRING,
+                                Topic.SITE,
+                                Topic.CONTROL)),
                 Practice.of(CardKind.FRAME));
         deck.still(
                 CardId.of(CardKind.THROTTLE),
