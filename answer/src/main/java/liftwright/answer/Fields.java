@@ -53,6 +53,7 @@ public final class Fields {
                         StandFields.ROWS,
                         RestraintFields.ROWS,
                         BenchFields.ROWS,
+                        CardFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(
