@@ -52,8 +52,8 @@ public final class Fields {
                         KillFields.ROWS,
                         StandFields.ROWS,
                         RestraintFields.ROWS,
+                        PredictionFields.ROWS,
                         BenchFields.ROWS,
-                        CardFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(

@@ -54,7 +54,6 @@ class FieldsAreTestedTest {
                             "answer",
                             "plant",
                             "review",
-                            "trials",
                             "report",
                             "app")) {
                 files.addAll(

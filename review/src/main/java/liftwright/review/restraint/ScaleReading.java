@@ -30,7 +30,7 @@ import liftwright.rig.Vec3;
 public record ScaleReading(double weightN, double liftN, double jetN, double stepKg) {
 
     /** Doubt of what jets push, over itself: merging, the floor, the legs; from memory. */
-    static final double JET_DOUBT = 0.3;
+    public static final double JET_DOUBT = 0.3;
 
     /** A measurement of lift that is worse than this tells no installation; common practice. */
     static final double WANTED = 0.05;
@@ -114,12 +114,12 @@ public record ScaleReading(double weightN, double liftN, double jetN, double ste
     }
 
     /** Share of the lift that jets on the platform hide. */
-    double hidden() {
+    public double hidden() {
         return liftN > 0 ? jetN / liftN : 0;
     }
 
     /** Doubt of the lift that the scale tells, over that lift, at some of the full lift. */
-    double doubt(double share) {
+    public double doubt(double share) {
         double seen = 1 - hidden();
         if (seen <= 0) {
             return Double.POSITIVE_INFINITY;
