@@ -54,6 +54,7 @@ public final class Fields {
                         RestraintFields.ROWS,
                         PredictionFields.ROWS,
                         BenchFields.ROWS,
+                        CardFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(

@@ -54,6 +54,7 @@ class FieldsAreTestedTest {
                             "answer",
                             "plant",
                             "review",
+                            "trials",
                             "report",
                             "app")) {
                 files.addAll(

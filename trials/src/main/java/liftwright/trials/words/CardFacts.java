@@ -1,0 +1,65 @@
+package liftwright.trials.words;
+
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Section;
+import liftwright.rig.Rig;
+import liftwright.trials.Abort;
+import liftwright.trials.Planned;
+import liftwright.trials.Reading;
+
+/**
+ * All that a card is printed from.
+ *
+ * @param rig as declared
+ * @param rigDigest of the file it was read from
+ * @param planned the card
+ * @param changed inputs that its last pass rested on and that are otherwise now
+ * @param passedOn date of that pass, in words; empty where it never passed
+ * @param settingsHash of what controllers and flight computer were set to; empty where none is
+ *     known
+ * @param predicted readings of each step
+ * @param aborts where to stop
+ * @param measuring how it is done and what is written back into the file, on a measuring card
+ */
+public record CardFacts(
+        Rig rig,
+        String rigDigest,
+        Planned planned,
+        List<Changed> changed,
+        Optional<String> passedOn,
+        Optional<String> settingsHash,
+        List<List<Reading>> predicted,
+        List<Abort> aborts,
+        List<Section.Card.Block> measuring) {
+
+    public CardFacts {
+        changed = List.copyOf(changed);
+        predicted = predicted.stream().map(List::copyOf).toList();
+        aborts = List.copyOf(aborts);
+        measuring = List.copyOf(measuring);
+    }
+
+    /** A card of which nothing was computed or passed. */
+    public static CardFacts of(Rig rig, String rigDigest, Planned planned) {
+        return new CardFacts(
+                rig,
+                rigDigest,
+                planned,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                List.of());
+    }
+
+    /**
+     * An input that is otherwise than at the last pass.
+     *
+     * @param input its path
+     * @param was text then; empty where it was not there
+     * @param is text now; empty where it is not there
+     */
+    public record Changed(String input, String was, String is) {}
+}

@@ -1,0 +1,399 @@
+package liftwright.trials.words;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import liftwright.answer.Finding;
+import liftwright.answer.Section;
+import liftwright.answer.Section.Card.Block;
+import liftwright.answer.Section.Card.Style;
+import liftwright.answer.Sentence;
+import liftwright.answer.Value;
+import liftwright.physics.Gravity;
+import liftwright.plant.Plant;
+import liftwright.plant.hold.Ask;
+import liftwright.plant.hold.FanAlone;
+import liftwright.plant.hold.Held;
+import liftwright.plant.hold.Hold;
+import liftwright.plant.hold.Push;
+import liftwright.plant.hold.StandHold;
+import liftwright.quantity.Measure;
+import liftwright.review.restraint.HoldPicture;
+import liftwright.review.restraint.HoldTables;
+import liftwright.review.restraint.HoldWords;
+import liftwright.review.restraint.ScaleReading;
+import liftwright.review.restraint.StandingWearer;
+import liftwright.rig.LimitName;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
+import liftwright.trials.Planned;
+import liftwright.trials.Run;
+
+/** What holds the fans of a card, and what it has to bear with them at full throttle. */
+final class SetUp {
+
+    private static final List<String> COLUMNS =
+            List.of("hold", "worst-fans", "load", "asked-times", "must-bear", "bears");
+
+    private final Rig rig;
+    private final Planned planned;
+    private final Near near;
+    private final double factor;
+
+    private SetUp(Rig rig, Planned planned, Near near) {
+        this.rig = rig;
+        this.planned = planned;
+        this.near = near;
+        factor = rig.limits().si(LimitName.RESTRAINT_FACTOR);
+    }
+
+    static List<Block> blocks(CardFacts facts, Near near) {
+        return new SetUp(facts.rig(), facts.planned(), near).blocks();
+    }
+
+    private List<Block> blocks() {
+        Run.Held held = planned.run().map(Run::held).orElse(Run.Held.BENCH);
+        return switch (held) {
+            case BENCH -> bench();
+            case STAND -> stand();
+            case SCALE -> scale();
+            case TETHER -> tether();
+            case NOTHING -> free();
+        };
+    }
+
+    private List<Block> bench() {
+        List<List<Value>> rows = new ArrayList<>();
+        double square = near.faster() * near.faster();
+        for (FanAlone fan : near.alone()) {
+            rows.add(force("the bench holds its thrust", fan.id().text(), square * fan.thrustN()));
+            rows.add(
+                    row(
+                            "the bench holds its turning",
+                            fan.id().text(),
+                            "hold-moment",
+                            square * Math.abs(fan.swirlNm()),
+                            OptionalDouble.empty(),
+                            factor));
+        }
+        near.found("lost-blade-load")
+                .ifPresent(
+                        load ->
+                                rows.add(
+                                        force(
+                                                "the seat holds a rotor that lost a blade",
+                                                names(),
+                                                square * load)));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(table("loads", "What the bench has to bear, full packs", rows));
+        blocks.add(
+                CardText.lines(
+                        "Set-up",
+                        Style.TICK,
+                        List.of(
+                                "The bench is bolted or clamped to what cannot move, and was pulled by hand"
+                                        + " with a spring scale as hard as the table asks.",
+                                "A barrier that holds a piece of the rotor stands all around its plane.",
+                                "Nothing loose within the jet or before the intake; the floor is swept.",
+                                "The jet blows away from people, doors and papers.",
+                                "The pack stands apart, in what holds a fire, with its plug in reach.")));
+        return blocks;
+    }
+
+    private List<Block> stand() {
+        Optional<Held> held = held();
+        Optional<Held.OnStand> on = held.flatMap(Held::stand).filter(this::holdsAll);
+        List<List<Value>> rows = new ArrayList<>();
+        if (on.isPresent()) {
+            List<Integer> numbers = running();
+            List<Integer> places = new ArrayList<>();
+            List<Push> pushes = new ArrayList<>();
+            for (int k = 0; k < on.get().held().size(); k++) {
+                if (numbers.contains(on.get().held().get(k))) {
+                    places.add(on.get().held().get(k));
+                    pushes.add(on.get().pushes().get(k));
+                }
+            }
+            for (Hold way : StandHold.of(pushes, on.get().floor())) {
+                Ask ask =
+                        new Ask(
+                                Ask.What.valueOf(way.way().name()),
+                                way.over(),
+                                way.worst().fans().stream().map(places::get).toList(),
+                                way.worst().load(),
+                                OptionalDouble.of(Math.max(0, way.capacity())),
+                                factor);
+                rows.add(asked(ask));
+            }
+        } else {
+            rows.addAll(together("what holds them down"));
+        }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(table("loads", "What the stand has to bear with these fans at full", rows));
+        if (on.isPresent()) {
+            picture(held.orElseThrow()).ifPresent(blocks::add);
+        }
+        blocks.add(
+                CardText.lines(
+                        "Set-up",
+                        Style.TICK,
+                        List.of(
+                                "Stand, bolts and ballast are as declared; bolts were tightened and marked.",
+                                "Nobody is in the rig, and nobody can step into the plane of a fan.",
+                                "Nothing loose within the jets or before an intake; the floor is swept.",
+                                "The first run of the day is at the lowest step, and all screws are looked at"
+                                        + " after it.")));
+        return blocks;
+    }
+
+    private boolean holdsAll(Held.OnStand on) {
+        return new HashSet<>(on.held()).containsAll(running());
+    }
+
+    private List<Block> scale() {
+        Optional<Held> held = held();
+        boolean worn = planned.run().map(Run::worn).orElse(false);
+        List<Block> blocks = new ArrayList<>();
+        double most = greatestShare();
+        held.ifPresent(
+                found -> {
+                    double weightN = found.massKg() * Gravity.STANDARD_MPS2;
+                    blocks.add(
+                            new Block.Lines(
+                                    "Loads",
+                                    Style.PLAIN,
+                                    List.of(
+                                            Sentence.words("It stands on the scale with ")
+                                                    .then(Measure.THRUST, weightN)
+                                                    .then(" and never gets lighter than ")
+                                                    .then(Measure.THRUST, (1 - most) * weightN)
+                                                    .then("."),
+                                            Sentence.words("Thrust stays at or below ")
+                                                    .then(Measure.PERCENT, most)
+                                                    .then(
+                                                            worn
+                                                                    ? " of the weight: above "
+                                                                    : " of the weight; with somebody on"
+                                                                            + " it, nobody would dwell"
+                                                                            + " above ")
+                                                    .then(
+                                                            Measure.PERCENT,
+                                                            rig.limits().si(LimitName.DWELL_SHARE))
+                                                    .then(
+                                                            worn
+                                                                    ? " a push can no longer be caught"
+                                                                            + " with the feet."
+                                                                    : "."))));
+                    if (worn) {
+                        tableOf(
+                                        StandingWearer.of(
+                                                        found, Plant.assemble(rig).mass().centre())
+                                                .section(),
+                                        "standing")
+                                .ifPresent(blocks::add);
+                    }
+                    ScaleReading.of(rig, found)
+                            .map(ScaleReading::sections)
+                            .orElse(List.of())
+                            .forEach(
+                                    section ->
+                                            tableOf(section, section.id()).ifPresent(blocks::add));
+                });
+        blocks.add(
+                CardText.lines(
+                        "Set-up",
+                        Style.TICK,
+                        List.of(
+                                "The scale lies level on a hard floor and reads the same at each corner.",
+                                "A line overhead is hooked in, slack by a hand's breadth, as on the hanging"
+                                        + " card.",
+                                "Spotters cannot be reached by a jet or an intake; nobody holds the rig.",
+                                "The scale is read from where the readers stand.")));
+        return blocks;
+    }
+
+    private List<Block> tether() {
+        Optional<Held> held = held();
+        List<Block> blocks = new ArrayList<>();
+        Optional<Held> lines = held.filter(found -> found.tether().isPresent());
+        if (lines.isPresent()) {
+            Optional<String> kill = kill();
+            HoldTables.of(rig, lines.get(), kill, _ -> Optional.empty()).stream()
+                    .filter(section -> section.id().equals("tether-loads"))
+                    .forEach(section -> tableOf(section, "loads").ifPresent(blocks::add));
+            picture(lines.get()).ifPresent(blocks::add);
+        } else {
+            List<List<Value>> rows = new ArrayList<>();
+            held.ifPresent(
+                    found ->
+                            rows.add(
+                                    force(
+                                            "the line holds what hangs",
+                                            "nothing",
+                                            found.massKg() * Gravity.STANDARD_MPS2)));
+            rows.addAll(together("anchor and lines hold a pull of all fans"));
+            rows.add(
+                    row(
+                            "the anchor, whatever was computed",
+                            "nothing",
+                            "hold-force",
+                            rig.limits().si(LimitName.ANCHOR),
+                            OptionalDouble.empty(),
+                            1));
+            blocks.add(table("loads", "What the tether has to bear", rows));
+        }
+        List<String> ticks = new ArrayList<>();
+        ticks.add("The anchor held the load of the table for three minutes, with nobody below.");
+        ticks.add("Lines, hooks and harness were looked at along their whole length.");
+        ticks.add("A slack line cannot reach an intake, whatever way the rig swings.");
+        rig.restraint()
+                .tether()
+                .flatMap(tether -> tether.gettingDown())
+                .ifPresent(how -> ticks.add("Getting down was tried today: " + how + "."));
+        if (planned.run().map(Run::worn).orElse(false)) {
+            ticks.add(
+                    "The wearer hung in the harness for five minutes today and felt nothing go numb.");
+        }
+        blocks.add(CardText.lines("Set-up", Style.TICK, ticks));
+        return blocks;
+    }
+
+    private List<Block> free() {
+        List<Block> blocks = new ArrayList<>();
+        List<Sentence> lines = new ArrayList<>();
+        near.finding("drop-speed").map(Finding::sentence).ifPresent(lines::add);
+        lines.add(
+                Sentence.words("Nobody and nothing goes higher than ")
+                        .then(Measure.LENGTH, rig.demands().height().si())
+                        .then("; today's sheet may say less."));
+        blocks.add(new Block.Lines("What a fall does", Style.PLAIN, lines));
+        blocks.add(
+                CardText.lines(
+                        "Set-up",
+                        Style.TICK,
+                        List.of(
+                                "Soft ground or mats under the whole way; no water, no edge, no stairs, no"
+                                        + " wires.",
+                                "The ground is swept, and the whole keep-out is seen from one place.",
+                                "The place to set down is marked, and a second one.",
+                                "No wind above what today's sheet allows.")));
+        return blocks;
+    }
+
+    private List<List<Value>> together(String hold) {
+        List<List<Value>> rows = new ArrayList<>();
+        Vec3 sum = Vec3.ZERO;
+        double turning = 0;
+        for (FanAlone fan : near.alone()) {
+            sum = sum.plus(fan.direction().times(fan.thrustN()));
+            turning += Math.abs(fan.swirlNm());
+        }
+        rows.add(force(hold, names(), sum.length()));
+        rows.add(
+                row(
+                        "their turning, all the same way at worst",
+                        names(),
+                        "hold-moment",
+                        turning,
+                        OptionalDouble.empty(),
+                        factor));
+        return rows;
+    }
+
+    private Optional<Held> held() {
+        Plant plant = Plant.assembleHeld(rig);
+        return plant.holding().at(plant.parameters().nominal(), true);
+    }
+
+    private Optional<String> kill() {
+        Plant plant = Plant.assembleHeld(rig);
+        return plant.holding().slowestKill(plant.parameters().nominal());
+    }
+
+    private Optional<Block> picture(Held held) {
+        return HoldPicture.of(rig, held)
+                        instanceof Section.Elevation(var _, var title, var shapes, var loads)
+                ? Optional.of(
+                        new Block.View(
+                                new Section.Elevation(
+                                        CardText.id(planned.id(), "held"), title, shapes, loads)))
+                : Optional.empty();
+    }
+
+    /** The same table under a name of this card's. */
+    private Optional<Block> tableOf(Section section, String what) {
+        return section instanceof Section.Table(var _, var title, var columns, var rows)
+                ? Optional.of(CardText.rows(planned.id(), what, title, columns, rows))
+                : Optional.empty();
+    }
+
+    private Block table(String what, String title, List<List<Value>> rows) {
+        return CardText.rows(planned.id(), what, title, COLUMNS, rows);
+    }
+
+    private List<Value> asked(Ask ask) {
+        return row(
+                HoldWords.name(ask),
+                HoldWords.fans(rig, ask.fans()),
+                HoldWords.field(ask.what().unit()),
+                ask.load(),
+                ask.capacity(),
+                ask.factor());
+    }
+
+    private List<Value> force(String hold, String fans, double loadN) {
+        return row(hold, fans, "hold-force", loadN, OptionalDouble.empty(), factor);
+    }
+
+    private static List<Value> row(
+            String hold,
+            String fans,
+            String field,
+            double load,
+            OptionalDouble capacity,
+            double times) {
+        return List.of(
+                Value.words("hold", hold),
+                Value.words("worst-fans", fans),
+                Value.of(field, load),
+                Value.of("asked-times", times),
+                Value.of(field, times * load),
+                capacity.isPresent()
+                        ? Value.of(field, capacity.getAsDouble())
+                        : new Value("bears", new Value.Figure.NotComputed("not declared")));
+    }
+
+    private List<Integer> running() {
+        Set<PartId> ids = new HashSet<>(planned.run().map(Run::fans).orElse(List.of()));
+        List<Integer> numbers = new ArrayList<>();
+        for (int k = 0; k < rig.fans().size(); k++) {
+            if (ids.contains(rig.fans().get(k).id())) {
+                numbers.add(k);
+            }
+        }
+        return numbers;
+    }
+
+    private String names() {
+        List<Integer> numbers = running();
+        return numbers.isEmpty()
+                ? near.rig().fans().getFirst().id().text()
+                : HoldWords.fans(rig, numbers);
+    }
+
+    private double greatestShare() {
+        return planned.run().stream()
+                .flatMap(run -> run.steps().stream())
+                .mapToDouble(
+                        step ->
+                                step.level() instanceof Run.Level.OfWeight(double share)
+                                        ? share
+                                        : 0)
+                .max()
+                .orElse(0);
+    }
+}

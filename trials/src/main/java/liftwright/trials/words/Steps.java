@@ -1,0 +1,132 @@
+package liftwright.trials.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import liftwright.answer.Section.Card.Block;
+import liftwright.answer.Value;
+import liftwright.trials.Abort;
+import liftwright.trials.Channel;
+import liftwright.trials.Reading;
+import liftwright.trials.Run;
+
+/** What is ordered, what should be read, and with what. */
+final class Steps {
+
+    private Steps() {}
+
+    static List<Block> blocks(CardFacts facts) {
+        List<Block> blocks = new ArrayList<>();
+        instruments(facts).ifPresent(blocks::add);
+        facts.planned().run().ifPresent(run -> blocks.add(steps(facts, run)));
+        if (facts.predicted().stream().anyMatch(step -> !step.isEmpty())) {
+            blocks.add(readings(facts));
+        }
+        return blocks;
+    }
+
+    private static Optional<Block> instruments(CardFacts facts) {
+        Map<Channel.Instrument, List<String>> read = new LinkedHashMap<>();
+        facts.predicted().forEach(step -> step.forEach(one -> add(one.channel(), read)));
+        facts.aborts().stream().map(Abort::channel).forEach(channel -> add(channel, read));
+        if (read.isEmpty()) {
+            return Optional.empty();
+        }
+        List<List<Value>> rows = new ArrayList<>();
+        read.forEach(
+                (instrument, channels) -> {
+                    String first = channels.getFirst();
+                    rows.add(
+                            List.of(
+                                    Value.words("instrument", instrument.words()),
+                                    Value.words("instrument-reads", some(channels)),
+                                    instrument.errorSi() > 0
+                                            ? Value.of(first, instrument.errorSi())
+                                            : Value.words("instrument-error", "none besides"),
+                                    Value.of("instrument-share", instrument.errorShare()),
+                                    Value.words("instrument-origin", instrument.origin())));
+                });
+        return Optional.of(
+                CardText.rows(
+                        facts.planned().id(),
+                        "instruments",
+                        "Instruments, and what error they may have (95 %)",
+                        List.of(
+                                "instrument",
+                                "instrument-reads",
+                                "instrument-error",
+                                "instrument-share",
+                                "instrument-origin"),
+                        rows));
+    }
+
+    private static void add(Channel channel, Map<Channel.Instrument, List<String>> read) {
+        List<String> fields = read.computeIfAbsent(channel.instrument(), _ -> new ArrayList<>());
+        if (!fields.contains(channel.field())) {
+            fields.add(channel.field());
+        }
+    }
+
+    private static String some(List<String> fields) {
+        return String.join(
+                ", ", fields.stream().map(id -> liftwright.answer.Fields.of(id).label()).toList());
+    }
+
+    private static Block steps(CardFacts facts, Run run) {
+        List<List<Value>> rows = new ArrayList<>();
+        for (int k = 0; k < run.steps().size(); k++) {
+            Run.Step step = run.steps().get(k);
+            rows.add(
+                    List.of(
+                            Value.of("card-step", k + 1),
+                            ordered(step.level()),
+                            Value.of("step-rise", step.riseS()),
+                            Value.of("step-hold", step.holdS()),
+                            Value.words("done", "")));
+        }
+        return CardText.rows(
+                facts.planned().id(),
+                "steps",
+                "Steps, in this order, each called before it is done",
+                List.of("card-step", "ordered", "step-rise", "step-hold", "done"),
+                rows);
+    }
+
+    private static Value ordered(Run.Level level) {
+        return switch (level) {
+            case Run.Level.Throttle(double share) -> Value.of("ordered-throttle", share);
+            case Run.Level.OfWeight(double share) -> Value.of("ordered-weight", share);
+        };
+    }
+
+    private static Block readings(CardFacts facts) {
+        List<List<Value>> rows = new ArrayList<>();
+        for (int k = 0; k < facts.predicted().size(); k++) {
+            for (Reading reading : facts.predicted().get(k)) {
+                rows.add(
+                        List.of(
+                                Value.of("card-step", k + 1),
+                                Value.words("read-of", channel(reading.channel())),
+                                Value.of(
+                                        reading.channel().field(),
+                                        reading.expectedSi(),
+                                        reading.band()),
+                                Value.words("read", "")));
+            }
+        }
+        return CardText.rows(
+                facts.planned().id(),
+                "readings",
+                "What should be read at the end of each step, and what was",
+                List.of("card-step", "read-of", "should-read", "read"),
+                rows);
+    }
+
+    /** What is read of what. */
+    static String channel(Channel channel) {
+        String label = liftwright.answer.Fields.of(channel.field()).label();
+        return channel.part().isEmpty() ? label : label + ", " + channel.part();
+    }
+}
