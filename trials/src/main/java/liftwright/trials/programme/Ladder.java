@@ -1,6 +1,7 @@
 package liftwright.trials.programme;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import liftwright.physics.Gravity;
 import liftwright.rig.LimitName;
@@ -74,7 +75,7 @@ final class Ladder {
      */
     static List<Run.Step> warm(Rig rig) {
         double demand = Math.max(1, rig.demands().thrustToWeight().si());
-        double share = Math.sqrt(1 / demand);
+        double share = Math.round(100 * Math.sqrt(1 / demand)) / 100.0;
         double longS = Math.max(10, rig.demands().hover().si());
         return List.of(
                 new Run.Step(new Run.Level.Throttle(0.5), 0.5 / BENCH_RISE_PER_S, 5),
@@ -86,7 +87,8 @@ final class Ladder {
 
     /** Up to a share of weight, in quarters. */
     static List<Run.Step> hanging(Rig rig, double most) {
-        return ofWeight(rig, 5, 0.4 * most, 0.6 * most, 0.8 * most, most);
+        return ofWeight(
+                rig, 5, percent(0.4 * most), percent(0.6 * most), percent(0.8 * most), most);
     }
 
     /** On a scale, always below the share of weight at which a standing wearer may dwell. */
@@ -95,7 +97,7 @@ final class Ladder {
                 worn
                         ? BELOW_DWELL * Math.min(1, rig.limits().si(LimitName.DWELL_SHARE))
                         : HANGING_DUMMY;
-        return ofWeight(rig, 5, most / 3, 2 * most / 3, most);
+        return ofWeight(rig, 5, percent(most / 3), percent(2 * most / 3), most);
     }
 
     /** Off the ground, or off the line, by {@value #HOP_M} m or a fifth of the asked height. */
@@ -117,9 +119,15 @@ final class Ladder {
                 new double[] {3, 3, upS, upS, staysS, upS, 3});
     }
 
+    /** Whole per cents, which can be called; never more than is given, and one at least. */
+    private static double percent(double share) {
+        return Math.max(1, Math.floor(100 * share + 1e-9)) / 100;
+    }
+
     /** Half the way speeding up, half slowing down. */
     private static double upS(double heightM) {
-        return Math.max(0.2, Math.sqrt(heightM / ((HOP_UP - 1) * Gravity.STANDARD_MPS2)));
+        double longS = Math.sqrt(heightM / ((HOP_UP - 1) * Gravity.STANDARD_MPS2));
+        return Math.max(0.2, Math.round(10 * longS) / 10.0);
     }
 
     private static List<Run.Step> throttle(double holdS, double... shares) {
@@ -135,7 +143,7 @@ final class Ladder {
 
     private static List<Run.Step> ofWeight(Rig rig, double holdS, double... levels) {
         double[] holds = new double[levels.length];
-        java.util.Arrays.fill(holds, holdS);
+        Arrays.fill(holds, holdS);
         return stepped(rig, levels, holds);
     }
 

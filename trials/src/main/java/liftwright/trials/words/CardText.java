@@ -9,6 +9,7 @@ import liftwright.answer.Section.Card.Block;
 import liftwright.answer.Section.Card.Style;
 import liftwright.answer.Sentence;
 import liftwright.trials.CardId;
+import liftwright.trials.CardKind;
 import liftwright.trials.Planned;
 
 /**
@@ -35,6 +36,9 @@ public final class CardText {
             Near near = Near.of(facts.rig(), planned);
             blocks.addAll(SetUp.blocks(facts, near));
             blocks.addAll(Distances.blocks(facts, near));
+        }
+        if (planned.id().kind() == CardKind.KILL) {
+            blocks.addAll(KillPaths.blocks(facts));
         }
         blocks.addAll(facts.measuring());
         blocks.addAll(Steps.blocks(facts));

@@ -1,16 +1,15 @@
 package liftwright.trials.words;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import liftwright.answer.Section.Card.Block;
 import liftwright.answer.Section.Card.Style;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
-import liftwright.rig.Fan;
 import liftwright.rig.Pack;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
@@ -23,6 +22,8 @@ import liftwright.trials.programme.Programme;
 
 /** Which build the card is of, what changed, and what has to be there before it. */
 final class Configuration {
+
+    private static final String SERIALS = "Serial numbers";
 
     private Configuration() {}
 
@@ -58,18 +59,17 @@ final class Configuration {
                                                 + " the pass")));
         lines.add(Sentence.words(fans(rig, facts.planned())));
         if (facts.planned().run().isPresent()) {
-            lines.add(Sentence.words(mass(rig, facts.planned())));
+            lines.add(Sentence.words(mass(facts.planned())));
         }
         return new Block.Lines("Configuration", Style.PLAIN, lines);
     }
 
-    private static String mass(Rig rig, Planned planned) {
+    private static String mass(Planned planned) {
         Run run = planned.run().orElseThrow();
-        boolean dummy = planned.id().subject().equals(Programme.DUMMY);
         if (run.worn()) {
             return "Somebody is in the rig.";
         }
-        if (dummy || (rig.wearer().isPresent() && run.held() == Run.Held.SCALE)) {
+        if (planned.id().subject().equals(Programme.DUMMY)) {
             return "Nobody is in the rig: dead mass as heavy as the wearer hangs in the harness, and"
                     + " dead arms hold the mounts as the wearer would.";
         }
@@ -83,65 +83,55 @@ final class Configuration {
                     ? "One fan of the type turns, on a bench, off the rig."
                     : "No fan turns: packs are out, or their plugs are.";
         }
-        List<String> ids = run.get().fans().stream().map(PartId::text).toList();
+        List<PartId> ids = run.get().fans();
         String which =
                 ids.size() == rig.fans().size() && ids.size() > 1
                         ? "all " + ids.size() + " fans"
-                        : String.join(", ", ids);
+                        : PartList.words(ids);
         return "Fans that run: "
                 + which
                 + (ids.size() == rig.fans().size() ? "." : ". All others are unplugged.");
     }
 
-    /** As declared; a line to write on where the file has none. */
+    /** As declared, or where to write them; nothing is known of what the file does not say. */
     private static Block serials(CardFacts facts) {
-        Rig rig = facts.rig();
-        Set<PartId> running =
-                facts.planned()
-                        .run()
-                        .map(run -> Set.copyOf(run.fans()))
-                        .orElse(
-                                rig.fans().stream()
-                                        .filter(fan -> isOf(fan, facts.planned().id()))
-                                        .map(Fan::id)
-                                        .collect(Collectors.toSet()));
-        TreeMap<String, String> known = new TreeMap<>();
-        List<String> unknown = new ArrayList<>();
-        for (Fan fan : rig.fans()) {
-            if (running.contains(fan.id())) {
-                fan.serial()
-                        .ifPresentOrElse(
-                                serial -> known.put(fan.id().text(), serial),
-                                () -> unknown.add(fan.id().text()));
-            }
+        CardId id = facts.planned().id();
+        Map<PartId, Optional<String>> parts = new LinkedHashMap<>();
+        if (facts.planned().run().isPresent() || facts.planned().killProof()) {
+            Near.running(facts.rig(), facts.planned())
+                    .forEach(fan -> parts.put(fan.id(), fan.serial()));
         }
-        boolean packs = facts.planned().run().isPresent() || isCells(facts.planned().id());
-        for (Pack pack : packs ? rig.packs() : List.<Pack>of()) {
-            if (!isCells(facts.planned().id())
-                    || pack.cell().name().equals(facts.planned().id().subject())) {
-                pack.serial()
-                        .ifPresentOrElse(
-                                serial -> known.put(pack.id().text(), serial),
-                                () -> unknown.add(pack.id().text()));
+        for (Pack pack : facts.rig().packs()) {
+            if (facts.planned().run().isPresent()
+                    ? isNamed(facts.planned(), pack.id())
+                    : isCells(id) && pack.cell().name().equals(id.subject())) {
+                parts.put(pack.id(), pack.serial());
             }
         }
         List<String> lines = new ArrayList<>();
-        known.forEach((id, serial) -> lines.add(id + ": " + serial));
+        List<PartId> unknown = new ArrayList<>();
+        parts.forEach(
+                (part, serial) ->
+                        serial.ifPresentOrElse(
+                                known -> lines.add(part + ": " + known), () -> unknown.add(part)));
         if (!unknown.isEmpty()) {
-            lines.add("No serial in the file, so write it here: " + String.join(", ", unknown));
+            lines.add(
+                    "Not in the file, so that a swapped part is not noticed; write them here, or"
+                            + " better declare them: "
+                            + PartList.words(unknown));
         }
-        if (lines.isEmpty()) {
-            lines.add("Serial numbers of what is measured");
-        }
-        return CardText.lines("Serial numbers", Style.WRITE, lines);
+        return lines.isEmpty()
+                ? CardText.lines(SERIALS, Style.WRITE, List.of("Of what is measured"))
+                : CardText.lines(SERIALS, unknown.isEmpty() ? Style.TICK : Style.WRITE, lines);
+    }
+
+    /** Whether the pass rests on a part. */
+    private static boolean isNamed(Planned planned, PartId part) {
+        return planned.basis().parts().map(parts -> parts.contains(part.text())).orElse(true);
     }
 
     private static boolean isCells(CardId id) {
         return id.kind() == CardKind.CELLS;
-    }
-
-    private static boolean isOf(Fan fan, CardId id) {
-        return fan.type().name().equals(id.subject());
     }
 
     private static Block changed(CardFacts facts) {

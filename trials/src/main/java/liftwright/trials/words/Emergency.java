@@ -24,7 +24,7 @@ final class Emergency {
         boolean hangs =
                 facts.planned().run().map(run -> run.held() == Run.Held.TETHER).orElse(false);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(numbered("When thrust does not go away", runaway(rig)));
+        blocks.add(numbered("When thrust does not go away", runaway(rig, isLoose(facts))));
         blocks.add(numbered("Fire or smoke", fire(worn)));
         blocks.add(numbered("Somebody was touched by a rotor or hit by a piece", contact()));
         if (hangs && worn) {
@@ -37,7 +37,15 @@ final class Emergency {
         return CardText.lines(title, Style.NUMBER, lines);
     }
 
-    private static List<String> runaway(Rig rig) {
+    /** Flies with nobody in it and nothing that holds it. */
+    private static boolean isLoose(CardFacts facts) {
+        return facts.planned()
+                .run()
+                .filter(run -> run.held() == Run.Held.NOTHING && !run.worn())
+                .isPresent();
+    }
+
+    private static List<String> runaway(Rig rig, boolean loose) {
         List<String> lines = new ArrayList<>();
         lines.add("Everybody calls “stop”.");
         for (Kill kill : rig.wiring().kills()) {
@@ -48,6 +56,10 @@ final class Emergency {
         }
         if (rig.wiring().kills().isEmpty()) {
             lines.add("No kill is declared: without one this card is not to be done.");
+        }
+        if (loose) {
+            lines.add(
+                    "Pressed before it leaves the keep-out, whatever it falls on there, and not after.");
         }
         lines.add(
                 "Nobody runs to the rig, holds a line or reaches for a plug while a rotor turns.");

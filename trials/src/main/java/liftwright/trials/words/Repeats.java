@@ -58,6 +58,10 @@ final class Repeats {
                         .orElse(
                                 Sentence.words(
                                         "The pass stands until something that it rests on changes."));
-        return new Block.Lines("Repeats", Style.PLAIN, List.of(first, shows, ages));
+        Sentence lasts =
+                Sentence.words("With setting up it takes about ")
+                        .then(Measure.TIME, 60 * planned.minutes())
+                        .then(", from common practice; nothing on it is done in a hurry.");
+        return new Block.Lines("Repeats", Style.PLAIN, List.of(first, shows, ages, lasts));
     }
 }

@@ -30,6 +30,7 @@ import liftwright.rig.LimitName;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
+import liftwright.trials.CardKind;
 import liftwright.trials.Planned;
 import liftwright.trials.Run;
 
@@ -43,12 +44,14 @@ final class SetUp {
     private final Planned planned;
     private final Near near;
     private final double factor;
+    private final Plant plant;
 
     private SetUp(Rig rig, Planned planned, Near near) {
         this.rig = rig;
         this.planned = planned;
         this.near = near;
         factor = rig.limits().si(LimitName.RESTRAINT_FACTOR);
+        plant = Plant.assembleHeld(rig);
     }
 
     static List<Block> blocks(CardFacts facts, Near near) {
@@ -80,14 +83,7 @@ final class SetUp {
                             OptionalDouble.empty(),
                             factor));
         }
-        near.found("lost-blade-load")
-                .ifPresent(
-                        load ->
-                                rows.add(
-                                        force(
-                                                "the seat holds a rotor that lost a blade",
-                                                names(),
-                                                square * load)));
+        lostBlade(square, rows);
         List<Block> blocks = new ArrayList<>();
         blocks.add(table("loads", "What the bench has to bear, full packs", rows));
         blocks.add(
@@ -102,6 +98,17 @@ final class SetUp {
                                 "The jet blows away from people, doors and papers.",
                                 "The pack stands apart, in what holds a fire, with its plug in reach.")));
         return blocks;
+    }
+
+    private void lostBlade(double times, List<List<Value>> rows) {
+        near.found("lost-blade-load")
+                .ifPresent(
+                        load ->
+                                rows.add(
+                                        force(
+                                                "the seat of a rotor that lost a blade",
+                                                "each fan",
+                                                times * load)));
     }
 
     private List<Block> stand() {
@@ -132,6 +139,7 @@ final class SetUp {
         } else {
             rows.addAll(together("what holds them down"));
         }
+        lostBlade(1, rows);
         List<Block> blocks = new ArrayList<>();
         blocks.add(table("loads", "What the stand has to bear with these fans at full", rows));
         if (on.isPresent()) {
@@ -161,7 +169,7 @@ final class SetUp {
         double most = greatestShare();
         held.ifPresent(
                 found -> {
-                    double weightN = found.massKg() * Gravity.STANDARD_MPS2;
+                    double weightN = Gravity.STANDARD_MPS2 * (found.massKg() - absentKg(worn));
                     blocks.add(
                             new Block.Lines(
                                     "Loads",
@@ -216,6 +224,11 @@ final class SetUp {
         return blocks;
     }
 
+    /** Mass of the wearer where nobody is in the rig, kg. */
+    private double absentKg(boolean worn) {
+        return worn ? 0 : rig.wearer().map(wearer -> wearer.mass().si()).orElse(0.0);
+    }
+
     private List<Block> tether() {
         Optional<Held> held = held();
         List<Block> blocks = new ArrayList<>();
@@ -247,7 +260,9 @@ final class SetUp {
             blocks.add(table("loads", "What the tether has to bear", rows));
         }
         List<String> ticks = new ArrayList<>();
-        ticks.add("The anchor held the load of the table for three minutes, with nobody below.");
+        ticks.add(
+                "The anchor held the load of the table, as often as it is asked, for three minutes, with nobody"
+                        + " below.");
         ticks.add("Lines, hooks and harness were looked at along their whole length.");
         ticks.add("A slack line cannot reach an intake, whatever way the rig swings.");
         rig.restraint()
@@ -266,6 +281,12 @@ final class SetUp {
         List<Block> blocks = new ArrayList<>();
         List<Sentence> lines = new ArrayList<>();
         near.finding("drop-speed").map(Finding::sentence).ifPresent(lines::add);
+        if (planned.id().kind() == CardKind.TO_WEARER) {
+            lines.add(
+                    Sentence.words(
+                            "Whoever it comes to stands where pieces fly: helmet, visor and a barrier, and"
+                                    + " the module stops before an arm can reach it."));
+        }
         lines.add(
                 Sentence.words("Nobody and nothing goes higher than ")
                         .then(Measure.LENGTH, rig.demands().height().si())
@@ -305,12 +326,10 @@ final class SetUp {
     }
 
     private Optional<Held> held() {
-        Plant plant = Plant.assembleHeld(rig);
         return plant.holding().at(plant.parameters().nominal(), true);
     }
 
     private Optional<String> kill() {
-        Plant plant = Plant.assembleHeld(rig);
         return plant.holding().slowestKill(plant.parameters().nominal());
     }
 
