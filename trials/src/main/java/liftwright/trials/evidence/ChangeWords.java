@@ -1,12 +1,13 @@
 package liftwright.trials.evidence;
 
+import liftwright.trials.evidence.Inputs.Difference;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import liftwright.trials.evidence.Inputs.Difference;
 
 /** What became of a rig, for a reader: a line for each part and thing. */
 public final class ChangeWords {
@@ -62,7 +63,7 @@ public final class ChangeWords {
 
     /** Section and id; of the wiring one segment more. */
     private static String part(String path) {
-        String[] segments = path.split("/");
+        String[] segments = path.split("/", -1);
         int length = path.startsWith("wiring/") || path.startsWith("control/groups/") ? 3 : 2;
         if (path.startsWith(UnreadKeys.DECLARED + "/")) {
             length++;

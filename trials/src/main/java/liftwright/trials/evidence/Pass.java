@@ -1,11 +1,12 @@
 package liftwright.trials.evidence;
 
+import liftwright.trials.CardId;
+
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import liftwright.trials.CardId;
 
 /**
  * What came of a card on one day: the only thing that opens another.
@@ -39,7 +40,7 @@ public record Pass(
 
     /** In the order in which they happened. */
     public static final Comparator<Pass> IN_TIME =
-            Comparator.comparing(Pass::on).thenComparing(Pass::number);
+            Comparator.comparing(Pass::on).thenComparingInt(Pass::number);
 
     /** The last one that can be written: file names have four digits. */
     public static final int MOST = 9999;

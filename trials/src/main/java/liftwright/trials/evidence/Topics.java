@@ -15,6 +15,8 @@ import static liftwright.trials.Topic.SERIAL;
 import static liftwright.trials.Topic.SITE;
 import static liftwright.trials.Topic.WIRING;
 
+import liftwright.trials.Topic;
+
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -22,7 +24,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import liftwright.trials.Topic;
 
 /**
  * What the inputs of a rig are about. Of the rules below the one with the longest beginning of a
@@ -177,14 +178,14 @@ public final class Topics {
     }
 
     private static void rule(String begins, Topic... topics) {
-        var segments = List.of(begins.split("/"));
+        var segments = List.of(begins.split("/", -1));
         RULES.computeIfAbsent(segments.getFirst(), _ -> new java.util.ArrayList<>())
                 .add(new Rule(segments, EnumSet.copyOf(Arrays.asList(topics))));
     }
 
     /** What the input at a path is about; every topic where no rule knows it. */
     public static Set<Topic> of(String path) {
-        String[] segments = inRig(path).split("/");
+        String[] segments = inRig(path).split("/", -1);
         Set<Topic> found = ALL;
         int longest = 0;
         for (Rule rule : RULES.getOrDefault(segments[0], List.of())) {
@@ -198,7 +199,7 @@ public final class Topics {
 
     /** Whether a rule knows the path. */
     static boolean isKnown(String path) {
-        String[] segments = inRig(path).split("/");
+        String[] segments = inRig(path).split("/", -1);
         return RULES.getOrDefault(segments[0], List.of()).stream().anyMatch(r -> r.fits(segments));
     }
 
@@ -209,7 +210,7 @@ public final class Topics {
      */
     public static Set<String> parts(String path) {
         boolean unread = path.startsWith(UnreadKeys.DECLARED + "/");
-        String[] segments = inRig(path).split("/");
+        String[] segments = inRig(path).split("/", -1);
         if (segments.length >= 2 && PARTS.contains(segments[0])) {
             boolean group = !segments[0].equals("fan types") && !segments[0].equals("cells");
             return unread && group ? Set.of() : Set.of(segments[1]);

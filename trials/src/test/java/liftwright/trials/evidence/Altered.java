@@ -56,7 +56,9 @@ final class Altered {
     private Optional<?> any(Object value) {
         return switch (value) {
             case Optional<?> maybe ->
-                    maybe.isEmpty() ? Optional.empty() : any(maybe.get()).map(Optional::of);
+                    maybe.isEmpty()
+                            ? Optional.empty()
+                            : any(maybe.get()).<Object>map(inner -> Optional.of(inner));
             case OptionalInt maybe -> Optional.of(OptionalInt.of(maybe.orElse(3) + 1));
             case OptionalDouble maybe -> Optional.of(OptionalDouble.of(maybe.orElse(3) + 1));
             case Boolean yes -> Optional.of(!yes);
@@ -75,7 +77,7 @@ final class Altered {
         Object[] all = word.getDeclaringClass().getEnumConstants();
         return all.length < 2
                 ? Optional.empty()
-                : Optional.of(all[(word.ordinal() + 1) % all.length]);
+                : Optional.of(Arrays.stream(all).filter(o -> o != word).findFirst().orElseThrow());
     }
 
     private Optional<?> list(List<?> list) {
@@ -141,7 +143,7 @@ final class Altered {
         } catch (InvocationTargetException e) {
             return Optional.empty(); // the record refuses it
         } catch (ReflectiveOperationException e) {
-            throw new AssertionError(e);
+            throw new LinkageError("cannot read a record", e);
         }
     }
 }

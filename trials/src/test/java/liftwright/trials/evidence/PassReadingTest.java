@@ -2,6 +2,16 @@ package liftwright.trials.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import liftwright.rig.Problem.Code;
+import liftwright.testkit.Seeded;
+import liftwright.trials.CardId;
+import liftwright.trials.CardKind;
+import liftwright.trials.TrialExamples;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -10,14 +20,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
-import liftwright.rig.Problem.Code;
-import liftwright.testkit.Seeded;
-import liftwright.trials.CardId;
-import liftwright.trials.CardKind;
-import liftwright.trials.TrialExamples;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** The file of a pass. */
 class PassReadingTest {
@@ -55,11 +57,11 @@ class PassReadingTest {
         for (int i = random.nextInt(12); i > 0; i--) {
             inputs.put(path(random), text(random, 30));
         }
-        var outcome = Pass.Outcome.values()[random.nextInt(4)];
+        var outcome = any(random, Pass.Outcome.values());
         return new Pass(
                 1 + random.nextInt(Pass.MOST),
                 new CardId(
-                        CardKind.values()[random.nextInt(CardKind.values().length)],
+                        any(random, CardKind.values()),
                         random.nextBoolean() ? "" : "x" + text(random, 8)),
                 LocalDate.of(2026, 1, 1).plusDays(random.nextInt(4000)),
                 outcome,
@@ -70,6 +72,10 @@ class PassReadingTest {
                 random.nextBoolean() ? Optional.empty() : Optional.of("k" + text(random, 10)),
                 text(random, 40),
                 new Inputs(inputs));
+    }
+
+    private static <E> E any(RandomGenerator random, E[] all) {
+        return all[random.nextInt(all.length)];
     }
 
     private static String path(RandomGenerator random) {
@@ -150,7 +156,7 @@ class PassReadingTest {
      * @param code of a problem
      * @param line where it is
      */
-    private record Row(String old, String bad, Code code, int line) {}
+    record Row(String old, String bad, Code code, int line) {}
 
     static List<Row> rows() {
         var rows = new ArrayList<Row>();
