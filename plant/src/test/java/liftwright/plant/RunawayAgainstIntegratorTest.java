@@ -166,6 +166,39 @@ class RunawayAgainstIntegratorTest {
         assertThat(path.closure()).isLessThan(1e-5);
     }
 
+    /** All of the thrust until half was seen, half until a tenth was, a tenth of it in the climb. */
+    @Test
+    void measuredThrustGoesInSteps() {
+        Seeded.check(
+                8,
+                random -> {
+                    Numbers numbers = Numbers.draw(random);
+                    int fans = random.nextInt(1, 4);
+                    Plant plant = Plant.assemble(rig(random, numbers.type(), fans));
+                    double halfS = random.nextDouble(0.3, 0.9);
+                    double tenthS = halfS + random.nextDouble(0.05, 0.3);
+                    double endS = tenthS + random.nextDouble(0.02, 0.3);
+                    Runaway runaway = plant.runaway();
+                    runaway.load(plant.parameters().nominal());
+                    RunawayPath path =
+                            runaway.run(ground(Stop.asMeasured(halfS, tenthS), endS), false);
+                    Referee referee = new Referee(plant, numbers, fans, runaway.massKg());
+                    double[] y = new double[2 + fans];
+                    y = referee.run(y, 0, halfS, Referee.State.POWERED);
+                    double atHalf = y[0];
+                    y = referee.faded(y, halfS, tenthS, 0.5);
+                    y = referee.faded(y, tenthS, endS, 0.1);
+                    assertThat(path.atStop().orElseThrow().heightM())
+                            .isCloseTo(atHalf, within(2e-5 + 2e-4 * atHalf));
+                    if (path.impact().isEmpty()) {
+                        assertThat(path.last().heightM())
+                                .isCloseTo(y[0], within(2e-5 + 3e-4 * Math.abs(y[0])));
+                        assertThat(path.last().upMps())
+                                .isCloseTo(y[1], within(5e-4 + 3e-4 * Math.abs(y[1])));
+                    }
+                });
+    }
+
     /** The laws again, slow and plain: every voltage by halving. */
     private static final class Referee {
 
@@ -214,6 +247,16 @@ class RunawayAgainstIntegratorTest {
                     .getPrimaryState();
         }
 
+        /** As measured: a share of what the powered rotors give, a tenth only while it rises. */
+        double[] faded(double[] from, double fromS, double toS, double share) {
+            left = share;
+            double[] y = run(from, fromS, toS, State.POWERED);
+            left = 1;
+            return y;
+        }
+
+        private double left = 1;
+
         private double[] slopes(double[] y, State state) {
             double bus = state == State.POWERED ? busV(y) : 0;
             double[] d = new double[2 + fans];
@@ -231,6 +274,7 @@ class RunawayAgainstIntegratorTest {
                 d[2 + k] = (winding / n.kv - air - friction) / n.inertia;
                 lift += thrust(w, y[1]);
             }
+            lift *= left <= 0.1 && y[1] <= 0 ? 0 : left;
             double net = lift / massKg - G - density * 0.2 / 2 * y[1] * Math.abs(y[1]) / massKg;
             boolean stands = y[0] <= 0 && net < 0 && y[1] <= 0;
             d[0] = y[1];

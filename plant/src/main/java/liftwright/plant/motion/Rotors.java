@@ -48,6 +48,8 @@ final class Rotors implements Lifting, Device {
     private boolean commanded;
     private boolean stopped;
     private boolean opened;
+    private boolean halved;
+    private boolean gone;
     private double mostN;
     private double outsideN;
 
@@ -93,9 +95,10 @@ final class Rotors implements Lifting, Device {
             double exit = FanLaw.exitSpeedWithInflowMps(jetMps, inflow, numbers.loss[fan]);
             sum += share * still * exit * (exit - inflow) / (jetMps * jetMps);
         }
+        double left = Stop.left(halved, gone, upMps);
         mostN = Math.max(mostN, sum);
-        outsideN = Math.max(outsideN, outside);
-        return sum;
+        outsideN = Math.max(outsideN, left * outside);
+        return left * sum;
     }
 
     private double stillN(int fan, double speedRadps) {
@@ -237,11 +240,20 @@ final class Rotors implements Lifting, Device {
         if (!opened) {
             next = Math.min(next, told.stop().openAtS());
         }
+        if (told.stop().measured().isPresent() && !gone) {
+            Stop.Measured at = told.stop().measured().get();
+            next = Math.min(next, halved ? at.tenthAtS() : at.halfAtS());
+        }
         return next;
     }
 
     @Override
     public void change(double timeS) {
+        if (told.stop().measured().isPresent()) {
+            Stop.Measured at = told.stop().measured().get();
+            halved |= at.halfAtS() <= timeS;
+            gone |= at.tenthAtS() <= timeS;
+        }
         if (!commanded && told.stop().commandAtS() <= timeS) {
             commanded = true;
             System.arraycopy(told.lowered(), 0, duty, 0, duty.length);

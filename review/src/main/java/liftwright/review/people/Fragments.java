@@ -38,10 +38,13 @@ final class Fragments {
     private final List<Thrown> thrown = new ArrayList<>();
     private final List<Finding> untold = new ArrayList<>();
 
-    Fragments(Rig rig, Numbers numbers, FullThrottle full, Ground ground) {
+    /**
+     * @param heightM from which pieces are thrown, over the ground
+     */
+    Fragments(Rig rig, Numbers numbers, FullThrottle full, double heightM) {
         this.rig = rig;
         this.full = full;
-        heightM = ground.highestFanM();
+        this.heightM = heightM;
         Moment declared = full.declared();
         for (FanType type : rig.fanTypes()) {
             int fastest = -1;

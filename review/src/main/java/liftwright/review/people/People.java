@@ -45,6 +45,26 @@ public record People(List<Section> sections, List<Finding> findings) {
         return new People(sections, findings);
     }
 
+    /**
+     * How far those who are not crew stay away, m: the larger of the limit and the farthest throw of
+     * a fan that breaks at full throttle, at the declared values. Empty where nothing turns.
+     *
+     * @param raisedM how much higher than the demanded height it may break, ≥ 0, m: a runaway
+     */
+    public static Optional<Double> keepOutM(Plant plant, double raisedM) {
+        Numbers numbers = new Numbers(plant.rig());
+        return FullThrottle.of(plant, numbers, 0, 0)
+                .filter(full -> !plant.rig().fans().isEmpty())
+                .map(
+                        full ->
+                                new Fragments(
+                                                plant.rig(),
+                                                numbers,
+                                                full,
+                                                new Ground(plant).highestFanM() + raisedM)
+                                        .keepOutM());
+    }
+
     /** What it rests on, for the evidence of an answer. */
     public static List<Evidence.Law> laws() {
         return List.of(
@@ -82,7 +102,7 @@ public record People(List<Section> sections, List<Finding> findings) {
             List<Section> sections,
             List<Finding> findings) {
         Ground ground = new Ground(plant);
-        Fragments fragments = new Fragments(plant.rig(), numbers, full, ground);
+        Fragments fragments = new Fragments(plant.rig(), numbers, full, ground.highestFanM());
         fragments.section().ifPresent(sections::add);
         findings.addAll(fragments.findings());
         findings.addAll(

@@ -18,6 +18,7 @@ import liftwright.rig.RigPath;
  * One way in which a runaway is stopped, or not: a declared kill, a throttle that is let go, or
  * what a lost link does.
  *
+ * @param source what of the rig it is
  * @param label in words
  * @param detectionS until something notices, s; a person's reaction counts from the fault
  * @param reactionS from there until someone presses, s: the 95 % end of what is declared
@@ -27,8 +28,11 @@ import liftwright.rig.RigPath;
  * @param acts what it does
  * @param share lift over weight that it lowers to; 0 for a stop
  * @param contactors that it opens
+ * @param tailS where it was measured: from half of the thrust to a tenth, s; {@code switchS} is then
+ *     the measured time from the press to half
  */
 public record KillPath(
+        Source source,
         String label,
         double detectionS,
         double reactionS,
@@ -37,7 +41,25 @@ public record KillPath(
         double switchS,
         Acts acts,
         double share,
-        Set<String> contactors) {
+        Set<String> contactors,
+        Optional<Double> tailS) {
+
+    /** What of a rig stops it. */
+    public sealed interface Source {
+
+        /**
+         * A declared kill.
+         *
+         * @param id of it
+         */
+        record Declared(String id) implements Source {}
+
+        /** The throttle, let go. */
+        record Throttle() implements Source {}
+
+        /** The link of the throttle, lost. */
+        record Link() implements Source {}
+    }
 
     /** What it does. */
     public enum Acts {
@@ -55,13 +77,48 @@ public record KillPath(
         contactors = Set.copyOf(contactors);
     }
 
-    /** From the fault until the fans are told or cut off, s. */
+    /**
+     * The same with measured times in place of the computed chain. One that lowers or does nothing
+     * stays as it is: its thrust does not go.
+     *
+     * @param halfS from the press until half of the thrust was gone, s
+     * @param tenthS from the press until a tenth was left, s
+     */
+    public KillPath measured(double halfS, double tenthS) {
+        return acts == Acts.NOTHING || share > 0
+                ? this
+                : new KillPath(
+                        source,
+                        label,
+                        detectionS(source, detectionS),
+                        reactionS,
+                        reactionFrom,
+                        measured,
+                        halfS,
+                        acts,
+                        share,
+                        contactors,
+                        Optional.of(tenthS - halfS));
+    }
+
+    /** What is timed from the loss of the link has the time of noticing it within. */
+    private static double detectionS(Source source, double declaredS) {
+        return source instanceof Source.Link ? 0 : declaredS;
+    }
+
+    /**
+     * From the fault until the fans are told or cut off, s; where that was measured, until half of
+     * the thrust is gone.
+     */
     public double totalS() {
         return detectionS + reactionS + switchS;
     }
 
     /** The same for the rotors. */
     public Stop stop() {
+        if (tailS.isPresent()) {
+            return Stop.asMeasured(totalS(), totalS() + tailS.get());
+        }
         return switch (acts) {
             case OPENS -> new Stop(Double.POSITIVE_INFINITY, totalS(), contactors);
             case COMMANDS_THEN_OPENS ->
@@ -103,6 +160,7 @@ public record KillPath(
                     case COMMAND_ZERO_ONLY -> Acts.COMMANDS;
                 };
         return new KillPath(
+                new Source.Declared(kill.id()),
                 "kill " + kill.id(),
                 0,
                 reaction.s,
@@ -111,7 +169,8 @@ public record KillPath(
                 kill.delay().si() + opening,
                 acts,
                 0,
-                Set.copyOf(kill.opens()));
+                Set.copyOf(kill.opens()),
+                Optional.empty());
     }
 
     private record Reaction(double s, String from, boolean measured) {}
@@ -151,6 +210,7 @@ public record KillPath(
                     case LOWER -> rig.control().lowering().si();
                 };
         return new KillPath(
+                new Source.Throttle(),
                 share > 0 ? "throttle let go, which lowers" : "throttle let go, which cuts",
                 0,
                 rig.limits().si(who),
@@ -159,7 +219,8 @@ public record KillPath(
                 delayS,
                 Acts.COMMANDS,
                 share,
-                Set.of());
+                Set.of(),
+                Optional.empty());
     }
 
     private static KillPath lostLink(Rig rig, double delayS) {
@@ -185,6 +246,16 @@ public record KillPath(
                     case HOLD -> "link lost, which holds the throttle";
                 };
         return new KillPath(
-                does + said, control.lossTime().si(), 0, "", true, delayS, acts, share, Set.of());
+                new Source.Link(),
+                does + said,
+                control.lossTime().si(),
+                0,
+                "",
+                true,
+                delayS,
+                acts,
+                share,
+                Set.of(),
+                Optional.empty());
     }
 }

@@ -57,6 +57,16 @@ public record RunawayReview(List<Section> sections, List<Finding> findings, List
      * @param threads ≥ 1
      */
     public static RunawayReview of(Plant plant, long seed, int draws, int threads, Work work) {
-        return RunawayRuns.of(plant, seed, draws, threads, work).review();
+        return of(plant, KillPath.of(plant.rig()), seed, draws, threads, work);
+    }
+
+    /**
+     * The same with given ways to stop it, such as those whose times were measured.
+     *
+     * @param kills of {@link KillPath#of}, each as it is or {@link KillPath#measured}
+     */
+    public static RunawayReview of(
+            Plant plant, List<KillPath> kills, long seed, int draws, int threads, Work work) {
+        return RunawayRuns.of(plant, kills, seed, draws, threads, work).review();
     }
 }

@@ -54,10 +54,10 @@ final class RunawayRuns {
         this.runs = runs;
     }
 
-    static RunawayRuns of(Plant plant, long seed, int draws, int threads, Work work) {
+    static RunawayRuns of(
+            Plant plant, List<KillPath> kills, long seed, int draws, int threads, Work work) {
         Runaway runaway = plant.runaway();
         runaway.load(plant.parameters().nominal());
-        List<KillPath> kills = KillPath.of(plant.rig());
         List<RunawayPath> paths = new ArrayList<>();
         for (KillPath kill : kills) {
             paths.add(runaway.run(usual(plant, kill.stop(), Surroundings.OPEN), true));

@@ -5,6 +5,7 @@ import java.util.Optional;
 import liftwright.rig.Rig;
 import liftwright.rig.table.BenchTable;
 import liftwright.rig.table.CellTest;
+import liftwright.rig.table.KillLog;
 import liftwright.rig.table.StartState;
 import liftwright.rig.table.ThrottleTrace;
 import liftwright.rig.table.TurningTable;
@@ -73,6 +74,17 @@ public final class TableReader {
      */
     public static TableReading<StartState> startState(String file, byte[] bytes, Rig rig) {
         return read(file, bytes, (table, faults) -> StartRows.read(file, table, rig, faults));
+    }
+
+    /**
+     * What was logged while kills were pressed.
+     *
+     * @param file as problems shall call it
+     * @param bytes the file
+     * @param paths names of the ways to stop that may be pressed
+     */
+    public static TableReading<KillLog> kills(String file, byte[] bytes, List<String> paths) {
+        return read(file, bytes, (table, faults) -> KillRows.read(file, table, paths, faults));
     }
 
     private interface Rows<T> {

@@ -27,7 +27,7 @@ class TablesPageTest {
     private static final Rig START = StartStateTest.small();
 
     @ParameterizedTest
-    @ValueSource(strings = {"reference/tables.md, 5", "how-to/measure-a-fan.md, 1"})
+    @ValueSource(strings = {"reference/tables.md, 6", "how-to/measure-a-fan.md, 1"})
     void theExamplesRead(String pageAndBlocks) throws IOException {
         String[] parts = pageAndBlocks.split(", ", -1);
         var blocks = BLOCK.matcher(Files.readString(DOCS.resolve(parts[0]))).results().toList();
@@ -42,6 +42,9 @@ class TablesPageTest {
                         case "turning" ->
                                 TableReader.turning("t.csv", bytes, List.of("left.1", "right.2"));
                         case "start" -> TableReader.startState("t.csv", bytes, START);
+                        case "kills" ->
+                                TableReader.kills(
+                                        "t.csv", bytes, List.of("remote", "link loss"));
                         default -> throw new AssertionError("who reads " + block.group(1));
                     };
             assertThat(reading).as(block.group(2)).isInstanceOf(TableReading.Whole.class);
@@ -54,7 +57,8 @@ class TablesPageTest {
                 Arguments.of("Cell test", CellRows.WORDS),
                 Arguments.of("Throttle trace", TraceRows.WORDS),
                 Arguments.of("Measured turning", TurningRows.WORDS),
-                Arguments.of("Start state", StartRows.WORDS));
+                Arguments.of("Start state", StartRows.WORDS),
+                Arguments.of("Kill log", KillRows.WORDS));
     }
 
     @ParameterizedTest(name = "{0}")
