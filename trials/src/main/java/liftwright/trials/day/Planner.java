@@ -67,7 +67,7 @@ final class Planner {
         cards.stream()
                 .sorted(Comparator.comparing((DayCard card) -> card.planned().id().kind().rung()))
                 .filter(card -> !card.passed())
-                .filter(card -> first.isEmpty() || card != first.get())
+                .filter(card -> first.isEmpty() || !card.equals(first.get()))
                 .forEach(this::ask);
     }
 

@@ -22,13 +22,11 @@ public final class Proving {
     /** Of each way to stop; common practice. */
     public static final int LEAST_PRESSES = 3;
 
-    private final Plant plant;
     private final KillLog log;
     private final double limitS;
     private final Optional<CoastTimes> coast;
 
     private Proving(Plant plant, KillLog log) {
-        this.plant = plant;
         this.log = log;
         limitS = plant.rig().limits().si(LimitName.KILL_TIME);
         coast = log.signal() == Signal.CURRENT ? CoastTimes.of(plant) : Optional.empty();
