@@ -84,27 +84,8 @@ public final class TextReport {
             case Section.Matrix matrix -> new MatrixText(paper, figures).write(matrix);
             case Section.Cases _ -> {} // are stepped through, which paper is not
             case Section.Elevation elevation -> new ElevationText(paper, figures).write(elevation);
-            case Section.Card card -> card(card);
+            case Section.Card card -> new CardText(paper, figures, this::section).write(card);
             case Section.Drawing _ -> {} // a terminal has no room for it; its numbers are in JSON
-        }
-    }
-
-    private void card(Section.Card card) {
-        paper.heading(card.title() + " (" + card.state() + ")");
-        paper.text(0, figures.sentence(card.purpose()));
-        for (Section.Card.Block block : card.blocks()) {
-            switch (block) {
-                case Section.Card.Block.Lines lines -> {
-                    paper.heading(lines.title());
-                    lines.lines()
-                            .forEach(
-                                    line ->
-                                            paper.block(
-                                                    0, 2, Paper.Ink.PLAIN, figures.sentence(line)));
-                }
-                case Section.Card.Block.Rows rows -> section(rows.table());
-                case Section.Card.Block.View view -> section(view.elevation());
-            }
         }
     }
 

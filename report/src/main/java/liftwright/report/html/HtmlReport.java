@@ -1,12 +1,5 @@
 package liftwright.report.html;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.Base64;
 import java.util.List;
 import liftwright.answer.Answer;
 import liftwright.answer.Cautions;
@@ -22,7 +15,7 @@ import liftwright.report.Look;
  */
 public final class HtmlReport {
 
-    private static final String STYLE = style();
+    private static final String STYLE = Styles.read("sheet.css") + Styles.read("pictures.css");
 
     private final Markup page = new Markup();
     private final Figures figures;
@@ -77,11 +70,7 @@ public final class HtmlReport {
     private void head(String rig) {
         page.empty("meta", "charset", "utf-8");
         page.empty(
-                "meta",
-                "http-equiv",
-                "Content-Security-Policy",
-                "content",
-                "default-src 'none'; style-src 'sha256-" + digest(STYLE) + "'");
+                "meta", "http-equiv", "Content-Security-Policy", "content", Styles.policy(STYLE));
         page.empty("meta", "name", "viewport", "content", "width=device-width, initial-scale=1");
         page.empty("meta", "name", "color-scheme", "content", "light dark");
         page.element("title", rig + ": review by Liftwright");
@@ -134,28 +123,5 @@ public final class HtmlReport {
     private void cautions() {
         page.element("h2", "Before power is applied");
         page.element("ul", () -> Cautions.ALL.forEach(caution -> page.element("li", caution)));
-    }
-
-    /** As a content policy wants it. */
-    private static String digest(String text) {
-        try {
-            return Base64.getEncoder()
-                    .encodeToString(
-                            MessageDigest.getInstance("SHA-256")
-                                    .digest(text.getBytes(StandardCharsets.UTF_8)));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
-    }
-
-    private static String style() {
-        try (InputStream in = HtmlReport.class.getResourceAsStream("sheet.css")) {
-            if (in == null) {
-                throw new IllegalStateException("missing from the program: sheet.css");
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

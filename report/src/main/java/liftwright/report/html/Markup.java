@@ -1,6 +1,7 @@
 package liftwright.report.html;
 
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import liftwright.report.Door;
 
 /**
@@ -16,6 +17,19 @@ final class Markup {
     private static final Set<String> WITHIN_LINES = Set.of("a", "code", "strong", "title", "desc");
 
     private final StringBuilder out = new StringBuilder(64 * 1024);
+    private final UnaryOperator<String> letters;
+
+    /** For a reader who has every letter. */
+    Markup() {
+        this(UnaryOperator.identity());
+    }
+
+    /**
+     * @param letters what becomes of a harmless text so that the reader's font has all of it
+     */
+    Markup(UnaryOperator<String> letters) {
+        this.letters = letters;
+    }
 
     /**
      * An element around others.
@@ -44,7 +58,7 @@ final class Markup {
 
     /** Text within an element, or between two. */
     Markup text(String text) {
-        out.append(escaped(text));
+        out.append(written(text));
         return this;
     }
 
@@ -75,7 +89,7 @@ final class Markup {
             out.append(' ')
                     .append(attributes[k])
                     .append("=\"")
-                    .append(escaped(attributes[k + 1]))
+                    .append(written(attributes[k + 1]))
                     .append('"');
         }
     }
@@ -85,10 +99,18 @@ final class Markup {
         return DOOR.plain(text);
     }
 
+    private String written(String text) {
+        return entities(letters.apply(plain(text)));
+    }
+
     static String escaped(String text) {
+        return entities(plain(text));
+    }
+
+    /** Marks as their entities; of a text that is harmless already. */
+    static String entities(String text) {
         StringBuilder safe = new StringBuilder(text.length() + 16);
-        DOOR.plain(text)
-                .codePoints()
+        text.codePoints()
                 .forEach(
                         c -> {
                             switch (c) {
