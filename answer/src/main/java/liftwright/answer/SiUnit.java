@@ -35,6 +35,7 @@ public final class SiUnit {
             case STIFFNESS -> "N/m";
             case IMPACT_ENERGY -> "J";
             case SOUND_LEVEL -> "dBA";
+            case FREQUENCY -> "Hz";
             case FAILURE_RATE -> "1/s";
             case RATIO, PERCENT, COUNT -> "1";
         };

@@ -7,7 +7,7 @@ import liftwright.rig.RigPath;
 import liftwright.rig.Site;
 
 /** The air of the site from the parameter vector. */
-final class SiteAir {
+public final class SiteAir {
 
     private static final int STANDARD = -1;
 
@@ -23,7 +23,8 @@ final class SiteAir {
         this.humidity = humidity;
     }
 
-    static SiteAir declare(Site site, ParameterRows table) {
+    /** Declares its parameters. */
+    public static SiteAir declare(Site site, ParameterRows table) {
         RigPath at = RigPath.of("site");
         return new SiteAir(
                 table.row(
@@ -56,19 +57,22 @@ final class SiteAir {
                         Range.NOT_NEGATIVE));
     }
 
-    double temperatureK(double[] p) {
+    /** K. */
+    public double temperatureK(double[] p) {
         return temperature == STANDARD
                 ? Air.standardTemperatureK(Air.geopotentialM(p[elevation]))
                 : p[temperature];
     }
 
-    double pressurePa(double[] p) {
+    /** Pa. */
+    public double pressurePa(double[] p) {
         return pressure == STANDARD
                 ? Air.standardPressurePa(Air.geopotentialM(p[elevation]))
                 : p[pressure];
     }
 
-    double densityKgpm3(double[] p) {
+    /** kg/m³. */
+    public double densityKgpm3(double[] p) {
         return Air.densityKgpm3(pressurePa(p), temperatureK(p), p[humidity]);
     }
 }

@@ -79,6 +79,7 @@ record DisplayUnit(UnitExpression unit, double fromSi) {
                     ANGLE,
                     ANGULAR_ACCELERATION,
                     SOUND_LEVEL,
+                    FREQUENCY,
                     FAILURE_RATE,
                     RATIO,
                     PERCENT,
@@ -115,6 +116,7 @@ record DisplayUnit(UnitExpression unit, double fromSi) {
             case STIFFNESS -> List.of(from(0, "N/m"), from(1000, "kN/m"));
             case IMPACT_ENERGY -> units("J");
             case SOUND_LEVEL -> units("dBA");
+            case FREQUENCY -> units("Hz");
             case FAILURE_RATE -> units("1/h");
             case PERCENT -> units("%");
             case RATIO, COUNT -> List.of(new DisplayUnit(UnitExpression.ONE, 0));

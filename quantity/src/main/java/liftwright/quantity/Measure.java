@@ -32,6 +32,8 @@ public enum Measure {
     IMPACT_ENERGY,
     /** A-weighted, dB. */
     SOUND_LEVEL,
+    /** Of a vibration, in hertz: whole swings a second. */
+    FREQUENCY,
     /** Events per running time. */
     FAILURE_RATE,
     /** A plain number: thrust over weight, a loss coefficient. */

@@ -97,6 +97,7 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
                     PRESSURE,
                     STIFFNESS,
                     IMPACT_ENERGY,
+                    FREQUENCY,
                     FAILURE_RATE,
                     RATIO ->
                     Rounding.decimals(value);

@@ -158,6 +158,43 @@ public final class Beams {
         };
     }
 
+    /**
+     * A beam at rest.
+     *
+     * @param mount at its tip
+     * @param tip place of that mount, rig axes, m
+     * @param along from clamp to mount, unit vector, rig axes
+     * @param lengthM m
+     * @param bendingNm2 E I, N·m²
+     * @param torsionNm2 G J, N·m²
+     */
+    public record Standing(
+            Mount mount,
+            Vec3 tip,
+            Vec3 along,
+            double lengthM,
+            double bendingNm2,
+            double torsionNm2) {}
+
+    /** All beams as they stand, nothing pulling at them. Allocates. */
+    public List<Standing> standing(double[] p) {
+        if (rows.isEmpty()) {
+            return List.of();
+        }
+        Pose.Placed placed = pose.placed(p);
+        return rows.stream()
+                .map(
+                        row ->
+                                new Standing(
+                                        row.mount,
+                                        placed.at(row.mount, Vec3.ZERO),
+                                        placed.onLimb(row.mount, row.runs),
+                                        p[row.length],
+                                        row.bendingNm2(p),
+                                        row.torsionNm2(p)))
+                .toList();
+    }
+
     /** Whether no fan is on a beam. */
     public boolean none() {
         return rows.isEmpty();

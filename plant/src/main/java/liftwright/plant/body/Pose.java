@@ -195,6 +195,15 @@ public final class Pose {
         }
     }
 
+    /**
+     * Turn of frame and trunk by the wearer's lean.
+     *
+     * @param frame takes {@link #FRAME} numbers: trunk axes to rig axes
+     */
+    public void trunk(double[] p, double[] frame) {
+        limbFrame(p, Mount.Carrier.TRUNK, frame);
+    }
+
     void limbFrame(double[] p, Mount.Carrier on, double[] frame) {
         switch (on) {
             case FRAME, TRUNK -> {

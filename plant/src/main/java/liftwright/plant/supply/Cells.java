@@ -150,6 +150,41 @@ public final class Cells {
         return sum;
     }
 
+    /** Rest voltage of a pack's mean cell at a share of charge, V. */
+    public double restV(int pack, double charge) {
+        double[] points = openCharge[pack];
+        return between(points, openVolt[pack], charge, segment(points, charge, 1)) + offsetV[pack];
+    }
+
+    /** R0 of a pack's mean cell at a share of charge, as warm and as old as it starts, Ω. */
+    public double instantOhm(int pack, double charge) {
+        return instantOhm[pack] * shape(pack, charge);
+    }
+
+    /**
+     * Slow resistance of a pack's mean cell, likewise, Ω; 0 of a pair that it lacks.
+     *
+     * @param pair 0 to {@link #PAIRS} − 1
+     */
+    public double slowOhm(int pack, int pair, double charge) {
+        return slowOhm[pack * PAIRS + pair] * shape(pack, charge);
+    }
+
+    /** Time constant of such a pair at the start, s. */
+    public double slowS(int pack, int pair) {
+        return slowS[pack * PAIRS + pair];
+    }
+
+    /** Of links and leads inside a pack, Ω. */
+    public double interconnectOhm(int pack) {
+        return interconnectOhm[pack];
+    }
+
+    /** Factor that the temperature at the start has on all resistances of a pack's cells. */
+    public double startWarmth(int pack) {
+        return CellLaw.temperatureFactor(temperatureCoefficientK[pack], startK[pack]);
+    }
+
     /** Factor on all resistances of a pack once its cells are so warm; 1 at their start. */
     double warmth(int pack, double cellK) {
         return CellLaw.temperatureFactor(temperatureCoefficientK[pack], cellK)

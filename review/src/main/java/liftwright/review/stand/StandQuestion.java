@@ -35,6 +35,15 @@ public final class StandQuestion {
                 evidence);
     }
 
+    /**
+     * Expanded uncertainty (95.45 %) of a thrust that the stand tells, N.
+     *
+     * @param thrustN N, &gt; 0
+     */
+    public static double expandedN(Stand stand, double thrustN) {
+        return StandBudget.of(stand, thrustN).expandedN();
+    }
+
     private static Verdict verdict(Stand stand, StandBudget budget) {
         double share = budget.expandedN() / budget.thrustN();
         StandBudget.Halved first = budget.first();
