@@ -40,7 +40,7 @@ export const FIRST: Record<Question, readonly string[]> = {
     heat: ['first-limits', 'heat-playback', 'losses', 'temperatures'],
     balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
     failures: ['failures', 'failure-cases', 'goes-next'],
-    restraint: ['restraint-elevation', 'stand-loads', 'tether-loads', 'heights'],
+    restraint: ['restraint-elevation', 'stand-elevation', 'stand-loads', 'tether-loads', 'heights'],
 };
 
 /** Kinds of sections that are pictures and nothing else. */

@@ -53,8 +53,10 @@ public final class Fields {
                         StandFields.ROWS,
                         RestraintFields.ROWS,
                         PredictionFields.ROWS,
+                        ProgrammeFields.ROWS,
                         BenchFields.ROWS,
                         CardFields.ROWS,
+                        MeasuringFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(

@@ -66,6 +66,7 @@ final class Grammar {
     static final String NEW = "new";
     static final String REVIEW = "review";
     static final String OPEN = "open";
+    static final String CARD = "card";
 
     static final String NO_BROWSER = "--no-browser";
     static final String PORT = "--port";
@@ -90,8 +91,8 @@ final class Grammar {
                 .description(
                         "Computes from a rig file of an electric multi-fan lift rig whether it"
                                 + " lifts, how long it flies, which way it turns, what gives out first, what a"
-                                + " failure does, what must hold it down and what would mend it."
-                                + " A calculation, not a"
+                                + " failure does, what must hold it down and what would mend it, and"
+                                + " makes the cards by which it is tested. A calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")
                 .commandListHeading("Verbs:%n")
@@ -106,6 +107,7 @@ final class Grammar {
         spec.addSubcommand(CHECK, line(check()));
         spec.addSubcommand(NEW, line(fresh()));
         spec.addSubcommand(REVIEW, line(review()));
+        spec.addSubcommand(CARD, line(CardGrammar.spec()));
         spec.addSubcommand(OPEN, line(open()));
         root = line(spec);
     }
@@ -364,19 +366,19 @@ final class Grammar {
         return example(spec, "liftwright open examples");
     }
 
-    private static CommandSpec verb(String name, String description) {
+    static CommandSpec verb(String name, String description) {
         CommandSpec spec = CommandSpec.create().name(name);
         spec.usageMessage().description(description);
         spec.addOption(help());
         return spec;
     }
 
-    private static CommandSpec example(CommandSpec spec, String example) {
+    static CommandSpec example(CommandSpec spec, String example) {
         spec.usageMessage().footer("", "Example: " + example);
         return spec;
     }
 
-    private static void look(CommandSpec spec) {
+    static void look(CommandSpec spec) {
         spec.addOption(
                 flag(
                         NO_COLOUR,
@@ -404,7 +406,7 @@ final class Grammar {
                 .build();
     }
 
-    private static OptionSpec flag(String name, String description, String... more) {
+    static OptionSpec flag(String name, String description, String... more) {
         var names = new String[more.length + 1];
         System.arraycopy(more, 0, names, 0, more.length);
         names[more.length] = name;
@@ -415,7 +417,7 @@ final class Grammar {
                 .build();
     }
 
-    private static OptionSpec value(String name, String label, String description, String... more) {
+    static OptionSpec value(String name, String label, String description, String... more) {
         var names = new String[more.length + 1];
         System.arraycopy(more, 0, names, 0, more.length);
         names[more.length] = name;

@@ -86,6 +86,11 @@ final class Options {
         return count(Grammar.KEEP, 10_000);
     }
 
+    /** Runs in a row of a card. */
+    OptionalInt cleanRuns() {
+        return count(CardGrammar.RUNS, 1000);
+    }
+
     OptionalInt pairs() {
         return count(Grammar.PAIRS, 10_000);
     }

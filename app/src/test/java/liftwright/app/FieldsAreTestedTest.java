@@ -26,7 +26,9 @@ class FieldsAreTestedTest {
     @Test
     void everyFieldOfAQuestionHasItsRow() throws IOException {
         var used = new TreeSet<String>();
-        for (Path source : sources("review", "main")) {
+        List<Path> sources = new ArrayList<>(sources("review", "main"));
+        sources.addAll(sources("trials", "main"));
+        for (Path source : sources) {
             String text = Files.readString(source);
             for (Pattern pattern : List.of(MADE, STEP, LIMIT)) {
                 pattern.matcher(text).results().map(result -> result.group(1)).forEach(used::add);

@@ -121,7 +121,7 @@ public final class RestraintQuestion implements Staged {
                     found.tether()
                             .map(on -> FallTable.of(on, plant.siteDensityKgpm3(nominal())))
                             .ifPresent(sections::add);
-                    sections.add(HoldPicture.of(rig, found));
+                    sections.addAll(HoldPicture.of(rig, found));
                 });
         sections.addAll(people(stage));
         return Optional.of(new RestraintAnswer(verdict, findings, sections, evidence));

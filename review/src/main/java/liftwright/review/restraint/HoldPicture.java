@@ -3,6 +3,9 @@ package liftwright.review.restraint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Elevation.Kind;
 import liftwright.answer.Section.Elevation.Load;
@@ -18,6 +21,7 @@ import liftwright.plant.hold.TetherHold;
 import liftwright.plant.hold.TetherNumbers;
 import liftwright.rig.HoldingStand;
 import liftwright.rig.LimitName;
+import liftwright.rig.Restraint;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 import org.jspecify.annotations.Nullable;
@@ -42,19 +46,53 @@ public final class HoldPicture {
         this.held = held;
     }
 
-    /** The drawing of what is declared. */
-    public static Section of(Rig rig, Held held) {
-        var picture = new HoldPicture(rig, held);
-        if (held.stand().isPresent() && rig.restraint().stand().isPresent()) {
-            picture.stand(rig.restraint().stand().get(), held.stand().get());
-        }
-        held.tether().ifPresent(picture::tether);
-        picture.around();
-        return new Section.Elevation(
-                "restraint-elevation",
-                "What holds the rig, from its right side",
-                picture.shapes,
-                picture.loads);
+    /** The drawings of what is declared: of the tether, and of the stand. */
+    public static List<Section.Elevation> of(Rig rig, Held held) {
+        return Stream.of(tether(rig, held), stand(rig, held)).flatMap(Optional::stream).toList();
+    }
+
+    /** The tether; empty where there is none. */
+    public static Optional<Section.Elevation> tether(Rig rig, Held held) {
+        return held.tether()
+                .map(
+                        on -> {
+                            var picture = new HoldPicture(rig, held);
+                            picture.tether(on);
+                            picture.beam(on.line());
+                            picture.mats();
+                            picture.scale(HoldPicture::isUnderWearer);
+                            return picture.section(
+                                    "restraint-elevation", "On the tether, from its right side");
+                        });
+    }
+
+    /** The stand; empty where there is none. */
+    public static Optional<Section.Elevation> stand(Rig rig, Held held) {
+        return held.stand()
+                .flatMap(
+                        on ->
+                                rig.restraint()
+                                        .stand()
+                                        .map(
+                                                stand -> {
+                                                    var picture = new HoldPicture(rig, held);
+                                                    picture.stand(stand, on);
+                                                    picture.scale(under -> !isUnderWearer(under));
+                                                    return picture.section(
+                                                            held.tether().isPresent()
+                                                                    ? "stand-elevation"
+                                                                    : "restraint-elevation",
+                                                            "On the stand, from its right side");
+                                                }));
+    }
+
+    private static boolean isUnderWearer(Restraint.Under under) {
+        return under == Restraint.Under.WEARER;
+    }
+
+    private Section.Elevation section(String id, String title) {
+        around();
+        return new Section.Elevation(id, title, shapes, loads);
     }
 
     private void stand(HoldingStand stand, Held.OnStand on) {
@@ -204,21 +242,36 @@ public final class HoldPicture {
         double keepOutM = rig.limits().si(LimitName.KEEP_OUT);
         double drawn = Math.min(keepOutM, 1.5 * widestM + 1);
         line(Kind.GROUND, "ground", new Spot2(-drawn, 0), new Spot2(drawn, 0));
-        held.tether()
-                .map(Held.OnTether::line)
-                .ifPresent(
-                        line ->
-                                line(
-                                        Kind.BEAM,
-                                        "overhead",
-                                        new Spot2(-widestM, line.overheadM()),
-                                        new Spot2(widestM, line.overheadM())));
+        for (int side : new int[] {-1, 1}) {
+            line(
+                    Kind.KEEP_OUT,
+                    side < 0
+                            ? "nobody beyond"
+                            : "nobody within " + Math.round(keepOutM) + " m at least (not to scale)",
+                    new Spot2(side * drawn, 0),
+                    new Spot2(side * drawn, 1.8));
+        }
+    }
+
+    private void beam(TetherNumbers line) {
+        line(
+                Kind.BEAM,
+                "overhead",
+                new Spot2(-widestM, line.overheadM()),
+                new Spot2(widestM, line.overheadM()));
+    }
+
+    private void mats() {
         rig.restraint()
                 .mats()
                 .filter(thick -> thick.si() > 0)
                 .ifPresent(thick -> box(Kind.MAT, "mats", -widestM, widestM, 0, thick.si()));
+    }
+
+    private void scale(Predicate<Restraint.Under> stands) {
         rig.restraint()
                 .platform()
+                .filter(scale -> stands.test(scale.under()))
                 .ifPresent(
                         scale ->
                                 box(
@@ -228,15 +281,6 @@ public final class HoldPicture {
                                         scale.length().si() / 2,
                                         0,
                                         0.05));
-        for (int side : new int[] {-1, 1}) {
-            line(
-                    Kind.KEEP_OUT,
-                    side < 0
-                            ? "nobody beyond"
-                            : "nobody within " + Math.round(keepOutM) + " m (not to scale)",
-                    new Spot2(side * drawn, 0),
-                    new Spot2(side * drawn, 1.8));
-        }
     }
 
     private void line(Kind kind, String label, Spot2 from, Spot2 to) {

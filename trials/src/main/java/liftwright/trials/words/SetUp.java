@@ -334,13 +334,16 @@ final class SetUp {
     }
 
     private Optional<Block> picture(Held held) {
-        return HoldPicture.of(rig, held)
-                        instanceof Section.Elevation(var _, var title, var shapes, var loads)
-                ? Optional.of(
-                        new Block.View(
-                                new Section.Elevation(
-                                        CardText.id(planned.id(), "held"), title, shapes, loads)))
-                : Optional.empty();
+        boolean lines = planned.run().filter(run -> run.held() == Run.Held.TETHER).isPresent();
+        return (lines ? HoldPicture.tether(rig, held) : HoldPicture.stand(rig, held))
+                .map(
+                        of ->
+                                new Block.View(
+                                        new Section.Elevation(
+                                                CardText.id(planned.id(), "held"),
+                                                of.title(),
+                                                of.shapes(),
+                                                of.loads())));
     }
 
     /** The same table under a name of this card's. */

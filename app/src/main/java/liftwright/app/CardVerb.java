@@ -1,0 +1,200 @@
+package liftwright.app;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Answer;
+import liftwright.answer.AnswerJson;
+import liftwright.answer.Finding;
+import liftwright.answer.Outcome;
+import liftwright.app.record.TrialsRecord;
+import liftwright.plant.identify.NotToldException;
+import liftwright.plant.parameters.ImpossibleValueException;
+import liftwright.report.PlainText;
+import liftwright.report.TextReport;
+import liftwright.review.Settings;
+import liftwright.rig.Rig;
+import liftwright.rig.shape.kind.Nearest;
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
+import liftwright.trials.ask.Trials;
+import liftwright.trials.ask.TrialsCase;
+
+/** {@code card}: the programme of a rig, its cards, and what came of them. */
+final class CardVerb {
+
+    private final Voice voice;
+    private final Surroundings around;
+    private final Options options;
+    private final Interrupt interrupt;
+
+    CardVerb(Voice voice, Surroundings around, Options options, Interrupt interrupt) {
+        this.voice = voice;
+        this.around = around;
+        this.options = options;
+        this.interrupt = interrupt;
+    }
+
+    Exit run() {
+        options.look(); // a wrong option shall not wait for the answer
+        settings();
+        LocalDate today = today();
+        List<String> words = options.names();
+        Optional<String> action =
+                Optional.of(words.getFirst()).filter(CardGrammar.ACTIONS::contains);
+        List<String> names = words.subList(action.isPresent() ? 1 : 0, words.size());
+        if (names.isEmpty()) {
+            throw new UsageException(
+                    "which rig? Name a rig file after "
+                            + words.getFirst()
+                            + ". See: liftwright card --help");
+        }
+        RigSource source = RigSource.of(UserFile.of(names.getFirst(), around.folder()));
+        Optional<Rig> rig = source.read().rig();
+        if (rig.isEmpty()) {
+            voice.answer(CheckVerb.text(source, options));
+            return Exit.BAD_INPUT;
+        }
+        var record = new TrialsRecord(source.file().path());
+        TrialsCase about = read(record, source, rig.get(), today);
+        List<String> rest = names.subList(1, names.size());
+        try {
+            return switch (action.orElse("")) {
+                case CardGrammar.STATUS -> status(source, about, rest);
+                case CardGrammar.PASS ->
+                        new CardPass(options, this::say).write(record, about, trials(source, about), rest);
+                default -> cards(source, about, rest);
+            };
+        } catch (NotToldException | ImpossibleValueException e) {
+            throw new UsageException(source.file().named() + ": " + e.getMessage());
+        }
+    }
+
+    private static TrialsCase read(
+            TrialsRecord record, RigSource source, Rig rig, LocalDate today) {
+        try {
+            return record.read(rig, source.digest(), today);
+        } catch (IOException e) {
+            throw new UsageException(
+                    "what lies beside "
+                            + source.file().named()
+                            + " cannot be read: "
+                            + e.getMessage());
+        }
+    }
+
+    private Exit status(RigSource source, TrialsCase about, List<String> rest) {
+        if (!rest.isEmpty()) {
+            throw new UsageException(
+                    "status tells of all cards; the one that shall open is named with "
+                            + CardGrammar.FOR);
+        }
+        Trials trials = trials(source, about);
+        Optional<CardId> goal = options.text(CardGrammar.FOR).map(text -> named(trials, text));
+        return show(source, about, trials.programme(goal));
+    }
+
+    private Exit cards(RigSource source, TrialsCase about, List<String> rest) {
+        Trials trials = trials(source, about);
+        boolean all = options.has(CardGrammar.ALL);
+        if (rest.isEmpty() && !all) {
+            if (options.text(Grammar.HTML).isPresent()
+                    || options.text(CardGrammar.PDF).isPresent()) {
+                throw new UsageException(
+                        "which card is to be printed? Name one, or " + CardGrammar.ALL);
+            }
+            return show(source, about, trials.programme(Optional.empty()));
+        }
+        List<CardId> ids =
+                all
+                        ? trials.programme().cards().stream().map(Planned::id).toList()
+                        : rest.stream().map(text -> named(trials, text)).toList();
+        var paper = new CardPaper(options, around);
+        var progress = progress();
+        var answer = trials.cards(ids, progress);
+        progress.wipe();
+        if (answer.isEmpty()) {
+            say("stopped; no card was made");
+            return Exit.STOPPED_EARLY;
+        }
+        Exit exit = show(source, about, answer.get());
+        paper.write(answer.get(), about.rig(), source.file().named()).forEach(n -> say("wrote " + n));
+        return exit;
+    }
+
+    /**
+     * @throws UsageException naming the nearest card
+     */
+    static CardId named(Trials trials, String text) {
+        return CardId.parse(text)
+                .filter(id -> trials.programme().card(id).isPresent())
+                .orElseThrow(
+                        () -> {
+                            List<String> known =
+                                    trials.programme().cards().stream()
+                                            .map(card -> card.id().text())
+                                            .toList();
+                            return new UsageException(
+                                    "this rig has no card "
+                                            + text
+                                            + Nearest.to(text, new java.util.TreeSet<>(known))
+                                                    .map(near -> ": perhaps " + near + " was meant")
+                                                    .orElse("")
+                                            + ". Its cards: "
+                                            + String.join(", ", known));
+                        });
+    }
+
+    private Trials trials(RigSource source, TrialsCase about) {
+        var review = new ReviewForCards(source, about.rig(), settings(), this::progress);
+        return new Trials(about, settings(), review::answer);
+    }
+
+    private Progress progress() {
+        boolean watched = around.errIsTerminal() || options.has(Grammar.PROGRESS);
+        return new Progress(voice, watched, interrupt);
+    }
+
+    private Exit show(RigSource source, TrialsCase about, Answer answer) {
+        voice.answer(
+                options.json()
+                        ? AnswerJson.write(answer, about.rig().name(), Program.VERSION) + "\n"
+                        : TextReport.write(
+                                answer, about.rig().name(), source.file().named(), options.look()));
+        return answer.verdict().outcome() == Outcome.HOLDS
+                        && answer.findings().stream()
+                                .noneMatch(f -> f.severity() == Finding.Severity.STOPS)
+                ? Exit.CLEAR
+                : Exit.STOPS;
+    }
+
+    /** The day it is, or that was asked for. */
+    private LocalDate today() {
+        Optional<String> given = options.text(CardGrammar.ON);
+        if (given.isEmpty()) {
+            return around.today();
+        }
+        try {
+            return LocalDate.parse(given.get());
+        } catch (DateTimeParseException e) {
+            throw new UsageException(
+                    CardGrammar.ON + " is a date such as 2026-03-14, not " + given.get());
+        }
+    }
+
+    private Settings settings() {
+        Settings settings = Settings.standard().withoutRemedies();
+        if (options.seed().isPresent()) {
+            settings = settings.withSeed(options.seed().getAsLong());
+        }
+        return options.threads().isPresent()
+                ? settings.withThreads(options.threads().getAsInt())
+                : settings;
+    }
+
+    private void say(String sentence) {
+        voice.aside(PlainText.of("liftwright: " + sentence, !around.utf8()));
+    }
+}

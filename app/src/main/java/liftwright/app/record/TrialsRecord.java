@@ -1,0 +1,123 @@
+package liftwright.app.record;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import liftwright.rig.Problem;
+import liftwright.rig.Rig;
+import liftwright.rig.stand.Stand;
+import liftwright.rig.stand.StandReading;
+import liftwright.trials.ask.TrialsCase;
+import liftwright.trials.evidence.PassFolder;
+import liftwright.trials.proof.KillProof;
+import liftwright.trials.proof.ProofReading;
+
+/**
+ * What lies beside a rig file about its tests: passes in {@code rig.passes}, proofs of the kills in
+ * {@code rig.kills}, settings of controllers in {@code rig.settings}, the plan of a thrust stand in
+ * {@code stand.yaml}.
+ *
+ * @param rigFile whose it is
+ */
+public record TrialsRecord(Path rigFile) {
+
+    private static final String YAML = ".yaml";
+
+    /**
+     * All of it, as far as it can be read; what cannot is told and keeps gates closed.
+     *
+     * @throws IOException when the disk does not give it
+     */
+    public TrialsCase read(Rig rig, String rigDigest, LocalDate today) throws IOException {
+        PassFolder.Contents passes = folder().read();
+        return new TrialsCase(
+                rig,
+                rigDigest,
+                passes.passes(),
+                Stream.concat(
+                                passes.problems().stream().map(TrialsRecord::words),
+                                proofProblems().stream())
+                        .toList(),
+                PassFolder.settingsBeside(rigFile),
+                lastProof(),
+                stand(),
+                today);
+    }
+
+    /** Where passes are. */
+    public PassFolder folder() {
+        return PassFolder.beside(rigFile);
+    }
+
+    private static String words(Problem problem) {
+        return problem.at().file() + ":" + problem.at().line() + ": " + problem.found();
+    }
+
+    /** Where a proof of that day goes that is not there yet. */
+    public Path proofFile(LocalDate on) {
+        Path folder = proofs();
+        for (int n = 1; ; n++) {
+            Path file = folder.resolve(on + (n == 1 ? "" : "-" + n) + YAML);
+            if (!Files.exists(file)) {
+                return file;
+            }
+        }
+    }
+
+    /** Folder of the proofs of the kills. */
+    public Path proofs() {
+        String name = String.valueOf(rigFile.getFileName());
+        String stem = name.endsWith(YAML) ? name.substring(0, name.length() - YAML.length()) : name;
+        return rigFile.resolveSibling(stem + ".kills");
+    }
+
+    private Optional<KillProof> lastProof() throws IOException {
+        Optional<Path> last = proofFiles().stream().reduce((_, later) -> later);
+        return last.isEmpty() ? Optional.empty() : reading(last.get()).proof();
+    }
+
+    private List<String> proofProblems() throws IOException {
+        Optional<Path> last = proofFiles().stream().reduce((_, later) -> later);
+        return last.isEmpty()
+                ? List.of()
+                : reading(last.get()).problems().stream().map(TrialsRecord::words).toList();
+    }
+
+    private static ProofReading reading(Path file) throws IOException {
+        return ProofReading.read(
+                String.valueOf(file.getFileName()), liftwright.rig.file.RigFiles.read(file));
+    }
+
+    /** In the order of their days. */
+    private List<Path> proofFiles() throws IOException {
+        if (!Files.isDirectory(proofs())) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(proofs())) {
+            return files.filter(file -> String.valueOf(file.getFileName()).matches("[0-9-]+[.]yaml"))
+                    .sorted(TrialsRecord::inTime)
+                    .toList();
+        }
+    }
+
+    /** 2026-03-14, 2026-03-14-2, …, 2026-03-14-10. */
+    private static int inTime(Path one, Path other) {
+        String first = String.valueOf(one.getFileName());
+        String second = String.valueOf(other.getFileName());
+        int day = first.substring(0, 10).compareTo(second.substring(0, 10));
+        return day != 0 ? day : Integer.compare(first.length(), second.length()) != 0
+                ? Integer.compare(first.length(), second.length())
+                : first.compareTo(second);
+    }
+
+    private Optional<Stand> stand() throws IOException {
+        Path file = rigFile.resolveSibling("stand.yaml");
+        return Files.isRegularFile(file)
+                ? StandReading.read("stand.yaml", liftwright.rig.file.RigFiles.read(file)).stand()
+                : Optional.empty();
+    }
+}
