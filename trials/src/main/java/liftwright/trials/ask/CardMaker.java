@@ -92,9 +92,7 @@ record CardMaker(TrialsCase about, Settings settings) {
         return new Section.Card(
                 planned.id().text(),
                 planned.id().kind().title()
-                        + (planned.id().subject().isEmpty()
-                                ? ""
-                                : ", " + planned.id().subject()),
+                        + (planned.id().subject().isEmpty() ? "" : ", " + planned.id().subject()),
                 card.word(),
                 Sentence.words(planned.purpose()),
                 made.blocks());

@@ -3,8 +3,8 @@ package liftwright.trials.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Optional;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.random.RandomGenerator;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.Inertia;
