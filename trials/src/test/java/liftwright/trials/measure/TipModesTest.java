@@ -131,13 +131,9 @@ class TipModesTest {
         RealMatrix product =
                 new LUDecomposition(mass).getSolver().solve(MatrixUtils.createRealMatrix(k));
         double[] square =
-                new EigenDecompositionNonSymmetric(product).getEigenvalues().length == 5
-                        ? Arrays.stream(
-                                        new EigenDecompositionNonSymmetric(product)
-                                                .getEigenvalues())
-                                .mapToDouble(value -> value.getReal())
-                                .toArray()
-                        : new double[0];
+                Arrays.stream(new EigenDecompositionNonSymmetric(product).getEigenvalues())
+                        .mapToDouble(value -> value.getReal())
+                        .toArray();
         Arrays.sort(square);
         return Arrays.stream(square).map(Math::sqrt).toArray();
     }
