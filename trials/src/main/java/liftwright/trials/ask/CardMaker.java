@@ -69,7 +69,17 @@ record CardMaker(TrialsCase about, Settings settings) {
         return Optional.of(
                 new Made(
                         new TestCard(planned, readings, predicted.get().aborts(), blocks),
-                        predicted.get().draws()));
+                        Math.max(
+                                predicted.get().draws(),
+                                measured.map(CardMaker::draws).orElse(0))));
+    }
+
+    /** Draws behind the bands of a card on which nothing runs. */
+    private static int draws(Measured measured) {
+        return measured.readings().stream()
+                .mapToInt(reading -> reading.band().draws())
+                .max()
+                .orElse(0);
     }
 
     private String settingsInWords() {
