@@ -43,8 +43,7 @@ class KillLogTest {
         assertThat(log.filterS()).hasValue(0.005);
         assertThat(log.rows()).hasSize(4);
         assertThat(log.rows().getFirst().pressed()).isEmpty();
-        assertThat(log.rows().getFirst().value().orElseThrow())
-                .isEqualTo(9000 * Math.PI / 30);
+        assertThat(log.rows().getFirst().value().orElseThrow()).isEqualTo(9000 * Math.PI / 30);
         assertThat(log.rows().get(1).pressed()).contains("remote");
         assertThat(log.rows().get(1).timeS()).isEqualTo(0.02);
         assertThat(log.rows().get(2).value()).isEmpty();

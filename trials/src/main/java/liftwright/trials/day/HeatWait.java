@@ -20,7 +20,9 @@ public final class HeatWait {
      */
     public static OptionalDouble of(Answer heat) {
         return heat.sections().stream()
-                .filter(section -> section instanceof Section.Table table && table.id().equals(TABLE))
+                .filter(
+                        section ->
+                                section instanceof Section.Table table && table.id().equals(TABLE))
                 .flatMap(section -> ((Section.Table) section).rows().stream())
                 .flatMap(List::stream)
                 .filter(value -> value.field().equals(FIELD))

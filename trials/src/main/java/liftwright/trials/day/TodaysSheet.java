@@ -85,8 +85,7 @@ public final class TodaysSheet {
                                 "; crew from "
                                         + day.start()
                                         + " to "
-                                        + Planner.clock(
-                                                day.start().toSecondOfDay() + day.hoursS())
+                                        + Planner.clock(day.start().toSecondOfDay() + day.hoursS())
                                         + ", light until "
                                         + day.lightUntil()
                                         + "; "
@@ -156,7 +155,10 @@ public final class TodaysSheet {
         return watch.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        Sentence.words("Watch the cells of " + named(watch) + ": they differ by more than ")
+                        Sentence.words(
+                                        "Watch the cells of "
+                                                + named(watch)
+                                                + ": they differ by more than ")
                                 .then(Measure.VOLTAGE, PackRules.WATCHED_SPREAD_V)
                                 .then(" at rest."));
     }
@@ -200,9 +202,7 @@ public final class TodaysSheet {
             List<Abort> known =
                     one.card().aborts().stream()
                             .filter(abort -> abort.value() instanceof Abort.Worth.At)
-                            .sorted(
-                                    (a, b) ->
-                                            Double.compare(secondsToLimit(a), secondsToLimit(b)))
+                            .sorted((a, b) -> Double.compare(secondsToLimit(a), secondsToLimit(b)))
                             .limit(MOST_ABORTS_EACH)
                             .toList();
             if (known.isEmpty()) {
@@ -265,11 +265,7 @@ public final class TodaysSheet {
             lines.add(Sentence.words(named(each.getValue()) + ": " + each.getKey() + "."));
         }
         if (left > 0) {
-            lines.add(
-                    Sentence.words(
-                            "And "
-                                    + left
-                                    + " more: the programme says why of each."));
+            lines.add(Sentence.words("And " + left + " more: the programme says why of each."));
         }
         return lines;
     }
@@ -323,7 +319,12 @@ public final class TodaysSheet {
     public static Section.Table table(TodaysPlan plan) {
         List<List<Value>> rows = new ArrayList<>();
         for (Allowed one : plan.allowed()) {
-            rows.add(row(one.card(), "yes", allowedWhy(one), Value.of("pause-before", one.pauseS())));
+            rows.add(
+                    row(
+                            one.card(),
+                            "yes",
+                            allowedWhy(one),
+                            Value.of("pause-before", one.pauseS())));
         }
         for (Refused one : plan.refused()) {
             rows.add(
@@ -342,9 +343,7 @@ public final class TodaysSheet {
     }
 
     private static String allowedWhy(Allowed one) {
-        return one.passes()
-                ? ""
-                : "the packs give " + runs(one) + " runs: it does not pass today";
+        return one.passes() ? "" : "the packs give " + runs(one) + " runs: it does not pass today";
     }
 
     private static List<Value> row(DayCard card, String allowed, String why, Value pause) {

@@ -24,8 +24,7 @@ public final class ProofSections {
 
     /** One sentence that opens an answer. */
     public static Sentence sentence(KillProof proof) {
-        long held =
-                proof.paths().stream().filter(path -> path.outcome() == Outcome.HOLDS).count();
+        long held = proof.paths().stream().filter(path -> path.outcome() == Outcome.HOLDS).count();
         Sentence start =
                 Sentence.words(
                                 held
@@ -34,7 +33,8 @@ public final class ProofSections {
                                         + " declared ways to stop leave no more than a tenth of the"
                                         + " thrust within ")
                         .then(Measure.TIME, proof.limitS());
-        return start.then(" of the press, on " + proof.date() + "; the day after it proves nothing");
+        return start.then(
+                " of the press, on " + proof.date() + "; the day after it proves nothing");
     }
 
     /** Times of each way to stop. */
@@ -97,7 +97,10 @@ public final class ProofSections {
                 "kill-heights",
                 "Every fan at full from a hover, untied, with the worst measured times",
                 List.of(
-                        "proof-path", "proof-reaction", "proof-height", "proof-apex",
+                        "proof-path",
+                        "proof-reaction",
+                        "proof-height",
+                        "proof-apex",
                         "proof-impact"),
                 rows);
     }
@@ -108,7 +111,8 @@ public final class ProofSections {
             case AllowedHeight.None _ ->
                     new Value(
                             "proof-height",
-                            new Value.Figure.NotComputed("none: even from the ground it ends harder"));
+                            new Value.Figure.NotComputed(
+                                    "none: even from the ground it ends harder"));
             case AllowedHeight.Endless _ ->
                     new Value(
                             "proof-height",
@@ -129,7 +133,8 @@ public final class ProofSections {
                     Finding.of(
                             Severity.STOPS,
                             "no-way-to-stop",
-                            Sentence.words("the rig declares no way to stop that takes thrust away"),
+                            Sentence.words(
+                                    "the rig declares no way to stop that takes thrust away"),
                             "what cannot be stopped is not run"));
         }
         heights.worst().map(worst -> tooHigh(rig, heights, worst)).ifPresent(findings::add);
@@ -180,14 +185,20 @@ public final class ProofSections {
         Sentence said =
                 Sentence.words("a runaway from ")
                         .then(Measure.LENGTH, heights.demandedM())
-                        .then(", as high as is asked, that " + worst.path() + " stops as measured, comes to ")
+                        .then(
+                                ", as high as is asked, that "
+                                        + worst.path()
+                                        + " stops as measured, comes to ")
                         .then(Measure.LENGTH, worst.apexM())
                         .then(" and strikes the ground at ")
                         .then(Measure.SPEED, worst.impactMps());
         said =
                 allowed.isPresent()
-                        ? said.then("; begun below ").then(Measure.LENGTH, allowed.get()).then(" it ends within the limit")
-                        : said.then("; begun at the ground it already ends harder than the limit: untied, no height is allowed");
+                        ? said.then("; begun below ")
+                                .then(Measure.LENGTH, allowed.get())
+                                .then(" it ends within the limit")
+                        : said.then(
+                                "; begun at the ground it already ends harder than the limit: untied, no height is allowed");
         return Finding.of(
                         within ? Severity.NOTES : Severity.WARNS,
                         within ? "height-with-measured-kills" : "too-high-for-measured-kills",

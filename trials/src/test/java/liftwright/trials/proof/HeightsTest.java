@@ -175,18 +175,20 @@ class HeightsTest {
                         case AllowedHeight.UpTo(double heightM, double apexM) -> {
                             some[0]++;
                             assertThat(heightM)
-                                    .isCloseTo(Math.max(0, expected), within(0.02 + 0.03 * heightM));
+                                    .isCloseTo(
+                                            Math.max(0, expected), within(0.02 + 0.03 * heightM));
                             assertThat(apexM)
                                     .isCloseTo(
-                                            body.runaway(heightM, reaction + half, reaction + tenth)
-                                                    [1],
+                                            body.runaway(
+                                                            heightM,
+                                                            reaction + half,
+                                                            reaction + tenth)[1],
                                             within(0.02 + 0.02 * apexM));
                         }
                         case AllowedHeight.None(double apexM, double impactMps) -> {
                             some[1]++;
                             assertThat(expected).isLessThan(0.03);
-                            double[] own =
-                                    body.runaway(0.001, reaction + half, reaction + tenth);
+                            double[] own = body.runaway(0.001, reaction + half, reaction + tenth);
                             assertThat(impactMps).isCloseTo(own[0], within(0.03 * own[0]));
                             assertThat(apexM).isCloseTo(own[1], within(0.02 + 0.03 * own[1]));
                         }
@@ -239,7 +241,8 @@ class HeightsTest {
                         }
                     }
                     double near = People.keepOutM(plant, 0).orElseThrow();
-                    assertThat(People.keepOutM(plant, 8).orElseThrow()).isGreaterThanOrEqualTo(near);
+                    assertThat(People.keepOutM(plant, 8).orElseThrow())
+                            .isGreaterThanOrEqualTo(near);
                 });
         assertThat(looked[0]).isGreaterThan(20);
     }

@@ -73,11 +73,7 @@ class ProvingTest {
 
     private static KillProof prove(Plant plant, String text) {
         return Proving.of(
-                plant,
-                read(plant.rig(), text),
-                DAY,
-                ProofTextTest.DIGEST,
-                ProofTextTest.DIGEST);
+                plant, read(plant.rig(), text), DAY, ProofTextTest.DIGEST, ProofTextTest.DIGEST);
     }
 
     @Test
@@ -98,8 +94,7 @@ class ProvingTest {
                             double tenth = limit * slow * random.nextDouble(0.1, 1);
                             double delay = tenth * random.nextDouble(0.1, 0.6);
                             presses.add(
-                                    new Press(
-                                            path.name(), delay, (tenth - delay) / Math.log(10)));
+                                    new Press(path.name(), delay, (tenth - delay) / Math.log(10)));
                             worst.merge(path.name(), tenth, Math::max);
                             counted.merge(path.name(), 1, Integer::sum);
                         }
@@ -167,7 +162,13 @@ class ProvingTest {
                 5,
                 random -> {
                     PathProof path =
-                            remote(prove(plant, log(random, "speed [rpm]", thrice("remote", 0.05, 0.2))));
+                            remote(
+                                    prove(
+                                            plant,
+                                            log(
+                                                    random,
+                                                    "speed [rpm]",
+                                                    thrice("remote", 0.05, 0.2))));
                     assertThat(path.tenth().orElseThrow().highS())
                             .isCloseTo(0.05 + 0.2 * Math.log(Math.sqrt(10)), within(0.03));
                     assertThat(path.half().orElseThrow().highS())
@@ -200,7 +201,10 @@ class ProvingTest {
                             remote(
                                     prove(
                                             plant,
-                                            log(random, "current [A]", thrice("remote", 0.05, 1e-4))));
+                                            log(
+                                                    random,
+                                                    "current [A]",
+                                                    thrice("remote", 0.05, 1e-4))));
                     assertThat(path.tenth().orElseThrow().highS())
                             .isBetween(0.05 + coast, 0.05 + coast + 3 * ROW_S);
                 });
@@ -258,8 +262,7 @@ class ProvingTest {
                     PathProof timed = remote(proof);
                     assertThat(remote.kill().switchS())
                             .isEqualTo(timed.half().orElseThrow().highS());
-                    List<Finding> findings =
-                            ProofSections.findings(plant.rig(), proof, heights);
+                    List<Finding> findings = ProofSections.findings(plant.rig(), proof, heights);
                     long stops =
                             findings.stream()
                                     .filter(one -> one.severity() == Finding.Severity.STOPS)
