@@ -1,5 +1,6 @@
 import './look/tokens.css';
 import './look/page.css';
+import './look/trials.css';
 import { render } from 'preact';
 import { Bay } from './state/bay';
 import { Page } from './views/Page';

@@ -169,6 +169,7 @@ describe('a trial', () => {
             'lift',
             'endurance',
             'restraint',
+            'trials',
             'heat',
             'failures',
         ]);

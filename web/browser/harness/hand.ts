@@ -9,6 +9,7 @@ export const asked: Record<Question, string> = {
     balance: 'Is it balanced, and which way will it turn?',
     failures: 'What if something fails?',
     restraint: 'What must hold it down?',
+    trials: 'How do I test it without hurting anyone?',
 };
 export const questions = Object.keys(asked) as Question[];
 
@@ -88,6 +89,12 @@ export class Hand {
         await this.sheet.locator('figure.cases').waitFor(patience);
     }
 
+    /** The cards stand there for the rig as it is; which are open is told to the end only when all is answered. */
+    async laid(): Promise<void> {
+        await this.sheet.locator('.trials:not(.old) .card-row').first().waitFor(patience);
+        await this.banded();
+    }
+
     /** The open question is answered to its end, for the rig as it stands; what takes long is drawn. */
     async answered(): Promise<void> {
         const open = (question: Question) =>
@@ -96,6 +103,8 @@ export class Hand {
             await this.warmed();
         } else if (await open('failures')) {
             await this.failed();
+        } else if (await open('trials')) {
+            await this.laid();
         } else {
             await this.whole();
         }
@@ -115,7 +124,7 @@ export class Hand {
         );
     }
 
-    /** Every question is answered to its end, but heat and failures, which are asked last. */
+    /** Every question is answered to its end, but heat, failures and what rests on them, which are asked last. */
     async allAnswered(): Promise<void> {
         await this.answered();
         await this.page.waitForFunction(
@@ -127,7 +136,7 @@ export class Hand {
                             rung.querySelector('progress') === null &&
                             !/being (judged|answered)/.test(rung.textContent),
                     ),
-            [asked.heat, asked.failures],
+            [asked.heat, asked.failures, asked.trials],
             patience,
         );
     }

@@ -56,7 +56,8 @@ test('every picture is saved as SVG, PNG and CSV, and reads back', () =>
     inBay('mudlark', async ({ visit: { page } }) => {
         const hand = new Hand(page);
         let pictures = 0;
-        for (const question of questions) {
+        const drawn = questions.filter(each => each !== 'trials'); // cards are kept as PDF and HTML
+        for (const question of drawn) {
             await hand.open(question);
             await hand.answered();
             const one = hand.sheet.locator('figure').first();
@@ -83,7 +84,7 @@ test('every picture is saved as SVG, PNG and CSV, and reads back', () =>
             expect(lines.length).toBeGreaterThan(3);
             pictures++;
         }
-        expect(pictures).toBe(questions.length);
+        expect(pictures).toBe(drawn.length);
     }));
 
 test('the report holds the verdicts of the page', () =>
@@ -129,6 +130,8 @@ test('hostile names stay words on every rung, in every picture and in every file
         }
         expect(await page.getByRole('heading', { level: 1 }).innerText()).toContain('<img src=x');
         expect(await page.title()).not.toMatch(/^[12]$/);
+        await hand.open('restraint');
+        await hand.answered();
         const svg = await saved(hand, () =>
             hand.sheet
                 .getByRole('button', { name: /as SVG$/ })

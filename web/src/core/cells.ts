@@ -44,3 +44,9 @@ export function part(words: string): Cell {
 export function labelOf(fields: Fields, field: string): string {
     return fields[field]?.label ?? field.replaceAll('-', ' ');
 }
+
+/** A number in a sentence: a count says what it counts, which in a table stands above it. */
+export function counted(fields: Fields, value: Value): string {
+    const unitless = value.kind === 'amount' && fields[value.field]?.unit === '';
+    return unitless ? `${value.shown} ${labelOf(fields, value.field)}` : value.shown;
+}

@@ -228,5 +228,9 @@ export function numbersOf(section: Section, fields: Fields): Numbers[] {
             return [ofCases(section, fields)];
         case 'elevation':
             return ofElevation(section, fields);
+        case 'card':
+            return section.blocks.flatMap(block =>
+                block.kind === 'lines' ? [] : numbersOf(block, fields),
+            );
     }
 }

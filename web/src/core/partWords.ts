@@ -42,6 +42,7 @@ function tables(sections: readonly Section[]): Table[] {
             case 'matrix':
             case 'cases':
             case 'elevation':
+            case 'card':
                 return [];
         }
     });

@@ -28,7 +28,11 @@ export const LADDER: readonly Asked[] = [
     { words: 'What if something fails?', short: 'Failures', question: 'failures' },
     { words: 'What must hold it down?', short: 'Restraint', question: 'restraint' },
     { words: 'Will the flight computer hold it?', short: 'Holding' },
-    { words: 'How do I test it without hurting anyone?', short: 'Tests' },
+    {
+        words: 'How do I test it without hurting anyone?',
+        short: 'Tests',
+        question: 'trials',
+    },
     { words: 'Why did it not do what was promised?', short: 'Why' },
     { words: 'What should I change?', short: 'Change' },
 ];
@@ -41,10 +45,11 @@ export const FIRST: Record<Question, readonly string[]> = {
     balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
     failures: ['failures', 'failure-cases', 'goes-next'],
     restraint: ['restraint-elevation', 'stand-elevation', 'stand-loads', 'tether-loads', 'heights'],
+    trials: ['today'], // and the way of the cards
 };
 
 /** Kinds of sections that are pictures and nothing else. */
-const DRAWN: readonly Section['kind'][] = ['matrix', 'cases', 'elevation'];
+const DRAWN: readonly Section['kind'][] = ['matrix', 'cases', 'elevation', 'card'];
 
 /** Sections of an answer that stand open, in the order in which they are read. */
 export function firstOf(question: Question, sections: readonly Section[]): Section[] {

@@ -24,6 +24,7 @@ export const QUESTIONS: readonly Question[] = [
     'balance',
     'failures',
     'restraint',
+    'trials',
 ];
 
 /** As they are asked: what takes longest comes last. */
@@ -32,12 +33,13 @@ export const ASKED: readonly Question[] = [
     'endurance',
     'balance',
     'restraint',
+    'trials',
     'heat',
     'failures',
 ];
 
-/** What takes too long for a hand to wait for it. */
-export const DEAR: readonly Question[] = ['heat', 'failures', 'restraint'];
+/** What takes too long for a hand to wait for it, or tells a hand nothing. */
+export const DEAR: readonly Question[] = ['heat', 'failures', 'restraint', 'trials'];
 
 export function unasked(): Rungs {
     return {
@@ -47,6 +49,7 @@ export function unasked(): Rungs {
         balance: { question: 'balance', state: 'unasked' },
         failures: { question: 'failures', state: 'unasked' },
         restraint: { question: 'restraint', state: 'unasked' },
+        trials: { question: 'trials', state: 'unasked' },
     };
 }
 
@@ -106,5 +109,6 @@ function each(rungs: Rungs, by: (rung: Rung) => Rung): Rungs {
         balance: by(rungs.balance),
         failures: by(rungs.failures),
         restraint: by(rungs.restraint),
+        trials: by(rungs.trials),
     };
 }

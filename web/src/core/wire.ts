@@ -179,7 +179,8 @@ export interface GuideField {
 
 // ---- answers -------------------------------------------------------------------------------------
 
-export type Question = 'lift' | 'endurance' | 'heat' | 'balance' | 'failures' | 'restraint';
+export type Question =
+    'lift' | 'endurance' | 'heat' | 'balance' | 'failures' | 'restraint' | 'trials';
 export type Units = 'si' | 'us';
 
 // POST /api/ask {rig, base, questions: Question[], units, to: Stage, turn?: number} -> stream of Told, every
@@ -189,6 +190,25 @@ export type Units = 'si' | 'us';
 // POST /api/try {rig, base, changes: Change[], questions, units, turn?: number} -> the same stream, nominal
 //   only, of the rig with these changes in memory; nothing is kept.
 // POST /api/report {rig, base, units} -> the HTML report, as a file.
+// POST /api/card {rig, base, card, units, turn?} -> stream of Told of the question 'trials', stage 'whole' alone: the
+//   card with what is predicted for it, and the cheapest set of cards that proves it again. Stopped as an ask is.
+// POST /api/sheet {rig, base, card, units, paper: Paper, form: 'pdf' | 'html'} -> a card, or with the card 'today' the
+//   sheet of the day, as a file to print.
+// POST /api/pass {rig, base, card, ...Outcome} -> Recorded: a file of its own beside the rig, never changed after.
+//   409 'refused' with the reason, among them a rig file that is not saved: a pass speaks of what is written.
+export type Paper = 'a4' | 'letter';
+/** What came of a card, as it is signed. */
+export interface Outcome {
+    outcome: 'passed' | 'aborted' | 'failed' | 'unexplained';
+    who: string;
+    /** Clean runs in a row. */
+    repeats: number;
+    notes: string;
+}
+export interface Recorded {
+    /** As which number, and what more it needs to count. */
+    sentence: string;
+}
 export type Stage = 'nominal' | 'banded' | 'whole';
 export type Told =
     | { stage: Stage; question: Question; document: AnswerDocument }
@@ -264,7 +284,17 @@ export interface Value {
     shownBand: string;
 }
 export type Section =
-    Waterfall | Table | Plot | Drawing | Timeline | Shares | Playback | Matrix | Cases | Elevation;
+    | Waterfall
+    | Table
+    | Plot
+    | Drawing
+    | Timeline
+    | Shares
+    | Playback
+    | Matrix
+    | Cases
+    | Elevation
+    | Card;
 export interface WaterfallStep {
     label: string;
     value: Value;
@@ -427,4 +457,21 @@ export interface ElevationLoad {
     across: number;
     up: number;
     value: Value;
+}
+/** A test card: one job with all that is needed to do it. */
+export interface Card {
+    kind: 'card';
+    id: string;
+    title: string;
+    state: string;
+    /** Its purpose, in the reader's units. */
+    shown: string;
+    blocks: CardBlock[];
+}
+export type CardBlock = CardLines | Table | Elevation;
+export interface CardLines {
+    kind: 'lines';
+    title: string;
+    style: 'plain' | 'tick' | 'number' | 'write';
+    lines: { shown: string }[];
 }

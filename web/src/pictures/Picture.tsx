@@ -3,6 +3,7 @@ import { numbersOf } from '../core/numbers';
 import { ledgerOf } from '../core/rows';
 import type { Table } from '../core/wire';
 import type { PictureProps } from './api';
+import { CardPicture } from './CardPicture';
 import { CasesPicture } from './CasesPicture';
 import { CurvePicture } from './CurvePicture';
 import { ElevationPicture } from './ElevationPicture';
@@ -37,6 +38,8 @@ export function Picture(props: PictureProps) {
             return <CasesPicture {...props} section={section} />;
         case 'elevation':
             return <ElevationPicture {...props} section={section} />;
+        case 'card':
+            return <CardPicture {...props} section={section} />;
         case 'table':
             return <LedgerOrTable {...props} section={section} />;
     }

@@ -1,5 +1,5 @@
 import type { Action } from '../core/action';
-import { QUESTIONS } from '../core/verdicts';
+import { LADDER } from '../core/questions';
 import type { Link } from '../core/wire';
 import type { Bay } from './bay';
 import { saveBlob } from './save';
@@ -38,8 +38,9 @@ export function actionsOf(bay: Bay, places: Places): Action[] {
             bay.redo();
         },
     };
-    const open = QUESTIONS.map((question, index): Action => {
-        return {
+    const open = LADDER.flatMap(({ question }, index): Action[] => {
+        if (question === undefined) return [];
+        const one: Action = {
             id: `open-${question}`,
             label: () => `Open question ${index + 1}, ${question}`,
             keys: `Alt+${index + 1}`,
@@ -50,6 +51,7 @@ export function actionsOf(bay: Bay, places: Places): Action[] {
                 places.go('sheet');
             },
         };
+        return [one];
     });
     return [
         save,

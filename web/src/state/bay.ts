@@ -3,6 +3,7 @@ import type { Timer } from '../core/caller';
 import { Desk, type DeskView } from '../core/desk';
 import type { Change, Folder, Part, Question, RigDocument, Units, Watched } from '../core/wire';
 import { Asks } from './asks';
+import { Cards } from './cards';
 import { Gate } from './gate';
 import { StoredKeep } from './keep';
 import { Moving } from './moving';
@@ -58,6 +59,16 @@ export class Bay {
         () => void this.kept?.again(),
     );
     readonly trial = new Trial(this.server, () => this.open.peek());
+    readonly cards = new Cards(
+        this.server,
+        () => this.where(),
+        sentence => {
+            this.tell(sentence);
+        },
+        () => {
+            this.askAgain();
+        },
+    );
     readonly moving = new Moving(
         this.server,
         this.trial,
@@ -156,6 +167,7 @@ export class Bay {
         this.kept?.close();
         this.trial.let();
         this.asks.forget();
+        this.cards.forget();
         this.selected.value = undefined;
         this.named.value = undefined;
         this.failure.value = undefined;
@@ -213,6 +225,7 @@ export class Bay {
         this.asks.changed();
         const tried = this.trial.tried.peek();
         if (tried !== undefined && tried.of !== document.revision) this.trial.let();
+        this.cards.changed(document.readable);
         if (document.readable) {
             void this.asks.ask(document.rig, document.revision, this.taste.units.peek());
         }
@@ -221,6 +234,7 @@ export class Bay {
     stop(): void {
         const document = this.desk.peek()?.document;
         if (document !== undefined) this.asks.stop(document.revision);
+        this.cards.stop();
     }
 
     tryOut(label: string, changes: Change[]): void {

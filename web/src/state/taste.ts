@@ -1,11 +1,12 @@
 import { effect, signal } from '@preact/signals';
-import type { Units } from '../core/wire';
+import type { Paper, Units } from '../core/wire';
 
 export type Theme = 'as the system' | 'light' | 'dark';
 
 /** What the reader likes, kept by the browser for the next time. */
 export class Taste {
     readonly units = signal<Units>(held('liftwright units') === 'us' ? 'us' : 'si');
+    readonly paper = signal<Paper>(held('liftwright paper') === 'letter' ? 'letter' : 'a4');
     readonly theme = signal<Theme>(themeOf(held('liftwright theme')));
 
     constructor() {
@@ -22,6 +23,9 @@ export class Taste {
         });
         effect(() => {
             hold('liftwright units', this.units.value);
+        });
+        effect(() => {
+            hold('liftwright paper', this.paper.value);
         });
     }
 }

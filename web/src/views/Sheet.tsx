@@ -11,6 +11,7 @@ import { isOld } from './Ladder';
 import { OutcomeMark, outcomeClass, outcomeWords } from './outcome';
 import { Solid } from './Solid';
 import { TrialBar } from './TrialBar';
+import { Way } from './trials/Way';
 
 /** The question that is open: its verdict, its pictures, what was found, its numbers, what it rests on. */
 export function Sheet() {
@@ -38,7 +39,11 @@ export function Sheet() {
             <TrialBar question={question} />
             {shown !== undefined && (
                 <>
-                    <Pictures document={shown} question={question} old={old} />
+                    {question === 'trials' ? (
+                        <Way document={shown} old={old} />
+                    ) : (
+                        <Pictures document={shown} question={question} old={old} />
+                    )}
                     {rung.document !== undefined && <Findings document={rung.document} />}
                     <Numbers document={shown} question={question} old={old} />
                     <Evidence evidence={shown.answer.evidence} />

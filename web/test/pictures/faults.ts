@@ -28,6 +28,7 @@ export const FIELDS: AnswerDocument['fields'] = {
     across: { label: 'across', unit: 'm', per: 1, plus: 0 },
     'height-above-ground': { label: 'height', unit: 'm', per: 1, plus: 0 },
     time: { label: 'time', unit: 's', per: 1, plus: 0 },
+    'card-minutes': { label: 'minutes', unit: '', per: 1, plus: 0 },
 };
 
 export function amount(field: string, si: number, half = 0): Value {

@@ -55,7 +55,6 @@ public final class Fields {
                         PredictionFields.ROWS,
                         ProgrammeFields.ROWS,
                         BenchFields.ROWS,
-                        DayFields.ROWS,
                         CardFields.ROWS,
                         MeasuringFields.ROWS,
                         NameFields.ROWS)

@@ -13,6 +13,7 @@ final class AllRoutes {
 
     /** By name; each class of routes has its line here. */
     static Map<String, Route> of(Bay bay) {
+        OnRecord onRecord = OnRecord.of(bay);
         return Stream.of(
                         new FolderRoutes(bay).routes(), //
                         new DocumentRoutes(bay).routes(),
@@ -21,10 +22,12 @@ final class AllRoutes {
                                 .routes(),
                         new AskRoutes(
                                         rig -> bay.drafts().of(rig).reading(),
+                                        onRecord,
                                         bay.version(),
                                         AskRoutes.PROGRESS,
                                         bay::fault)
                                 .routes(),
+                        new CardRoutes(bay, onRecord).routes(),
                         new GuideRoutes(bay).routes(),
                         new MoveRoute(bay).routes())
                 .flatMap(List::stream)

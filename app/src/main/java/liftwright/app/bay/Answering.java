@@ -5,12 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import liftwright.answer.Answer;
-import liftwright.answer.AnswerJson;
-import liftwright.answer.Texts;
 import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
-import liftwright.report.ReaderTexts;
 import liftwright.review.Settings;
 import liftwright.review.Stage;
 import liftwright.review.Staged;
@@ -24,36 +22,30 @@ import liftwright.rig.Rig;
  */
 final class Answering {
 
-    /** A sentence may quote the file. */
-    private static final liftwright.report.Door HARMLESS = new liftwright.report.Door(false);
-
-    /** A sentence that may quote a file, for the page. */
-    static String harmless(String sentence) {
-        return HARMLESS.plain(sentence);
-    }
-
     private final Asked asked;
-    private final String version;
+    private final OnRecord onRecord;
     private final AskedWork work;
-    private final Lines lines;
+    private final AnswerLines lines;
     private final Consumer<Throwable> faults;
-    private final Texts texts;
     private volatile Optional<Question> current = Optional.empty();
 
     /**
-     * @param version of the program
+     * @param onRecord what trials rest on; keeps what is answered here
      * @param work stopped when nobody waits any more
      * @param lines to whoever asked
      * @param faults is told what went wrong by a mistake of ours
      */
     Answering(
-            Asked asked, String version, AskedWork work, Lines lines, Consumer<Throwable> faults) {
+            Asked asked,
+            OnRecord onRecord,
+            AskedWork work,
+            AnswerLines lines,
+            Consumer<Throwable> faults) {
         this.asked = asked;
-        this.version = version;
+        this.onRecord = onRecord;
         this.work = work;
         this.lines = lines;
         this.faults = faults;
-        texts = new ReaderTexts(asked.units());
     }
 
     /** Answers, and says how it ended. */
@@ -61,7 +53,7 @@ final class Answering {
         Optional<Rig> rig = asked.reading().rig();
         if (rig.isPresent()) {
             answer(rig.get());
-            end();
+            lines.end(work.stopped());
         } else {
             refuse(unreadable(asked.reading().problems()));
         }
@@ -69,25 +61,28 @@ final class Answering {
 
     /** Refuses everything that was asked. */
     void refuse(String sentence) {
-        refuse(Optional.empty(), sentence);
-        end();
+        lines.refuse(Optional.empty(), sentence);
+        lines.end(work.stopped());
     }
 
-    private void end() {
-        lines.tell(
-                json -> json.object(() -> json.member("end", work.stopped() ? "stopped" : "done")));
-    }
-
-    /** First all at a glance; then what takes long only when the others are whole. */
+    /**
+     * First all at a glance; then what takes long only when the others are whole. Trials rest on
+     * the others and are answered again after each lot.
+     */
     private void answer(Rig rig) {
         Map<Question, Staged> open = new EnumMap<>(Question.class);
         answer(Stage.NOMINAL, asked.questions(), open, rig);
         for (boolean takesLong : new boolean[] {false, true}) {
-            List<Question> some =
-                    asked.questions().stream().filter(q -> q.takesLong() == takesLong).toList();
+            List<Question> some = some(q -> q != Question.TRIALS && q.takesLong() == takesLong);
             answer(Stage.BANDED, some, open, rig);
             answer(Stage.WHOLE, some, open, rig);
+            List<Question> trials = some(q -> q == Question.TRIALS);
+            answer(takesLong ? Stage.WHOLE : Stage.BANDED, trials, open, rig);
         }
+    }
+
+    private List<Question> some(Predicate<Question> wanted) {
+        return asked.questions().stream().filter(wanted).toList();
     }
 
     private void answer(
@@ -111,7 +106,10 @@ final class Answering {
     }
 
     private Staged staged(Question question, Rig rig) {
-        return question.staged(rig, asked.reading().digest(), Settings.standard());
+        String digest = asked.reading().digest();
+        return question == Question.TRIALS
+                ? onRecord.trials(asked.rig(), rig, digest)
+                : question.staged(rig, digest, Settings.standard());
     }
 
     /** A question that fails once is not asked again. */
@@ -120,62 +118,34 @@ final class Answering {
             then.run();
         } catch (NotToldException | ImpossibleValueException e) {
             open.remove(question);
-            refuse(Optional.of(question), String.valueOf(e.getMessage()));
+            lines.refuse(Optional.of(question), String.valueOf(e.getMessage()));
+        } catch (FaultException e) {
+            open.remove(question);
+            lines.refuse(Optional.of(question), e.sentence());
         } catch (Lines.GoneException e) {
             throw e;
         } catch (RuntimeException e) {
             open.remove(question);
             faults.accept(e);
-            refuse(Optional.of(question), "A fault of the program, not of your rig.");
+            lines.refuse(Optional.of(question), "A fault of the program, not of your rig.");
         }
     }
 
     private void tell(Stage stage, Question question, Rig rig, Answer answer) {
-        lines.tell(
-                "{\"stage\":\""
-                        + stage.label()
-                        + "\",\"question\":\""
-                        + question.word()
-                        + "\",\"document\":"
-                        + AnswerJson.write(answer, rig.name(), version, texts)
-                        + "}");
+        if (stage == Stage.WHOLE) {
+            onRecord.reviewed().keep(asked.reading().digest(), answer);
+        }
+        lines.tell(stage, question, rig.name(), answer);
     }
 
     /** Tells how far it is, where something that takes long has begun. */
     void tellProgress() {
-        Optional<Question> question = current;
-        Optional<AskedWork.Progress> progress = work.progress();
-        if (question.isPresent() && progress.isPresent()) {
-            AskedWork.Progress far = progress.get();
-            lines.tell(
-                    json ->
-                            json.object(
-                                    () ->
-                                            json.name("progress")
-                                                    .object(
-                                                            () -> {
-                                                                json.member(
-                                                                        "question",
-                                                                        question.get().word());
-                                                                json.member("stage", far.stage());
-                                                                json.name("done").whole(far.done());
-                                                                json.name("total")
-                                                                        .whole(far.total());
-                                                            })));
-        }
+        current.ifPresent(
+                question -> work.progress().ifPresent(far -> lines.progress(question, far)));
     }
 
-    private void refuse(Optional<Question> question, String sentence) {
-        lines.tell(
-                json ->
-                        json.object(
-                                () -> {
-                                    json.member("refused", HARMLESS.plain(sentence));
-                                    json.member("question", question.map(Question::word));
-                                }));
-    }
-
-    private static String unreadable(List<Problem> problems) {
+    /** Why there is no rig to ask. */
+    static String unreadable(List<Problem> problems) {
         List<Problem> errors = problems.stream().filter(p -> p.code().isError()).toList();
         if (errors.isEmpty()) {
             return "The file does not read as a rig.";

@@ -3,12 +3,10 @@ package liftwright.app.bay;
 import java.time.Duration;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import liftwright.review.Stage;
 import liftwright.rig.Change;
 import liftwright.rig.file.RigReading;
-import org.jspecify.annotations.Nullable;
 
 /**
  * {@code ask}: answers about a rig as it stands, as far as wanted; {@code try}: the declared values
@@ -21,22 +19,30 @@ final class AskRoutes {
     static final Duration PROGRESS = Duration.ofMillis(250);
 
     private final Readings readings;
+    private final OnRecord onRecord;
     private final String version;
-    private final Duration progress;
+    private final Computing computing;
     private final Consumer<Throwable> faults;
     private final Lanes asking = new Lanes();
     private final Lanes trying = new Lanes();
     private final RightOfWay way = new RightOfWay();
 
     /**
+     * @param onRecord what trials rest on; keeps what is answered
      * @param version of the program
      * @param progress how often it is told how far an answer is
      * @param faults is told what went wrong by a mistake of ours
      */
-    AskRoutes(Readings readings, String version, Duration progress, Consumer<Throwable> faults) {
+    AskRoutes(
+            Readings readings,
+            OnRecord onRecord,
+            String version,
+            Duration progress,
+            Consumer<Throwable> faults) {
         this.readings = readings;
+        this.onRecord = onRecord;
         this.version = version;
-        this.progress = progress;
+        computing = new Computing(progress);
         this.faults = faults;
     }
 
@@ -75,48 +81,25 @@ final class AskRoutes {
 
     private void tried(Asked before, List<Change> changes, AskedWork work, Lines lines) {
         if (work.stopped()) { // a newer one came while this waited: it is not worth reading
-            new Answering(before, version, work, lines, faults).run();
+            answering(before, work, lines).run();
             return;
         }
         switch (before.reading().with(changes)) {
             case RigReading.Edit.Changed(var changed, var _) ->
-                    answer(
-                            new Asked(changed, before.questions(), before.units(), before.to()),
-                            work,
-                            lines);
+                    answer(before.with(changed), work, lines);
             case RigReading.Edit.Refused(var change, var reason) ->
-                    new Answering(before, version, work, lines, faults)
+                    answering(before, work, lines)
                             .refuse(change.at() + " cannot be changed: " + reason);
         }
     }
 
-    /**
-     * Computes on a thread of its own: a request's thread is one of few that all requests share,
-     * and only waits here and tells how far it is.
-     */
     private void answer(Asked asked, AskedWork work, Lines lines) {
-        var answering = new Answering(asked, version, work, lines, faults);
-        var failed = new AtomicReference<@Nullable Throwable>();
-        Thread computing =
-                Thread.ofPlatform()
-                        .daemon()
-                        .name("answering")
-                        .uncaughtExceptionHandler((_, failure) -> failed.set(failure))
-                        .start(answering::run);
-        try {
-            while (!computing.join(progress)) {
-                answering.tellProgress();
-            }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-        } finally {
-            work.stop();
-        }
-        switch (failed.get()) {
-            case null -> {}
-            case RuntimeException failure -> throw failure;
-            case Error error -> throw error;
-            case Throwable other -> throw new IllegalStateException(other);
-        }
+        Answering answering = answering(asked, work, lines);
+        computing.run(work, answering::run, answering::tellProgress);
+    }
+
+    private Answering answering(Asked asked, AskedWork work, Lines lines) {
+        return new Answering(
+                asked, onRecord, work, AnswerLines.of(lines, version, asked.units()), faults);
     }
 }

@@ -9,12 +9,13 @@ import liftwright.rig.file.RigReading;
 /**
  * What the page asks.
  *
+ * @param rig its path from the folder
  * @param reading of the rig
  * @param questions in the order they are answered in
  * @param units of the reader
  * @param to the last stage that is wanted
  */
-record Asked(RigReading reading, List<Question> questions, UnitSystem units, Stage to) {
+record Asked(String rig, RigReading reading, List<Question> questions, UnitSystem units, Stage to) {
 
     Asked {
         questions = List.copyOf(questions);
@@ -28,7 +29,12 @@ record Asked(RigReading reading, List<Question> questions, UnitSystem units, Sta
     static Asked of(Json.Members body, RigReading reading, Stage to) {
         List<Question> questions =
                 body.texts("questions").stream().map(Question::of).distinct().toList();
-        return new Asked(reading, questions, units(body.text("units")), to);
+        return new Asked(body.text("rig"), reading, questions, units(body.text("units")), to);
+    }
+
+    /** The same of another state of the rig. */
+    Asked with(RigReading changed) {
+        return new Asked(rig, changed, questions, units, to);
     }
 
     /**

@@ -1,6 +1,8 @@
 package liftwright.app.bay;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import liftwright.review.BalanceQuestion;
 import liftwright.review.EnduranceQuestion;
 import liftwright.review.FailureCase;
@@ -21,7 +23,13 @@ enum Question {
     HEAT,
     BALANCE,
     FAILURES,
-    RESTRAINT;
+    RESTRAINT,
+    /** Rests on what is on record and on the answers to the others: {@link StagedTrials}. */
+    TRIALS;
+
+    /** Those that a rig file alone answers. */
+    static final List<Question> OF_REVIEW =
+            Stream.of(values()).filter(question -> question != TRIALS).toList();
 
     /** As the page calls it, and as an answer does. */
     String word() {
@@ -47,7 +55,11 @@ enum Question {
         return this == HEAT || this == FAILURES;
     }
 
-    /** Asked of a rig, as the command line asks it without options. */
+    /**
+     * Asked of a rig, as the command line asks it without options.
+     *
+     * @throws IllegalArgumentException where the rig file alone does not answer it
+     */
     Staged staged(Rig rig, String digest, Settings settings) {
         return switch (this) {
             case LIFT -> LiftQuestion.staged(rig, digest, settings);
@@ -58,6 +70,7 @@ enum Question {
             case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
             case FAILURES -> FailuresQuestion.staged(rig, digest, FailureCase.usual(), settings);
             case RESTRAINT -> RestraintQuestion.staged(rig, digest, settings);
+            case TRIALS -> throw new IllegalArgumentException("no question of a rig file alone");
         };
     }
 

@@ -93,7 +93,7 @@ final class ReportRoute {
     private static List<Answer> answers(Rig rig, String digest) {
         var answers = new ArrayList<Answer>();
         var work = new AskedWork(() -> {}); // nobody stops it
-        for (Question question : Question.values()) {
+        for (Question question : Question.OF_REVIEW) {
             question.amongAll(rig, digest, Settings.standard())
                     .answer(Stage.WHOLE, work)
                     .ifPresent(answers::add);
@@ -103,7 +103,7 @@ final class ReportRoute {
 
     private static FaultException refused(RuntimeException why) {
         return new FaultException(
-                Kind.REFUSED, Answering.harmless(String.valueOf(why.getMessage())));
+                Kind.REFUSED, AnswerLines.harmless(String.valueOf(why.getMessage())));
     }
 
     /** Of the file that it is kept in: the rig's name in plain letters. */

@@ -7,13 +7,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import liftwright.app.JsonOfReview;
+import liftwright.app.record.TrialsRecord;
 import liftwright.rig.file.RigReading;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -50,8 +53,15 @@ class AskRoutesTest {
         return RigReading.read("rig.yaml", yaml.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** The rig lies in a folder that is not there: nothing is on record of it. */
     private List<Route> routes(RigReading reading) {
-        return new AskRoutes(_ -> reading, "0.1.0", Duration.ofMillis(1), faults::add).routes();
+        var untested =
+                new OnRecord(
+                        _ -> new TrialsRecord(Path.of("nowhere", "rig.yaml")),
+                        new Reviewed(),
+                        () -> LocalDate.of(2026, 3, 14));
+        return new AskRoutes(_ -> reading, untested, "0.1.0", Duration.ofMillis(1), faults::add)
+                .routes();
     }
 
     private static Reply.Stream stream(List<Route> routes, String name, Session tab, String body) {
@@ -68,13 +78,15 @@ class AskRoutesTest {
 
     private static String ask(RigReading reading, String questions, String units, String to) {
         return """
-               {"rig":"rig.yaml","base":"%s","questions":%s,"units":"%s","to":"%s"}"""
+        {"rig":"rig.yaml","base":"%s","questions":%s,"units":"%s","to":"%s"}\
+        """
                 .formatted(reading.digest(), questions, units, to);
     }
 
     private static String tried(RigReading reading, String changes) {
         return """
-               {"rig":"rig.yaml","base":"%s","changes":%s,"questions":%s,"units":"si"}"""
+        {"rig":"rig.yaml","base":"%s","changes":%s,"questions":%s,"units":"si"}\
+        """
                 .formatted(reading.digest(), changes, ALL);
     }
 
@@ -174,6 +186,30 @@ class AskRoutesTest {
     }
 
     @Test
+    void trialsAreToldAtOnceAndAgainAfterWhatTheyRestOn() {
+        RigReading reading = example("curlew");
+        List<JsonNode> lines =
+                hear(reading, "ask", ask(reading, "[\"trials\", \"lift\"]", "si", "whole"));
+        assertThat(course(lines))
+                .containsExactly(
+                        "nominal trials",
+                        "nominal lift",
+                        "banded lift",
+                        "whole lift",
+                        "banded trials",
+                        "whole trials",
+                        "done");
+        JsonNode nominal = document(lines, "nominal", "trials");
+        assertThat(nominal.at("/answer/verdict/outcome").stringValue()).isEqualTo("not judged");
+        JsonNode whole = document(lines, "whole", "trials");
+        assertThat(whole.at("/answer/verdict/outcome").stringValue()).isEqualTo("not met");
+        JsonNode programme = whole.at("/answer/sections/0");
+        assertThat(programme.get("id").stringValue()).isEqualTo("programme");
+        assertThat(programme.get("rows").size()).isGreaterThan(10);
+        assertThat(programme.toString()).doesNotContain("\"text\":\"passed\"");
+    }
+
+    @Test
     void readsNoFurtherThanItIsAsked() {
         RigReading reading = example("sandpiper");
         assertThat(course(hear(reading, "ask", ask(reading, "[\"lift\"]", "si", "banded"))))
@@ -215,7 +251,8 @@ class AskRoutesTest {
                         "try",
                         tried(
                                 reading,
-                                "[{\"kind\":\"set\",\"at\":\"demands/hover\",\"value\":\"2 kg\"}]"));
+                                "[{\"kind\":\"set\",\"at\":\"demands/hover\",\"value\":\"2"
+                                    + " kg\"}]"));
         assertThat(course(wrong)).containsExactly("refused", "done");
         assertThat(wrong.getFirst().get("refused").stringValue())
                 .startsWith("An error keeps the file from being read as a rig; the first is in");

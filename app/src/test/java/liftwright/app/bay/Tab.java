@@ -7,6 +7,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -80,6 +81,12 @@ final class Tab implements AutoCloseable {
             throw new IOException(route + " answered " + reply.statusCode());
         }
         return new BufferedReader(new InputStreamReader(reply.body(), StandardCharsets.UTF_8));
+    }
+
+    /** A file that is sent to be kept. */
+    HttpResponse<byte[]> file(String route, String... members) throws Exception {
+        return client.send(
+                request(route, key, object(List.of(members), "")), BodyHandlers.ofByteArray());
     }
 
     private static String object(List<String> members, String more) {

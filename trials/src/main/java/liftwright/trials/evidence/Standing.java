@@ -1,5 +1,9 @@
 package liftwright.trials.evidence;
 
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
+import liftwright.trials.evidence.Inputs.Difference;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -8,9 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import liftwright.trials.CardId;
-import liftwright.trials.Planned;
-import liftwright.trials.evidence.Inputs.Difference;
 
 /**
  * What the cards of a programme are worth today.

@@ -15,6 +15,8 @@ import static liftwright.trials.Topic.SERIAL;
 import static liftwright.trials.Topic.SITE;
 import static liftwright.trials.Topic.WIRING;
 
+import liftwright.trials.Topic;
+
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -22,7 +24,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import liftwright.trials.Topic;
 
 /**
  * What the inputs of a rig are about. Of the rules below the one with the longest beginning of a

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -222,8 +220,8 @@ record Near(Rig rig, People people, List<FanAlone> alone, double faster) {
                 .flatMap(
                         section ->
                                 section instanceof Section.Table table
-                                        ? Stream.of(table)
-                                        : Stream.empty())
+                                        ? java.util.stream.Stream.of(table)
+                                        : java.util.stream.Stream.empty())
                 .findFirst();
     }
 
@@ -239,9 +237,9 @@ record Near(Rig rig, People people, List<FanAlone> alone, double faster) {
                 .orElse(OptionalDouble.empty());
     }
 
-    static DoubleStream amount(Value value) {
+    private static java.util.stream.DoubleStream amount(Value value) {
         return value.figure() instanceof Value.Figure.Amount(double si, var _)
-                ? DoubleStream.of(si)
-                : DoubleStream.empty();
+                ? java.util.stream.DoubleStream.of(si)
+                : java.util.stream.DoubleStream.empty();
     }
 }

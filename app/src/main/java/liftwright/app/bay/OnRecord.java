@@ -1,0 +1,34 @@
+package liftwright.app.bay;
+
+import java.time.LocalDate;
+import java.util.function.Supplier;
+import liftwright.review.Settings;
+import liftwright.rig.Rig;
+
+/**
+ * What the trials of a rig rest on besides its file.
+ *
+ * @param records beside the rig files
+ * @param reviewed what was answered lately
+ * @param today the day
+ */
+record OnRecord(Records records, Reviewed reviewed, Supplier<LocalDate> today) {
+
+    /** Of the opened folder. */
+    static OnRecord of(Bay bay) {
+        return new OnRecord(Records.beside(bay.folder()), new Reviewed(), LocalDate::now);
+    }
+
+    /**
+     * The trials of a rig.
+     *
+     * @param rig its path from the folder
+     * @param declared the rig as it stands, saved or not
+     * @param digest of what it was read from
+     * @throws FaultException when what is on record cannot be read
+     */
+    StagedTrials trials(String rig, Rig declared, String digest) {
+        return new StagedTrials(
+                records.read(rig, declared, digest, today), reviewed, Settings.standard());
+    }
+}
