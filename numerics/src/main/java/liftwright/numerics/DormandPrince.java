@@ -1,5 +1,7 @@
 package liftwright.numerics;
 
+import java.util.Arrays;
+
 /**
  * Integrates y′ = f(t, y) from event to event by the embedded pair of orders 5 and 4 of
  * [DORMAND80], each step as long as the allowed error lets it be [HAIRER93]. For smooth problems
@@ -71,6 +73,11 @@ public final class DormandPrince {
 
     private final StepPolynomial between;
 
+    /** Values at the places of a step where events are looked for, once they were asked for. */
+    private final double[][] looked = new double[LOOKS][];
+
+    private final boolean[] isLooked = new boolean[LOOKS];
+
     private double t;
     private double fromT;
     private double h;
@@ -104,6 +111,9 @@ public final class DormandPrince {
             k[stage] = new double[size];
         }
         between = new StepPolynomial(size);
+        for (int look = 0; look < LOOKS; look++) {
+            looked[look] = new double[size];
+        }
     }
 
     /** Lets no step be longer than this; &gt; 0, in the unit of t. */
@@ -233,12 +243,13 @@ public final class DormandPrince {
         double length = t - fromT;
         double best = Double.POSITIVE_INFINITY;
         int which = TIME_UP;
+        Arrays.fill(isLooked, false);
         for (int e = 0; e < events.length; e++) {
             double low = 0;
-            boolean below = value(events[e], 0, length) < 0;
+            boolean below = look(events[e], 0, length) < 0;
             for (int look = 1; look <= LOOKS; look++) {
                 double high = (double) look / LOOKS;
-                boolean above = value(events[e], high, length) >= 0;
+                boolean above = look(events[e], look, length) >= 0;
                 if (below && above) {
                     double found = locate(events[e], low, high, length, tolerance);
                     if (found < best) {
@@ -284,6 +295,19 @@ public final class DormandPrince {
             }
         }
         return high;
+    }
+
+    /** An event at one of the places where each is looked for; values are found once for all. */
+    private double look(Event event, int look, double length) {
+        if (look == LOOKS) {
+            return event.at(t, y);
+        }
+        double share = (double) look / LOOKS;
+        if (!isLooked[look]) {
+            between.at(share, looked[look]);
+            isLooked[look] = true;
+        }
+        return event.at(fromT + share * length, looked[look]);
     }
 
     private double value(Event event, double share, double length) {

@@ -26,6 +26,7 @@ public final class SymmetricFactor {
 
     private final double[] work;
     private boolean usable;
+    private boolean positive;
 
     SymmetricFactor(SymmetricPattern pattern) {
         this.pattern = pattern;
@@ -47,27 +48,31 @@ public final class SymmetricFactor {
         SymmetricPattern p = pattern;
         int n = p.size;
         double[] v = value;
+        double[] terms = termSum;
+        int[] order = p.order;
         Arrays.fill(v, n, v.length, 0);
         for (int k = 0; k < n; k++) {
-            double d = diagonal[p.order[k]];
+            double d = diagonal[order[k]];
             v[k] = d;
-            termSum[k] = Math.abs(d);
+            terms[k] = Math.abs(d);
         }
         int[] couplingEntry = p.couplingEntry;
         for (int k = 0; k < couplingEntry.length; k++) {
             v[n + couplingEntry[k]] += coupling[k];
         }
         usable = false;
+        boolean above = true;
         int[] start = p.columnStart;
         int[] target = p.target;
         int at = 0;
         for (int k = 0; k < n; k++) {
             double pivot = v[k];
             // Written so that an empty row, an infinity and a NaN are caught as well.
-            if (!(Math.abs(pivot) > TINY_PIVOT * termSum[k])) {
-                return p.order[k];
+            if (!(Math.abs(pivot) > TINY_PIVOT * terms[k])) {
+                return order[k];
             }
             double over = 1 / pivot;
+            above &= over > 0;
             inverse[k] = over;
             int end = n + start[k + 1];
             for (int i = n + start[k]; i < end; i++) {
@@ -76,7 +81,7 @@ public final class SymmetricFactor {
                 double change = l * entry;
                 int place = target[at++];
                 v[place] -= change;
-                termSum[place] += Math.abs(change);
+                terms[place] += Math.abs(change);
                 for (int j = i + 1; j < end; j++) {
                     // v[j] is not yet divided: columns are scaled as i passes them.
                     v[target[at++]] -= l * v[j];
@@ -84,6 +89,7 @@ public final class SymmetricFactor {
                 v[i] = l;
             }
         }
+        positive = above;
         usable = true;
         return -1;
     }
@@ -96,12 +102,7 @@ public final class SymmetricFactor {
      */
     public boolean isPositive() {
         requireUsable();
-        for (double over : inverse) {
-            if (!(over > 0)) {
-                return false;
-            }
-        }
-        return true;
+        return positive;
     }
 
     /**
@@ -134,6 +135,7 @@ public final class SymmetricFactor {
         int[] start = p.columnStart;
         int[] entryPlace = p.entryPlace;
         double[] v = value;
+        double[] over = inverse;
         double[] x = work;
         for (int k = 0; k < n; k++) {
             x[k] = right[order[k]];
@@ -146,7 +148,7 @@ public final class SymmetricFactor {
             }
         }
         for (int k = n - 1; k >= 0; k--) {
-            double sum = x[k] * inverse[k];
+            double sum = x[k] * over[k];
             int end = start[k + 1];
             for (int i = start[k]; i < end; i++) {
                 sum -= v[n + i] * x[entryPlace[i]];

@@ -124,6 +124,7 @@ public final class Balancing {
                 new FansUnderOrder(
                         new Circuit(parts.network, supply), units, parts.rig.control().kind());
         private final double[] held = new double[parts.table.size()];
+        private final PosedRig posed = new PosedRig(parts);
         private final double[] thrustN = new double[parts.rig.fans().size()];
         private final double[] torqueNm = new double[parts.rig.fans().size()];
         private final double[] shaftW = new double[parts.rig.fans().size()];
@@ -169,8 +170,8 @@ public final class Balancing {
         private HoverPoint point(double[] p, double[] armTurnRad, OptionalDouble throttle) {
             System.arraycopy(p, 0, held, 0, held.length);
             parts.pose.hold(held, armTurnRad);
-            MassProperties mass = parts.ledger.properties(held);
-            List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            MassProperties mass = posed.mass(held);
+            List<FanPlace> places = posed.places(held);
             double densityKgpm3 = parts.air.densityKgpm3(held);
             load(held, densityKgpm3);
             followJets(mass, places);
@@ -222,8 +223,8 @@ public final class Balancing {
         private MomentLedger turned(double[] p, double[] armTurnRad, boolean follow) {
             System.arraycopy(p, 0, held, 0, held.length);
             parts.pose.hold(held, armTurnRad);
-            MassProperties mass = parts.ledger.properties(held);
-            List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            MassProperties mass = posed.mass(held);
+            List<FanPlace> places = posed.places(held);
             if (follow) {
                 followJets(mass, places);
             }
@@ -251,9 +252,9 @@ public final class Balancing {
             fans.order(new Order.Throttle(throttle));
             boolean converged = fans.settle(0, supply);
             measure();
-            List<FanPlace> places = FanPlace.of(parts.rig, parts.pose, parts.lines, held);
+            List<FanPlace> places = posed.places(held);
             if (!Arrays.equals(struckAt, held)) {
-                followJets(parts.ledger.properties(held), places);
+                followJets(posed.mass(held), places);
             }
             return converged ? Optional.of(work(held, centre, places)) : Optional.empty();
         }

@@ -12,6 +12,7 @@ import liftwright.plant.motion.RunawayCase;
 import liftwright.plant.motion.RunawayCase.Start;
 import liftwright.plant.motion.RunawayCase.Trigger;
 import liftwright.plant.motion.RunawayPath;
+import liftwright.plant.motion.SolvedBefore;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.thrust.FanUnits;
@@ -42,6 +43,7 @@ public final class Runaway {
     private final RotorNumbers rotors;
     private final RotorInertia inertia;
     private final Workspace own;
+    private final SolvedBefore before = new SolvedBefore();
     private double[] fullDuty = {};
     private double massKg;
     private double dragAreaM2 = Body.USUAL_DRAG_AREA_M2;
@@ -95,6 +97,7 @@ public final class Runaway {
         double airK = parts.air.temperatureK(p);
         rotors.densityKgpm3 = parts.air.densityKgpm3(p);
         circuit.close();
+        before.clear();
         parts.fans.load(p, rotors.densityKgpm3, true, true, true, units);
         order.loaded();
         parts.packs.rest(p, false, supply.emfV);
@@ -168,7 +171,16 @@ public final class Runaway {
         Flight.Told told =
                 new Flight.Told(speed, duty, lowered, of.stop(), opens(of.stop().contactors()));
         return Flight.follow(
-                body(), circuit, units, rotors, told, heightM, of.around(), of.horizonS(), keep);
+                body(),
+                circuit,
+                units,
+                rotors,
+                told,
+                before,
+                heightM,
+                of.around(),
+                of.horizonS(),
+                keep);
     }
 
     /** Duties and speeds at so much of the weight; those of full throttle where it is too much. */

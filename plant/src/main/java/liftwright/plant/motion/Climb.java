@@ -245,16 +245,20 @@ final class Climb {
         if (spring.stretchM(y[HEIGHT]) <= 0) {
             return 1;
         }
-        double accelerated =
-                (lifting.upN(t, y, OWN, up) + body.dragUpN(up) + springsN(y[HEIGHT], up))
-                                / body.massKg()
-                        - Gravity.STANDARD_MPS2;
         double sign =
                 switch (spring.way()) {
                     case LIFTS -> -1;
                     case HOLDS -> 1;
                 };
-        return sign * (spring.stiffnessNpm() * up + spring.dampingNspm() * accelerated);
+        double risen = sign * spring.stiffnessNpm() * up;
+        if (spring.dampingNspm() == 0) {
+            return risen;
+        }
+        double accelerated =
+                (lifting.upN(t, y, OWN, up) + body.dragUpN(up) + springsN(y[HEIGHT], up))
+                                / body.massKg()
+                        - Gravity.STANDARD_MPS2;
+        return risen + sign * spring.dampingNspm() * accelerated;
     }
 
     private Moment here() {

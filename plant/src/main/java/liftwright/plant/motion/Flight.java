@@ -25,6 +25,7 @@ public final class Flight {
      * Follows it to its end.
      *
      * @param circuit whole, its packs and chains filled in; left as the run leaves it
+     * @param before what the last run of the same rig solved
      * @param heightM of the soles at the fault, m
      * @param horizonS how long at most, s
      * @param keep whether to keep moments
@@ -35,11 +36,12 @@ public final class Flight {
             FanUnits units,
             RotorNumbers numbers,
             Told told,
+            SolvedBefore before,
             double heightM,
             Surroundings around,
             double horizonS,
             boolean keep) {
-        Rotors rotors = new Rotors(circuit, units, numbers, told);
+        Rotors rotors = new Rotors(circuit, units, numbers, told, before);
         return new Climb(body, around, rotors, keep)
                 .run(heightM, 0, told.stop().firstS(), horizonS);
     }

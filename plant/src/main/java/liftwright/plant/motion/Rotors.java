@@ -33,14 +33,18 @@ final class Rotors implements Lifting, Device {
     private static final int OWN = 2;
 
     private final Circuit circuit;
-    private final FanUnits units;
     private final RotorNumbers numbers;
     private final Flight.Told told;
+    private final SolvedBefore before;
+    private final RotorLaws laws;
     private final double[] duty;
     private final double[] windingA;
+    private final double[] volt;
+
+    /** Voltage that each rotor makes at the speeds last asked, V. */
+    private final double[] backV;
 
     // One load at work, written for the network.
-    private double[] now = {};
     private int from;
     private double currentA;
     private double slopeS;
@@ -53,13 +57,23 @@ final class Rotors implements Lifting, Device {
     private double mostN;
     private double outsideN;
 
-    Rotors(Circuit circuit, FanUnits units, RotorNumbers numbers, Flight.Told told) {
+    Rotors(
+            Circuit circuit,
+            FanUnits units,
+            RotorNumbers numbers,
+            Flight.Told told,
+            SolvedBefore before) {
         this.circuit = circuit;
-        this.units = units;
         this.numbers = numbers;
         this.told = told;
+        this.before = before;
         duty = told.duty().clone();
+        laws = new RotorLaws(units);
+        laws.order(duty);
         windingA = new double[duty.length];
+        volt = new double[duty.length];
+        backV = new double[duty.length];
+        before.begin(told.startRadps(), duty);
     }
 
     @Override
@@ -103,35 +117,29 @@ final class Rotors implements Lifting, Device {
 
     private double stillN(int fan, double speedRadps) {
         double speed = Math.max(0, speedRadps);
-        return units.coefficient(fan, FanUnit.THRUST)
+        return laws.thrust[fan]
                 * speed
                 * speed
-                * FanLaw.drift(
-                        units.coefficient(fan, FanUnit.THRUST_DRIFT),
-                        speed,
-                        units.coefficient(fan, FanUnit.REFERENCE_SPEED));
+                * FanLaw.drift(laws.thrustDrift[fan], speed, laws.referenceRadps[fan]);
     }
 
     @Override
     public void slopes(double timeS, double[] y, int at, double[] slope) {
-        now = y;
         from = at + OWN;
         boolean fed = !stopped && anyFed();
         if (fed) {
-            circuit.plan().solve(circuit.state(), this);
+            feed(y);
         }
         double drawnW = 0;
         double spentW = 0;
         for (int fan = 0; fan < duty.length; fan++) {
             double speed = Math.max(0, y[from + fan]);
-            double kv = units.coefficient(fan, FanUnit.KV);
             double winding = 0;
             if (circuit.plan().isFed(fan)) {
                 if (fed) {
-                    double volt = circuit.state().loadTerminalV(fan);
-                    operate(fan, volt);
-                    drawnW += volt * currentA;
-                    spentW += volt * currentA - driveW(fan, speed);
+                    operate(fan, volt[fan]);
+                    drawnW += volt[fan] * currentA;
+                    spentW += volt[fan] * currentA - driveW(fan, speed);
                 } else {
                     windingA[fan] = brakedA(fan, speed);
                     spentW -= driveW(fan, speed);
@@ -139,28 +147,44 @@ final class Rotors implements Lifting, Device {
                 winding = windingA[fan];
             }
             double friction =
-                    (units.coefficient(fan, FanUnit.NO_LOAD)
-                                    + units.coefficient(fan, FanUnit.NO_LOAD_SLOPE) * speed)
-                            / kv
+                    (laws.noLoadA[fan] + laws.noLoadSlope[fan] * speed)
+                            / laws.kv[fan]
                             * Math.min(1, speed / NEARLY_STILL_RADPS);
             double air =
-                    units.coefficient(fan, FanUnit.TORQUE)
+                    laws.torque[fan]
                             * speed
                             * speed
-                            * FanLaw.drift(
-                                    units.coefficient(fan, FanUnit.TORQUE_DRIFT),
-                                    speed,
-                                    units.coefficient(fan, FanUnit.REFERENCE_SPEED));
-            slope[from + fan] = (winding / kv - friction - air) / numbers.inertiaKgm2[fan];
+                            * FanLaw.drift(laws.torqueDrift[fan], speed, laws.referenceRadps[fan]);
+            slope[from + fan] =
+                    (winding / laws.kv[fan] - friction - air) / numbers.inertiaKgm2[fan];
             spentW += (friction + air) * speed;
         }
         slope[at + DRAWN_J] = drawnW;
         slope[at + SPENT_J] = spentW;
     }
 
+    /** Voltage at every fan that turns as fast as this. */
+    private void feed(double[] y) {
+        for (int fan = 0; fan < duty.length; fan++) {
+            backV[fan] = Math.max(0, y[from + fan]) / laws.kv[fan];
+        }
+        // What a kill changed is another question than that of the run before.
+        boolean asBegun = !commanded && !opened;
+        if (asBegun && before.knows(y, from, volt)) {
+            return;
+        }
+        circuit.plan().solve(circuit.state(), this);
+        for (int fan = 0; fan < duty.length; fan++) {
+            volt[fan] = circuit.state().loadTerminalV(fan);
+        }
+        if (asBegun) {
+            before.keep(y, from, volt);
+        }
+    }
+
     /** Power from the winding's field to the shaft, W. */
     private double driveW(int fan, double speed) {
-        return windingA[fan] / units.coefficient(fan, FanUnit.KV) * speed;
+        return windingA[fan] / laws.kv[fan] * speed;
     }
 
     private boolean anyFed() {
@@ -177,25 +201,16 @@ final class Rotors implements Lifting, Device {
         if (!numbers.brakes[fan]) {
             return 0;
         }
-        double short0 =
-                speed
-                        / (units.coefficient(fan, FanUnit.KV)
-                                * units.coefficient(fan, FanUnit.RESISTANCE));
-        return -Math.min(short0, units.coefficient(fan, FanUnit.CURRENT_LIMIT));
+        double short0 = speed / (laws.kv[fan] * laws.ohm[fan]);
+        return -Math.min(short0, laws.limitA[fan]);
     }
 
     @Override
     public void operate(int fan, double terminalV) {
-        double speed = Math.max(0, now[from + fan]);
-        double back = speed / units.coefficient(fan, FanUnit.KV);
-        double ohm = units.coefficient(fan, FanUnit.RESISTANCE);
-        double limit = units.coefficient(fan, FanUnit.CURRENT_LIMIT);
-        double switching = units.coefficient(fan, FanUnit.SWITCHING);
-        double volt = Math.max(terminalV, 0);
-        double effective = duty[fan];
-        double winding = (effective * volt - back) / ohm;
-        double slope = terminalV > 0 ? effective / ohm : 0;
-        double share = effective + switching * (1 - effective);
+        double volts = Math.max(terminalV, 0);
+        double winding = (duty[fan] * volts - backV[fan]) / laws.ohm[fan];
+        double slope = terminalV > 0 ? laws.dutyOverOhm[fan] : 0;
+        double share = laws.drawnShare[fan];
         if (winding <= 0) {
             // The bridge does not conduct against a faster rotor.
             winding = 0;
@@ -203,19 +218,21 @@ final class Rotors implements Lifting, Device {
         }
         currentA = share * winding;
         slopeS = share * slope;
+        double limit = laws.limitA[fan];
         if (winding > limit) {
             winding = limit;
-            effective = (limit * ohm + back) / volt;
+            double switching = laws.switching[fan];
+            double effective = (limit * laws.ohm[fan] + backV[fan]) / volts;
             currentA = limit * (effective + switching * (1 - effective));
-            slopeS = -limit * (1 - switching) * effective / volt;
+            slopeS = -limit * (1 - switching) * effective / volts;
         }
-        double fixedW = units.coefficient(fan, FanUnit.FIXED);
+        double fixedW = laws.fixedW[fan];
         double least = FanUnit.LEAST_CONTROLLER_V;
         if (terminalV >= least) {
             currentA += fixedW / terminalV;
             slopeS -= fixedW / (terminalV * terminalV);
         } else {
-            currentA += fixedW * volt / (least * least);
+            currentA += fixedW * volts / (least * least);
             slopeS += terminalV > 0 ? fixedW / (least * least) : 0;
         }
         windingA[fan] = winding;
@@ -257,6 +274,7 @@ final class Rotors implements Lifting, Device {
         if (!commanded && told.stop().commandAtS() <= timeS) {
             commanded = true;
             System.arraycopy(told.lowered(), 0, duty, 0, duty.length);
+            laws.order(duty);
             stopped = told.stop().share() == 0;
         }
         if (!opened && told.stop().openAtS() <= timeS) {

@@ -47,8 +47,16 @@ public final class Network {
     private final boolean[] open;
     private final boolean[] lost;
 
-    /** Chain of each coupling of the pattern. */
+    /** Chain of each coupling of the pattern, and the unknowns at its ends. */
     private final int[] couplingChain;
+
+    private final int[] couplingFrom;
+    private final int[] couplingTo;
+
+    /** Packs that are not lost and loads that are fed: what counts in the loop. */
+    private final int[] livePacks;
+
+    private final int[] liveLoads;
 
     private Network(Topology.Graph graph, boolean[] without, boolean[] open, boolean[] lost) {
         this.graph = graph;
@@ -62,11 +70,12 @@ public final class Network {
                 IntStream.range(0, from.length)
                         .filter(chain -> from[chain] >= 0 && from[chain] != to[chain])
                         .toArray();
+        couplingFrom = Arrays.stream(couplingChain).map(chain -> from[chain]).toArray();
+        couplingTo = Arrays.stream(couplingChain).map(chain -> to[chain]).toArray();
+        livePacks = IntStream.range(0, lost.length).filter(pack -> !lost[pack]).toArray();
+        liveLoads = IntStream.range(0, topology.loadUnknown.length).filter(this::isFed).toArray();
         pattern =
-                SymmetricPattern.analyse(
-                        Math.max(1, topology.unknowns),
-                        Arrays.stream(couplingChain).map(chain -> from[chain]).toArray(),
-                        Arrays.stream(couplingChain).map(chain -> to[chain]).toArray());
+                SymmetricPattern.analyse(Math.max(1, topology.unknowns), couplingFrom, couplingTo);
     }
 
     /**
@@ -307,16 +316,19 @@ public final class Network {
      * @param chord whether slopes were raised; then falling currents are not reckoned with either
      */
     private boolean direction(NetworkState s, boolean chord) {
-        for (int i = 0; i < s.diagonal.length; i++) {
-            double slope = chord ? Math.max(s.stepSlope[i], 0) : s.stepSlope[i];
-            s.diagonal[i] = s.fixedDiagonal[i] + slope;
+        double[] diagonal = s.diagonal;
+        double[] fixed = s.fixedDiagonal;
+        double[] slopes = s.stepSlope;
+        for (int i = 0; i < diagonal.length; i++) {
+            double slope = chord ? Math.max(slopes[i], 0) : slopes[i];
+            diagonal[i] = fixed[i] + slope;
         }
-        if (s.factor.factor(s.diagonal, s.coupling) >= 0 || !s.factor.isPositive()) {
+        if (s.factor.factor(diagonal, s.coupling) >= 0 || !s.factor.isPositive()) {
             // Falling currents outweigh the wiring: without them the step is shorter and sure.
-            for (int i = 0; i < s.diagonal.length; i++) {
-                s.diagonal[i] = s.fixedDiagonal[i] + Math.max(s.stepSlope[i], 0);
+            for (int i = 0; i < diagonal.length; i++) {
+                diagonal[i] = fixed[i] + Math.max(slopes[i], 0);
             }
-            if (s.factor.factor(s.diagonal, s.coupling) >= 0) {
+            if (s.factor.factor(diagonal, s.coupling) >= 0) {
                 return false;
             }
         }
@@ -326,12 +338,15 @@ public final class Network {
 
     /** Goes the step and evaluates there; returns the longest change of a voltage, V. */
     private double move(NetworkState s, Device device) {
+        double[] trial = s.trial;
+        double[] offset = s.offset;
+        double[] step = s.step;
         double length = 0;
-        for (int i = 0; i < s.offset.length; i++) {
-            s.trial[i] = s.offset[i] - s.step[i];
-            length = Math.max(length, Math.abs(s.step[i]));
+        for (int i = 0; i < offset.length; i++) {
+            trial[i] = offset[i] - step[i];
+            length = Math.max(length, Math.abs(step[i]));
         }
-        evaluate(s, s.trial, device);
+        evaluate(s, trial, device);
         return length;
     }
 
@@ -340,11 +355,15 @@ public final class Network {
      * chord; false where there is none.
      */
     private static boolean steepen(NetworkState s) {
+        double[] residual = s.residual;
+        double[] step = s.step;
         boolean any = false;
-        for (int i = 0; i < s.residual.length; i++) {
-            if (s.step[i] > 0
-                    && s.residual[i] < -BELOW * Math.max(s.startSum[i], Math.abs(s.loadSum[i]))) {
-                double chord = (s.startSum[i] - s.loadSum[i]) / s.step[i];
+        for (int i = 0; i < residual.length; i++) {
+            // Most nodes are left by the first question.
+            if (residual[i] < 0
+                    && step[i] > 0
+                    && residual[i] < -BELOW * Math.max(s.startSum[i], Math.abs(s.loadSum[i]))) {
+                double chord = (s.startSum[i] - s.loadSum[i]) / step[i];
                 if (chord > s.stepSlope[i]) {
                     // A little more than the chord, so that equal chords do not repeat for ever.
                     s.stepSlope[i] = chord + 0.05 * Math.abs(chord);
@@ -358,35 +377,35 @@ public final class Network {
     /** Currents that do not add up at each node, what its loads draw, and their slopes. */
     private void evaluate(NetworkState s, double[] offset, Device device) {
         linearResidual(s, offset);
-        Arrays.fill(s.loadSlope, 0);
-        Arrays.fill(s.loadSum, 0);
-        for (int load = 0; load < s.loadTerminalV.length; load++) {
+        double[] slopes = s.loadSlope;
+        double[] sums = s.loadSum;
+        double[] residual = s.residual;
+        Arrays.fill(slopes, 0);
+        Arrays.fill(sums, 0);
+        for (int load : liveLoads) {
             int at = topology.loadUnknown[load];
-            if (at >= 0) {
-                device.operate(load, loadV(s, offset, load));
-                s.loadSum[at] += device.currentA(load);
-                s.loadSlope[at] += device.slopeS(load);
-            }
+            device.operate(load, s.referenceV[topology.islandOfUnknown[at]] + offset[at]);
+            sums[at] += device.currentA(load);
+            slopes[at] += device.slopeS(load);
         }
-        for (int i = 0; i < s.residual.length; i++) {
-            s.residual[i] += s.loadSum[i];
+        for (int i = 0; i < residual.length; i++) {
+            residual[i] += sums[i];
         }
     }
 
     private void linearResidual(NetworkState s, double[] offset) {
-        Arrays.fill(s.residual, 0);
-        for (int pack = 0; pack < s.emfV.length; pack++) {
-            if (!lost[pack]) {
-                s.residual[topology.packUnknown[pack]] -= packCurrent(s, offset, pack);
-            }
+        double[] residual = s.residual;
+        double[] ohm = s.chainOhm;
+        Arrays.fill(residual, 0);
+        for (int pack : livePacks) {
+            residual[topology.packUnknown[pack]] -= packCurrent(s, offset, pack);
         }
         for (int k = 0; k < couplingChain.length; k++) {
-            int chain = couplingChain[k];
-            int from = topology.chainFrom[chain];
-            int to = topology.chainTo[chain];
-            double current = (offset[from] - offset[to]) / s.chainOhm[chain];
-            s.residual[from] += current;
-            s.residual[to] -= current;
+            int from = couplingFrom[k];
+            int to = couplingTo[k];
+            double current = (offset[from] - offset[to]) / ohm[couplingChain[k]];
+            residual[from] += current;
+            residual[to] -= current;
         }
     }
 
