@@ -34,7 +34,8 @@ final class MirroredRig {
                                                         w.stance().left(),
                                                         w.stance().leanForward(),
                                                         negative(w.stance().leanRight())),
-                                                w.strength()));
+                                                w.strength(),
+                                                w.reaction()));
         sketch.fans.replaceAll(
                 fan ->
                         new Fan(

@@ -1,11 +1,5 @@
 package liftwright.plant;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.random.RandomGenerator;
 import liftwright.quantity.Quantity;
 import liftwright.rig.CellType;
 import liftwright.rig.Contactor;
@@ -25,6 +19,13 @@ import liftwright.rig.RigPath;
 import liftwright.rig.Site;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.random.RandomGenerator;
 
 /**
  * Invented rigs of every shape: trees, packs of unequal charge on one bus, rings and cross-ties,
@@ -97,7 +98,8 @@ public final class RandomRigs {
                                     RigSketch.si(0),
                                     measured(),
                                     chance(0.5) ? stance() : Wearer.Stance.STRAIGHT,
-                                    Wearer.Strength.UNMEASURED));
+                                    Wearer.Strength.UNMEASURED,
+                                    Optional.empty()));
         }
         for (int k = random.nextInt(1, 4); k > 0; k--) {
             types.add(fanType("F" + k));

@@ -1,8 +1,9 @@
 package liftwright.rig;
 
+import liftwright.quantity.Quantity;
+
 import java.util.Map;
 import java.util.Optional;
-import liftwright.quantity.Quantity;
 
 /**
  * The person in the rig.
@@ -16,6 +17,8 @@ import liftwright.quantity.Quantity;
  * @param measured what was measured on the body and goes before what is computed
  * @param stance how legs and trunk are held
  * @param strength what the arms were measured to hold
+ * @param reaction from a surprise to the press of a switch, s; where it is empty, the usual one
+ *     counts ({@link LimitName#WEARER_REACTION})
  */
 public record Wearer(
         Quantity mass,
@@ -26,7 +29,8 @@ public record Wearer(
         Quantity armSteadiness,
         Measured measured,
         Stance stance,
-        Strength strength) {
+        Strength strength,
+        Optional<Quantity> reaction) {
 
     /** A wearer who stands straight, of unmeasured strength. */
     public Wearer(
@@ -46,7 +50,8 @@ public record Wearer(
                 armSteadiness,
                 measured,
                 Stance.STRAIGHT,
-                Strength.UNMEASURED);
+                Strength.UNMEASURED,
+                Optional.empty());
     }
 
     /** A wearer whose arms do not wander, on whom nothing was measured. */

@@ -1,19 +1,18 @@
 package liftwright.plant.hold;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import liftwright.plant.motion.Stop;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Contactor;
-import liftwright.rig.CrewMember;
 import liftwright.rig.Kill;
-import liftwright.rig.LimitName;
+import liftwright.rig.Reaction;
 import liftwright.rig.Rig;
-import liftwright.rig.RigPath;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** How long each kill takes, as rows of a rig's parameter table. */
 public final class KillRows {
@@ -40,31 +39,21 @@ public final class KillRows {
     }
 
     private static Row row(Rig rig, Kill kill, ParameterRows table) {
-        Optional<CrewMember> holder =
-                rig.crew().stream()
-                        .filter(one -> kill.heldBy().filter(one.name()::equals).isPresent())
-                        .findFirst();
-        Optional<Quantity> own = kill.reaction();
-        RigPath at = kill.declaredAt();
-        if (own.isEmpty() && holder.isPresent()) {
-            own = holder.get().reaction();
-            at = holder.get().declaredAt();
-        }
-        RigPath where = at.child("reaction");
+        Reaction holder = Reaction.of(rig, kill);
         int reaction =
-                own.map(
+                holder.declared()
+                        .map(
                                 s ->
                                         table.row(
-                                                where,
+                                                holder.at(),
                                                 "reaction of who holds " + kill.id(),
                                                 s,
                                                 Range.NOT_NEGATIVE))
                         .orElse(-1);
-        boolean wearer = kill.heldBy().filter(Kill.WEARER::equals).isPresent();
         return new Row(
                 kill,
                 reaction,
-                rig.limits().si(wearer ? LimitName.WEARER_REACTION : LimitName.WATCHER_REACTION),
+                holder.usualS(),
                 table.row(
                         kill.declaredAt().child("delay"),
                         "delay of " + kill.id(),

@@ -1,18 +1,18 @@
 package liftwright.review.kill;
 
-import java.util.List;
-import java.util.Optional;
 import liftwright.physics.MotorLaw;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Contactor;
-import liftwright.rig.CrewMember;
 import liftwright.rig.Fan;
 import liftwright.rig.Kill;
-import liftwright.rig.LimitName;
+import liftwright.rig.Reaction;
 import liftwright.rig.Rig;
+
+import java.util.List;
+import java.util.Optional;
 
 /**
  * How long thrust lasts after the press of a kill, from full throttle on full packs: the delay of
@@ -97,21 +97,6 @@ final class KillTimes {
 
     /** From a surprise to the press, s: as declared, or the usual one of who holds it. */
     double reactionS(Kill kill) {
-        return kill.reaction()
-                .or(() -> kill.heldBy().flatMap(this::crewMember).flatMap(CrewMember::reaction))
-                .map(Quantity::si)
-                .orElseGet(
-                        () ->
-                                rig.limits()
-                                        .si(
-                                                kill.heldBy()
-                                                                .filter(Kill.WEARER::equals)
-                                                                .isPresent()
-                                                        ? LimitName.WEARER_REACTION
-                                                        : LimitName.WATCHER_REACTION));
-    }
-
-    private Optional<CrewMember> crewMember(String name) {
-        return rig.crew().stream().filter(one -> one.name().equals(name)).findFirst();
+        return Reaction.of(rig, kill).middleS();
     }
 }

@@ -1,18 +1,17 @@
 package liftwright.review.runaway;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import liftwright.plant.motion.Stop;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Contactor;
 import liftwright.rig.Control;
-import liftwright.rig.CrewMember;
 import liftwright.rig.Kill;
-import liftwright.rig.LimitName;
+import liftwright.rig.Reaction;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
 
 /**
  * One way in which a runaway is stopped, or not: a declared kill, a throttle that is let go, or
@@ -142,7 +141,7 @@ public record KillPath(
     }
 
     private static KillPath of(Rig rig, Kill kill) {
-        Reaction reaction = reaction(rig, kill);
+        Press reaction = press(rig, kill);
         boolean command = kill.order() != Kill.Order.OPEN_AT_ONCE;
         double opening =
                 command
@@ -173,37 +172,26 @@ public record KillPath(
                 Optional.empty());
     }
 
-    private record Reaction(double s, String from, boolean measured) {}
+    private record Press(double s, String from, boolean measured) {}
 
-    private static Reaction reaction(Rig rig, Kill kill) {
-        Optional<String> who = kill.heldBy();
-        Optional<Quantity> declared =
-                kill.reaction()
-                        .or(
-                                () ->
-                                        who.flatMap(name -> crew(rig, name))
-                                                .flatMap(CrewMember::reaction));
-        if (declared.isPresent()) {
-            // The 95 % end: people are slower than their mean.
-            double s = declared.get().si() + declared.get().tolerance().plus();
-            return new Reaction(s, who.orElse("nobody named") + ", declared", true);
+    private static Press press(Rig rig, Kill kill) {
+        Reaction reaction = Reaction.of(rig, kill);
+        boolean measured = reaction.declared().isPresent();
+        if (!measured && kill.heldBy().isEmpty() && kill.by() == Kill.Means.SOFTWARE) {
+            return new Press(0, "", true);
         }
-        if (who.isEmpty() && kill.by() == Kill.Means.SOFTWARE) {
-            return new Reaction(0, "", true);
-        }
-        boolean wearer = who.filter(Kill.WEARER::equals).isPresent();
-        LimitName name = wearer ? LimitName.WEARER_REACTION : LimitName.WATCHER_REACTION;
-        return new Reaction(
-                rig.limits().si(name), who.orElse("nobody named") + ", not measured", false);
+        return press(reaction, kill.heldBy().orElse("nobody named"));
     }
 
-    private static Optional<CrewMember> crew(Rig rig, String name) {
-        return rig.crew().stream().filter(one -> one.name().equals(name)).findFirst();
+    private static Press press(Reaction reaction, String who) {
+        boolean measured = reaction.declared().isPresent();
+        return new Press(
+                reaction.slowS(), who + (measured ? ", declared" : ", not measured"), measured);
     }
 
     private static KillPath letGo(Rig rig, Control.Stop stop, double delayS) {
-        boolean worn = rig.wearer().isPresent();
-        LimitName who = worn ? LimitName.WEARER_REACTION : LimitName.WATCHER_REACTION;
+        Press press =
+                press(Reaction.atThrottle(rig), rig.wearer().isPresent() ? Kill.WEARER : "watcher");
         double share =
                 switch (stop) {
                     case CUT, HOLD_TO_RUN -> 0;
@@ -213,9 +201,9 @@ public record KillPath(
                 new Source.Throttle(),
                 share > 0 ? "throttle let go, which lowers" : "throttle let go, which cuts",
                 0,
-                rig.limits().si(who),
-                (worn ? "wearer" : "watcher") + ", not measured",
-                false,
+                press.s,
+                press.from,
+                press.measured,
                 delayS,
                 Acts.COMMANDS,
                 share,

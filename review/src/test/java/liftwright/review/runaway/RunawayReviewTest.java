@@ -3,13 +3,6 @@ package liftwright.review.runaway;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Plot;
@@ -20,7 +13,16 @@ import liftwright.plant.Plant;
 import liftwright.quantity.Band;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
+
 import org.junit.jupiter.api.Test;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 
 class RunawayReviewTest {
 
@@ -102,6 +104,41 @@ class RunawayReviewTest {
                             0.9 * Math.sqrt(2 * 9.80665 * si(row.get(3))),
                             Math.sqrt(2 * 9.80665 * si(row.get(3))));
         }
+    }
+
+    private static Plant worn(String reaction, String kills) {
+        String text = mudlark();
+        int from = text.indexOf("  kills:\n");
+        String own =
+                (text.substring(0, from) + kills + text.substring(text.indexOf("\n\n", from)))
+                        .replaceFirst("(?m)^wearer:\\R", "wearer:\n  reaction: " + reaction + "\n");
+        RigReading reading = RigReading.read("rig.yaml", own.getBytes(StandardCharsets.UTF_8));
+        return Plant.assembleHeld(
+                reading.rig().orElseThrow(() -> new AssertionError(reading.problems())));
+    }
+
+    /** The slow end of it, in place of the limit; a kill that has its own keeps that. */
+    @Test
+    void whatTheWearerWasMeasuredToTakeCounts() {
+        RunawayReview review = review(worn("1.1 s ± 0.3 s", KILLS));
+        List<List<Value>> rows = table(review, "runaway-times").rows();
+        assertThat(si(rows.get(0).get(2))).isEqualTo(1.5);
+        assertThat(si(rows.get(1).get(2))).isCloseTo(1.4, within(1e-12));
+        assertThat(finding(review, "reaction-not-measured")).isEmpty();
+
+        String own = KILLS.replace("held by: wearer}", "held by: wearer, reaction: 0.9 s}");
+        assertThat(si(table(review(worn("1.1 s", own)), "runaway-times").rows().get(1).get(2)))
+                .isEqualTo(0.9);
+    }
+
+    /** Also in what holds the rig: which kill is the slowest turns with it. */
+    @Test
+    void theSlowestKillIsThatOfWhoIsSlower() {
+        Plant quick = worn("1.1 s", KILLS);
+        Plant slow = worn("2.6 s", KILLS);
+
+        assertThat(quick.holding().slowestKill(quick.parameters().nominal())).contains("remote");
+        assertThat(slow.holding().slowestKill(slow.parameters().nominal())).contains("wearer");
     }
 
     @Test

@@ -1,9 +1,5 @@
 package liftwright.rig.shape.bind;
 
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Demands;
 import liftwright.rig.LimitName;
@@ -18,6 +14,11 @@ import liftwright.rig.shape.words.LimitKeys;
 import liftwright.rig.shape.words.PostureKeys;
 import liftwright.rig.shape.words.SiteKeys;
 import liftwright.rig.shape.words.WearerKeys;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 
 /** Where the rig is flown, by whom, and what is asked of it. */
 final class PeopleBinder {
@@ -93,7 +94,8 @@ final class PeopleBinder {
                             ledger.value(wearer, WearerKeys.STEADINESS),
                             measured(Ledger.section(wearer, WearerKeys.MEASURED)),
                             stance(posture),
-                            strength(Ledger.section(wearer, WearerKeys.STRENGTH)));
+                            strength(Ledger.section(wearer, WearerKeys.STRENGTH)),
+                            wearer.get(WearerKeys.REACTION));
                 });
     }
 

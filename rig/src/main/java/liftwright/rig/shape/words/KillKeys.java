@@ -4,7 +4,6 @@ import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
-import java.util.List;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Kill;
 import liftwright.rig.shape.kind.Amount;
@@ -18,6 +17,8 @@ import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Word;
 import liftwright.rig.shape.kind.YesNo;
+
+import java.util.List;
 
 /** What makes the rig dead, and what lies beside the power wiring. */
 public final class KillKeys {
@@ -57,8 +58,8 @@ public final class KillKeys {
                             Amount.notNegative(Measure.TIME),
                             "From a surprise to the press, of that person.",
                             "1.5 s",
-                            "that of the crew member, else the limit `watcher reaction` or `wearer"
-                                    + " reaction`")
+                            "that of the crew member or wearer, else the limit `watcher reaction`"
+                                    + " or `wearer reaction`")
                     .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> DELAY =
             defaulted(
@@ -179,7 +180,8 @@ public final class KillKeys {
                             "grounds",
                             ListOf.any("ground lines", GROUND),
                             "Signal grounds.",
-                            "[{id: signal ground, from: flight computer, to: left.1, resistance: 40 mΩ}]",
+                            "[{id: signal ground, from: flight computer, to: left.1, resistance: 40"
+                                + " mΩ}]",
                             "signals have none beside the return wires")
                     .readBy(Key.Question.FAILURES);
 

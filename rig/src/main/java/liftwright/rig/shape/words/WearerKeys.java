@@ -5,10 +5,6 @@ import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Exertion;
 import liftwright.rig.Wearer;
@@ -21,6 +17,11 @@ import liftwright.rig.shape.kind.Rule;
 import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 
 /** The section {@code wearer}: the person in the rig. */
 public final class WearerKeys {
@@ -63,7 +64,8 @@ public final class WearerKeys {
     public static final Section CENTRE_SECTION =
             Section.of(
                     "centre of the body",
-                    "Where the standing wearer's centre of mass is, from the middle between the shoulders.",
+                    "Where the standing wearer's centre of mass is, from the middle between the"
+                        + " shoulders.",
                     CENTRE_DOWN,
                     CENTRE_FORWARD,
                     CENTRE_RIGHT);
@@ -71,7 +73,8 @@ public final class WearerKeys {
             open(
                             "centre of mass",
                             CENTRE_SECTION,
-                            "Measured centre of mass of the standing wearer, arms at the sides, from the middle between the shoulders.",
+                            "Measured centre of mass of the standing wearer, arms at the sides,"
+                                + " from the middle between the shoulders.",
                             "{down: 420 mm ± 10 mm}",
                             "that of the stacked segments")
                     .readBy(Key.Question.BALANCE);
@@ -231,7 +234,8 @@ public final class WearerKeys {
     public static final Section CORDS_SECTION =
             Section.of(
                     "swing on two cords",
-                    "A person who stands on a platform that twists between two cords, arms at the sides.",
+                    "A person who stands on a platform that twists between two cords, arms at the"
+                        + " sides.",
                     CORDS,
                     CORDS_APART,
                     SWING_TIME,
@@ -243,7 +247,8 @@ public final class WearerKeys {
                     "yaw swing",
                     CORDS_SECTION,
                     "Twist on two cords.",
-                    "{cords: 2.4 m ± 5 mm, apart: 0.60 m ± 3 mm, time: 84.2 s ± 0.3 s, swings: 30}");
+                    "{cords: 2.4 m ± 5 mm, apart: 0.60 m ± 3 mm, time: 84.2 s ± 0.3 s, swings:"
+                        + " 30}");
 
     public static final Section MEASURED_SECTION =
             Section.of(
@@ -290,11 +295,13 @@ public final class WearerKeys {
                             "published means of men and women, from half to one and a half of them")
                     .readBy(Key.Question.BALANCE);
     public static final Key<Quantity> REACTION =
-            later(
-                    "reaction",
-                    Amount.positive(Measure.TIME),
-                    "From a surprise to the press of a switch.",
-                    "2 s");
+            open(
+                            "reaction",
+                            Amount.positive(Measure.TIME),
+                            "From a surprise to the press of a switch.",
+                            "2 s",
+                            "the limit `wearer reaction`")
+                    .readBy(Key.Question.FAILURES);
     public static final Key<Quantity> STEADINESS =
             defaulted(
                             "arm steadiness",
