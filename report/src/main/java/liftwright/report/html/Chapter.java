@@ -1,10 +1,5 @@
 package liftwright.report.html;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 import liftwright.answer.Answer;
 import liftwright.answer.Field;
 import liftwright.answer.Fields;
@@ -17,6 +12,12 @@ import liftwright.quantity.QuantityFormat;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Figures;
 import liftwright.report.PlotFrame;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** One answer: verdict, findings, pictures, tables, what it rests on, what its numbers mean. */
 final class Chapter {
@@ -177,7 +178,7 @@ final class Chapter {
                 case Section.Cases _ -> {} // are stepped through, which paper is not
                 case Section.Card _ -> {} // has no picture of its own
                 case Section.Matrix matrix ->
-                        matrices.add(() -> new MatrixHtml(page, figures).draw(matrix, name));
+                        matrices.add(() -> new MatrixHtml(page, figures).draw(matrix, id, name));
                 case Section.Elevation elevation ->
                         views.add(
                                 () ->

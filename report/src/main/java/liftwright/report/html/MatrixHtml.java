@@ -1,6 +1,5 @@
 package liftwright.report.html;
 
-import java.util.List;
 import liftwright.answer.Fields;
 import liftwright.answer.Section.Matrix;
 import liftwright.answer.Section.Matrix.Cell;
@@ -8,6 +7,8 @@ import liftwright.answer.Section.Matrix.Line;
 import liftwright.answer.Section.Matrix.Standing;
 import liftwright.answer.Value;
 import liftwright.report.Figures;
+
+import java.util.List;
 
 /**
  * A matrix of failures: picture and table in one. How a number stands is a mark, a hatch and a
@@ -27,7 +28,7 @@ final class MatrixHtml {
         this.figures = figures;
     }
 
-    void draw(Matrix matrix, String id) {
+    void draw(Matrix matrix, String question, String id) {
         page.element(
                 "div",
                 () -> {
@@ -42,6 +43,13 @@ final class MatrixHtml {
                             "0",
                             "aria-labelledby",
                             id);
+                    OffPaper.say(
+                            page,
+                            question,
+                            matrix.lines().stream()
+                                    .filter(line -> OffPaper.leaves(matrix, line))
+                                    .count(),
+                            matrix.lines().size());
                     page.element("p", KEY, "class", "key");
                 },
                 "class",
@@ -53,7 +61,15 @@ final class MatrixHtml {
         page.element("thead", () -> page.element("tr", () -> heads(matrix.columns())));
         page.element(
                 "tbody",
-                () -> matrix.lines().forEach(line -> page.element("tr", () -> cells(line))));
+                () ->
+                        matrix.lines()
+                                .forEach(
+                                        line ->
+                                                page.element(
+                                                        "tr",
+                                                        () -> cells(line),
+                                                        OffPaper.style(
+                                                                OffPaper.leaves(matrix, line)))));
     }
 
     private void heads(List<String> columns) {

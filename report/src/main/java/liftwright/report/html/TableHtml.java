@@ -1,8 +1,5 @@
 package liftwright.report.html;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.regex.Pattern;
 import liftwright.answer.Fields;
 import liftwright.answer.Section.Plot;
 import liftwright.answer.Section.Table;
@@ -10,6 +7,10 @@ import liftwright.answer.Section.Waterfall;
 import liftwright.answer.Value;
 import liftwright.report.Figures;
 import liftwright.report.PlotFrame;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
 
 /** Numbers in rows and columns, with caption and heads; a wide one scrolls within itself. */
 final class TableHtml {
@@ -52,7 +53,17 @@ final class TableHtml {
                 () ->
                         table.rows()
                                 .forEach(
-                                        row -> page.element("tr", () -> cells(row, right, named))));
+                                        row ->
+                                                page.element(
+                                                        "tr",
+                                                        () -> cells(row, right, named),
+                                                        OffPaper.style(
+                                                                OffPaper.leaves(table, row)))));
+        OffPaper.say(
+                page,
+                chapter,
+                table.rows().stream().filter(row -> OffPaper.leaves(table, row)).count(),
+                table.rows().size());
     }
 
     private void cells(List<Value> row, boolean[] right, boolean named) {
