@@ -3,11 +3,6 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.random.RandomGenerator;
-import java.util.random.RandomGeneratorFactory;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
@@ -19,7 +14,14 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
 
 /**
  * Bands of the moments against a sampler of the test's own: other generator, no network. On equal
@@ -186,17 +188,11 @@ class BalanceBandsTest {
     private static Fan fan(int number, FanType type, Vec3 at, Quantity cant, int spin) {
         Fan plain = RigSketch.fan("f", number, type);
         RigPath lean = RigPath.of("fans", "f", Integer.toString(number), "cant");
-        return new Fan(
-                plain.id(),
-                plain.declaredAt(),
-                type,
-                plain.mount(),
-                at,
-                plain.blows(),
-                List.of(new Fan.Lean(lean, cant, new Vec3(0, 1, 0))),
-                spin > 0 ? Fan.Spin.RIGHT_HAND : Fan.Spin.LEFT_HAND,
-                plain.intake(),
-                plain.installation(),
-                plain.serial());
+        return Copies.of(plain)
+                .type(type)
+                .at(at)
+                .leans(List.of(new Fan.Lean(lean, cant, new Vec3(0, 1, 0))))
+                .spin(spin > 0 ? Fan.Spin.RIGHT_HAND : Fan.Spin.LEFT_HAND)
+                .made();
     }
 }

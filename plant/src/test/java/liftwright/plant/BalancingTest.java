@@ -3,12 +3,6 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
-import java.util.random.RandomGenerator;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.balance.TurningCause;
@@ -23,7 +17,15 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.random.RandomGenerator;
 
 /** What turns a rig at lift-off, against a referee of points, and in mirrors. */
 class BalancingTest {
@@ -49,18 +51,7 @@ class BalancingTest {
     }
 
     private static Fan with(Fan fan, Vec3 blows, Fan.Spin spin) {
-        return new Fan(
-                fan.id(),
-                fan.declaredAt(),
-                fan.type(),
-                fan.mount(),
-                fan.at(),
-                blows,
-                fan.leans(),
-                spin,
-                fan.intake(),
-                fan.installation(),
-                fan.serial());
+        return Copies.of(fan).blows(blows).spin(spin).made();
     }
 
     private static double[] array(Vec3 v) {
@@ -218,18 +209,7 @@ class BalancingTest {
     }
 
     private static Fan at(Fan fan, Vec3 place, Fan.Spin spin) {
-        return new Fan(
-                fan.id(),
-                fan.declaredAt(),
-                fan.type(),
-                fan.mount(),
-                place,
-                fan.blows(),
-                fan.leans(),
-                spin,
-                fan.intake(),
-                fan.installation(),
-                fan.serial());
+        return Copies.of(fan).at(place).spin(spin).made();
     }
 
     @Test

@@ -3,9 +3,6 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.random.RandomGenerator;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.balance.TurningCause;
@@ -19,7 +16,12 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
 
 /** Mounts that give under thrust, against a beam that a referee walks along in slices. */
 class BeamsTest {
@@ -41,18 +43,7 @@ class BeamsTest {
     }
 
     private static Fan on(Mount mount, Fan fan, Vec3 at, Vec3 blows, Fan.Spin spin) {
-        return new Fan(
-                fan.id(),
-                fan.declaredAt(),
-                fan.type(),
-                mount,
-                at,
-                blows,
-                List.of(),
-                spin,
-                fan.intake(),
-                fan.installation(),
-                fan.serial());
+        return Copies.of(fan).mount(mount).at(at).blows(blows).leans(List.of()).spin(spin).made();
     }
 
     private static Vec3 around(RandomGenerator random, double reach) {
@@ -254,18 +245,6 @@ class BeamsTest {
     }
 
     private static Fan leaning(Fan fan, List<Fan.Lean> leans, List<Fan.Lean> seat) {
-        return new Fan(
-                fan.id(),
-                fan.declaredAt(),
-                fan.type(),
-                fan.mount(),
-                fan.at(),
-                fan.blows(),
-                leans,
-                seat,
-                fan.spin(),
-                fan.intake(),
-                fan.installation(),
-                fan.serial());
+        return Copies.of(fan).leans(leans).seat(seat).made();
     }
 }

@@ -3,11 +3,6 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.random.RandomGenerator;
-import java.util.stream.IntStream;
 import liftwright.plant.fault.Effect;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.CellType;
@@ -15,7 +10,14 @@ import liftwright.rig.Control;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 
 /** Losses in the middle of a run, on plants with heat and without. */
 class DischargeFailTest {
@@ -48,20 +50,7 @@ class DischargeFailTest {
     }
 
     private static Pack with(Pack pack, CellType cell, double charge) {
-        return new Pack(
-                pack.id(),
-                pack.declaredAt(),
-                cell,
-                pack.series(),
-                pack.parallel(),
-                pack.extraMass(),
-                pack.mass(),
-                pack.interconnect(),
-                pack.mount(),
-                pack.at(),
-                RigSketch.si(charge),
-                pack.temperature(),
-                pack.serial());
+        return Copies.of(pack).cell(cell).charge(RigSketch.si(charge)).made();
     }
 
     private static Discharge started(Plant plant) {

@@ -3,13 +3,15 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Fan;
 import liftwright.rig.FanType;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.Optional;
 
 /**
  * A hot rig equals, to an independent formulation, a cold one whose motors are declared as the hot
@@ -95,18 +97,7 @@ class HotMotorsTest {
                         type.swirl(),
                         type.scatter(),
                         type.installation());
-        return new Fan(
-                fan.id(),
-                fan.declaredAt(),
-                warmed,
-                fan.mount(),
-                fan.at(),
-                fan.blows(),
-                fan.leans(),
-                fan.spin(),
-                fan.intake(),
-                fan.installation(),
-                fan.serial());
+        return Copies.of(fan).type(warmed).made();
     }
 
     private static Quantity times(Quantity value, double factor) {

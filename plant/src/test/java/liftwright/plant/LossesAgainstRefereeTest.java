@@ -3,13 +3,6 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.random.RandomGenerator;
-import java.util.stream.IntStream;
 import liftwright.plant.balance.Allocation.Axis;
 import liftwright.plant.fault.Effect;
 import liftwright.rig.Control;
@@ -17,16 +10,24 @@ import liftwright.rig.Fan;
 import liftwright.rig.FanType;
 import liftwright.rig.Mount;
 import liftwright.rig.OtherPart;
-import liftwright.rig.Pack;
 import liftwright.rig.PartId;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 
 /**
  * Losses of random rigs against a rig that was built without what is lost: its currents and thrusts
@@ -41,36 +42,8 @@ class LossesAgainstRefereeTest {
     private static RigSketch bare(Rig rig) {
         RigSketch sketch = RigSketch.of(rig);
         sketch.wearer = Optional.empty();
-        sketch.fans.replaceAll(
-                fan ->
-                        new Fan(
-                                fan.id(),
-                                fan.declaredAt(),
-                                fan.type(),
-                                onFrame(fan.mount()),
-                                fan.at(),
-                                fan.blows(),
-                                fan.leans(),
-                                fan.spin(),
-                                fan.intake(),
-                                fan.installation(),
-                                fan.serial()));
-        sketch.packs.replaceAll(
-                pack ->
-                        new Pack(
-                                pack.id(),
-                                pack.declaredAt(),
-                                pack.cell(),
-                                pack.series(),
-                                pack.parallel(),
-                                pack.extraMass(),
-                                pack.mass(),
-                                pack.interconnect(),
-                                onFrame(pack.mount()),
-                                pack.at(),
-                                pack.charge(),
-                                pack.temperature(),
-                                pack.serial()));
+        sketch.fans.replaceAll(fan -> Copies.of(fan).mount(onFrame(fan.mount())).made());
+        sketch.packs.replaceAll(pack -> Copies.of(pack).mount(onFrame(pack.mount())).made());
         sketch.others.replaceAll(
                 part ->
                         new OtherPart(
@@ -132,35 +105,21 @@ class LossesAgainstRefereeTest {
             Vec3 blows = new Vec3(random.nextDouble(-0.2, 0.2), random.nextDouble(-0.2, 0.2), 1);
             sketch.fans.set(
                     k,
-                    new Fan(
-                            fan.id(),
-                            fan.declaredAt(),
-                            fan.type(),
-                            RigSketch.FRAME,
-                            new Vec3(0.7 * Math.cos(angle), 0.7 * Math.sin(angle), 0),
-                            blows.times(1 / blows.length()),
-                            List.of(),
-                            k % 2 == 0 ? Fan.Spin.LEFT_HAND : Fan.Spin.RIGHT_HAND,
-                            fan.intake(),
-                            fan.installation(),
-                            fan.serial()));
+                    Copies.of(fan)
+                            .mount(RigSketch.FRAME)
+                            .at(new Vec3(0.7 * Math.cos(angle), 0.7 * Math.sin(angle), 0))
+                            .blows(blows.times(1 / blows.length()))
+                            .leans(List.of())
+                            .spin(k % 2 == 0 ? Fan.Spin.LEFT_HAND : Fan.Spin.RIGHT_HAND)
+                            .made());
         }
         sketch.packs.replaceAll(
                 pack ->
-                        new Pack(
-                                pack.id(),
-                                pack.declaredAt(),
-                                pack.cell(),
-                                pack.series(),
-                                pack.parallel(),
-                                pack.extraMass(),
-                                Optional.of(RigSketch.si(random.nextDouble(0.1, 1))),
-                                pack.interconnect(),
-                                RigSketch.FRAME,
-                                Vec3.ZERO,
-                                pack.charge(),
-                                pack.temperature(),
-                                pack.serial()));
+                        Copies.of(pack)
+                                .mass(RigSketch.si(random.nextDouble(0.1, 1)))
+                                .mount(RigSketch.FRAME)
+                                .at(Vec3.ZERO)
+                                .made());
     }
 
     /** What is lost at random, and the rig without it. */

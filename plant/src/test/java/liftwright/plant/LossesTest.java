@@ -3,9 +3,6 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.random.RandomGenerator;
 import liftwright.plant.balance.Allocation;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.fault.Effect;
@@ -14,7 +11,12 @@ import liftwright.rig.Fan;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.random.RandomGenerator;
 
 /** What must hold of every loss, whatever the rig. */
 class LossesTest {
@@ -36,18 +38,7 @@ class LossesTest {
     }
 
     private static Fan turned(Fan fan, Vec3 blows, Fan.Spin spin) {
-        return new Fan(
-                fan.id(),
-                fan.declaredAt(),
-                fan.type(),
-                fan.mount(),
-                fan.at(),
-                blows,
-                fan.leans(),
-                spin,
-                fan.intake(),
-                fan.installation(),
-                fan.serial());
+        return Copies.of(fan).blows(blows).spin(spin).made();
     }
 
     /** With a shared throttle the same point of lift-off, to the last bit. */

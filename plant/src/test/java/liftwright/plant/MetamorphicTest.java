@@ -3,12 +3,6 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
-import java.util.random.RandomGenerator;
 import liftwright.rig.Control;
 import liftwright.rig.Fan;
 import liftwright.rig.Mount;
@@ -18,7 +12,15 @@ import liftwright.rig.Rig;
 import liftwright.rig.Site;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.random.RandomGenerator;
 
 /** What must not change, or must change one way, when a rig is written or built otherwise. */
 class MetamorphicTest {
@@ -81,35 +83,11 @@ class MetamorphicTest {
     }
 
     private static Fan fan(Fan fan, PartId id, Mount mount) {
-        return new Fan(
-                id,
-                fan.declaredAt(),
-                fan.type(),
-                mount,
-                fan.at(),
-                fan.blows(),
-                fan.leans(),
-                fan.spin(),
-                fan.intake(),
-                fan.installation(),
-                fan.serial());
+        return Copies.of(fan).id(id).mount(mount).made();
     }
 
     private static Pack pack(Pack pack, PartId id, Mount mount) {
-        return new Pack(
-                id,
-                pack.declaredAt(),
-                pack.cell(),
-                pack.series(),
-                pack.parallel(),
-                pack.extraMass(),
-                pack.mass(),
-                pack.interconnect(),
-                mount,
-                pack.at(),
-                pack.charge(),
-                pack.temperature(),
-                pack.serial());
+        return Copies.of(pack).id(id).mount(mount).made();
     }
 
     @Test

@@ -5,9 +5,10 @@ import liftwright.quantity.Quantity;
 import liftwright.rig.Fan;
 import liftwright.rig.Mount;
 import liftwright.rig.OtherPart;
-import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.Wearer;
+
+import java.util.List;
 
 /** A rig as it is seen in a mirror that stands along its middle. */
 final class MirroredRig {
@@ -38,43 +39,23 @@ final class MirroredRig {
                                                 w.reaction()));
         sketch.fans.replaceAll(
                 fan ->
-                        new Fan(
-                                fan.id(),
-                                fan.declaredAt(),
-                                fan.type(),
-                                mirrored(fan.mount()),
-                                fan.at().mirrored(),
-                                fan.blows().mirrored(),
-                                fan.leans().stream()
-                                        .map(
-                                                lean ->
-                                                        new Fan.Lean(
-                                                                lean.declaredAt(),
-                                                                lean.angle(),
-                                                                lean.towards().mirrored()))
-                                        .toList(),
-                                fan.spin() == Fan.Spin.LEFT_HAND
-                                        ? Fan.Spin.RIGHT_HAND
-                                        : Fan.Spin.LEFT_HAND,
-                                fan.intake(),
-                                fan.installation(),
-                                fan.serial()));
+                        Copies.of(fan)
+                                .mount(mirrored(fan.mount()))
+                                .at(fan.at().mirrored())
+                                .blows(fan.blows().mirrored())
+                                .leans(mirrored(fan.leans()))
+                                .seat(mirrored(fan.seat()))
+                                .spin(
+                                        fan.spin() == Fan.Spin.LEFT_HAND
+                                                ? Fan.Spin.RIGHT_HAND
+                                                : Fan.Spin.LEFT_HAND)
+                                .made());
         sketch.packs.replaceAll(
                 pack ->
-                        new Pack(
-                                pack.id(),
-                                pack.declaredAt(),
-                                pack.cell(),
-                                pack.series(),
-                                pack.parallel(),
-                                pack.extraMass(),
-                                pack.mass(),
-                                pack.interconnect(),
-                                mirrored(pack.mount()),
-                                pack.at().mirrored(),
-                                pack.charge(),
-                                pack.temperature(),
-                                pack.serial()));
+                        Copies.of(pack)
+                                .mount(mirrored(pack.mount()))
+                                .at(pack.at().mirrored())
+                                .made());
         sketch.others.replaceAll(
                 part ->
                         new OtherPart(
@@ -85,6 +66,15 @@ final class MirroredRig {
                                 part.at().mirrored(),
                                 part.box()));
         return sketch.rig();
+    }
+
+    private static List<Fan.Lean> mirrored(List<Fan.Lean> leans) {
+        return leans.stream()
+                .map(
+                        lean ->
+                                new Fan.Lean(
+                                        lean.declaredAt(), lean.angle(), lean.towards().mirrored()))
+                .toList();
     }
 
     private static Quantity negative(Quantity angle) {

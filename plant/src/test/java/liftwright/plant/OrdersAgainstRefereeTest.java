@@ -1,14 +1,10 @@
 package liftwright.plant;
 
 import static liftwright.plant.RigSketch.si;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.random.RandomGenerator;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.CellType;
 import liftwright.rig.Control;
@@ -20,7 +16,13 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
+
 import org.junit.jupiter.api.Test;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.random.RandomGenerator;
 
 /**
  * Thrusts given, on random networks of any topology: the duties that are found, ordered as duties
@@ -128,21 +130,7 @@ class OrdersAgainstRefereeTest {
                             cell.continuousCurrent(),
                             cell.peakCurrent(),
                             cell.measured());
-            sketch.packs.add(
-                    new Pack(
-                            pack.id(),
-                            pack.declaredAt(),
-                            fast,
-                            pack.series(),
-                            pack.parallel(),
-                            pack.extraMass(),
-                            pack.mass(),
-                            pack.interconnect(),
-                            pack.mount(),
-                            pack.at(),
-                            pack.charge(),
-                            pack.temperature(),
-                            Optional.empty()));
+            sketch.packs.add(Copies.of(pack).cell(fast).unmarked().made());
         }
         return sketch;
     }

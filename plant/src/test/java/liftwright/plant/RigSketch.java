@@ -1,12 +1,5 @@
 package liftwright.plant;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
@@ -32,6 +25,14 @@ import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
 import liftwright.rig.table.Tables;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 
 /** A rig that tests put together part by part, without a file. Values are invented. */
 public final class RigSketch {
@@ -121,18 +122,7 @@ public final class RigSketch {
                         type.swirl(),
                         type.scatter(),
                         type.installation());
-        return new Fan(
-                id,
-                fan.declaredAt(),
-                half,
-                fan.mount(),
-                fan.at(),
-                fan.blows(),
-                fan.leans(),
-                fan.spin(),
-                fan.intake(),
-                fan.installation(),
-                Optional.empty());
+        return Copies.of(fan).id(id).type(half).unmarked().made();
     }
 
     private static Quantity scaled(Quantity value, double factor) {
