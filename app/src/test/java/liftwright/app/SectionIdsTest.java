@@ -29,11 +29,11 @@ import java.util.regex.Pattern;
 class SectionIdsTest {
 
     private static final Path PAGE = Path.of("..", "docs", "reference", "answers.md");
-    private static final Settings SETTINGS = new Settings(11, 64, 64, 2, false);
+    private static final Settings SETTINGS = new Settings(11, 128, 128, 2, false);
 
     /** An id, and in brackets what kind it is where it is no table. */
     private static final Pattern NAMED =
-            Pattern.compile("`([a-z-]+)`(?: \\((?:an? )?`([a-z]+)`\\))?");
+            Pattern.compile("`([a-z][a-z-]*)`(?: \\((?:an? )?`([a-z]+)`\\))?");
 
     private static List<String> listed(String question) throws IOException {
         String row =

@@ -11,6 +11,7 @@ import liftwright.rig.RigPath;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -27,8 +28,8 @@ import java.util.Set;
  * @param acts what it does
  * @param share lift over weight that it lowers to; 0 for a stop
  * @param contactors that it opens
- * @param tailS where it was measured: from half of the thrust to a tenth, s; {@code switchS} is then
- *     the measured time from the press to half
+ * @param tailS where it was measured: from half of the thrust to a tenth, s; {@code switchS} is
+ *     then the measured time from the press to half
  */
 public record KillPath(
         Source source,
