@@ -11,6 +11,8 @@ final class CardFields {
     private static final String PRACTICE = "common practice";
     private static final String DEFINITION = "definition";
     private static final String PRINTED = "CardTextTest.everyReadingAndAbortIsPrintedOnce";
+    private static final String KELVIN = "CardTextTest.theErrorOfATemperatureIsADifference";
+    private static final String HEARING = "CardDistancesTest.earsBearLessTheLouderItIs";
     private static final String STEPS = "CardTextTest.theStepsPrintedAreThoseOfTheRun";
     private static final String LOADS = "CardLoadsTest.aBenchBearsTwiceWhatAFanAloneGives";
     private static final String DISTANCES = "CardDistancesTest.nobodyIsNearerThanAPieceFlies";
@@ -59,6 +61,20 @@ final class CardFields {
                             "by instrument",
                             "as told beside it",
                             PRINTED),
+                    new Field(
+                            "instrument-kelvin",
+                            "error",
+                            Measure.TEMPERATURE_DIFFERENCE,
+                            "The same of an instrument that reads a temperature.",
+                            "by instrument",
+                            "as told beside it",
+                            KELVIN),
+                    words(
+                            "hearing-day",
+                            "at most a day",
+                            "How long ears may be there in a day, without protection.",
+                            "NIOSH 98-126",
+                            HEARING),
                     new Field(
                             "instrument-share",
                             "of reading",

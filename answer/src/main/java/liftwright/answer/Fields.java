@@ -55,6 +55,7 @@ public final class Fields {
                         PredictionFields.ROWS,
                         ProgrammeFields.ROWS,
                         BenchFields.ROWS,
+                        DayFields.ROWS,
                         CardFields.ROWS,
                         MeasuringFields.ROWS,
                         NameFields.ROWS)

@@ -1,9 +1,8 @@
 package liftwright.trials;
 
-import liftwright.testkit.RandomText;
-
 import java.util.List;
 import java.util.random.RandomGenerator;
+import liftwright.testkit.RandomText;
 
 /** The part of a random rig that is around it: people, what holds it, rates. */
 final class RandomTrialRest extends RandomText {
@@ -50,7 +49,7 @@ final class RandomTrialRest extends RandomText {
         if (chance(0.6)) {
             line(
                     "rates: {exposure: %.0f h, fan: %.1e /h, controller: 5e-5 /h, pack: 1e-5 /h,"
-                        + " link: 1e-4 /h}",
+                            + " link: 1e-4 /h}",
                     in(1, 20), in(1e-6, 1e-4));
         }
         to.append(out);
@@ -75,7 +74,7 @@ final class RandomTrialRest extends RandomText {
     private void stand() {
         line(
                 "  stand: {kind: %s, thrust: %s, height: %.2f m, mass: %.0f kg, feet apart: %.2f m,"
-                    + " feet deep: %.2f m, friction: %.2f ± 0.1 bound%s%s}",
+                        + " feet deep: %.2f m, friction: %.2f ± 0.1 bound%s%s}",
                 word("bench", "stand", "table"),
                 word("up", "down", "forward"),
                 in(0.6, 1.5),
@@ -95,8 +94,8 @@ final class RandomTrialRest extends RandomText {
         double anchorM = in(3.4, 4.5);
         line(
                 "  tether: {anchor height: %.2f m, anchor strength: %.1f kN, length: %.2f m,"
-                    + " stiffness: %.1f kN/m ± 20 %%, damping: %.0f N·s/m, line strength: %.1f kN,"
-                    + " harness point: %.2f m, harness limit: %.1f kN, side reach: %.1f m%s%s%s}",
+                        + " stiffness: %.1f kN/m ± 20 %%, damping: %.0f N·s/m, line strength: %.1f kN,"
+                        + " harness point: %.2f m, harness limit: %.1f kN, side reach: %.1f m%s%s%s}",
                 anchorM,
                 in(22.3, 30),
                 anchorM - (worn ? 1.4 : 0.5) - in(0.3, 1),
@@ -109,7 +108,7 @@ final class RandomTrialRest extends RandomText {
                 chance(0.6)
                         ? text(
                                 ", down-lines: %d, down-line length: %.2f m, down-line spread: %.1f"
-                                    + " m, down-line strength: %.1f kN",
+                                        + " m, down-line strength: %.1f kN",
                                 3 + random.nextInt(2), in(1.8, 2.6), in(0.4, 1), in(3, 12))
                         : "",
                 chance(0.3)
@@ -121,7 +120,7 @@ final class RandomTrialRest extends RandomText {
         if (chance(0.6)) {
             line(
                     "  room: {ceiling: %.1f m, beam: %.1f m, length: 12 m, width: 9 m, floor:"
-                        + " concrete}",
+                            + " concrete}",
                     anchorM + in(0.5, 1.5), anchorM);
         }
     }

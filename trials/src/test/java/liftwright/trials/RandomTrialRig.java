@@ -1,13 +1,12 @@
 package liftwright.trials;
 
-import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
-import liftwright.testkit.RandomText;
-
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
+import liftwright.rig.Rig;
+import liftwright.rig.file.RigReading;
+import liftwright.testkit.RandomText;
 
 /**
  * Random rigs as texts, of sizes that could be built: worn ones and modules, one to four mounts
@@ -99,12 +98,12 @@ public final class RandomTrialRig extends RandomText {
         line("site: {elevation: %.0f m, temperature: %.0f °C}", in(0, 900), in(2, 30));
         line(
                 "demands: {thrust to weight: %.2f, hover: %.0f s, reserve: 20 %%, height: %.1f m,"
-                    + " yaw: %s}",
+                        + " yaw: %s}",
                 worn ? 1.15 : 1.6, in(10, 90), in(0.3, 1.5), word("held", "free"));
         if (chance(0.5)) {
             line(
                     "limits: {cell under load: %.2f V, kill time: %.2f s, motor winding: %.0f °C,"
-                        + " bystanders: %.0f m}",
+                            + " bystanders: %.0f m}",
                     in(3.2, 3.4), in(0.3, 0.6), in(100, 130), in(20, 40));
         }
     }
@@ -116,7 +115,7 @@ public final class RandomTrialRig extends RandomText {
         line("  body: %s", word("female", "male"));
         line(
                 "  posture: {both shoulders: {flexion: %.0f°, abduction: %.0f°}, left elbow:"
-                    + " {flexion: %.0f°}}",
+                        + " {flexion: %.0f°}}",
                 in(0, 25), in(5, 25), in(0, 20));
     }
 
@@ -163,7 +162,7 @@ public final class RandomTrialRig extends RandomText {
                 pattern =
                         text(
                                 "row: %d, from: {right: %.0f mm}, to: {right: %.0f mm}, cant:"
-                                    + " {outboard: %.1f° ± 0.3°}",
+                                        + " {outboard: %.1f° ± 0.3°}",
                                 made, in(-420, -300), in(300, 420), in(0, 5));
             }
             case 1 -> {
@@ -240,13 +239,13 @@ public final class RandomTrialRig extends RandomText {
         line("    data: %s", word("measured", "measured", "seller"));
         line(
                 "    at speed: {speed: %.0f rpm, thrust: %.1f N ± 3 %%, shaft power: %.0f W ± 4"
-                    + " %%}",
+                        + " %%}",
                 rpm, thrustN, powerW);
         line("    scatter: ± %.1f %% each", in(0.5, 3));
         line("    installation: %.2f ± 0.03", in(0.9, 0.98));
         line(
                 "    motor: {speed constant: %.1f rpm/V%s, winding resistance: %.3f mΩ%s, no-load"
-                    + " current: %.2f A, pole pairs: %d%s}",
+                        + " current: %.2f A, pole pairs: %d%s}",
                 rpm / voltageV * in(1.02, 1.15),
                 doubt(),
                 1e3 * in(0.012, 0.03) * voltageV / currentA,
@@ -256,7 +255,7 @@ public final class RandomTrialRig extends RandomText {
                 chance(0.5) ? ", winding class: 180 °C, magnets: SH" : "");
         line(
                 "    rotor: {top speed: %.0f rpm, inertia: %.2f kg·mm², mass: %.3f kg, blades: %d,"
-                    + " blade mass: %.1f g, blade centre: %.0f mm}",
+                        + " blade mass: %.1f g, blade centre: %.0f mm}",
                 1.2 * rpm,
                 1e6 * 0.0005 * thrustN * tipM * tipM * in(0.6, 1),
                 0.0025 * thrustN,
@@ -265,8 +264,8 @@ public final class RandomTrialRig extends RandomText {
                 340 * tipM);
         line(
                 "    controller: {on-resistance: %.3f mΩ, current limit: %.0f A, top voltage: %.0f"
-                    + " V, top electrical speed: 300000 rpm, cut-off: %.0f V, mass: %.3f kg, idle:"
-                    + " 5 %%, signal loss: %s}",
+                        + " V, top electrical speed: 300000 rpm, cut-off: %.0f V, mass: %.3f kg, idle:"
+                        + " 5 %%, signal loss: %s}",
                 0.3 * voltageV / currentA * in(5, 8),
                 Math.ceil(currentA * in(1.4, 2)),
                 Math.ceil(5.2 * series),
@@ -288,12 +287,12 @@ public final class RandomTrialRig extends RandomText {
         line("cells:");
         line(
                 "  C: {chemistry: LiPo, capacity: %.3f Ah ± 2 %% each, resistance: %.4f mΩ%s, mass:"
-                    + " %.1f g, open circuit: LiPo}",
+                        + " %.1f g, open circuit: LiPo}",
                 capacityAh, 7.2 / capacityAh * in(0.7, 1.3), doubt(), 20.6 * capacityAh);
         line("packs:");
         line(
                 "  - {id: p, count: %d, cell: C, series: %d, extra mass: %.3f kg, at: {mount:"
-                    + " middle, up: %.0f…%.0f mm}%s}",
+                        + " middle, up: %.0f…%.0f mm}%s}",
                 many,
                 series,
                 0.03 * capacityAh * series / 14 + 0.01,
@@ -315,7 +314,7 @@ public final class RandomTrialRig extends RandomText {
         if (contactor) {
             line(
                     "  contactors: {main: {poles: %d, resistance: 0.2 mΩ, rating: %.0f A, breaks:"
-                        + " 4000 A, voltage: 100 V, opens in: %.0f ms, coil from: own battery}}",
+                            + " 4000 A, voltage: 100 V, opens in: %.0f ms, coil from: own battery}}",
                     packs.size(), Math.ceil(1.1 * packA), in(10, 40));
         }
         line("  feeds:");
@@ -323,14 +322,14 @@ public final class RandomTrialRig extends RandomText {
         line("      from: p");
         line(
                 "      trunk: [{joint: %s}, {fuse: %.0f A, speed: slow}, {run: 4 AWG, length: %.0f"
-                    + " mm, insulation: silicone, class: 180 °C}%s]",
+                        + " mm, insulation: silicone, class: 180 °C}%s]",
                 word("lug M8", "lug M6", "bullet 8 mm"),
                 Math.ceil(in(1.3, 1.6) * packA),
                 in(100, 500),
                 contactor ? ", {contactor: main}" : "");
         line(
                 "      branch: [{run: %d AWG, length: %.0f mm ± 5 %%, insulation: silicone},"
-                    + " {joint: bullet 6 mm}]",
+                        + " {joint: bullet 6 mm}]",
                 mostA > 90 ? 8 : 12, in(200, 800));
         line("      fans:");
         var fans = groups.stream().flatMap(g -> g.fans().stream()).toList();
@@ -355,12 +354,12 @@ public final class RandomTrialRig extends RandomText {
         line("  kills:");
         line(
                 "    - {id: remote, opens: [main], by: radio, radio: kill radio%s, delay: %.0f ms,"
-                    + " fed by: own battery, opens on loss: %s}",
+                        + " fed by: own battery, opens on loss: %s}",
                 crewed ? ", held by: watcher" : "", in(30, 120), word("yes", "no"));
         if (worn && chance(0.7)) {
             line(
                     "    - {id: cord, opens: [main], by: %s, held by: wearer, delay: 10 ms, opens"
-                        + " on loss: yes}",
+                            + " on loss: yes}",
                     word("wire", "lanyard", "button"));
         }
         if (chance(0.4)) {
@@ -372,7 +371,7 @@ public final class RandomTrialRig extends RandomText {
         line("other parts:");
         line(
                 "  - {id: frame, mass: %.2f kg%s, box: [420 mm, 300 mm, 200 mm], at: {mount:"
-                    + " middle}}",
+                        + " middle}}",
                 worn ? in(4, 12) : in(2, 8), doubt());
         line("  - {id: board, mass: 60 g, at: {mount: middle, up: 40 mm}}");
         if (mounts.contains("side")) {

@@ -2,14 +2,12 @@ package liftwright.trials;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashSet;
+import java.util.Set;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.HashSet;
-import java.util.Set;
 
 /** What the random rigs of these tests are worth. */
 class RandomTrialRigTest {

@@ -1,13 +1,12 @@
 package liftwright.trials;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
 import liftwright.rig.Rig;
 import liftwright.rig.file.Folder;
 import liftwright.rig.file.RigFiles;
 import liftwright.rig.file.RigReading;
-
-import java.io.IOException;
-import java.nio.file.Path;
-import java.util.List;
 
 /** The rigs of examples/. */
 public final class TrialExamples {

@@ -55,8 +55,8 @@ final class KillRows {
     private static final List<Source> SOURCES =
             List.of(
                     new Source(Signal.THRUST, THRUST),
-                    new Source(Signal.CURRENT, CURRENT),
-                    new Source(Signal.SPEED, SPEED));
+                    new Source(Signal.SPEED, SPEED),
+                    new Source(Signal.CURRENT, CURRENT));
 
     private final Tabular table;
     private final List<String> paths;

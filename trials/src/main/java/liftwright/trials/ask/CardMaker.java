@@ -69,7 +69,17 @@ record CardMaker(TrialsCase about, Settings settings) {
         return Optional.of(
                 new Made(
                         new TestCard(planned, readings, predicted.get().aborts(), blocks),
-                        predicted.get().draws()));
+                        Math.max(
+                                predicted.get().draws(),
+                                measured.map(CardMaker::draws).orElse(0))));
+    }
+
+    /** Draws behind the bands of a card on which nothing runs. */
+    private static int draws(Measured measured) {
+        return measured.readings().stream()
+                .mapToInt(reading -> reading.band().draws())
+                .max()
+                .orElse(0);
     }
 
     private String settingsInWords() {
@@ -92,9 +102,7 @@ record CardMaker(TrialsCase about, Settings settings) {
         return new Section.Card(
                 planned.id().text(),
                 planned.id().kind().title()
-                        + (planned.id().subject().isEmpty()
-                                ? ""
-                                : ", " + planned.id().subject()),
+                        + (planned.id().subject().isEmpty() ? "" : ", " + planned.id().subject()),
                 card.word(),
                 Sentence.words(planned.purpose()),
                 made.blocks());

@@ -37,7 +37,6 @@ public record NotAsked(String question) implements Answer {
 
     @Override
     public Evidence evidence() {
-        return new Evidence(
-                "", "none", 0, 0, Sentence.start(), List.of(), List.of(), List.of());
+        return new Evidence("", "none", 0, 0, Sentence.start(), List.of(), List.of(), List.of());
     }
 }

@@ -85,9 +85,7 @@ final class ProgrammeTables {
                 List.of("card", "card-title", "card-state", "card-minutes"),
                 cheapest.order().stream()
                         .flatMap(
-                                id ->
-                                        cards.stream()
-                                                .filter(card -> card.planned().id().equals(id)))
+                                id -> cards.stream().filter(card -> card.planned().id().equals(id)))
                         .map(
                                 card ->
                                         List.of(
@@ -96,9 +94,7 @@ final class ProgrammeTables {
                                                         "card-title",
                                                         card.planned().id().kind().title()),
                                                 Value.words("card-state", card.word()),
-                                                Value.of(
-                                                        "card-minutes",
-                                                        card.planned().minutes())))
+                                                Value.of("card-minutes", card.planned().minutes())))
                         .toList());
     }
 }

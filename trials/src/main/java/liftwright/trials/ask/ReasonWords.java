@@ -22,7 +22,9 @@ final class ReasonWords {
                 case Reason.Unproved(var anyOf, var states)
                         when states.stream().allMatch(State.Never.class::isInstance) ->
                         needs.add(
-                                anyOf.stream().map(CardId::text).collect(Collectors.joining(" or ")));
+                                anyOf.stream()
+                                        .map(CardId::text)
+                                        .collect(Collectors.joining(" or ")));
                 case Reason.Kill _ -> kills = true;
                 case Reason.Unproved _,
                         Reason.Undeclared _,

@@ -95,9 +95,7 @@ public final class Trials {
 
     private KillsToday kills() {
         Set<String> declared =
-                ProofPath.of(about.rig()).stream()
-                        .map(ProofPath::name)
-                        .collect(Collectors.toSet());
+                ProofPath.of(about.rig()).stream().map(ProofPath::name).collect(Collectors.toSet());
         return about.proof()
                 .map(
                         proof ->
@@ -121,9 +119,7 @@ public final class Trials {
         if (known == null) {
             known =
                     new CardStanding(
-                            card,
-                            standing.of(card.id()),
-                            Gate.of(card, standing, conditions));
+                            card, standing.of(card.id()), Gate.of(card, standing, conditions));
             looked.put(card.id(), known);
         }
         return known;
@@ -257,6 +253,9 @@ public final class Trials {
             Verdict verdict, List<Finding> findings, List<Section> sections, int draws) {
         Evidence evidence = TrialsEvidence.of(about, settings, draws);
         return new TrialsAnswer(
-                liftwright.answer.Checks.downgrade(verdict, evidence), findings, sections, evidence);
+                liftwright.answer.Checks.downgrade(verdict, evidence),
+                findings,
+                sections,
+                evidence);
     }
 }

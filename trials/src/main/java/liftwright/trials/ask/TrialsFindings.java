@@ -31,8 +31,7 @@ final class TrialsFindings {
                                         Finding.of(
                                                         Severity.STOPS,
                                                         "card-closed",
-                                                        Sentence.words(
-                                                                id + ": " + reason.words()),
+                                                        Sentence.words(id + ": " + reason.words()),
                                                         "a card opens when what it rests on is"
                                                                 + " proved on this build")
                                                 .about(id)));

@@ -63,8 +63,7 @@ final class DayBinder {
                     "a time after " + start.get());
         }
         if (wind.isPresent() && gust.isPresent() && gust.get() < wind.get()) {
-            contradiction(
-                    fields, DayKeys.GUST, "a gust below the mean wind", "at least the wind");
+            contradiction(fields, DayKeys.GUST, "a gust below the mean wind", "at least the wind");
         }
         for (Key<?> key : List.of(DayKeys.PROOF, DayKeys.ABORTS, DayKeys.UNEXPLAINED)) {
             if (!fields.has(key) && key.need() instanceof Need.Open(var means)) {

@@ -10,7 +10,9 @@ import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
 import liftwright.trials.day.Reason.Rule;
 
-/** Whether the packs of a card are fit, and how many runs they give. Nothing is charged in between. */
+/**
+ * Whether the packs of a card are fit, and how many runs they give. Nothing is charged in between.
+ */
 final class PackRules {
 
     /** Cells of which fullest and emptiest differ by more at rest are out, V; common practice. */
@@ -37,8 +39,8 @@ final class PackRules {
     }
 
     /**
-     * How many runs the packs give, at most as many as a pass needs; tells why there is none. All of
-     * them where nothing runs.
+     * How many runs the packs give, at most as many as a pass needs; tells why there is none. All
+     * of them where nothing runs.
      */
     int runs(DayCard card, List<Reason> reasons) {
         int most = card.planned().repeats();
@@ -46,8 +48,7 @@ final class PackRules {
             return most;
         }
         if (card.chargePerRun().isEmpty()) {
-            reasons.add(
-                    new Reason(Rule.CHARGE, "what a run takes out of the packs is not known"));
+            reasons.add(new Reason(Rule.CHARGE, "what a run takes out of the packs is not known"));
             return 0;
         }
         int runs = most;
@@ -116,7 +117,6 @@ final class PackRules {
 
     /** Takes the charge of an allowed card. */
     void take(DayCard card, int runs) {
-        card.chargePerRun()
-                .forEach((pack, share) -> left.merge(pack, -runs * share, Double::sum));
+        card.chargePerRun().forEach((pack, share) -> left.merge(pack, -runs * share, Double::sum));
     }
 }

@@ -2,7 +2,6 @@ package liftwright.trials.day;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;

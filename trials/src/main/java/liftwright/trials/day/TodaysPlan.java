@@ -78,7 +78,8 @@ public record TodaysPlan(
     public record Cooling(double s, String origin) {
 
         /** Where the review of heat tells none; from memory. */
-        static final Cooling USUAL = new Cooling(1800, "from memory: the review of heat tells none");
+        static final Cooling USUAL =
+                new Cooling(1800, "from memory: the review of heat tells none");
 
         static Cooling of(OptionalDouble computedS) {
             return computedS.isPresent()
@@ -96,8 +97,8 @@ public record TodaysPlan(
      * @param cards of the programme, in its order
      * @param proof of the kills, where there is one
      * @param rigDigest of the build
-     * @param waitS least pause after a flight, as the review of heat has it, s; empty where it tells
-     *     none
+     * @param waitS least pause after a flight, as the review of heat has it, s; empty where it
+     *     tells none
      */
     public static TodaysPlan of(
             Rig rig,

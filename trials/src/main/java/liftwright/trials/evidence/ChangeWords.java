@@ -1,13 +1,12 @@
 package liftwright.trials.evidence;
 
-import liftwright.trials.evidence.Inputs.Difference;
-
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import liftwright.trials.evidence.Inputs.Difference;
 
 /** What became of a rig, for a reader: a line for each part and thing. */
 public final class ChangeWords {

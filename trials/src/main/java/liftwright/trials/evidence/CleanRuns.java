@@ -1,8 +1,7 @@
 package liftwright.trials.evidence;
 
-import liftwright.numerics.ProportionInterval;
-
 import java.util.Locale;
+import liftwright.numerics.ProportionInterval;
 
 /**
  * What runs in a row without a failure show, and what they do not: none of 29 shows that at least
@@ -39,7 +38,7 @@ public record CleanRuns(int runs, double reliability) {
         return String.format(
                 Locale.ROOT,
                 "%d clean run%s in a row show%s that at least %.0f %% of such runs go well, at 95"
-                    + " %% confidence, if they are alike; %d would show 90 %%.",
+                        + " %% confidence, if they are alike; %d would show 90 %%.",
                 runs,
                 runs == 1 ? "" : "s",
                 runs == 1 ? "s" : "",

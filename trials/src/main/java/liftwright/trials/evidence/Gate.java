@@ -1,18 +1,17 @@
 package liftwright.trials.evidence;
 
-import liftwright.answer.Answer;
-import liftwright.answer.Finding;
-import liftwright.answer.Outcome;
-import liftwright.answer.Sentence;
-import liftwright.trials.CardId;
-import liftwright.trials.Planned;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import liftwright.answer.Answer;
+import liftwright.answer.Finding;
+import liftwright.answer.Outcome;
+import liftwright.answer.Sentence;
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
 
 /** Whether a card may be done today. */
 public sealed interface Gate {

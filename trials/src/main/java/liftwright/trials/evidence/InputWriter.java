@@ -1,17 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.quantity.Quantity;
-import liftwright.rig.CellType;
-import liftwright.rig.Contactor;
-import liftwright.rig.FanType;
-import liftwright.rig.LimitName;
-import liftwright.rig.Limits;
-import liftwright.rig.Mount;
-import liftwright.rig.PartId;
-import liftwright.rig.Rig;
-import liftwright.rig.RigPath;
-import liftwright.rig.Vec3;
-
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -26,6 +14,17 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import liftwright.quantity.Quantity;
+import liftwright.rig.CellType;
+import liftwright.rig.Contactor;
+import liftwright.rig.FanType;
+import liftwright.rig.LimitName;
+import liftwright.rig.Limits;
+import liftwright.rig.Mount;
+import liftwright.rig.PartId;
+import liftwright.rig.Rig;
+import liftwright.rig.RigPath;
+import liftwright.rig.Vec3;
 
 /**
  * Writes a rig out as paths and texts by walking the components of its records: what is added to a

@@ -1,8 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.rig.Rig;
-import liftwright.trials.Basis;
-
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -13,6 +10,8 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import liftwright.rig.Rig;
+import liftwright.trials.Basis;
 
 /**
  * All that a rig is, as texts by paths: {@code fans/left.3/at/right} is {@code 0.12 m}. Parts are

@@ -1,12 +1,11 @@
 package liftwright.trials.evidence;
 
-import liftwright.trials.CardId;
-
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import liftwright.trials.CardId;
 
 /**
  * What came of a card on one day: the only thing that opens another.

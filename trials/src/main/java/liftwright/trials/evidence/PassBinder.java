@@ -1,5 +1,12 @@
 package liftwright.trials.evidence;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 import liftwright.rig.Problem.Code;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Key;
@@ -8,14 +15,6 @@ import liftwright.rig.shape.kind.Spot;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.text.Node;
 import liftwright.trials.CardId;
-
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
-import java.util.List;
-import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.regex.Pattern;
 
 /** Makes a pass of the tree of its file, or tells everything that is wrong with it. */
 final class PassBinder {

@@ -1,10 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.rig.Problem;
-import liftwright.rig.file.Disk;
-import liftwright.rig.file.RigFiles;
-import liftwright.rig.file.RigReading;
-
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -18,6 +13,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import liftwright.rig.Problem;
+import liftwright.rig.file.Disk;
+import liftwright.rig.file.RigFiles;
+import liftwright.rig.file.RigReading;
 
 /**
  * The folder of passes beside a rig file: {@code rig.passes/0001.yaml} and so on. Files are added,

@@ -3,6 +3,7 @@ package liftwright.trials.evidence;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
+import java.util.List;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.ListOf;
 import liftwright.rig.shape.kind.Section;
@@ -10,8 +11,6 @@ import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Text;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
-
-import java.util.List;
 
 /** The words of the file of a pass, format 1. */
 final class PassKeys {

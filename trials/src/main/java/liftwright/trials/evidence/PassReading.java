@@ -1,11 +1,10 @@
 package liftwright.trials.evidence;
 
+import java.util.List;
+import java.util.Optional;
 import liftwright.rig.Problem;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.text.YamlText;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * The file of a pass and what it says.

@@ -1,8 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.trials.CardId;
-import liftwright.trials.Planned;
-
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -10,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
 
 /**
  * The cards to do again so that all that a card rests on counts today: the set that takes the least

@@ -1,9 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.trials.CardId;
-import liftwright.trials.Planned;
-import liftwright.trials.evidence.Inputs.Difference;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -12,6 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
+import liftwright.trials.evidence.Inputs.Difference;
 
 /**
  * What the cards of a programme are worth today.

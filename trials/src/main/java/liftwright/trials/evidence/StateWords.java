@@ -1,11 +1,10 @@
 package liftwright.trials.evidence;
 
-import liftwright.trials.evidence.Inputs.Difference;
-import liftwright.trials.evidence.Standing.State;
-
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import liftwright.trials.evidence.Inputs.Difference;
+import liftwright.trials.evidence.Standing.State;
 
 /** What a card is worth, for a reader. */
 public final class StateWords {

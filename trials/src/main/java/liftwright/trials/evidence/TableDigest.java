@@ -1,11 +1,10 @@
 package liftwright.trials.evidence;
 
-import liftwright.rig.file.RigReading;
-
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
+import liftwright.rig.file.RigReading;
 
 /** Names a table by what it says: not by its file, nor by the lines that its rows stand in. */
 final class TableDigest {

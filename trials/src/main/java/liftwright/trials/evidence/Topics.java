@@ -15,8 +15,6 @@ import static liftwright.trials.Topic.SERIAL;
 import static liftwright.trials.Topic.SITE;
 import static liftwright.trials.Topic.WIRING;
 
-import liftwright.trials.Topic;
-
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -24,6 +22,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import liftwright.trials.Topic;
 
 /**
  * What the inputs of a rig are about. Of the rules below the one with the longest beginning of a

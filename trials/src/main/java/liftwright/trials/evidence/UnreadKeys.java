@@ -1,14 +1,13 @@
 package liftwright.trials.evidence;
 
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
 import liftwright.rig.Declaration;
 import liftwright.rig.Declaration.Tree;
 import liftwright.rig.shape.Shape;
 import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Section;
-
-import java.util.List;
-import java.util.Map;
-import java.util.SortedMap;
 
 /**
  * What a file says that no question reads yet, and that therefore no record of a rig holds. A

@@ -1,11 +1,10 @@
 package liftwright.trials.evidence;
 
+import java.util.Locale;
+import java.util.Map;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
-
-import java.util.Locale;
-import java.util.Map;
 
 /** Values as texts that tell every bit of them. */
 final class ValueText {

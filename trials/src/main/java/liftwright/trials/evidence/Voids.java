@@ -1,13 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.rig.Change;
-import liftwright.rig.Problem;
-import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
-import liftwright.trials.CardId;
-import liftwright.trials.Planned;
-import liftwright.trials.evidence.Inputs.Difference;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,6 +8,13 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import liftwright.rig.Change;
+import liftwright.rig.Problem;
+import liftwright.rig.Rig;
+import liftwright.rig.file.RigReading;
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
+import liftwright.trials.evidence.Inputs.Difference;
 
 /** Which passes a change of the rig would void. */
 public sealed interface Voids {

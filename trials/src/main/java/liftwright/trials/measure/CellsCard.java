@@ -60,6 +60,12 @@ final class CellsCard {
                     "slow resistances are known worse than that at once, and the curve of rest"
                             + " voltage is steep at its ends; common practice");
 
+    private static final Doubts.LeftOut RISE =
+            Doubts.LeftOut.even(
+                    0.6,
+                    "cells recover more slowly than one or two pairs do: on two measured cells half"
+                            + " of the slow drop was still there when it should have gone");
+
     /** Readings of each. */
     private static final int PER_PACK = 7;
 
@@ -151,7 +157,7 @@ final class CellsCard {
         volt(words + ", step when the current comes on", Instruments.STEP, SAG);
         volt(words + ", fall from there to the end of the pulse", Instruments.STEP, FALL);
         volt(words + ", step when the current goes off", Instruments.STEP, SAG);
-        volt(words + ", rise in the minute after", Instruments.STEP, FALL);
+        volt(words + ", rise in the minute after", Instruments.STEP, RISE);
         wanted.add(
                 Wanted.of(
                         words + ": R0 of a cell at 25 °C, worked out",

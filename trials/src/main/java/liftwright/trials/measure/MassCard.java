@@ -32,6 +32,7 @@ final class MassCard {
     private record Weighing(Wanted wanted, ToDoubleFunction<Weighed> kg) {}
 
     /** A rig at one vector. */
+    @SuppressWarnings("ArrayRecordComponent") // read, never compared
     private record Weighed(double[] p, MassProperties mass) {}
 
     private final Asked asked;

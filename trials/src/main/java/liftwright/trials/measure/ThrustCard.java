@@ -217,6 +217,12 @@ final class ThrustCard {
                     "No stand is planned in a file: its error is a guess. “check --stand” tells how"
                             + " well yours will measure.");
         }
+        if (asked.card().run().isPresent()) {
+            sheet.note(
+                    "The steps of the run are predicted for the fan as it is built in: on the rig’s"
+                            + " wires, with its grille and installation factor. This table is of the"
+                            + " bare fan, and what a bench table is made of.");
+        }
         sheet.note(
                 "Throttle is taken as duty; that of a real controller is not. Compare thrust at the"
                         + " speed that is read, not at the throttle.");

@@ -89,7 +89,8 @@ final class Survey implements CardRun.Listener {
                         fans,
                         k -> windingA[k],
                         k ->
-                                share(type(k).controller().currentLimit(),
+                                share(
+                                        type(k).controller().currentLimit(),
                                         LimitName.CONTROLLER_CURRENT_SHARE),
                         rig.limits().origin(LimitName.CONTROLLER_CURRENT_SHARE),
                         "fan"));

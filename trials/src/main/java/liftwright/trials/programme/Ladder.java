@@ -31,10 +31,19 @@ final class Ladder {
     /** Least height of a hop, m: enough to be seen. */
     private static final double HOP_M = 0.10;
 
-    /** Fastest rise on a bench and worn, 1/s. */
-    private static final double BENCH_RISE_PER_S = 0.25;
+    /**
+     * Slowly enough for whoever reads: a value that is passed on the way up is seen, and there is
+     * time to stop before the limit behind it, 1/s.
+     */
+    private static final double RISE_PER_S = 0.1;
 
-    private static final double WORN_RISE_PER_S = 0.20;
+    /** Least time for a rise to more than half, s. */
+    private static final double UPPER_RISE_S = 6;
+
+    /**
+     * Fastest rise where thrust passes the weight, 1/s; worn, 50 % of full a second is the most.
+     */
+    private static final double HOP_RISE_PER_S = 0.2;
 
     private Ladder() {}
 
@@ -78,10 +87,10 @@ final class Ladder {
         double share = Math.round(100 * Math.sqrt(1 / demand)) / 100.0;
         double longS = Math.max(10, rig.demands().hover().si());
         return List.of(
-                new Run.Step(new Run.Level.Throttle(0.5), 0.5 / BENCH_RISE_PER_S, 5),
+                new Run.Step(new Run.Level.Throttle(0.5), 0.5 / RISE_PER_S, 5),
                 new Run.Step(
                         new Run.Level.Throttle(share),
-                        Math.max(0.1, (share - 0.5) / BENCH_RISE_PER_S),
+                        Math.max(UPPER_RISE_S, (share - 0.5) / RISE_PER_S),
                         longS));
     }
 
@@ -130,11 +139,16 @@ final class Ladder {
         return Math.max(0.2, Math.round(10 * longS) / 10.0);
     }
 
+    private static double riseS(double from, double to) {
+        double longS = Math.round(10 * Math.abs(to - from) / RISE_PER_S) / 10.0;
+        return to > 0.5 && to > from ? Math.max(UPPER_RISE_S, longS) : Math.max(0.1, longS);
+    }
+
     private static List<Run.Step> throttle(double holdS, double... shares) {
         List<Run.Step> steps = new ArrayList<>();
         double before = 0;
         for (double share : shares) {
-            double riseS = Math.abs(share - before) / BENCH_RISE_PER_S;
+            double riseS = riseS(before, share);
             steps.add(new Run.Step(new Run.Level.Throttle(share), riseS, holdS));
             before = share;
         }
@@ -148,16 +162,19 @@ final class Ladder {
     }
 
     private static List<Run.Step> stepped(Rig rig, double[] levels, double[] holdS) {
-        double perS =
+        double hopPerS =
                 rig.control()
                         .rise()
-                        .map(rise -> Math.min(rise.si(), WORN_RISE_PER_S))
+                        .map(rise -> Math.min(rise.si(), HOP_RISE_PER_S))
                         .filter(rise -> rise > 0)
-                        .orElse(WORN_RISE_PER_S);
+                        .orElse(HOP_RISE_PER_S);
         List<Run.Step> steps = new ArrayList<>();
         double before = 0;
         for (int k = 0; k < levels.length; k++) {
-            double riseS = Math.max(0.1, Math.abs(levels[k] - before) / perS);
+            double riseS =
+                    levels[k] < HOP_DOWN && before < levels[k]
+                            ? riseS(before, levels[k])
+                            : Math.max(0.1, Math.abs(levels[k] - before) / hopPerS);
             steps.add(new Run.Step(new Run.Level.OfWeight(levels[k]), riseS, holdS[k]));
             before = levels[k];
         }

@@ -8,12 +8,12 @@ import java.util.OptionalDouble;
 /**
  * A reading that falls, and between which moments what it stands for fell below a level.
  *
- * <p>What is measured, x, never rises while it falls. So the mean of x over some readings is no more
- * than x at the first of them and no less than x at the last: means bound crossings, and longer ones
- * with less noise. A first-order smoothing of time constant τ gives y with x = y + τ y'; its mean
- * between two readings a time T apart is (y₂ − a y₁)/(1 − a), a = e^(−T/τ), weighted and exact for any
- * x; and y ≥ x, so that a bound from above needs no correction. Noise counts with {@value #SURE}
- * standard deviations.
+ * <p>What is measured, x, never rises while it falls. So the mean of x over some readings is no
+ * more than x at the first of them and no less than x at the last: means bound crossings, and
+ * longer ones with less noise. A first-order smoothing of time constant τ gives y with x = y + τ
+ * y'; its mean between two readings a time T apart is (y₂ − a y₁)/(1 − a), a = e^(−T/τ), weighted
+ * and exact for any x; and y ≥ x, so that a bound from above needs no correction. Noise counts with
+ * {@value #SURE} standard deviations.
  */
 final class Fall {
 

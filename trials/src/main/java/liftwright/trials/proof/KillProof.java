@@ -6,8 +6,8 @@ import liftwright.answer.Outcome;
 import liftwright.rig.table.KillLog.Signal;
 
 /**
- * That the kills of a rig were pressed on a day, and what became of the thrust. Worth nothing on any
- * other day, nor for any other build.
+ * That the kills of a rig were pressed on a day, and what became of the thrust. Worth nothing on
+ * any other day, nor for any other build.
  *
  * @param date on which the log was made
  * @param rigDigest SHA-256 of the rig

@@ -6,8 +6,8 @@ package liftwright.trials.proof;
  * @param mean of the readings
  * @param scatter standard deviation of one reading; of few readings larger, since few tell it badly
  * @param meanDoubt standard deviation of the mean
- * @param alike by how much neighbours are alike: the variance of a mean of n is {@code alike / n} of
- *     that of one, ≥ 1
+ * @param alike by how much neighbours are alike: the variance of a mean of n is {@code alike / n}
+ *     of that of one, ≥ 1
  * @param held how many rows in a row repeat one reading, ≥ 1: telemetry that is logged faster than
  *     it is read
  */
@@ -36,7 +36,9 @@ record Level(double mean, double scatter, double meanDoubt, double alike, int he
                 mean, scatter, scatter * Math.sqrt(Math.min(1, alike / n)), alike, held(y));
     }
 
-    /** The longest repetition, where readings scatter at all: a display that stands tells nothing. */
+    /**
+     * The longest repetition, where readings scatter at all: a display that stands tells nothing.
+     */
     private static int held(double[] y) {
         int longest = 1;
         int run = 1;

@@ -129,8 +129,7 @@ final class LogPresses {
         return Math.max(to, release);
     }
 
-    private Outcome times(
-            Fall fall, Level level, int at, int release, int to, List<String> notes) {
+    private Outcome times(Fall fall, Level level, int at, int release, int to, List<String> notes) {
         double earliestS = rows.get(at - 1).timeS();
         double pressS = rows.get(at).timeS();
         Fall.Crossing half = fall.below(share(0.5));
@@ -181,8 +180,7 @@ final class LogPresses {
                         "thrust was still above a tenth more than "
                                 + seconds(WATCH_S)
                                 + " after the press")
-                : new Outcome.Untold(
-                        "too few or too noisy readings to tell when a tenth was left");
+                : new Outcome.Untold("too few or too noisy readings to tell when a tenth was left");
     }
 
     private double jumped(int from, double toS) {

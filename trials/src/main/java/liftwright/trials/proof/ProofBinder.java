@@ -89,7 +89,10 @@ final class ProofBinder {
             problems.add(
                     Code.CONTRADICTION,
                     fields.spotOf(ProofKeys.PRESSES),
-                    presses.get() + " presses " + (half.isPresent() ? "with" : "without") + " times",
+                    presses.get()
+                            + " presses "
+                            + (half.isPresent() ? "with" : "without")
+                            + " times",
                     "“half” and “tenth” where a press was timed, and only there",
                     "");
             return Optional.empty();

@@ -47,11 +47,7 @@ final class ProofKeys {
     static final Key<String> LOG_DIGEST =
             required("log digest", new Text("a digest"), "SHA-256 of the log.", "00ff…");
     static final Key<Signal> SIGNAL =
-            required(
-                    "read from",
-                    Word.of(Signal.values(), ' '),
-                    "What was logged.",
-                    "thrust");
+            required("read from", Word.of(Signal.values(), ' '), "What was logged.", "thrust");
     static final Key<Quantity> LIMIT =
             required(
                     "limit",
@@ -68,8 +64,7 @@ final class ProofKeys {
     static final Key<String> PATH =
             required("path", new Text("a way to stop"), "Name of the way to stop.", "remote");
     static final Key<Integer> PRESSES =
-            required(
-                    "presses", new Whole("the presses", 0, 20_000), "How many were timed.", "3");
+            required("presses", new Whole("the presses", 0, 20_000), "How many were timed.", "3");
     static final Key<Fields> HALF =
             open(
                     "half",
@@ -94,8 +89,7 @@ final class ProofKeys {
                     "[not pressed in this log]",
                     "nothing more is to be known");
     static final Section PATH_SECTION =
-            Section.of(
-                    "path", "One way to stop.", PATH, PRESSES, HALF, TENTH, OUTCOME, REASONS);
+            Section.of("path", "One way to stop.", PATH, PRESSES, HALF, TENTH, OUTCOME, REASONS);
     static final Key<List<Stated<Fields>>> PATHS =
             required(
                     "paths",

@@ -47,8 +47,7 @@ public record ProofPath(String name, String words, Source source) {
         }
         Optional<Control.Stop> stop = rig.control().stop();
         if (stop.isPresent() && stop.get() != Control.Stop.LOWER) {
-            paths.add(
-                    new ProofPath(THROTTLE, "the throttle is let go", new Source.Throttle()));
+            paths.add(new ProofPath(THROTTLE, "the throttle is let go", new Source.Throttle()));
         }
         if (rig.control().linkLoss() == LinkLoss.CUT) {
             paths.add(

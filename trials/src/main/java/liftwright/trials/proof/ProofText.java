@@ -2,7 +2,9 @@ package liftwright.trials.proof;
 
 import java.math.BigDecimal;
 
-/** Writes a proof as a file that people can read and {@link ProofReading} reads as the same proof. */
+/**
+ * Writes a proof as a file that people can read and {@link ProofReading} reads as the same proof.
+ */
 public final class ProofText {
 
     private ProofText() {}
@@ -11,7 +13,8 @@ public final class ProofText {
     public static String write(KillProof proof) {
         var out = new StringBuilder();
         line(out, "liftwright kill proof", Integer.toString(ProofKeys.FORMAT));
-        out.append("# Stands for this day and this state of the rig alone. Written, never edited.\n");
+        out.append(
+                "# Stands for this day and this state of the rig alone. Written, never edited.\n");
         line(out, "date", proof.date().toString());
         line(out, "rig", quoted(proof.rigDigest()));
         line(out, "log", quoted(proof.log()));
@@ -33,7 +36,8 @@ public final class ProofText {
         line(out, "    outcome", path.outcome().label());
         if (!path.reasons().isEmpty()) {
             out.append("    reasons:\n");
-            path.reasons().forEach(reason -> out.append("      - ").append(quoted(reason)).append('\n'));
+            path.reasons()
+                    .forEach(reason -> out.append("      - ").append(quoted(reason)).append('\n'));
         }
     }
 

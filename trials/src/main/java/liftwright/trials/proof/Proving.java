@@ -16,7 +16,9 @@ import liftwright.trials.proof.PressTimes.Outcome.Failed;
 import liftwright.trials.proof.PressTimes.Outcome.Timed;
 import liftwright.trials.proof.PressTimes.Outcome.Untold;
 
-/** Judges a log of presses against the limit, each way to stop by itself, the worst of its presses. */
+/**
+ * Judges a log of presses against the limit, each way to stop by itself, the worst of its presses.
+ */
 public final class Proving {
 
     /** Of each way to stop; common practice. */
@@ -56,7 +58,8 @@ public final class Proving {
     /** How times were read, for a reader. */
     public static String method(Signal signal) {
         return switch (signal) {
-            case THRUST -> "thrust as it was weighed, against its mean in the second before the press";
+            case THRUST ->
+                    "thrust as it was weighed, against its mean in the second before the press";
             case SPEED ->
                     "speed of one rotor; thrust goes with its square (affinity): half at 71 %, a tenth"
                             + " at 32 % of the speed";
@@ -84,7 +87,8 @@ public final class Proving {
                         half = worst(half, own.get().half());
                         tenth = worst(tenth, own.get().tenth());
                     } else {
-                        reasons.add("no fan turns at full throttle: how long one coasts is not told");
+                        reasons.add(
+                                "no fan turns at full throttle: how long one coasts is not told");
                     }
                 }
                 case Failed(String reason) -> {
@@ -139,8 +143,7 @@ public final class Proving {
             return Outcome.CANNOT_BE_TOLD;
         }
         if (timed < LEAST_PRESSES) {
-            reasons.add(
-                    timed + " of at least " + LEAST_PRESSES + " presses could be timed");
+            reasons.add(timed + " of at least " + LEAST_PRESSES + " presses could be timed");
             return Outcome.CANNOT_BE_TOLD;
         }
         return Outcome.HOLDS;

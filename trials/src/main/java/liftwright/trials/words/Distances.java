@@ -1,15 +1,19 @@
 package liftwright.trials.words;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.IntStream;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Card.Block;
 import liftwright.answer.Section.Card.Style;
 import liftwright.answer.Sentence;
 import liftwright.answer.Value;
+import liftwright.quantity.Measure;
 import liftwright.rig.LimitName;
 import liftwright.trials.CardId;
 import liftwright.trials.Planned;
@@ -43,16 +47,6 @@ final class Distances {
                                                 table.columns(),
                                                 table.rows())));
         people(facts.planned(), near, "people-noise", "How loud it is, these fans at full throttle")
-                .map(
-                        table ->
-                                only(
-                                        table,
-                                        List.of(
-                                                "person",
-                                                "person-distance",
-                                                "noise-level",
-                                                "niosh-time",
-                                                "ear-protection")))
                 .ifPresent(
                         table ->
                                 blocks.add(
@@ -60,10 +54,25 @@ final class Distances {
                                                 id,
                                                 "noise",
                                                 table.title(),
-                                                table.columns(),
-                                                table.rows())));
+                                                List.of(
+                                                        "person",
+                                                        "person-distance",
+                                                        "noise-level",
+                                                        "hearing-day",
+                                                        "ear-protection"),
+                                                table.rows().stream()
+                                                        .map(row -> heard(table, row))
+                                                        .toList())));
         List<Sentence> energy = new ArrayList<>();
-        near.finding("stored-energy").map(Finding::sentence).ifPresent(energy::add);
+        near.greatest("people-energy", "stored-energy")
+                .ifPresent(
+                        joule ->
+                                energy.add(
+                                        Sentence.words("Full packs of this card store ")
+                                                .then(Measure.ENERGY, rounded(joule))
+                                                .then(
+                                                        ", and give two to three times as much when"
+                                                                + " they burn.")));
         near.finding("bus-hazardous").map(Finding::sentence).ifPresent(energy::add);
         energy.add(
                 Sentence.words(
@@ -123,7 +132,7 @@ final class Distances {
     }
 
     /** Without the wearer where nobody is in the rig. */
-    private static java.util.Optional<Section.Table> people(
+    private static Optional<Section.Table> people(
             Planned planned, Near near, String id, String title) {
         boolean worn = planned.run().map(Run::worn).orElse(false);
         return near.table(id)
@@ -143,14 +152,44 @@ final class Distances {
         return value.figure().equals(new Value.Figure.Words(WEARER));
     }
 
-    private static Section.Table only(Section.Table table, List<String> columns) {
-        int[] kept = columns.stream().mapToInt(column -> table.columns().indexOf(column)).toArray();
-        return new Section.Table(
-                table.id(),
-                table.title(),
-                columns,
-                table.rows().stream()
-                        .map(row -> IntStream.of(kept).mapToObj(row::get).toList())
-                        .toList());
+    private static List<Value> heard(Section.Table table, List<Value> row) {
+        return List.of(
+                cell(table, row, "person"),
+                cell(table, row, "person-distance"),
+                cell(table, row, "noise-level"),
+                Value.words(
+                        "hearing-day",
+                        Near.amount(cell(table, row, "niosh-time"))
+                                .mapToObj(Distances::lasts)
+                                .findFirst()
+                                .orElse("not known")),
+                cell(table, row, "ear-protection"));
+    }
+
+    private static Value cell(Section.Table table, List<Value> row, String column) {
+        return row.get(table.columns().indexOf(column));
+    }
+
+    /** Hours, minutes or seconds, rounded down to two figures: {@code 2.5 h}. */
+    static String lasts(double timeS) {
+        if (timeS >= 24 * 3600) {
+            return "the whole day";
+        }
+        return timeS >= 3600
+                ? down(timeS / 3600) + " h"
+                : timeS >= 60 ? down(timeS / 60) + " min" : down(timeS) + " s";
+    }
+
+    private static String down(double number) {
+        return number >= 10
+                ? String.format(Locale.ROOT, "%.0f", Math.floor(number))
+                : String.format(Locale.ROOT, "%.1f", Math.floor(10 * number) / 10);
+    }
+
+    /** To three figures: nothing here is known better. */
+    private static double rounded(double number) {
+        return number > 0
+                ? BigDecimal.valueOf(number).round(new MathContext(3)).doubleValue()
+                : number;
     }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -220,8 +222,8 @@ record Near(Rig rig, People people, List<FanAlone> alone, double faster) {
                 .flatMap(
                         section ->
                                 section instanceof Section.Table table
-                                        ? java.util.stream.Stream.of(table)
-                                        : java.util.stream.Stream.empty())
+                                        ? Stream.of(table)
+                                        : Stream.empty())
                 .findFirst();
     }
 
@@ -237,9 +239,9 @@ record Near(Rig rig, People people, List<FanAlone> alone, double faster) {
                 .orElse(OptionalDouble.empty());
     }
 
-    private static java.util.stream.DoubleStream amount(Value value) {
+    static DoubleStream amount(Value value) {
         return value.figure() instanceof Value.Figure.Amount(double si, var _)
-                ? java.util.stream.DoubleStream.of(si)
-                : java.util.stream.DoubleStream.empty();
+                ? DoubleStream.of(si)
+                : DoubleStream.empty();
     }
 }

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import liftwright.answer.Fields;
 import liftwright.answer.Section.Card.Block;
 import liftwright.answer.Value;
+import liftwright.quantity.Measure;
 import liftwright.trials.Abort;
 import liftwright.trials.Channel;
 import liftwright.trials.Reading;
@@ -37,15 +39,14 @@ final class Steps {
         List<List<Value>> rows = new ArrayList<>();
         read.forEach(
                 (instrument, channels) -> {
-                    String first = channels.getFirst();
                     rows.add(
                             List.of(
                                     Value.words("instrument", instrument.words()),
                                     Value.words("instrument-reads", some(channels)),
-                                    instrument.errorSi() > 0
-                                            ? Value.of(first, instrument.errorSi())
-                                            : Value.words("instrument-error", "none besides"),
-                                    Value.of("instrument-share", instrument.errorShare()),
+                                    error(instrument, channels.getFirst()),
+                                    instrument.errorShare() > 0
+                                            ? Value.of("instrument-share", instrument.errorShare())
+                                            : Value.words("instrument-share", "none"),
                                     Value.words("instrument-origin", instrument.origin())));
                 });
         return Optional.of(
@@ -62,6 +63,16 @@ final class Steps {
                         rows));
     }
 
+    /** The error of a temperature is a difference of two. */
+    private static Value error(Channel.Instrument instrument, String field) {
+        if (!(instrument.errorSi() > 0)) {
+            return Value.words("instrument-error", "none");
+        }
+        return Value.of(
+                Fields.of(field).measure() == Measure.TEMPERATURE ? "instrument-kelvin" : field,
+                instrument.errorSi());
+    }
+
     private static void add(Channel channel, Map<Channel.Instrument, List<String>> read) {
         List<String> fields = read.computeIfAbsent(channel.instrument(), _ -> new ArrayList<>());
         if (!fields.contains(channel.field())) {
@@ -70,8 +81,7 @@ final class Steps {
     }
 
     private static String some(List<String> fields) {
-        return String.join(
-                ", ", fields.stream().map(id -> liftwright.answer.Fields.of(id).label()).toList());
+        return String.join(", ", fields.stream().map(id -> Fields.of(id).label()).toList());
     }
 
     private static Block steps(CardFacts facts, Run run) {
@@ -126,7 +136,7 @@ final class Steps {
 
     /** What is read of what. */
     static String channel(Channel channel) {
-        String label = liftwright.answer.Fields.of(channel.field()).label();
+        String label = Fields.of(channel.field()).label();
         return channel.part().isEmpty() ? label : label + ", " + channel.part();
     }
 }

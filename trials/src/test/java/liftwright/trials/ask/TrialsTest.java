@@ -100,7 +100,9 @@ class TrialsTest {
         for (Planned card : Programme.of(rig).cards()) {
             int at = column(rows, "card").indexOf(card.id().text());
             if (!card.needs().isEmpty() || card.killProof()) {
-                assertThat(column(rows, "card-state").get(at)).as(card.id().text()).isEqualTo("closed");
+                assertThat(column(rows, "card-state").get(at))
+                        .as(card.id().text())
+                        .isEqualTo("closed");
                 assertThat(column(rows, "card-why").get(at)).isNotEmpty();
             }
         }
@@ -132,7 +134,9 @@ class TrialsTest {
                                         id -> id,
                                         id ->
                                                 column(programme, "card-state")
-                                                        .get(column(programme, "card").indexOf(id))));
+                                                        .get(
+                                                                column(programme, "card")
+                                                                        .indexOf(id))));
         assertThat(states)
                 .containsEntry("mass", "passed")
                 .containsEntry("cells.C80", "passed")
@@ -196,7 +200,9 @@ class TrialsTest {
         Rig rig = TrialExamples.rig("curlew");
         TrialsAnswer answer =
                 untested(rig)
-                        .cards(List.of(CardId.of(CardKind.MASS), CardId.of(CardKind.CENTRE)), Work.quiet())
+                        .cards(
+                                List.of(CardId.of(CardKind.MASS), CardId.of(CardKind.CENTRE)),
+                                Work.quiet())
                         .orElseThrow();
         assertThat(answer.verdict().outcome()).isEqualTo(Outcome.DOES_NOT_HOLD);
         assertThat(answer.sections()).extracting(Section::id).containsExactly("mass", "centre");

@@ -73,8 +73,7 @@ final class RandomDay {
 
     private static Map<String, Set<String>> people(RandomGenerator random, Rig rig) {
         List<String> roles =
-                new ArrayList<>(
-                        List.of(Day.WEARER, Day.THROTTLE, Day.KILL, Day.FIRE, Day.LINES));
+                new ArrayList<>(List.of(Day.WEARER, Day.THROTTLE, Day.KILL, Day.FIRE, Day.LINES));
         rig.crew().forEach(member -> roles.add(member.name()));
         Map<String, Set<String>> people = new LinkedHashMap<>();
         int count = random.nextInt(10) == 0 ? 0 : random.nextInt(1, 9);

@@ -53,8 +53,7 @@ class TodaysPlanTest {
                             random.nextInt(4) == 0
                                     ? OptionalDouble.empty()
                                     : OptionalDouble.of(random.nextDouble(0, 3000));
-                    TodaysPlan plan =
-                            TodaysPlan.of(rig, day, cards, proof, RandomDay.DIGEST, wait);
+                    TodaysPlan plan = TodaysPlan.of(rig, day, cards, proof, RandomDay.DIGEST, wait);
                     new Judge(rig, day, cards, proof, wait.orElse(DEFAULT_WAIT_S)).judge(plan);
                     allowed[0] += plan.allowed().size();
                     plan.refused()
@@ -101,8 +100,7 @@ class TodaysPlanTest {
                             && proof.get().date().equals(day.date())
                             && proof.get().rigDigest().equals(RandomDay.DIGEST)
                             && proof.get().paths().stream()
-                                    .allMatch(
-                                            path -> path.outcome().label().equals("met"))
+                                    .allMatch(path -> path.outcome().label().equals("met"))
                             && !ProofPath.of(rig).isEmpty();
         }
 
@@ -355,13 +353,13 @@ class TodaysPlanTest {
             assertThat(new HashSet<>(told.people().values()))
                     .as("each person has one role")
                     .hasSameSizeAs(told.people().keySet());
-            told.people()
-                    .forEach((role, who) -> assertThat(day.people().get(who)).contains(role));
+            told.people().forEach((role, who) -> assertThat(day.people().get(who)).contains(role));
             now = told.endS();
             if (hot(planned)) {
                 hotEnd = now;
             }
-            card.chargePerRun().forEach((id, share) -> charge.merge(id, -runs * share, Double::sum));
+            card.chargePerRun()
+                    .forEach((id, share) -> charge.merge(id, -runs * share, Double::sum));
             if (runs == planned.repeats()) {
                 done.add(planned.id());
                 kills |= planned.id().kind() == CardKind.KILL;

@@ -2,19 +2,17 @@ package liftwright.trials.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import liftwright.rig.Rig;
-import liftwright.testkit.Seeded;
-import liftwright.trials.RandomTrialRig;
-import liftwright.trials.Topic;
-import liftwright.trials.TrialExamples;
-
-import org.junit.jupiter.api.Test;
-
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import liftwright.rig.Rig;
+import liftwright.testkit.Seeded;
+import liftwright.trials.RandomTrialRig;
+import liftwright.trials.Topic;
+import liftwright.trials.TrialExamples;
+import org.junit.jupiter.api.Test;
 
 /** Whether inputs are all of a rig, and nothing else. */
 class InputsTest {

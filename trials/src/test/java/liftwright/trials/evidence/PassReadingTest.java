@@ -2,16 +2,6 @@ package liftwright.trials.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import liftwright.rig.Problem.Code;
-import liftwright.testkit.Seeded;
-import liftwright.trials.CardId;
-import liftwright.trials.CardKind;
-import liftwright.trials.TrialExamples;
-
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
-
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -20,6 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.random.RandomGenerator;
+import liftwright.rig.Problem.Code;
+import liftwright.testkit.Seeded;
+import liftwright.trials.CardId;
+import liftwright.trials.CardKind;
+import liftwright.trials.TrialExamples;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The file of a pass. */
 class PassReadingTest {

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
 import liftwright.numerics.Work;
@@ -47,11 +49,19 @@ final class Made {
 
     /** Readings by what they are of. */
     static Map<String, Reading> readings(Rig rig, CardKind kind) {
+        return readings(card(rig, kind));
+    }
+
+    static Map<String, Reading> readings(Measured card) {
         Map<String, Reading> byPart = new LinkedHashMap<>();
-        for (Reading reading : card(rig, kind).readings()) {
+        for (Reading reading : card.readings()) {
             assertThat(byPart.put(reading.channel().part(), reading)).isNull();
         }
         return byPart;
+    }
+
+    static Reading of(Map<String, Reading> readings, String part) {
+        return Objects.requireNonNull(readings.get(part), () -> part + " of " + readings.keySet());
     }
 
     static Section.Table table(Measured card, String id) {
@@ -59,8 +69,8 @@ final class Made {
                 .flatMap(
                         block ->
                                 block instanceof Section.Card.Block.Rows rows
-                                        ? java.util.stream.Stream.of(rows.table())
-                                        : java.util.stream.Stream.empty())
+                                        ? Stream.of(rows.table())
+                                        : Stream.empty())
                 .filter(table -> table.id().equals(id))
                 .findFirst()
                 .orElseThrow();

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -28,6 +29,7 @@ import org.junit.jupiter.api.Test;
 class MassAndCentreTest {
 
     /** A part as the test weighs it. */
+    @SuppressWarnings("ArrayRecordComponent") // read, never compared
     record Part(Mount mount, Vec3 at, double kg, double[] ownAbout) {}
 
     static double kg(Fan fan) {
@@ -63,13 +65,13 @@ class MassAndCentreTest {
                     }
                     for (OtherPart part : rig.otherParts()) {
                         parts += part.mass().si();
-                        close(read.get(part.id().text()), part.mass().si());
+                        close(Made.of(read, part.id().text()), part.mass().si());
                     }
-                    close(read.get("all parts together, without the wearer"), parts);
+                    close(Made.of(read, "all parts together, without the wearer"), parts);
                     if (rig.wearer().isPresent()) {
                         double body = rig.wearer().get().mass().si();
-                        close(read.get("the wearer, clothed, without the rig"), body);
-                        close(read.get("the wearer in the rig, ready to fly"), body + parts);
+                        close(Made.of(read, "the wearer, clothed, without the rig"), body);
+                        close(Made.of(read, "the wearer in the rig, ready to fly"), body + parts);
                     }
                 });
     }
@@ -191,7 +193,7 @@ class MassAndCentreTest {
                 random -> {
                     Rig rig = Made.anyRig(random);
                     Measured card = Made.card(rig, CardKind.CENTRE);
-                    Map<String, Reading> read = Made.readings(rig, CardKind.CENTRE);
+                    Map<String, Reading> read = Made.readings(card);
                     Map<String, List<Part>> bodies = bodies(rig);
                     if (rig.wearer().isPresent()) {
                         bodies.put("the wearer in the rig, on a board", worn(rig));
@@ -208,7 +210,7 @@ class MassAndCentreTest {
                         double pole = 0.37;
                         double force = 0;
                         double moment = 0;
-                        for (Part part : bodies.get(body)) {
+                        for (Part part : Objects.requireNonNull(bodies.get(body))) {
                             force += part.kg;
                             moment += part.kg * (along(part.at, axis) - pole);
                             assertThat(along(part.at, axis)).isBetween(a, b);
@@ -216,9 +218,9 @@ class MassAndCentreTest {
                         double det = (b - pole) - (a - pole);
                         double first = (force * (b - pole) - moment) / det;
                         double second = (moment - force * (a - pole)) / det;
-                        assertThat(read.get(what + ": first scale").expectedSi())
+                        assertThat(Made.of(read, what + ": first scale").expectedSi())
                                 .isCloseTo(first, within(1e-9 * force));
-                        assertThat(read.get(what + ": second scale").expectedSi())
+                        assertThat(Made.of(read, what + ": second scale").expectedSi())
                                 .isCloseTo(second, within(1e-9 * force));
                         seen++;
                     }

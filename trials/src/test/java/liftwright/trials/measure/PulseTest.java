@@ -132,7 +132,7 @@ class PulseTest {
                 random -> {
                     Rig rig = RandomRigs.exact(random);
                     Measured card = Made.card(rig, CardKind.CELLS);
-                    Map<String, Reading> read = Made.readings(rig, CardKind.CELLS);
+                    Map<String, Reading> read = Made.readings(card);
                     int number = 0;
                     for (Pack pack : rig.packs()) {
                         Cell cell = new Cell(rig, pack);
@@ -172,7 +172,7 @@ class PulseTest {
     private static void close(
             Map<String, Reading> read, String name, double expected, double size) {
         assertThat(read).containsKey(name);
-        close(read.get(name).expectedSi(), expected, size);
+        close(Made.of(read, name).expectedSi(), expected, size);
     }
 
     private static void close(double told, double expected, double size) {

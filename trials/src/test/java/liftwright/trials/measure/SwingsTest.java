@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
@@ -77,7 +78,7 @@ class SwingsTest {
                 random -> {
                     Rig rig = Made.anyRig(random);
                     Measured card = Made.card(rig, CardKind.INERTIA);
-                    Map<String, Reading> read = Made.readings(rig, CardKind.INERTIA);
+                    Map<String, Reading> read = Made.readings(card);
                     Map<String, List<MassAndCentreTest.Part>> bodies =
                             MassAndCentreTest.bodies(rig);
                     Section.Table cords = Made.table(card, "inertia-cords");
@@ -90,8 +91,11 @@ class SwingsTest {
                         int axis =
                                 List.of("roll", "pitch", "yaw")
                                         .indexOf(what.substring(what.lastIndexOf(' ') + 1));
-                        double kg = bodies.get(body).stream().mapToDouble(part -> part.kg()).sum();
-                        double inertia = about(bodies.get(body), axis);
+                        double kg =
+                                Objects.requireNonNull(bodies.get(body)).stream()
+                                        .mapToDouble(part -> part.kg())
+                                        .sum();
+                        double inertia = about(Objects.requireNonNull(bodies.get(body)), axis);
                         assertThat(Made.amount(row.get(1)))
                                 .isCloseTo(inertia, within(1e-9 * inertia));
                         double apart = Made.amount(row.get(3));

@@ -3,8 +3,8 @@ package liftwright.trials.measure;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Optional;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.random.RandomGenerator;
 import liftwright.plant.body.Beams;
 import liftwright.plant.body.Inertia;
@@ -131,13 +131,9 @@ class TipModesTest {
         RealMatrix product =
                 new LUDecomposition(mass).getSolver().solve(MatrixUtils.createRealMatrix(k));
         double[] square =
-                new EigenDecompositionNonSymmetric(product).getEigenvalues().length == 5
-                        ? Arrays.stream(
-                                        new EigenDecompositionNonSymmetric(product)
-                                                .getEigenvalues())
-                                .mapToDouble(value -> value.getReal())
-                                .toArray()
-                        : new double[0];
+                Arrays.stream(new EigenDecompositionNonSymmetric(product).getEigenvalues())
+                        .mapToDouble(value -> value.getReal())
+                        .toArray();
         Arrays.sort(square);
         return Arrays.stream(square).map(Math::sqrt).toArray();
     }

@@ -159,7 +159,8 @@ class PredictionsTest {
         Map<String, Reading> alone = last(predict(rig, one, Conditions.DECLARED, 2));
         Map<String, Reading> all =
                 last(predict(rig, run(rig, Run.Held.STAND, 0.5), Conditions.DECLARED, 2));
-        double share = read(alone, "card-thrust").expectedSi() / read(all, "card-thrust").expectedSi();
+        double share =
+                read(alone, "card-thrust").expectedSi() / read(all, "card-thrust").expectedSi();
         assertThat(share).isBetween(1.0 / rig.fans().size(), 1.2 / rig.fans().size());
         assertThat(read(alone, "card-pack-current").expectedSi())
                 .isLessThan(0.6 * read(all, "card-pack-current").expectedSi());

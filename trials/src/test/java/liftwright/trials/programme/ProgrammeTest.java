@@ -233,6 +233,10 @@ final class ProgrammeTest {
                         for (Run.Step step : run.steps()) {
                             assertThat(step.riseS()).isPositive();
                             assertThat(step.holdS()).isPositive();
+                            if (held(run)) {
+                                assertThat(run.worn()).as("%s", card.id()).isFalse();
+                                continue;
+                            }
                             double most = 1.05 / 0.95 * thrustOverWeight(rig, step);
                             switch (card.id().kind()) {
                                 case HANGING -> assertThat(most).as("%s", card).isLessThan(1);
@@ -247,6 +251,11 @@ final class ProgrammeTest {
                         }
                     }
                 });
+    }
+
+    /** What is bolted down may push as it can. */
+    private static boolean held(Run run) {
+        return run.held() == Run.Held.BENCH || run.held() == Run.Held.STAND;
     }
 
     private static double thrustOverWeight(Rig rig, Run.Step step) {

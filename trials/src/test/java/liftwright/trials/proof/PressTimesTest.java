@@ -51,9 +51,18 @@ class PressTimesTest {
                     }
                 });
         String told =
-                tally.presses + " presses, " + tally.timed + " timed, " + tally.failed + " failed, "
-                        + tally.halfWithin + " and " + tally.tenthWithin + " within, "
-                        + tally.beyondASample + " beyond by more than a row";
+                tally.presses
+                        + " presses, "
+                        + tally.timed
+                        + " timed, "
+                        + tally.failed
+                        + " failed, "
+                        + tally.halfWithin
+                        + " and "
+                        + tally.tenthWithin
+                        + " within, "
+                        + tally.beyondASample
+                        + " beyond by more than a row";
         assertThat(tally.timed).as(told).isGreaterThan(tally.presses * 8 / 10);
         assertThat(tally.halfWithin).as(told).isGreaterThanOrEqualTo(tally.timed * 95 / 100);
         assertThat(tally.tenthWithin).as(told).isGreaterThanOrEqualTo(tally.timed * 95 / 100);

@@ -159,7 +159,8 @@ class ProofTextTest {
         int mark = marked.indexOf('¦');
         if (mark >= 0 && code != Code.MISSING_KEY) {
             int line = (int) marked.substring(0, mark).lines().count();
-            assertThat(problem.at().line()).isEqualTo(marked.startsWith("\n", mark - 1) ? line + 1 : line);
+            assertThat(problem.at().line())
+                    .isEqualTo(marked.startsWith("\n", mark - 1) ? line + 1 : line);
         }
     }
 }

@@ -210,6 +210,27 @@ final class CardDistancesTest {
         return Printed.of(rig, id).number("noise", value -> value.field().equals("noise-level"));
     }
 
+    /** NIOSH 98-126: eight hours at 85 dBA, half for each 3 dB more; an exchange by hand. */
+    @Test
+    void earsBearLessTheLouderItIs() {
+        Rig rig = TrialExamples.rig("curlew");
+        double level = 108 + 10 * Math.log10(8) - 20 * Math.log10(10);
+        double hours = 8 / Math.pow(2, (level - 85) / 3);
+        String words =
+                Printed.of(rig, CardId.of(CardKind.ALL_FANS))
+                        .column("noise", "hearing-day")
+                        .map(Printed::words)
+                        .findFirst()
+                        .orElseThrow();
+        assertThat(words).endsWith(" min");
+        double told = Double.parseDouble(words.replace(" min", ""));
+        assertThat(told).isLessThanOrEqualTo(60 * hours).isGreaterThan(0.9 * 60 * hours);
+        assertThat(Distances.lasts(3599.9)).isEqualTo("59 min");
+        assertThat(Distances.lasts(9202)).isEqualTo("2.5 h");
+        assertThat(Distances.lasts(1.164)).isEqualTo("1.1 s");
+        assertThat(Distances.lasts(90000)).isEqualTo("the whole day");
+    }
+
     /** A proof spin is faster than full throttle, and its pieces fly farther. */
     @Test
     void aProofSpinKeepsPeopleFartherAway() {

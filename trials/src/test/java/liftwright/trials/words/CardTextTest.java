@@ -163,6 +163,41 @@ final class CardTextTest {
     }
 
     @Test
+    void theErrorOfATemperatureIsADifference() {
+        Rig rig = TrialExamples.rig("curlew");
+        Planned planned = Programme.of(rig).card(CardId.of(CardKind.HANGING)).orElseThrow();
+        Field hot =
+                Fields.all().stream()
+                        .filter(field -> field.measure() == Measure.TEMPERATURE)
+                        .findFirst()
+                        .orElseThrow();
+        Channel channel =
+                new Channel(
+                        hot.id(),
+                        "joint",
+                        hot.measure(),
+                        new Channel.Instrument("sensor", 3, 0, "invented"));
+        Reading reading = new Reading(channel, 350, new Band(340, 360, 0.95, "", 1, 0));
+        Printed printed =
+                new Printed(
+                        CardText.of(
+                                new CardFacts(
+                                        rig,
+                                        "d",
+                                        planned,
+                                        List.of(),
+                                        Optional.empty(),
+                                        Optional.empty(),
+                                        List.of(List.of(reading)),
+                                        List.of(),
+                                        List.of())));
+        assertThat(printed.column("instruments", "instrument-error"))
+                .containsExactly(Value.of("instrument-kelvin", 3));
+        assertThat(Fields.of("instrument-kelvin").measure())
+                .isEqualTo(Measure.TEMPERATURE_DIFFERENCE);
+    }
+
+    @Test
     void theStepsPrintedAreThoseOfTheRun() {
         for (String name : TrialExamples.NAMES) {
             Rig rig = TrialExamples.rig(name);
