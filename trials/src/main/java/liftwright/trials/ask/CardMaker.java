@@ -63,8 +63,7 @@ record CardMaker(TrialsCase about, Settings settings) {
                                 about.settings().isEmpty()
                                         ? Optional.empty()
                                         : Optional.of(settingsInWords()),
-                                readings,
-                                predicted.get().aborts(),
+                                predicted.get(),
                                 measured.map(Measured::blocks).orElse(List.of())));
         return Optional.of(
                 new Made(

@@ -7,6 +7,9 @@ import liftwright.rig.Rig;
 import liftwright.trials.Abort;
 import liftwright.trials.Planned;
 import liftwright.trials.Reading;
+import liftwright.trials.predict.Predictions;
+import liftwright.trials.predict.StepReadings;
+import liftwright.trials.predict.Stopping;
 
 /**
  * All that a card is printed from.
@@ -18,8 +21,7 @@ import liftwright.trials.Reading;
  * @param passedOn date of that pass, in words; empty where it never passed
  * @param settingsHash of what controllers and flight computer were set to; empty where none is
  *     known
- * @param predicted readings of each step
- * @param aborts where to stop
+ * @param predictions what the instruments will show, where to stop, which steps are not run
  * @param measuring how it is done and what is written back into the file, on a measuring card
  */
 public record CardFacts(
@@ -29,14 +31,14 @@ public record CardFacts(
         List<Changed> changed,
         Optional<String> passedOn,
         Optional<String> settingsHash,
-        List<List<Reading>> predicted,
-        List<Abort> aborts,
+        Predictions predictions,
         List<Section.Card.Block> measuring) {
+
+    private static final Predictions NOTHING =
+            new Predictions(List.of(), List.of(), new Stopping(0, 0, ""), List.of(), 0);
 
     public CardFacts {
         changed = List.copyOf(changed);
-        predicted = predicted.stream().map(List::copyOf).toList();
-        aborts = List.copyOf(aborts);
         measuring = List.copyOf(measuring);
     }
 
@@ -49,9 +51,24 @@ public record CardFacts(
                 List.of(),
                 Optional.empty(),
                 Optional.empty(),
-                List.of(),
-                List.of(),
+                NOTHING,
                 List.of());
+    }
+
+    /** Readings of each step. */
+    List<List<Reading>> predicted() {
+        return predictions.steps().stream().map(StepReadings::readings).toList();
+    }
+
+    List<Abort> aborts() {
+        return predictions.aborts();
+    }
+
+    /** Why a step is not run; empty where it is. */
+    Optional<String> cut(int step) {
+        return step < predictions.steps().size()
+                ? predictions.steps().get(step).cut()
+                : Optional.empty();
     }
 
     /**

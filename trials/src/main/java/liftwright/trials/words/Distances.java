@@ -15,6 +15,7 @@ import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.quantity.Measure;
 import liftwright.rig.LimitName;
+import liftwright.rig.Rig;
 import liftwright.trials.CardId;
 import liftwright.trials.Planned;
 import liftwright.trials.Run;
@@ -91,7 +92,7 @@ final class Distances {
                 row(
                         "everybody but the crew",
                         "keep-out",
-                        OptionalDouble.of(Math.max(limitM, flightM)),
+                        OptionalDouble.of(keepOutM(facts.rig(), near)),
                         flightM > limitM
                                 ? "so far the farthest piece of a broken fan can fly"
                                 : "asked for, "
@@ -120,6 +121,14 @@ final class Distances {
                         near.greatest("people-energy", "fire-reach"),
                         "heat alone, from memory; smoke reaches farther: stand upwind"));
         return rows;
+    }
+
+    /** Nobody but the crew is nearer, m. */
+    static double keepOutM(Rig rig, Near near) {
+        double square = near.faster() * near.faster();
+        return Math.max(
+                rig.limits().si(LimitName.KEEP_OUT),
+                square * near.greatest("people-fragments", "piece-reach").orElse(0));
     }
 
     private static List<Value> row(String who, String field, OptionalDouble atM, String why) {

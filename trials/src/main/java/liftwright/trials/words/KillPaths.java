@@ -2,7 +2,9 @@ package liftwright.trials.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Card.Block;
 import liftwright.answer.Section.Card.Style;
@@ -10,9 +12,9 @@ import liftwright.answer.Value;
 import liftwright.plant.Plant;
 import liftwright.review.kill.KillChains;
 import liftwright.rig.Control;
-import liftwright.rig.Kill;
 import liftwright.rig.Rig;
 import liftwright.trials.programme.Programme;
+import liftwright.trials.proof.ProofPath;
 
 /** Every way to make the rig dead, tried one by one while the log runs. */
 final class KillPaths {
@@ -30,14 +32,14 @@ final class KillPaths {
     }
 
     /** As computed from full throttle, with a column to write what the log says. */
-    private static java.util.Optional<Block> chains(CardFacts facts) {
+    private static Optional<Block> chains(CardFacts facts) {
         return KillChains.of(Plant.assemble(facts.rig())).sections().stream()
                 .filter(section -> section.id().equals("kill-chains"))
                 .flatMap(
                         section ->
                                 section instanceof Section.Table table
-                                        ? java.util.stream.Stream.of(table)
-                                        : java.util.stream.Stream.empty())
+                                        ? Stream.of(table)
+                                        : Stream.empty())
                 .findFirst()
                 .map(table -> rows(facts, table));
     }
@@ -70,25 +72,30 @@ final class KillPaths {
                                 + " comes back by itself."
                         : "One fan at the level of the step; thrust, current or speed is logged at least"
                                 + " every 5 ms, and the press with it.");
-        for (Kill kill : rig.wiring().kills()) {
-            lines.add("Press " + kill.id() + ", nothing else; three times.");
-            if (kill.opensOnLoss()) {
-                lines.add("Take the supply or link from " + kill.id() + "; three times.");
-            }
+        for (ProofPath path : ProofPath.of(rig)) {
+            lines.add(
+                    "“"
+                            + path.name()
+                            + "”: "
+                            + path.words()
+                            + ", nothing else; three times. The log calls it so.");
         }
-        lines.add(
-                switch (rig.control().linkLoss()) {
-                    case CUT -> "Switch the throttle's sender off: thrust has to go.";
-                    case LOWER ->
-                            "Switch the throttle's sender off: thrust has to come down as declared.";
-                    case HOLD ->
+        switch (rig.control().linkLoss()) {
+            case CUT -> {}
+            case LOWER ->
+                    lines.add(
+                            "Switch the throttle's sender off: thrust has to come down as declared, and"
+                                    + " proves no kill.");
+            case HOLD ->
+                    lines.add(
                             "Switch the throttle's sender off: as declared, thrust stays. That is the"
-                                    + " worst, and a reason to change it.";
-                });
+                                    + " worst, and a reason to change it.");
+        }
         if (rig.control().kind() == Control.Kind.FLIGHT_COMPUTER) {
             lines.add("Stop the flight computer: what its watchdog does has to end thrust.");
         }
-        lines.add("Let the throttle go; then pull the signal of one fan.");
+        lines.add(
+                "Pull the signal of one fan: it does what the card on the throttle showed, and no other does.");
         lines.add(
                 "The longest of all repeats counts, from the press to half and to a tenth of the thrust;"
                         + " the log goes to the proof of the kills, which holds for this day alone.");

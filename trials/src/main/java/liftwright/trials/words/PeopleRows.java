@@ -24,7 +24,7 @@ final class PeopleRows {
             rows.add(
                     row(
                             "wearer",
-                            "in the rig; flies nothing alone, says stop at any doubt",
+                            "in the rig; says stop at any doubt",
                             Optional.empty(),
                             kills(rig, Kill.WEARER)));
         }

@@ -3,6 +3,7 @@ package liftwright.trials.words;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -342,8 +343,27 @@ final class SetUp {
                                         new Section.Elevation(
                                                 CardText.id(planned.id(), "held"),
                                                 of.title(),
-                                                of.shapes(),
+                                                of.shapes().stream()
+                                                        .map(this::atItsDistance)
+                                                        .toList(),
                                                 of.loads())));
+    }
+
+    /** The picture of what holds a rig knows the limit alone; a card knows how far pieces fly. */
+    private Section.Elevation.Shape atItsDistance(Section.Elevation.Shape shape) {
+        boolean within =
+                shape.kind() == Section.Elevation.Kind.KEEP_OUT
+                        && shape.label().startsWith("nobody within");
+        return within
+                ? new Section.Elevation.Shape(
+                        shape.kind(),
+                        String.format(
+                                Locale.ROOT,
+                                "nobody within %.0f m (not to scale)",
+                                Math.ceil(Distances.keepOutM(rig, near))),
+                        shape.outline(),
+                        shape.closed())
+                : shape;
     }
 
     /** The same table under a name of this card's. */

@@ -7,25 +7,32 @@ import java.util.Map;
 import java.util.Optional;
 import liftwright.answer.Fields;
 import liftwright.answer.Section.Card.Block;
+import liftwright.answer.Section.Card.Style;
+import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.quantity.Measure;
 import liftwright.trials.Abort;
 import liftwright.trials.Channel;
 import liftwright.trials.Reading;
 import liftwright.trials.Run;
+import liftwright.trials.predict.Stopping;
 
 /** What is ordered, what should be read, and with what. */
 final class Steps {
+
+    /** Heads the steps that are left out. */
+    static final String NOT_RUN = "Planned steps that this rig must not run";
 
     private Steps() {}
 
     static List<Block> blocks(CardFacts facts) {
         List<Block> blocks = new ArrayList<>();
         instruments(facts).ifPresent(blocks::add);
-        facts.planned().run().ifPresent(run -> blocks.add(steps(facts, run)));
+        facts.planned().run().ifPresent(run -> blocks.addAll(steps(facts, run)));
         if (facts.predicted().stream().anyMatch(step -> !step.isEmpty())) {
             blocks.add(readings(facts));
         }
+        notes(facts).ifPresent(blocks::add);
         return blocks;
     }
 
@@ -84,10 +91,15 @@ final class Steps {
         return String.join(", ", fields.stream().map(id -> Fields.of(id).label()).toList());
     }
 
-    private static Block steps(CardFacts facts, Run run) {
+    private static List<Block> steps(CardFacts facts, Run run) {
         List<List<Value>> rows = new ArrayList<>();
+        List<String> cut = new ArrayList<>();
         for (int k = 0; k < run.steps().size(); k++) {
             Run.Step step = run.steps().get(k);
+            if (facts.cut(k).isPresent()) {
+                cut.add("Step " + (k + 1) + ": " + facts.cut(k).get() + ".");
+                continue;
+            }
             rows.add(
                     List.of(
                             Value.of("card-step", k + 1),
@@ -96,12 +108,43 @@ final class Steps {
                             Value.of("step-hold", step.holdS()),
                             Value.words("done", "")));
         }
-        return CardText.rows(
-                facts.planned().id(),
-                "steps",
-                "Steps, in this order, each called before it is done",
-                List.of("card-step", "ordered", "step-rise", "step-hold", "done"),
-                rows);
+        List<Block> blocks = new ArrayList<>();
+        if (!cut.isEmpty()) {
+            blocks.add(CardText.lines(NOT_RUN, Style.PLAIN, cut));
+        }
+        if (!rows.isEmpty()) {
+            blocks.add(
+                    CardText.rows(
+                            facts.planned().id(),
+                            "steps",
+                            "Steps, in this order, each called before it is done",
+                            List.of("card-step", "ordered", "step-rise", "step-hold", "done"),
+                            rows));
+        }
+        return blocks;
+    }
+
+    /** How long a stop takes, and what else is to be known of the numbers. */
+    private static Optional<Block> notes(CardFacts facts) {
+        if (facts.predictions().steps().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Sentence> lines = new ArrayList<>();
+        Stopping stopping = facts.predictions().stopping();
+        lines.add(
+                Sentence.words("A stop takes ")
+                        .then(Measure.TIME, stopping.totalS())
+                        .then(
+                                " from the reading on ("
+                                        + stopping.words()
+                                        + "); rotors coast after it."));
+        facts.predictions().notes().forEach(note -> lines.add(Sentence.words(note)));
+        for (int k = 0; k < facts.predictions().steps().size(); k++) {
+            for (String note : facts.predictions().steps().get(k).notes()) {
+                lines.add(Sentence.words("Step " + (k + 1) + ": " + note));
+            }
+        }
+        return Optional.of(new Block.Lines("What these numbers rest on", Style.PLAIN, lines));
     }
 
     private static Value ordered(Run.Level level) {

@@ -29,6 +29,9 @@ import liftwright.trials.RandomTrialRig;
 import liftwright.trials.Reading;
 import liftwright.trials.Run;
 import liftwright.trials.TrialExamples;
+import liftwright.trials.predict.Predictions;
+import liftwright.trials.predict.StepReadings;
+import liftwright.trials.predict.Stopping;
 import liftwright.trials.programme.Missing;
 import liftwright.trials.programme.Programme;
 import org.junit.jupiter.api.Test;
@@ -83,8 +86,7 @@ final class CardTextTest {
                                                     List.of(),
                                                     Optional.empty(),
                                                     Optional.empty(),
-                                                    predicted,
-                                                    aborts,
+                                                    predictions(planned, predicted, aborts),
                                                     List.of())));
                     for (int k = 0; k < predicted.size(); k++) {
                         for (Reading reading : predicted.get(k)) {
@@ -95,6 +97,67 @@ final class CardTextTest {
                     aborts.forEach(abort -> isPrintedOnce(printed, abort));
                     assertThat(printed.table("aborts").orElseThrow().rows()).hasSameSizeAs(aborts);
                 });
+    }
+
+    private static Predictions predictions(
+            Planned planned, List<List<Reading>> readings, List<Abort> aborts) {
+        List<StepReadings> steps = new ArrayList<>();
+        for (int k = 0; k < readings.size(); k++) {
+            steps.add(
+                    new StepReadings(
+                            planned.run().orElseThrow().steps().get(k),
+                            10 * k,
+                            readings.get(k),
+                            List.of(),
+                            Optional.empty(),
+                            List.of()));
+        }
+        return new Predictions(steps, aborts, new Stopping(1.5, 0.1, "by hand"), List.of(), 100);
+    }
+
+    @Test
+    void aStepThatIsCutIsNotAmongThoseToRun() {
+        Rig rig = TrialExamples.rig("curlew");
+        Planned planned = Programme.of(rig).card(CardId.of(CardKind.HANGING)).orElseThrow();
+        List<Run.Step> run = planned.run().orElseThrow().steps();
+        for (int from = 0; from < run.size(); from++) {
+            List<StepReadings> steps = new ArrayList<>();
+            for (int k = 0; k < run.size(); k++) {
+                steps.add(
+                        new StepReadings(
+                                run.get(k),
+                                10 * k,
+                                List.of(),
+                                List.of(),
+                                k < from ? Optional.empty() : Optional.of("a fuse opens " + k),
+                                k == 0 ? List.of("of the first") : List.of()));
+            }
+            Printed printed =
+                    new Printed(
+                            CardText.of(
+                                    new CardFacts(
+                                            rig,
+                                            "d",
+                                            planned,
+                                            List.of(),
+                                            Optional.empty(),
+                                            Optional.empty(),
+                                            new Predictions(
+                                                    steps,
+                                                    List.of(),
+                                                    new Stopping(1.5, 0.25, "by hand"),
+                                                    List.of("of all"),
+                                                    100),
+                                            List.of())));
+            assertThat(printed.table("steps").map(table -> table.rows().size()).orElse(0))
+                    .isEqualTo(from);
+            assertThat(printed.lines(Steps.NOT_RUN))
+                    .hasSize(run.size() - from)
+                    .allMatch(line -> line.contains("a fuse opens"));
+            assertThat(printed.lines("What these numbers rest on"))
+                    .anyMatch(line -> line.contains("1.75") && line.contains("by hand"))
+                    .contains("of all", "Step 1: of the first");
+        }
     }
 
     private static List<Abort> aborts(RandomGenerator random) {
@@ -188,8 +251,7 @@ final class CardTextTest {
                                         List.of(),
                                         Optional.empty(),
                                         Optional.empty(),
-                                        List.of(List.of(reading)),
-                                        List.of(),
+                                        predictions(planned, List.of(List.of(reading)), List.of()),
                                         List.of())));
         assertThat(printed.column("instruments", "instrument-error"))
                 .containsExactly(Value.of("instrument-kelvin", 3));
@@ -239,8 +301,7 @@ final class CardTextTest {
                                 new CardFacts.Changed("other parts/box/mass", "", "1 kg")),
                         Optional.of("3 May 2026"),
                         Optional.of("abc"),
-                        List.of(),
-                        List.of(),
+                        predictions(planned, List.of(), List.of()),
                         List.of());
         Printed printed = new Printed(CardText.of(changed));
         assertThat(printed.column("changed", "input").map(Printed::words))
@@ -400,17 +461,14 @@ final class CardTextTest {
                         List<String> ways = printed.lines("How it is proved");
                         for (Kill kill : rig.wiring().kills()) {
                             assertThat(ways)
-                                    .filteredOn(way -> way.startsWith("Press " + kill.id() + ","))
+                                    .filteredOn(way -> way.startsWith("“" + kill.id() + "”"))
                                     .hasSize(1);
-                            assertThat(
-                                            ways.stream()
-                                                    .anyMatch(
-                                                            way ->
-                                                                    way.contains(
-                                                                            "link from "
-                                                                                    + kill.id()
-                                                                                    + ";")))
-                                    .isEqualTo(kill.opensOnLoss());
+                            assertThat(ways)
+                                    .filteredOn(
+                                            way ->
+                                                    way.startsWith(
+                                                            "“" + kill.id() + " without power”"))
+                                    .hasSize(kill.opensOnLoss() ? 1 : 0);
                         }
                         if (!rig.wiring().kills().isEmpty()) {
                             assertThat(printed.column("kills", "kill").map(Printed::words))
@@ -419,6 +477,32 @@ final class CardTextTest {
                         }
                     }
                 });
+    }
+
+    @Test
+    void theDrawnKeepOutIsTheOneOfTheTable() {
+        int drawn = 0;
+        for (String name : TrialExamples.NAMES) {
+            Rig rig = TrialExamples.rig(name);
+            for (Planned card : Programme.of(rig).cards()) {
+                Printed printed = Printed.of(rig, card.id());
+                for (Block block : printed.blocks()) {
+                    if (block instanceof Block.View(var elevation)) {
+                        drawn++;
+                        double keepM =
+                                printed.number(
+                                        "distances", value -> value.field().equals("keep-out"));
+                        assertThat(elevation.shapes())
+                                .filteredOn(shape -> shape.label().startsWith("nobody within"))
+                                .singleElement()
+                                .extracting(Section.Elevation.Shape::label)
+                                .asString()
+                                .contains(" " + (long) Math.ceil(keepM) + " m");
+                    }
+                }
+            }
+        }
+        assertThat(drawn).isGreaterThan(5);
     }
 
     @Test
