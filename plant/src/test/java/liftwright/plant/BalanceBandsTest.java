@@ -3,6 +3,11 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
@@ -14,14 +19,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.random.RandomGenerator;
-import java.util.random.RandomGeneratorFactory;
 
 /**
  * Bands of the moments against a sampler of the test's own: other generator, no network. On equal

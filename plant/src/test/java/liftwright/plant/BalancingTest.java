@@ -3,6 +3,12 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.random.RandomGenerator;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.balance.TurningCause;
@@ -17,15 +23,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
-import java.util.random.RandomGenerator;
 
 /** What turns a rig at lift-off, against a referee of points, and in mirrors. */
 class BalancingTest {

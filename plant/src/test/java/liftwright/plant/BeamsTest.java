@@ -3,6 +3,9 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.random.RandomGenerator;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.balance.MomentLedger;
 import liftwright.plant.balance.TurningCause;
@@ -16,12 +19,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.random.RandomGenerator;
 
 /** Mounts that give under thrust, against a beam that a referee walks along in slices. */
 class BeamsTest {

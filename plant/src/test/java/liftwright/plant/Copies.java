@@ -1,5 +1,7 @@
 package liftwright.plant;
 
+import java.util.List;
+import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.CellType;
 import liftwright.rig.Fan;
@@ -8,9 +10,6 @@ import liftwright.rig.Mount;
 import liftwright.rig.Pack;
 import liftwright.rig.PartId;
 import liftwright.rig.Vec3;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Fans and packs like another, but for what is named. */
 final class Copies {

@@ -3,6 +3,11 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import liftwright.plant.fault.Effect;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.CellType;
@@ -10,14 +15,7 @@ import liftwright.rig.Control;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.random.RandomGenerator;
-import java.util.stream.IntStream;
 
 /** Losses in the middle of a run, on plants with heat and without. */
 class DischargeFailTest {

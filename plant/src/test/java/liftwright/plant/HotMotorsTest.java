@@ -3,15 +3,13 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Fan;
 import liftwright.rig.FanType;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.Optional;
 
 /**
  * A hot rig equals, to an independent formulation, a cold one whose motors are declared as the hot

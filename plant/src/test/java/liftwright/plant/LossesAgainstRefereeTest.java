@@ -3,6 +3,13 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import liftwright.plant.balance.Allocation.Axis;
 import liftwright.plant.fault.Effect;
 import liftwright.rig.Control;
@@ -15,19 +22,10 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.random.RandomGenerator;
-import java.util.stream.IntStream;
 
 /**
  * Losses of random rigs against a rig that was built without what is lost: its currents and thrusts

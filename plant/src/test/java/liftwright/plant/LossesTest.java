@@ -3,6 +3,9 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.random.RandomGenerator;
 import liftwright.plant.balance.Allocation;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.fault.Effect;
@@ -11,12 +14,7 @@ import liftwright.rig.Fan;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.List;
-import java.util.OptionalDouble;
-import java.util.random.RandomGenerator;
 
 /** What must hold of every loss, whatever the rig. */
 class LossesTest {

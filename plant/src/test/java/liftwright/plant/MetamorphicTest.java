@@ -3,6 +3,12 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.random.RandomGenerator;
 import liftwright.rig.Control;
 import liftwright.rig.Fan;
 import liftwright.rig.Mount;
@@ -12,15 +18,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.Site;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Optional;
-import java.util.Random;
-import java.util.random.RandomGenerator;
 
 /** What must not change, or must change one way, when a rig is written or built otherwise. */
 class MetamorphicTest {

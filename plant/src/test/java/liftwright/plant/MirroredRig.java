@@ -1,5 +1,6 @@
 package liftwright.plant;
 
+import java.util.List;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Fan;
@@ -7,8 +8,6 @@ import liftwright.rig.Mount;
 import liftwright.rig.OtherPart;
 import liftwright.rig.Rig;
 import liftwright.rig.Wearer;
-
-import java.util.List;
 
 /** A rig as it is seen in a mirror that stands along its middle. */
 final class MirroredRig {

@@ -1,10 +1,13 @@
 package liftwright.plant;
 
 import static liftwright.plant.RigSketch.si;
-
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.random.RandomGenerator;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.CellType;
 import liftwright.rig.Control;
@@ -16,13 +19,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Wiring;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
-import java.util.random.RandomGenerator;
 
 /**
  * Thrusts given, on random networks of any topology: the duties that are found, ordered as duties

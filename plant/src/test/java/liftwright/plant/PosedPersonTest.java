@@ -3,6 +3,8 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
+import java.util.Optional;
 import liftwright.plant.body.Inertia;
 import liftwright.plant.body.MassProperties;
 import liftwright.rig.OtherPart;
@@ -10,14 +12,10 @@ import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
 import liftwright.testkit.Seeded;
-
 import org.ejml.simple.SimpleMatrix;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.util.Objects;
-import java.util.Optional;
 
 /** Mass, centre and inertia of the posed person and of whole rigs. */
 class PosedPersonTest {

@@ -3,6 +3,10 @@ package liftwright.plant;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import liftwright.plant.body.MassItem;
 import liftwright.plant.parameters.Parameter;
 import liftwright.quantity.Quantity;
@@ -14,13 +18,7 @@ import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /** Where parts are and which way fans push, for postures whose geometry is plain. */
 class PostureTest {

@@ -1,5 +1,11 @@
 package liftwright.plant;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.random.RandomGenerator;
 import liftwright.quantity.Quantity;
 import liftwright.rig.CellType;
 import liftwright.rig.Contactor;
@@ -19,13 +25,6 @@ import liftwright.rig.RigPath;
 import liftwright.rig.Site;
 import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.random.RandomGenerator;
 
 /**
  * Invented rigs of every shape: trees, packs of unequal charge on one bus, rings and cross-ties,

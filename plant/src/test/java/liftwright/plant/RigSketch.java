@@ -1,5 +1,12 @@
 package liftwright.plant;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
@@ -25,14 +32,6 @@ import liftwright.rig.Vec3;
 import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
 import liftwright.rig.table.Tables;
-
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.Set;
 
 /** A rig that tests put together part by part, without a file. Values are invented. */
 public final class RigSketch {

@@ -1,8 +1,7 @@
 package liftwright.rig;
 
-import liftwright.quantity.Quantity;
-
 import java.util.Optional;
+import liftwright.quantity.Quantity;
 
 /**
  * How soon a person presses, from a surprise on.

@@ -1,9 +1,8 @@
 package liftwright.rig;
 
-import liftwright.quantity.Quantity;
-
 import java.util.Map;
 import java.util.Optional;
+import liftwright.quantity.Quantity;
 
 /**
  * The person in the rig.

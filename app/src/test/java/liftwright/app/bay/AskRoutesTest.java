@@ -252,7 +252,7 @@ class AskRoutesTest {
                         tried(
                                 reading,
                                 "[{\"kind\":\"set\",\"at\":\"demands/hover\",\"value\":\"2"
-                                    + " kg\"}]"));
+                                        + " kg\"}]"));
         assertThat(course(wrong)).containsExactly("refused", "done");
         assertThat(wrong.getFirst().get("refused").stringValue())
                 .startsWith("An error keeps the file from being read as a rig; the first is in");

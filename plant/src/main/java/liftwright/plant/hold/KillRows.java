@@ -1,5 +1,9 @@
 package liftwright.plant.hold;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import liftwright.plant.motion.Stop;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.Range;
@@ -8,11 +12,6 @@ import liftwright.rig.Contactor;
 import liftwright.rig.Kill;
 import liftwright.rig.Reaction;
 import liftwright.rig.Rig;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /** How long each kill takes, as rows of a rig's parameter table. */
 public final class KillRows {

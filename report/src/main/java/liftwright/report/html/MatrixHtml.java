@@ -1,5 +1,6 @@
 package liftwright.report.html;
 
+import java.util.List;
 import liftwright.answer.Fields;
 import liftwright.answer.Section.Matrix;
 import liftwright.answer.Section.Matrix.Cell;
@@ -7,8 +8,6 @@ import liftwright.answer.Section.Matrix.Line;
 import liftwright.answer.Section.Matrix.Standing;
 import liftwright.answer.Value;
 import liftwright.report.Figures;
-
-import java.util.List;
 
 /**
  * A matrix of failures: picture and table in one. How a number stands is a mark, a hatch and a

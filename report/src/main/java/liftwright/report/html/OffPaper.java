@@ -1,12 +1,11 @@
 package liftwright.report.html;
 
+import java.util.List;
+import java.util.Locale;
 import liftwright.answer.Section.Matrix;
 import liftwright.answer.Section.Matrix.Standing;
 import liftwright.answer.Section.Table;
 import liftwright.answer.Value;
-
-import java.util.List;
-import java.util.Locale;
 
 /**
  * Lines of the long tables of failures that hold and tell nothing more: a rig has hundreds, and

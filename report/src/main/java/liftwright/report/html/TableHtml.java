@@ -1,5 +1,8 @@
 package liftwright.report.html;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
 import liftwright.answer.Fields;
 import liftwright.answer.Section.Plot;
 import liftwright.answer.Section.Table;
@@ -7,10 +10,6 @@ import liftwright.answer.Section.Waterfall;
 import liftwright.answer.Value;
 import liftwright.report.Figures;
 import liftwright.report.PlotFrame;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.regex.Pattern;
 
 /** Numbers in rows and columns, with caption and heads; a wide one scrolls within itself. */
 final class TableHtml {

@@ -2,6 +2,10 @@ package liftwright.report.html;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 import liftwright.answer.Outcome;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Matrix;
@@ -9,16 +13,10 @@ import liftwright.answer.Section.Matrix.Standing;
 import liftwright.answer.Value;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Sample;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.w3c.dom.Element;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /** What a sheet keeps for the screen: lines of long tables that hold and tell nothing more. */
 class OffPaperTest {

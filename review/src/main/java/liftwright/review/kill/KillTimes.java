@@ -1,5 +1,7 @@
 package liftwright.review.kill;
 
+import java.util.List;
+import java.util.Optional;
 import liftwright.physics.MotorLaw;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
@@ -10,9 +12,6 @@ import liftwright.rig.Fan;
 import liftwright.rig.Kill;
 import liftwright.rig.Reaction;
 import liftwright.rig.Rig;
-
-import java.util.List;
-import java.util.Optional;
 
 /**
  * How long thrust lasts after the press of a kill, from full throttle on full packs: the delay of

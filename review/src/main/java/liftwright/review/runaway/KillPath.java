@@ -1,5 +1,9 @@
 package liftwright.review.runaway;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import liftwright.plant.motion.Stop;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Contactor;
@@ -8,11 +12,6 @@ import liftwright.rig.Kill;
 import liftwright.rig.Reaction;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 
 /**
  * One way in which a runaway is stopped, or not: a declared kill, a throttle that is let go, or

@@ -3,6 +3,13 @@ package liftwright.review.runaway;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Plot;
@@ -13,16 +20,7 @@ import liftwright.plant.Plant;
 import liftwright.quantity.Band;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
-
 import org.junit.jupiter.api.Test;
-
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 
 class RunawayReviewTest {
 

@@ -1,5 +1,9 @@
 package liftwright.rig.shape.bind;
 
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Demands;
 import liftwright.rig.LimitName;
@@ -14,11 +18,6 @@ import liftwright.rig.shape.words.LimitKeys;
 import liftwright.rig.shape.words.PostureKeys;
 import liftwright.rig.shape.words.SiteKeys;
 import liftwright.rig.shape.words.WearerKeys;
-
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Optional;
 
 /** Where the rig is flown, by whom, and what is asked of it. */
 final class PeopleBinder {

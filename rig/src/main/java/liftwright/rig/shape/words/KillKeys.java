@@ -4,6 +4,7 @@ import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
+import java.util.List;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Kill;
 import liftwright.rig.shape.kind.Amount;
@@ -17,8 +18,6 @@ import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.kind.Word;
 import liftwright.rig.shape.kind.YesNo;
-
-import java.util.List;
 
 /** What makes the rig dead, and what lies beside the power wiring. */
 public final class KillKeys {
@@ -181,7 +180,7 @@ public final class KillKeys {
                             ListOf.any("ground lines", GROUND),
                             "Signal grounds.",
                             "[{id: signal ground, from: flight computer, to: left.1, resistance: 40"
-                                + " mΩ}]",
+                                    + " mΩ}]",
                             "signals have none beside the return wires")
                     .readBy(Key.Question.FAILURES);
 

@@ -5,6 +5,10 @@ import static liftwright.rig.shape.kind.Key.later;
 import static liftwright.rig.shape.kind.Key.open;
 import static liftwright.rig.shape.kind.Key.required;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Exertion;
 import liftwright.rig.Wearer;
@@ -17,11 +21,6 @@ import liftwright.rig.shape.kind.Rule;
 import liftwright.rig.shape.kind.Section;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
-
-import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
 
 /** The section {@code wearer}: the person in the rig. */
 public final class WearerKeys {
@@ -65,7 +64,7 @@ public final class WearerKeys {
             Section.of(
                     "centre of the body",
                     "Where the standing wearer's centre of mass is, from the middle between the"
-                        + " shoulders.",
+                            + " shoulders.",
                     CENTRE_DOWN,
                     CENTRE_FORWARD,
                     CENTRE_RIGHT);
@@ -74,7 +73,7 @@ public final class WearerKeys {
                             "centre of mass",
                             CENTRE_SECTION,
                             "Measured centre of mass of the standing wearer, arms at the sides,"
-                                + " from the middle between the shoulders.",
+                                    + " from the middle between the shoulders.",
                             "{down: 420 mm ± 10 mm}",
                             "that of the stacked segments")
                     .readBy(Key.Question.BALANCE);
@@ -235,7 +234,7 @@ public final class WearerKeys {
             Section.of(
                     "swing on two cords",
                     "A person who stands on a platform that twists between two cords, arms at the"
-                        + " sides.",
+                            + " sides.",
                     CORDS,
                     CORDS_APART,
                     SWING_TIME,
@@ -248,7 +247,7 @@ public final class WearerKeys {
                     CORDS_SECTION,
                     "Twist on two cords.",
                     "{cords: 2.4 m ± 5 mm, apart: 0.60 m ± 3 mm, time: 84.2 s ± 0.3 s, swings:"
-                        + " 30}");
+                            + " 30}");
 
     public static final Section MEASURED_SECTION =
             Section.of(
