@@ -1,12 +1,14 @@
 package liftwright.trials.evidence;
 
+import liftwright.trials.evidence.Inputs.Difference;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import liftwright.trials.evidence.Inputs.Difference;
 
 /** What became of a rig, for a reader: a line for each part and thing. */
 public final class ChangeWords {
@@ -84,7 +86,11 @@ public final class ChangeWords {
                 (axis, way) -> {
                     double byM = metres(way.to()) - metres(way.from());
                     words.add(
-                            String.format(Locale.ROOT, "%.4g mm ", 1e3 * Math.abs(byM))
+                            new BigDecimal(1e3 * Math.abs(byM))
+                                            .round(new MathContext(4))
+                                            .stripTrailingZeros()
+                                            .toPlainString()
+                                    + " mm "
                                     + direction(axis, byM > 0));
                 });
         return String.join(", ", words);
