@@ -33,16 +33,16 @@ public record CleanRuns(int runs, double reliability) {
         return ProportionInterval.trialsWithoutFailure(reliability, CONFIDENCE);
     }
 
-    /** One sentence. */
-    public String words() {
+    /** For a sentence, without an end mark. */
+    public String clause() {
         return String.format(
                 Locale.ROOT,
-                "%d clean run%s in a row show%s that at least %.0f %% of such runs go well, at 95"
-                        + " %% confidence, if they are alike; %d would show 90 %%.",
+                "%d clean run%s in a row (which show%s that at least %.0f %% of such runs go well,"
+                    + " at %.0f %% confidence)",
                 runs,
                 runs == 1 ? "" : "s",
                 runs == 1 ? "s" : "",
                 Math.floor(100 * reliability),
-                needed(0.9));
+                100 * CONFIDENCE);
     }
 }

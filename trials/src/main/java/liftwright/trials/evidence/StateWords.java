@@ -16,8 +16,12 @@ public final class StateWords {
     /** Behind the name of the card, without an end mark. */
     public static String of(State state) {
         return switch (state) {
-            case State.Passed(var on, var until, var _) ->
-                    "passed on " + on + until.map(last -> ", counts until " + last).orElse("");
+            case State.Passed(var on, var until, int runs) ->
+                    "passed on "
+                            + on
+                            + " with "
+                            + CleanRuns.of(runs).clause()
+                            + until.map(last -> ", counts until " + last).orElse("");
             case State.Begun(var on, int runs, int needed) ->
                     "has " + runs + " of " + needed + " clean runs, the last on " + on;
             case State.Voided(var on, var differences) ->

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import liftwright.trials.Topic;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What the inputs of a rig are about. Of the rules below the one with the longest beginning of a
@@ -46,6 +47,8 @@ public final class Topics {
     static {
         rule("site", SITE);
         rule("demands", DEMAND);
+        // Charge that a run must leave: it ends one as a limit does.
+        rule("demands/reserve", DEMAND, LIMIT);
         rule("limits", LIMIT);
         rule("rates", LIMIT);
         rule("risk matrix", LIMIT);
@@ -182,8 +185,32 @@ public final class Topics {
                 .add(new Rule(segments, EnumSet.copyOf(Arrays.asList(topics))));
     }
 
+    /** What is known of a path. */
+    private record Known(Set<Topic> topics, Set<String> parts) {}
+
+    /** Every card asks it of every path again; what is kept is bounded, and only ever the same. */
+    private static final Map<String, Known> FOUND = new ConcurrentHashMap<>();
+
+    private static final int MOST_KEPT = 50_000;
+
+    private static Known known(String path) {
+        Known found = FOUND.get(path);
+        if (found == null) {
+            if (FOUND.size() > MOST_KEPT) {
+                FOUND.clear();
+            }
+            found = new Known(findTopics(path), findParts(path));
+            FOUND.put(path, found);
+        }
+        return found;
+    }
+
     /** What the input at a path is about; every topic where no rule knows it. */
     public static Set<Topic> of(String path) {
+        return known(path).topics();
+    }
+
+    private static Set<Topic> findTopics(String path) {
         String[] segments = inRig(path).split("/", -1);
         Set<Topic> found = ALL;
         int longest = 0;
@@ -208,6 +235,10 @@ public final class Topics {
      * are made.
      */
     public static Set<String> parts(String path) {
+        return known(path).parts();
+    }
+
+    private static Set<String> findParts(String path) {
         boolean unread = path.startsWith(UnreadKeys.DECLARED + "/");
         String[] segments = inRig(path).split("/", -1);
         if (segments.length >= 2 && PARTS.contains(segments[0])) {

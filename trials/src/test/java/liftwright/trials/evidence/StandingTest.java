@@ -166,6 +166,6 @@ class StandingTest {
         }
         assertThat(CleanRuns.of(28).reliability()).isLessThan(0.9);
         assertThat(CleanRuns.of(29).reliability()).isGreaterThanOrEqualTo(0.9);
-        assertThat(CleanRuns.of(29).words()).contains("90 %");
+        assertThat(CleanRuns.of(29).clause()).contains("29 clean runs", "90 %");
     }
 }
