@@ -1,7 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.trials.evidence.Inputs.Difference;
-
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -9,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import liftwright.trials.evidence.Inputs.Difference;
 
 /** What became of a rig, for a reader: a line for each part and thing. */
 public final class ChangeWords {

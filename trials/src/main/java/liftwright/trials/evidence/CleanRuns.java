@@ -38,7 +38,7 @@ public record CleanRuns(int runs, double reliability) {
         return String.format(
                 Locale.ROOT,
                 "%d clean run%s in a row (which show%s that at least %.0f %% of such runs go well,"
-                    + " at %.0f %% confidence)",
+                        + " at %.0f %% confidence)",
                 runs,
                 runs == 1 ? "" : "s",
                 runs == 1 ? "s" : "",

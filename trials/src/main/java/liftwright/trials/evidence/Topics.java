@@ -22,8 +22,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import liftwright.trials.Topic;
 import java.util.concurrent.ConcurrentHashMap;
+import liftwright.trials.Topic;
 
 /**
  * What the inputs of a rig are about. Of the rules below the one with the longest beginning of a

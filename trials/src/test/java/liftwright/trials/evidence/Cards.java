@@ -1,12 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.rig.Rig;
-import liftwright.trials.Basis;
-import liftwright.trials.CardId;
-import liftwright.trials.CardKind;
-import liftwright.trials.Planned;
-import liftwright.trials.Topic;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -15,6 +8,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.random.RandomGenerator;
+import liftwright.rig.Rig;
+import liftwright.trials.Basis;
+import liftwright.trials.CardId;
+import liftwright.trials.CardKind;
+import liftwright.trials.Planned;
+import liftwright.trials.Topic;
 
 /** Cards and passes made by hand, for tests. */
 final class Cards {

@@ -2,6 +2,14 @@ package liftwright.trials.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.random.RandomGenerator;
 import liftwright.answer.Answer;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
@@ -14,17 +22,7 @@ import liftwright.testkit.Seeded;
 import liftwright.trials.CardId;
 import liftwright.trials.Planned;
 import liftwright.trials.evidence.Standing.State;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
-import java.util.random.RandomGenerator;
 
 /** Whether a gate opens over nothing that has to keep it closed. */
 class GateTest {

@@ -3,6 +3,13 @@ package liftwright.trials.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.random.RandomGenerator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import liftwright.numerics.Work;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
@@ -13,16 +20,7 @@ import liftwright.trials.measure.Measuring;
 import liftwright.trials.predict.Conditions;
 import liftwright.trials.predict.Predictions;
 import liftwright.trials.programme.Programme;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.random.RandomGenerator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** What is printed on a card is the same as long as its pass stands. */
 class PrintedNumbersTest {

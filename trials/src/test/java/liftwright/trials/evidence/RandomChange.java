@@ -1,10 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.rig.Change;
-import liftwright.rig.Declaration.Tree;
-import liftwright.rig.RigPath;
-import liftwright.rig.file.RigReading;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +7,10 @@ import java.util.Optional;
 import java.util.random.RandomGenerator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import liftwright.rig.Change;
+import liftwright.rig.Declaration.Tree;
+import liftwright.rig.RigPath;
+import liftwright.rig.file.RigReading;
 
 /** Random changes of a rig file that leave a rig. */
 final class RandomChange {

@@ -4,15 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import liftwright.testkit.Seeded;
-import liftwright.trials.CardId;
-import liftwright.trials.Planned;
-import liftwright.trials.RandomTrialRig;
-import liftwright.trials.evidence.Standing.State;
-import liftwright.trials.programme.Programme;
-
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,6 +11,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import liftwright.testkit.Seeded;
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
+import liftwright.trials.RandomTrialRig;
+import liftwright.trials.evidence.Standing.State;
+import liftwright.trials.programme.Programme;
+import org.junit.jupiter.api.Test;
 
 /** Whether the shortest way back is the shortest, and a way. */
 class ReproofTest {

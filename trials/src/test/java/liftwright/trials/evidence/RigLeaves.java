@@ -1,15 +1,5 @@
 package liftwright.trials.evidence;
 
-import liftwright.quantity.Quantity;
-import liftwright.rig.CellType;
-import liftwright.rig.Contactor;
-import liftwright.rig.FanType;
-import liftwright.rig.LimitName;
-import liftwright.rig.Limits;
-import liftwright.rig.Mount;
-import liftwright.rig.Rig;
-import liftwright.rig.Vec3;
-
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
@@ -20,6 +10,15 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import liftwright.quantity.Quantity;
+import liftwright.rig.CellType;
+import liftwright.rig.Contactor;
+import liftwright.rig.FanType;
+import liftwright.rig.LimitName;
+import liftwright.rig.Limits;
+import liftwright.rig.Mount;
+import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
 
 /**
  * A referee for inputs: every leaf of a rig's records as the object that it is, to be compared by

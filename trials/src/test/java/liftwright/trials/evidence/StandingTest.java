@@ -3,13 +3,6 @@ package liftwright.trials.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import liftwright.testkit.Seeded;
-import liftwright.trials.Planned;
-import liftwright.trials.evidence.Pass.Outcome;
-import liftwright.trials.evidence.Standing.State;
-
-import org.junit.jupiter.api.Test;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +10,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import liftwright.testkit.Seeded;
+import liftwright.trials.Planned;
+import liftwright.trials.evidence.Pass.Outcome;
+import liftwright.trials.evidence.Standing.State;
+import org.junit.jupiter.api.Test;
 
 /** What passes are worth on a day. */
 class StandingTest {

@@ -2,17 +2,6 @@ package liftwright.trials.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import liftwright.rig.Rig;
-import liftwright.testkit.Seeded;
-import liftwright.trials.Basis;
-import liftwright.trials.CardId;
-import liftwright.trials.Planned;
-import liftwright.trials.RandomTrialRig;
-import liftwright.trials.evidence.Standing.State;
-import liftwright.trials.programme.Programme;
-
-import org.junit.jupiter.api.Test;
-
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -24,6 +13,15 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import liftwright.rig.Rig;
+import liftwright.testkit.Seeded;
+import liftwright.trials.Basis;
+import liftwright.trials.CardId;
+import liftwright.trials.Planned;
+import liftwright.trials.RandomTrialRig;
+import liftwright.trials.evidence.Standing.State;
+import liftwright.trials.programme.Programme;
+import org.junit.jupiter.api.Test;
 
 /** Whether a change voids the passes whose inputs it changes, and no other. */
 class VoidedPassesTest {

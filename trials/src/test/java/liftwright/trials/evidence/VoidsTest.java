@@ -2,6 +2,11 @@ package liftwright.trials.evidence;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import liftwright.rig.Change;
 import liftwright.rig.RigPath;
 import liftwright.rig.file.RigReading;
@@ -10,14 +15,7 @@ import liftwright.trials.CardKind;
 import liftwright.trials.Planned;
 import liftwright.trials.TrialExamples;
 import liftwright.trials.programme.Programme;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** What is said of a change before it is made. */
 class VoidsTest {
