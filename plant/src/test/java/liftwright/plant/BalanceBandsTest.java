@@ -59,7 +59,9 @@ class BalanceBandsTest {
                 plain.intake(),
                 each(swirl, swirlHalf),
                 plain.scatter(),
-                plain.installation());
+                plain.installation(),
+                plain.lot(),
+                plain.extremes());
     }
 
     @Test

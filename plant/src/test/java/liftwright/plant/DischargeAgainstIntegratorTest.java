@@ -257,6 +257,8 @@ class DischargeAgainstIntegratorTest {
                 Optional.empty(),
                 like.swirl(),
                 one,
-                one);
+                one,
+                Optional.empty(),
+                FanType.Extremes.USUAL);
     }
 }

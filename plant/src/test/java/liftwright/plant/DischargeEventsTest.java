@@ -53,7 +53,9 @@ class DischargeEventsTest {
                 like.intake(),
                 like.swirl(),
                 like.scatter(),
-                like.installation());
+                like.installation(),
+                like.lot(),
+                like.extremes());
     }
 
     private static CellType cell(double peakA, double ohm) {

@@ -94,7 +94,9 @@ class HotMotorsTest {
                         type.intake(),
                         type.swirl(),
                         type.scatter(),
-                        type.installation());
+                        type.installation(),
+                        type.lot(),
+                        type.extremes());
         return Copies.of(fan).type(warmed).made();
     }
 

@@ -37,7 +37,8 @@ class LotWorthTest {
                 type.swirl(),
                 type.scatter(),
                 type.installation(),
-                Optional.of(new FanType.Lot(evidence, findsScatter)));
+                Optional.of(new FanType.Lot(evidence, findsScatter)),
+                FanType.Extremes.USUAL);
     }
 
     private static FanType seller() {

@@ -89,7 +89,9 @@ class MeasuredFanTest {
                 TRUTH.intake(),
                 TRUTH.swirl(),
                 TRUTH.scatter(),
-                TRUTH.installation());
+                TRUTH.installation(),
+                TRUTH.lot(),
+                TRUTH.extremes());
     }
 
     private static double thrustN(Plant plant, double[] p) {

@@ -253,7 +253,9 @@ public final class RandomRigs {
                 Optional.empty(),
                 RigSketch.si(0.1),
                 chance(0.5) ? RigSketch.si(1) : value(1, 1),
-                value(0.8, 1));
+                value(0.8, 1),
+                Optional.empty(),
+                FanType.Extremes.USUAL);
     }
 
     private CellType cellType(String name) {

@@ -120,7 +120,9 @@ public final class RigSketch {
                         type.intake(),
                         type.swirl(),
                         type.scatter(),
-                        type.installation());
+                        type.installation(),
+                        type.lot(),
+                        type.extremes());
         return Copies.of(fan).id(id).type(half).unmarked().made();
     }
 
@@ -186,7 +188,9 @@ public final class RigSketch {
                 Optional.empty(),
                 si(0.1),
                 scatter,
-                si(0.9));
+                si(0.9),
+                Optional.empty(),
+                FanType.Extremes.USUAL);
     }
 
     public static CellType cellType(String name) {

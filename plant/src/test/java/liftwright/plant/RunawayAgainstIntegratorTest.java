@@ -95,7 +95,9 @@ class RunawayAgainstIntegratorTest {
                     Optional.empty(),
                     si(0),
                     si(1),
-                    si(0.9));
+                    si(0.9),
+                    Optional.empty(),
+                    FanType.Extremes.USUAL);
         }
     }
 
@@ -166,7 +168,9 @@ class RunawayAgainstIntegratorTest {
         assertThat(path.closure()).isLessThan(1e-5);
     }
 
-    /** All of the thrust until half was seen, half until a tenth was, a tenth of it in the climb. */
+    /**
+     * All of the thrust until half was seen, half until a tenth was, a tenth of it in the climb.
+     */
     @Test
     void measuredThrustGoesInSteps() {
         Seeded.check(

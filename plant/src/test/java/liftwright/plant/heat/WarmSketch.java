@@ -217,7 +217,9 @@ final class WarmSketch {
                 Optional.empty(),
                 si(0.1),
                 si(1),
-                si(1));
+                si(1),
+                Optional.empty(),
+                FanType.Extremes.USUAL);
     }
 
     /** Numbers of a cell. */

@@ -194,6 +194,8 @@ final class CellSurface {
                 Optional.empty(),
                 si(0.1),
                 si(1),
-                si(1));
+                si(1),
+                Optional.empty(),
+                FanType.Extremes.USUAL);
     }
 }

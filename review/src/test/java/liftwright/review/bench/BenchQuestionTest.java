@@ -245,7 +245,9 @@ class BenchQuestionTest {
                         Optional.empty(),
                         si(0.1),
                         si(1),
-                        si(1));
+                        si(1),
+                        Optional.empty(),
+                        FanType.Extremes.USUAL);
         BenchAnswer answer =
                 ask(
                         rows(new Random(4), 0.003, 14),

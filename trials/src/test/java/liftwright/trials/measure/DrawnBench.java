@@ -141,7 +141,9 @@ final class DrawnBench {
                         type.intake(),
                         type.swirl(),
                         one(type.scatter(), random),
-                        type.installation());
+                        type.installation(),
+                        type.lot(),
+                        type.extremes());
         return new Fan(
                 fan.id(),
                 fan.declaredAt(),

@@ -118,7 +118,9 @@ class HeightsTest {
                 Optional.empty(),
                 si(0),
                 si(1),
-                si(1));
+                si(1),
+                Optional.empty(),
+                FanType.Extremes.USUAL);
     }
 
     private static Plant plant(double loadKg) {
