@@ -37,7 +37,6 @@ final class Prediction {
     private final Run run;
     private final Plant plant;
     private final Conditions conditions;
-    private final Stopping stopping;
     private final long seed;
     private final CardRun card;
     private final Platform platform;
@@ -48,17 +47,25 @@ final class Prediction {
     /** Why the first step that is cut is cut. */
     private Optional<String> cut = Optional.empty();
 
-    Prediction(Rig declared, Run run, Conditions conditions, Stopping stopping, long seed) {
+    Prediction(Rig declared, Run run, Conditions conditions, long seed) {
         rig = conditions.in(declared);
         this.run = run;
         this.conditions = conditions;
-        this.stopping = stopping;
         this.seed = seed;
         plant = Plant.assembleHeated(rig);
         card = new CardRun(plant, run);
         platform = Platform.of(rig, run, notes);
-        watches = watches();
-        trace = trace();
+        watches = worthReading();
+        trace = atDeclaredValues();
+    }
+
+    List<Watch> watches() {
+        return watches;
+    }
+
+    /** The run at the declared values. */
+    Trace trace() {
+        return trace;
     }
 
     private Discharge declared() {
@@ -71,7 +78,7 @@ final class Prediction {
         return card.weightN(plant.parameters().nominal());
     }
 
-    private List<Watch> watches() {
+    private List<Watch> worthReading() {
         Discharge discharge = declared();
         Survey survey = new Survey(plant, card);
         card.begin(discharge, conditions.found());
@@ -108,7 +115,7 @@ final class Prediction {
                         : Optional.empty());
     }
 
-    private Trace trace() {
+    private Trace atDeclaredValues() {
         Discharge discharge = declared();
         Reader reader = new Reader(watches);
         Trace made = new Trace(reader, watches.size());
@@ -147,10 +154,18 @@ final class Prediction {
     }
 
     /** Draws and what comes of them; empty when stopped. */
-    Optional<Predictions> bands(int threads, Work work) {
-        int steps = trace.steps();
-        Drawn[] draws = new Drawn[steps == 0 ? 0 : Predictions.DRAWS];
-        if (steps > 0) {
+    Optional<Predictions> bands(Stopping stopping, int threads, Work work) {
+        return told(Predictions.DRAWS, threads, work).map(told -> predictions(told, stopping));
+    }
+
+    /**
+     * What is told of so many draws.
+     *
+     * @return empty when stopped
+     */
+    Optional<Told> told(int count, int threads, Work work) {
+        Drawn[] draws = new Drawn[trace.steps() == 0 ? 0 : count];
+        if (draws.length > 0) {
             work.stage("draws", draws.length);
             int made =
                     Draws.forEach(
@@ -163,16 +178,19 @@ final class Prediction {
                 return Optional.empty();
             }
         }
-        Told told = new Told(run, watches, trace, List.of(draws), seed, cut);
+        return Optional.of(new Told(run, watches, trace, List.of(draws), seed, cut));
+    }
+
+    /** The same with what follows from the time of a stop. */
+    Predictions predictions(Told told, Stopping stopping) {
         List<String> all = new ArrayList<>(notes);
         all.addAll(told.notes());
-        return Optional.of(
-                new Predictions(
-                        told.steps(),
-                        new Aborts(rig, run, watches, trace, told, stopping).list(),
-                        stopping,
-                        all,
-                        told.draws()));
+        return new Predictions(
+                told.steps(),
+                new Aborts(rig, run, watches, trace, told, stopping).list(),
+                stopping,
+                all,
+                told.draws());
     }
 
     private Drawn drawn(Discharge discharge, int draw) {

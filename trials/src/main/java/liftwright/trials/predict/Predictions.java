@@ -62,7 +62,7 @@ public record Predictions(
         if (card.run().isEmpty()) {
             return Optional.of(new Predictions(List.of(), List.of(), stopping, List.of(), 0));
         }
-        return new Prediction(rig, card.run().get(), conditions, stopping, seed)
-                .bands(threads, work);
+        return new Prediction(rig, card.run().get(), conditions, seed)
+                .bands(stopping, threads, work);
     }
 }

@@ -16,8 +16,8 @@ final class Told {
     private static final double COVERAGE = 0.95;
     private static final double TAIL = (1 - COVERAGE) / 2;
 
-    /** A band needs so many draws. */
-    private static final int LEAST = 200;
+    /** A band needs so many of the draws. */
+    private static final double LEAST = 0.78;
 
     /** More draws than this share that come to nothing are told. */
     private static final double FEW = 0.02;
@@ -65,7 +65,7 @@ final class Told {
             return without(ordered, endS, cut.orElseThrow());
         }
         int reached = (int) draws.stream().filter(draw -> draw.steps > step).count();
-        if (reached < LEAST) {
+        if (reached < LEAST * draws.size()) {
             return without(
                     ordered,
                     endS,
@@ -132,8 +132,9 @@ final class Told {
                 continue;
             }
             double value = (atWorst ? of.worst : of.end)[step][watch];
-            double left = gauge.missing() / 2 * CounterStream.normal(seed, missing, draw);
-            double truth = value + left * (value - of.start[watch]);
+            double way = value - of.start[watch];
+            double left = Math.hypot(gauge.missing() * way, gauge.missingSi()) / 2;
+            double truth = value + left * CounterStream.normal(seed, missing, draw);
             shown[count++] =
                     gauge.within(
                             truth
