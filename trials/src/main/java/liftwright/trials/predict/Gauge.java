@@ -75,7 +75,7 @@ enum Gauge {
             case JOINT, CELLS -> 2;
             case CONTROLLER, WINDING -> 4;
             case CHARGE -> 0.02;
-            case ENERGY -> 100;
+            case ENERGY -> 360;
             case HEIGHT -> 0.05;
             case CLOCK -> 0.5;
         };
@@ -149,7 +149,7 @@ enum Gauge {
             case SPEED -> 2 * Math.PI / 60 * 100;
             case WIRE, JOINT, CONTROLLER, WINDING, MAGNETS, CELLS -> 1;
             case CHARGE -> 0.01;
-            case ENERGY -> 100;
+            case ENERGY -> 360;
             case HEIGHT -> 0.05;
             case CLOCK -> 1;
         };

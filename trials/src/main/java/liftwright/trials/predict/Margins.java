@@ -19,9 +19,6 @@ final class Margins {
     /** For what comes after the last look at the bands: from memory. */
     static final double LATER = 1.5;
 
-    /** A longer time than this is not told, s. */
-    static final double LONGEST_S = 600;
-
     private final double[] timeS;
     private final double[] gone;
     private final double[] most;
@@ -77,9 +74,9 @@ final class Margins {
                 : limit / gone[last] * at(timeS[last] - stopS);
     }
 
-    /** Least time from a value to the limit, s. */
+    /** Least time from a value to the limit, s; infinite where nothing moves. */
     double secondsS(double value) {
-        double least = LONGEST_S;
+        double least = Double.POSITIVE_INFINITY;
         boolean any = false;
         for (int k = 0; k < gone.length; k++) {
             if (comes(k)) {

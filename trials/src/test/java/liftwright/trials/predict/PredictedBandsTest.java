@@ -3,8 +3,8 @@ package liftwright.trials.predict;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import liftwright.numerics.Work;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
  */
 class PredictedBandsTest {
 
-    private static final int RIGS = Integer.getInteger("rigs", 60);
+    private static final int RIGS = 60;
 
     /** Truths of a rig: the first judge, the others are what an ideal predictor knows. */
     private static final int JUDGES = 10;
@@ -39,7 +39,6 @@ class PredictedBandsTest {
         double score;
         double ideal;
         double width;
-        double idealWidth;
     }
 
     private static double score(double low, double high, double read) {
@@ -111,7 +110,6 @@ class PredictedBandsTest {
                     tally.score += score(band.low(), band.high(), read) / unit;
                     tally.ideal += score(low, high, read) / unit;
                     tally.width += band.width() / unit;
-                    tally.idealWidth += 1;
                 }
             }
         }
@@ -127,16 +125,13 @@ class PredictedBandsTest {
                 (field, of) ->
                         told.append(
                                 String.format(
-                                        java.util.Locale.ROOT,
+                                        Locale.ROOT,
                                         "%n%-22s %5d read, %5.1f %% inside, score %.2f of the ideal, width %.2f",
                                         field,
                                         of.all,
                                         100.0 * of.inside / of.all,
                                         of.score / of.ideal,
-                                        of.width / of.idealWidth)));
-        if (Boolean.getBoolean("liftwright.tell")) {
-            System.out.println(told);
-        }
+                                        of.width / of.all)));
         tallies.forEach(
                 (field, of) -> {
                     assertThat((double) of.inside / of.all)
@@ -146,6 +141,5 @@ class PredictedBandsTest {
                             .as("score of %s%s", field, told)
                             .isLessThan(1.5);
                 });
-        assertThat(Arrays.asList(tallies.keySet().toArray())).contains("card-thrust");
     }
 }

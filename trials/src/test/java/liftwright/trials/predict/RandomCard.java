@@ -1,6 +1,7 @@
 package liftwright.trials.predict;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import liftwright.rig.Control;
@@ -63,7 +64,7 @@ record RandomCard(Rig rig, Run run) {
     /** Duty of each fan at full throttle. */
     static double[] groupShares(Rig rig) {
         double[] shares = new double[rig.fans().size()];
-        java.util.Arrays.fill(shares, 1);
+        Arrays.fill(shares, 1);
         for (Control.Group group : rig.control().groups()) {
             for (int k = 0; k < shares.length; k++) {
                 if (group.fans().contains(rig.fans().get(k).id())) {

@@ -3,7 +3,9 @@ package liftwright.trials.predict;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import liftwright.rig.Control;
 import liftwright.rig.Element;
 import liftwright.rig.Fan;
@@ -250,8 +252,7 @@ final class TrueRun {
         Optional<Double> of(FanType type);
     }
 
-    private double worst(
-            String likely, java.util.function.ToDoubleFunction<TrueFan> value, Limit limit) {
+    private double worst(String likely, ToDoubleFunction<TrueFan> value, Limit limit) {
         Optional<Double> wanted =
                 rig.rig.fans().stream()
                         .filter(fan -> fan.id().text().equals(likely))
@@ -267,7 +268,7 @@ final class TrueRun {
 
     /** Hottest of the kind and class of one element, in chains that carry current. */
     private double hottest(String likely) {
-        TrueElement named = java.util.Objects.requireNonNull(rig.elements.get(likely), likely);
+        TrueElement named = Objects.requireNonNull(rig.elements.get(likely), likely);
         return rig.branches.stream()
                 .filter(this::feeds)
                 .flatMap(branch -> branch.elements.stream())
