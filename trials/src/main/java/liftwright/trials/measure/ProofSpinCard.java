@@ -24,6 +24,11 @@ final class ProofSpinCard {
 
     static final double HELD_S = 60;
 
+    /** Grades of balance on arrival, m/s. */
+    private static final double GOOD_MPS = 0.0025;
+
+    private static final double REJECT_MPS = 0.0063;
+
     private static final Doubts.LeftOut LAW =
             Doubts.LeftOut.even(
                     0.04, "torque that drifts over speed, a motor that warms; common practice");
@@ -110,6 +115,7 @@ final class ProofSpinCard {
                 fan -> electrical(fan, radps),
                 () -> sheet.note("no pack feeds a fan of type " + type.name()));
         throwsWhat(type, radps);
+        balance(type, top.get().si());
         sheet.good(
                 Sentence.words(type.name() + ": ")
                         .then(Measure.ROTATION, radps)
@@ -251,6 +257,31 @@ final class ProofSpinCard {
         } else {
             sheet.note("mass and inertia of the rotor of " + name + " are not declared");
         }
+    }
+
+    /** What the grades of balance let it shake with at its top speed. */
+    private void balance(FanType type, double topRadps) {
+        Optional<Quantity> mass = type.rotor().mass();
+        if (mass.isEmpty()) {
+            return;
+        }
+        double kg = mass.get().si();
+        sheet.good(
+                Sentence.words(type.name() + " as it came shakes with at most ")
+                        .then(Measure.THRUST, unbalanceN(kg, GOOD_MPS, topRadps))
+                        .then(" once a revolution at top speed (G2.5); above ")
+                        .then(Measure.THRUST, unbalanceN(kg, REJECT_MPS, topRadps))
+                        .then(" it goes back (G6.3; ISO 21940-11, from memory)"));
+    }
+
+    /**
+     * Force of an unbalance of grade G: its mass centre lies e = G/Ω off the axis, so that m e Ω² =
+     * m G Ω, N.
+     *
+     * @param gradeMps G, m/s
+     */
+    static double unbalanceN(double massKg, double gradeMps, double radps) {
+        return massKg * gradeMps * radps;
     }
 
     private void piece(String words, double kg, double mps, double pullN) {

@@ -179,6 +179,23 @@ final class ThrottleCard {
                         .then(Measure.PERCENT, LIVE_BELOW)
                         .then(" throttle (common practice)"));
         sheet.good("all start within 2 % of throttle of each other; none moves when plugged in");
+        control.rise()
+                .filter(rise -> rise.si() > BENCH_RISE)
+                .ifPresent(
+                        rise ->
+                                sheet.note(
+                                        Sentence.words("as declared it may rise by ")
+                                                .then(Measure.PERCENT, rise.si())
+                                                .then(
+                                                        " a second, faster than what counts as good")));
+        control.liveBelow()
+                .filter(live -> live.si() > LIVE_BELOW)
+                .ifPresent(
+                        live ->
+                                sheet.note(
+                                        Sentence.words("as declared it comes live up to ")
+                                                .then(Measure.PERCENT, live.si())
+                                                .then(", more than what counts as good")));
         if (control.lossTime().si() > LOSS_S) {
             sheet.note(
                     Sentence.words("as declared a loss is seen after ")

@@ -40,6 +40,7 @@ class MeasuringTest {
     @Test
     void everyCardIsWhole() {
         TrialExamples.NAMES.forEach(name -> whole(TrialExamples.rig(name)));
+        whole(TrialExamples.rig("fitted")); // fan and cells found from tables
         Seeded.check(40, random -> whole(RandomTrialRig.rig(random)));
     }
 

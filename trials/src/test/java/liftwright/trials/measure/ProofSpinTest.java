@@ -18,6 +18,7 @@ import liftwright.testkit.Seeded;
 import liftwright.trials.CardKind;
 import liftwright.trials.RandomTrialRig;
 import liftwright.trials.Reading;
+import liftwright.trials.TrialExamples;
 import org.junit.jupiter.api.Test;
 
 /** A fan above its top speed, against hand calculation from the records. */
@@ -102,6 +103,18 @@ class ProofSpinTest {
 
     private static void close(double told, double byHand) {
         assertThat(told).isCloseTo(byHand, within(1e-9 * byHand));
+    }
+
+    @Test
+    void gradesOfBalanceShakeAsByHand() {
+        // 0.24 kg at 30000 rpm: G2.5 lets its centre lie 2.5 mm/s / 3141.6 rad/s = 0.796 µm off.
+        double offM = 0.0025 / (30000 * Math.PI / 30);
+        double byHand = 0.24 * offM * Math.pow(30000 * Math.PI / 30, 2);
+        assertThat(ProofSpinCard.unbalanceN(0.24, 0.0025, 30000 * Math.PI / 30))
+                .isCloseTo(byHand, within(1e-12));
+        assertThat(byHand).isCloseTo(1.885, within(0.0005));
+        assertThat(Made.card(TrialExamples.rig("curlew"), CardKind.PROOF_SPIN).blocks().toString())
+                .contains("si=" + ProofSpinCard.unbalanceN(0.24, 0.0025, 30000 * Math.PI / 30));
     }
 
     @Test
