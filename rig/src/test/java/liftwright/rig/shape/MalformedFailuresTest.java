@@ -11,32 +11,17 @@ import static liftwright.rig.Problem.Code.UNKNOWN_KEY;
 import static liftwright.rig.Problem.Code.UNKNOWN_WORD;
 import static liftwright.rig.Problem.Code.WRONG_KIND;
 import static liftwright.rig.Problem.Code.WRONG_UNIT;
+import static liftwright.rig.shape.Mistake.m;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.tuple;
 
-import java.util.List;
 import java.util.stream.Stream;
 import liftwright.rig.Problem;
-import liftwright.rig.Problem.Code;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What can be wrong with kills, crew, control rules, restraint, rates and risks. */
 class MalformedFailuresTest {
-
-    /**
-     * One mistake in the saved file.
-     *
-     * @param right text of the good file, found once
-     * @param wrong what stands in for it; ¦ marks where the problem is told
-     * @param path the only path with a problem
-     */
-    record Mistake(String right, String wrong, Code code, String path) {}
-
-    private static Mistake m(String right, String wrong, Code code, String path) {
-        return new Mistake(right, wrong, code, path);
-    }
 
     private static final String GOOD = Good.resource("/format/v1-failures.yaml");
     private static final String STAND = "restraint/stand/";
@@ -109,7 +94,7 @@ class MalformedFailuresTest {
                         "resistance: ¦30 mV",
                         WRONG_UNIT,
                         "wiring/grounds/signal ground/resistance"),
-                m("  second: {", "  ¦wearer: {", CONTRADICTION, "crew/wearer"));
+                m("  second: {", "  wearer: ¦{", CONTRADICTION, "crew/wearer"));
     }
 
     static Stream<Mistake> rules() {
@@ -204,21 +189,7 @@ class MalformedFailuresTest {
     @ParameterizedTest
     @MethodSource({"kills", "rules", "restraint"})
     void oneMistakeGivesOneProblemAtItsPlace(Mistake mistake) {
-        assertThat(GOOD).containsOnlyOnce(mistake.right());
-        String marked = GOOD.replace(mistake.right(), mistake.wrong());
-        int here = marked.indexOf('¦');
-        Read read = Texts.read(marked.replace("¦", ""));
-        List<Problem> errors = Texts.errors(read);
-        assertThat(errors)
-                .as("%s", errors)
-                .extracting(Problem::code, p -> p.at().path())
-                .containsExactly(tuple(mistake.code(), mistake.path()));
-        assertThat(read.rig()).isEmpty();
-        if (here >= 0) {
-            String before = marked.substring(0, here);
-            assertThat(errors.getFirst().at().line())
-                    .isEqualTo((int) before.chars().filter(c -> c == '\n').count() + 1);
-        }
+        mistake.isToldAtItsPlace(GOOD);
     }
 
     @Test
@@ -249,7 +220,7 @@ class MalformedFailuresTest {
     /** What the first mistake at a path is told. */
     private static String advice(Stream<Mistake> mistakes, String path) {
         Mistake mistake = mistakes.filter(one -> one.path().equals(path)).findFirst().orElseThrow();
-        Read read = Texts.read(GOOD.replace(mistake.right(), mistake.wrong()).replace("¦", ""));
+        Read read = mistake.read(GOOD);
         Problem problem = Texts.errors(read).getFirst();
         return problem.expected() + " " + problem.advice();
     }
