@@ -166,7 +166,11 @@ class MalformedFailuresTest {
                         CONTRADICTION,
                         STAND + "bolt strength"),
                 m("clamps: 2, clamp force: 1 kN", "clamps: 2", MISSING_KEY, STAND + "clamp force"),
-                m("clamps: 2, clamp", "¦clamp", CONTRADICTION, STAND + "clamp force"),
+                m(
+                        "clamps: 2, clamp force: 1",
+                        "clamp force: ¦1",
+                        CONTRADICTION,
+                        STAND + "clamp force"),
                 m(
                         "anchor height: 4 m",
                         "anchor height: ¦6 m",
