@@ -46,8 +46,9 @@ class ArchitectureTest {
                     "answer", Set.of("rig"),
                     "plant", Set.of("physics", "rig", "answer", "numerics"),
                     "review", Set.of("plant"),
+                    "trials", Set.of("review"),
                     "report", Set.of("answer"),
-                    "app", Set.of("review", "report"));
+                    "app", Set.of("trials", "report"));
 
     private static final JavaClasses HOUSE =
             new ClassFileImporter()
