@@ -1,6 +1,7 @@
 package liftwright.trials.predict;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -192,5 +193,29 @@ class PredictionsTest {
                                 1,
                                 stops))
                 .isEmpty();
+    }
+
+    @Test
+    void jetsOnThePlatformHideSomeOfTheLift() throws IOException {
+        Path mudlark = Path.of("..", "examples", "mudlark", "rig.yaml");
+        Rig rig = RigReading.read("rig.yaml", RigFiles.read(mudlark)).rig().orElseThrow();
+        List<Run.Step> steps =
+                List.of(
+                        new Run.Step(new Run.Level.OfWeight(0.2), 4, 3),
+                        new Run.Step(new Run.Level.OfWeight(0.4), 4, 3));
+        Run run = new Run(rig.fans().stream().map(Fan::id).toList(), Run.Held.SCALE, true, steps);
+        Prediction prediction = new Prediction(rig, run, Conditions.DECLARED, 1);
+        int scale = -1;
+        int thrust = -1;
+        for (int k = 0; k < prediction.watches().size(); k++) {
+            scale = prediction.watches().get(k).gauge() == Gauge.SCALE ? k : scale;
+            thrust = prediction.watches().get(k).gauge() == Gauge.THRUST ? k : thrust;
+        }
+        Trace trace = prediction.trace();
+        double liftedKg = trace.atStart(scale) - trace.atEnd(0, scale);
+        double twiceKg = trace.atStart(scale) - trace.atEnd(1, scale);
+        assertThat(twiceKg / liftedKg).isCloseTo(2, within(1e-6));
+        double thrustKg = trace.atEnd(0, thrust) / 9.80665;
+        assertThat(liftedKg / thrustKg).isBetween(0.5, 0.95);
     }
 }
