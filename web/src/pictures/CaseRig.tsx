@@ -7,6 +7,7 @@ import { corners, type Scene } from '../core/scene';
 import type { Point } from '../core/space';
 import { flattened } from '../core/svg';
 import { x, y, type Laid } from '../core/view';
+import { PlacedNames } from './Leaders';
 import { Limbs } from './Limbs';
 
 const HALF = 8;
@@ -99,24 +100,7 @@ export function CaseRig({ id, marks, scene, laid, tell, selected, onShow }: Case
                     {mark.part === selected && <path class="selected" d={rim(box)} />}
                 </g>
             ))}
-            {labels.map(
-                ({ leader }, k) =>
-                    leader && (
-                        <line
-                            key={k}
-                            class="leader"
-                            x1={leader[0]}
-                            y1={leader[1]}
-                            x2={leader[2]}
-                            y2={leader[3]}
-                        />
-                    ),
-            )}
-            {labels.map((label, k) => (
-                <text key={k} class="placed name" x={label.x} y={label.y} text-anchor="middle">
-                    {label.words}
-                </text>
-            ))}
+            <PlacedNames labels={labels} />
         </g>
     );
 }

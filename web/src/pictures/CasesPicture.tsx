@@ -11,6 +11,7 @@ import type { PictureProps } from './api';
 import { CaseRig, caseCorners, caseScene } from './CaseRig';
 import { Frame } from './Frame';
 import { RigEdges } from './RigEdges';
+import { SeenFrom } from './SeenFrom';
 import { useWidth } from './useWidth';
 
 const SHEET = { margin: 34, foot: 24, leastHeight: 200, mostHeight: 460 };
@@ -160,21 +161,7 @@ function Drawn({ title, words, marks, scene, fields, tell, selected, onShow }: D
     const seen = `${title}, ${words}, seen ${VIEWS[side].words}`;
     return (
         <>
-            <p class="view-words" role="group" aria-label="seen from">
-                seen{' '}
-                {SIDES.map(each => (
-                    <button
-                        key={each}
-                        type="button"
-                        aria-pressed={each === side}
-                        onClick={() => {
-                            setSide(each);
-                        }}
-                    >
-                        {VIEWS[each].words}
-                    </button>
-                ))}
-            </p>
+            <SeenFrom sides={SIDES} side={side} onSide={setSide} />
             <div ref={room}>
                 {laid && (
                     <svg

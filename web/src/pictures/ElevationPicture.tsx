@@ -16,6 +16,7 @@ import type { Elevation, ElevationShape } from '../core/wire';
 import type { PictureProps } from './api';
 import { Frame } from './Frame';
 import { Hatches } from './Hatches';
+import { PlacedNames } from './Leaders';
 import { exact } from './TableView';
 import { useWidth } from './useWidth';
 
@@ -77,30 +78,7 @@ export function ElevationPicture(props: PictureProps & { section: Elevation }) {
                     {arrows.map((arrow, k) => (
                         <Pull key={k} arrow={arrow} />
                     ))}
-                    {labels.map(
-                        ({ leader }, k) =>
-                            leader && (
-                                <line
-                                    key={k}
-                                    class="leader"
-                                    x1={leader[0]}
-                                    y1={leader[1]}
-                                    x2={leader[2]}
-                                    y2={leader[3]}
-                                />
-                            ),
-                    )}
-                    {labels.map((label, k) => (
-                        <text
-                            key={k}
-                            class="placed name"
-                            x={label.x}
-                            y={label.y}
-                            text-anchor="middle"
-                        >
-                            {label.words}
-                        </text>
-                    ))}
+                    <PlacedNames labels={labels} />
                 </svg>
             </div>
             <ol class="loads">

@@ -17,6 +17,7 @@ import type { PictureProps } from './api';
 import { Frame } from './Frame';
 import { PlayedRig, playedCorners, playedScene, Swatch } from './PlayedRig';
 import { RigEdges } from './RigEdges';
+import { SeenFrom } from './SeenFrom';
 import { useWidth } from './useWidth';
 
 const SHEET = { margin: 34, foot: 24, leastHeight: 200, mostHeight: 460 };
@@ -200,21 +201,7 @@ function Drawn(props: DrawnProps) {
     const words = `${title} at ${textOn(played.x, played.times[moment] ?? 0)}, seen ${VIEWS[side].words}`;
     return (
         <>
-            <p class="view-words" role="group" aria-label="seen from">
-                seen{' '}
-                {SIDES.map(each => (
-                    <button
-                        key={each}
-                        type="button"
-                        aria-pressed={each === side}
-                        onClick={() => {
-                            setSide(each);
-                        }}
-                    >
-                        {VIEWS[each].words}
-                    </button>
-                ))}
-            </p>
+            <SeenFrom sides={SIDES} side={side} onSide={setSide} />
             <div ref={room}>
                 {laid && (
                     <svg

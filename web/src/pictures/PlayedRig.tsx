@@ -16,6 +16,7 @@ import { length, minus, type Point } from '../core/space';
 import { flattened } from '../core/svg';
 import { x, y, type Laid } from '../core/view';
 import type { Track } from '../core/wire';
+import { PlacedNames } from './Leaders';
 import { Limbs } from './Limbs';
 
 const DOT = 4;
@@ -101,24 +102,7 @@ export function PlayedRig(props: PlayedProps) {
                     )
                 );
             })}
-            {labels.map(
-                ({ leader }, k) =>
-                    leader && (
-                        <line
-                            key={k}
-                            class="leader"
-                            x1={leader[0]}
-                            y1={leader[1]}
-                            x2={leader[2]}
-                            y2={leader[3]}
-                        />
-                    ),
-            )}
-            {labels.map((label, k) => (
-                <text key={k} class="placed name" x={label.x} y={label.y} text-anchor="middle">
-                    {label.words}
-                </text>
-            ))}
+            <PlacedNames labels={labels} />
         </g>
     );
 }

@@ -5,6 +5,7 @@ import { arrowM, share, thickM, type DrawnFan, type DrawnLine, type Scene } from
 import { dot, plus, type Point } from '../core/space';
 import { x, y, type Laid } from '../core/view';
 import { Hatches } from './Hatches';
+import { Leaders } from './Leaders';
 
 const HEAD = 7;
 
@@ -52,19 +53,7 @@ export function RigDrawn({ id, scene, laid, labels }: DrawnProps) {
             ))}
             {scene.lift && <LiftLine lift={scene.lift} laid={laid} />}
             {scene.centre && <Centre cx={x(laid, scene.centre)} cy={y(laid, scene.centre)} />}
-            {[...labels.names, ...(labels.chosen ? [labels.chosen] : [])].map(
-                ({ leader }, k) =>
-                    leader && (
-                        <line
-                            key={k}
-                            class="leader"
-                            x1={leader[0]}
-                            y1={leader[1]}
-                            x2={leader[2]}
-                            y2={leader[3]}
-                        />
-                    ),
-            )}
+            <Leaders labels={[...labels.names, ...(labels.chosen ? [labels.chosen] : [])]} />
             {labels.numbers.map((label, k) => (
                 <Words key={k} label={label} kind="fanname" />
             ))}
