@@ -18,6 +18,11 @@ export class CommandLine {
     static async of(rig: string, ...questions: string[]): Promise<CommandLine> {
         const commands = questions.length === 0 ? [[rig]] : questions.map(each => [each, rig]);
         const lines = await Promise.all(commands.map(words => run('review', ...words, '--json')));
+        return CommandLine.told(lines);
+    }
+
+    /** What commands printed with --json. */
+    static told(lines: readonly string[]): CommandLine {
         return new CommandLine(
             lines
                 .flatMap(line => line.split('\n'))

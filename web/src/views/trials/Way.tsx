@@ -32,7 +32,7 @@ export function Way({ document, old }: WayProps) {
             >
                 <h3 id="way">The way, card by card</h3>
                 {way.map(({ rung, cards }, k) => (
-                    <section key={k} class="way-rung" aria-label={rung}>
+                    <div key={k} class="way-rung">
                         <h4>{rung}</h4>
                         <ol>
                             {cards.map(card => (
@@ -44,7 +44,7 @@ export function Way({ document, old }: WayProps) {
                                 />
                             ))}
                         </ol>
-                    </section>
+                    </div>
                 ))}
             </section>
         </div>
