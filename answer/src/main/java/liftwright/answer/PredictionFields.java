@@ -23,11 +23,14 @@ final class PredictionFields {
                             "thrust of mount",
                             Measure.THRUST,
                             "Thrust of the fans of one mount, summed along their axes."),
-                    read(
+                    new Field(
                             "card-scale",
                             "scale",
                             Measure.MASS,
-                            "What the scale shows: weight less lift, plus what jets push onto its platform."),
+                            "What the scale shows: weight less lift, plus what jets push onto its platform.",
+                            RUN,
+                            STEPPED,
+                            "PredictionsTest.jetsOnThePlatformHideSomeOfTheLift"),
                     read(
                             "card-tether-load",
                             "load in tether",
