@@ -36,10 +36,10 @@ public final class ChangeWords {
     }
 
     private static String told(String part, List<Difference> all) {
-        if (all.stream().allMatch(d -> d.from().equals(Inputs.NOTHING)) && isPart(part)) {
+        if (all.stream().allMatch(d -> d.from().equals(Inputs.NOTHING)) && isWhole(part, all)) {
             return name(part) + " is new";
         }
-        if (all.stream().allMatch(d -> d.to().equals(Inputs.NOTHING)) && isPart(part)) {
+        if (all.stream().allMatch(d -> d.to().equals(Inputs.NOTHING)) && isWhole(part, all)) {
             return name(part) + " is gone";
         }
         Difference first = all.getFirst();
@@ -53,8 +53,17 @@ public final class ChangeWords {
                 + (all.size() > 1 ? " and " + (all.size() - 1) + " more of it" : "");
     }
 
-    private static boolean isPart(String part) {
-        return part.indexOf('/') > 0;
+    /** Whether it is a part that came or went, and not something that a part has now. */
+    private static boolean isWhole(String part, List<Difference> all) {
+        String own =
+                switch (part.substring(0, part.lastIndexOf('/') + 1)) {
+                    case "fan types/", "cells/" -> "/mass";
+                    case "mounts/" -> "/on";
+                    case "wiring/chains/" -> "/from";
+                    case "wiring/contactors/" -> "/poles";
+                    default -> "/declared at";
+                };
+        return all.stream().anyMatch(d -> d.path().equals(part + own));
     }
 
     private static String name(String part) {

@@ -138,6 +138,6 @@ public sealed interface Voids {
                 }
             }
         }
-        return new Told(after.since(before, before), voided, stand);
+        return new Told(after.since(before, after), voided, stand);
     }
 }

@@ -71,6 +71,10 @@ class VoidsTest {
         assertThat(kinds(exchanged.voided().keySet()))
                 .contains(CardKind.CELLS, CardKind.MASS)
                 .doesNotContain(CardKind.CENTRE);
+        assertThat(exchanged.words()).startsWith("P.4 serial: nothing → 0418. Void: ");
+        var more = told(new Change.Set(RigPath.of("packs", "p", "count"), "13"));
+        assertThat(more.words()).contains("p.13 is new");
+        assertThat(more.voided()).containsKey(CardId.of(CardKind.MASS));
         var heavier = told(new Change.Set(RigPath.parse("fan types/F140/mass"), "0.76 kg ± 2 %"));
         assertThat(kinds(heavier.voided().keySet()))
                 .contains(CardKind.MASS, CardKind.CENTRE, CardKind.INERTIA, CardKind.HOP);
