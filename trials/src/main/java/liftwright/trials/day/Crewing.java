@@ -24,10 +24,10 @@ final class Crewing {
      * minds the lines. Common practice.
      */
     static List<String> needed(Rig rig, Planned card) {
-        if (card.run().isEmpty()) {
+        if (!DayCard.turns(card)) {
             return List.of();
         }
-        Run run = card.run().get();
+        boolean worn = card.run().filter(Run::worn).isPresent();
         Set<String> roles = new java.util.LinkedHashSet<>();
         for (Kill kill : rig.wiring().kills()) {
             kill.heldBy().filter(who -> !who.equals(Kill.WEARER)).ifPresent(roles::add);
@@ -36,13 +36,13 @@ final class Crewing {
             roles.add(Day.KILL);
         }
         roles.add(Day.FIRE);
-        if (run.worn() || card.id().kind() == CardKind.TO_WEARER) {
+        if (worn || card.id().kind() == CardKind.TO_WEARER) {
             roles.add(Day.WEARER);
         }
-        if (!run.worn()) {
+        if (!worn) {
             roles.add(Day.THROTTLE);
         }
-        if (run.held() == Run.Held.TETHER) {
+        if (card.run().filter(run -> run.held() == Run.Held.TETHER).isPresent()) {
             roles.add(Day.LINES);
         }
         return List.copyOf(roles);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import liftwright.trials.Abort;
 import liftwright.trials.Planned;
+import liftwright.trials.Rung;
 
 /**
  * A card as it stands this morning.
@@ -29,6 +30,15 @@ public record DayCard(
         if (chargePerRun.values().stream().anyMatch(share -> !(share >= 0))) {
             throw new IllegalArgumentException("a run takes charge: " + planned.id());
         }
+    }
+
+    /** Whether a fan turns, also on a card whose run is not laid out in steps. */
+    boolean turns() {
+        return turns(planned);
+    }
+
+    static boolean turns(Planned card) {
+        return card.run().isPresent() || card.id().kind().rung() != Rung.MEASURED;
     }
 
     boolean runs() {

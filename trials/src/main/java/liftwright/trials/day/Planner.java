@@ -106,7 +106,7 @@ final class Planner {
     }
 
     private void standing(DayCard card, List<Reason> reasons) {
-        if (card.runs() && (day.aborts() >= MOST_ABORTS || day.unexplained())) {
+        if (card.turns() && (day.aborts() >= MOST_ABORTS || day.unexplained())) {
             reasons.add(
                     new Reason(
                             Rule.STOPPED,
@@ -190,7 +190,7 @@ final class Planner {
                             Rule.HOURS,
                             "would end at " + clock(endS) + ", the crew at " + clock(homeS)));
         }
-        if (card.runs() && endS > day.lightUntil().toSecondOfDay()) {
+        if (card.turns() && endS > day.lightUntil().toSecondOfDay()) {
             reasons.add(
                     new Reason(
                             Rule.LIGHT,

@@ -26,9 +26,9 @@ public final class TodaysSheet {
     private static final int MOST_ABORTS_EACH = 3;
 
     /** Lines of abort values, and of what is not allowed: the page is one. */
-    private static final int MOST_ABORT_LINES = 6;
+    private static final int MOST_ABORT_LINES = 3;
 
-    private static final int MOST_REFUSED_LINES = 6;
+    private static final int MOST_REFUSED_LINES = 3;
 
     /** So many cards are named where many are refused for one reason. */
     private static final int MOST_NAMED = 4;
@@ -60,14 +60,12 @@ public final class TodaysSheet {
             blocks.add(new Block.Lines("Not today", Style.PLAIN, refused(plan)));
         }
         blocks.add(new Block.Lines("Stop for the day when", Style.PLAIN, stops(plan)));
-        blocks.add(new Block.Lines("Signed before anything runs", Style.WRITE, signed(plan)));
+        blocks.add(new Block.Lines("Signed before anything runs", Style.WRITE, signed()));
         return new Section.Card(
                 "today",
                 "Today's sheet, " + plan.day().date(),
                 plan.allowed().isEmpty() ? "closed" : "open",
-                Sentence.words(
-                        "What the rules of the day allow, in order. It permits nothing: local rules and"
-                                + " whoever is licensed decide, and anyone may stop."),
+                Sentence.words("What the rules of the day allow, in order. Anyone may stop."),
                 blocks);
     }
 
@@ -286,33 +284,25 @@ public final class TodaysSheet {
                         Planner.MOST_ABORTS
                                 + " runs were aborted ("
                                 + day.aborts()
-                                + " so far), or one thing happened that nobody can explain"
+                                + " so far), one thing happened that nobody can explain"
                                 + (day.unexplained() ? ", as it has" : "")
-                                + "."),
-                Sentence.words("A reading leaves its band twice, or a kill did not act as proved."),
+                                + ", or a kill did not act as proved."),
                 Sentence.words(
-                        "It is "
-                                + Planner.clock(day.start().toSecondOfDay() + day.hoursS())
-                                + ", the light goes, or anyone is tired, cold or hurried."),
-                Sentence.words("For hops and flights: wind beyond ")
+                                "It is "
+                                        + Planner.clock(day.start().toSecondOfDay() + day.hoursS())
+                                        + ", the light goes, anyone is tired or hurried; or, for"
+                                        + " flights, wind beyond ")
                         .then(Measure.SPEED, Weather.MOST_WIND_MPS)
                         .then(" or gusts beyond ")
                         .then(Measure.SPEED, Weather.MOST_GUST_MPS)
-                        .then("."),
-                Sentence.words(
-                        "Anything on the rig was changed: make this sheet again with the changed file."));
+                        .then(". Changed anything? Make this sheet again."));
     }
 
-    private static List<Sentence> signed(TodaysPlan plan) {
-        List<String> who = new ArrayList<>(List.of("Who leads the day"));
-        plan.allowed().stream()
-                .flatMap(one -> one.people().keySet().stream())
-                .distinct()
-                .sorted()
-                .map(role -> "For " + role)
-                .forEach(who::add);
-        who.add("Ended at, and why");
-        return who.stream().map(Sentence::words).toList();
+    private static List<Sentence> signed() {
+        return List.of(
+                Sentence.words("Who leads the day"),
+                Sentence.words("All with a role"),
+                Sentence.words("Ended at, and why"));
     }
 
     /** Each card that was asked, with what was answered, for the page and for scripts. */

@@ -177,7 +177,8 @@ class TodaysPlanTest {
             Set<Rule> broken = EnumSet.noneOf(Rule.class);
             Planned planned = card.planned();
             boolean runs = planned.run().isPresent();
-            if (runs && (day.unexplained() || day.aborts() > 1)) {
+            boolean turns = runs || planned.id().kind().ordinal() >= CardKind.KILL.ordinal();
+            if (turns && (day.unexplained() || day.aborts() > 1)) {
                 broken.add(Rule.STOPPED);
             }
             if (!card.closedBy().isEmpty()) {
@@ -208,7 +209,7 @@ class TodaysPlanTest {
             if (end > crewEnd) {
                 broken.add(Rule.HOURS);
             }
-            if (runs && end > day.lightUntil().toSecondOfDay()) {
+            if (turns && end > day.lightUntil().toSecondOfDay()) {
                 broken.add(Rule.LIGHT);
             }
             return broken;
@@ -269,10 +270,10 @@ class TodaysPlanTest {
             if (day.people().isEmpty()) {
                 return false;
             }
-            if (card.run().isEmpty()) {
+            if (card.run().isEmpty() && card.id().kind().ordinal() < CardKind.KILL.ordinal()) {
                 return true;
             }
-            Run run = card.run().get();
+            boolean worn = card.run().isPresent() && card.run().get().worn();
             Set<String> roles = new HashSet<>();
             rig.wiring()
                     .kills()
@@ -285,14 +286,14 @@ class TodaysPlanTest {
                 roles.add("kill");
             }
             roles.add("fire");
-            boolean wearer = run.worn() || card.id().kind() == CardKind.TO_WEARER;
+            boolean wearer = worn || card.id().kind() == CardKind.TO_WEARER;
             if (wearer) {
                 roles.add("wearer");
             }
-            if (!run.worn()) {
+            if (!worn) {
                 roles.add("throttle");
             }
-            if (run.held() == Run.Held.TETHER) {
+            if (card.run().isPresent() && card.run().get().held() == Run.Held.TETHER) {
                 roles.add("lines");
             }
             return fill(new ArrayList<>(roles), 0, new HashSet<>());
