@@ -362,13 +362,47 @@ final class ProgrammeTest {
     void whatIsNotDeclaredIsPlannedAndToldOfMudlark() {
         Rig mudlark = TrialExamples.rig("mudlark");
         Programme programme = Programme.of(mudlark);
-        assertThat(paths(mudlark, programme, CardId.of(CardKind.ALL_FANS)))
-                .containsExactly("restraint/stand");
+        assertThat(paths(mudlark, programme, CardId.of(CardKind.ALL_FANS))).isEmpty();
         assertThat(paths(mudlark, programme, CardId.of(CardKind.HANGING))).isEmpty();
         assertThat(paths(mudlark, programme, CardId.of(CardKind.HOP))).isEmpty();
         assertThat(paths(mudlark, programme, CardId.of(CardKind.FREE_HOVER)))
                 .containsExactly("demands/thrust to weight");
         assertThat(paths(mudlark, programme, CardId.of(CardKind.MASS))).isEmpty();
+    }
+
+    /**
+     * Whatever a rig lacks of stand, tether and scale is told on the cards that need it, and there
+     * alone.
+     */
+    @Test
+    void whatHoldsNothingIsToldWhereItIsNeeded() {
+        int[] stands = {0};
+        int[] tethers = {0};
+        Seeded.check(
+                RIGS,
+                random -> {
+                    Rig rig = RandomTrialRig.rig(random);
+                    for (Planned card : Programme.of(rig).cards()) {
+                        List<String> missing =
+                                Missing.of(rig, card).stream()
+                                        .map(one -> one.at().toString())
+                                        .toList();
+                        Run.Held held = card.run().map(Run::held).orElse(Run.Held.NOTHING);
+                        boolean stand = held == Run.Held.STAND && rig.restraint().stand().isEmpty();
+                        boolean tether =
+                                held == Run.Held.TETHER && rig.restraint().tether().isEmpty();
+                        assertThat(missing.contains("restraint/stand")).isEqualTo(stand);
+                        assertThat(missing.contains("restraint/tether")).isEqualTo(tether);
+                        assertThat(missing.contains("restraint/platform"))
+                                .isEqualTo(
+                                        held == Run.Held.SCALE
+                                                && rig.restraint().platform().isEmpty());
+                        stands[0] += stand ? 1 : 0;
+                        tethers[0] += tether ? 1 : 0;
+                    }
+                });
+        assertThat(stands[0]).isPositive();
+        assertThat(tethers[0]).isPositive();
     }
 
     @Test
