@@ -40,11 +40,8 @@ final class CardTable {
 
     private static final double LINE_PT = 15;
 
-    /**
-     * For a heading with the gaps about it, pt, and as much again twice: with less the page setter
-     * was seen to leave a head alone although its first row had room.
-     */
-    private static final double HEADING_PT = 150;
+    /** For a heading with the gaps about it, pt. */
+    private static final double HEADING_PT = 60;
 
     /** Of the width of the paper, for each value of a row that is a block of its own. */
     private static final double PAIR_SHARE = 0.28;
