@@ -25,7 +25,7 @@ final class ProgrammeFields {
                     words("passed-until", "until", "Last day on which the pass counts.", PROGRAMME),
                     new Field(
                             "card-minutes",
-                            "minutes",
+                            "min",
                             Measure.COUNT,
                             "Minutes that a card takes with setting up.",
                             "of the kind of card, all of its repeats",

@@ -19,7 +19,7 @@ final class CardGrammar {
     /** What may be done today. */
     static final String TODAY = "today";
 
-    static final List<String> ACTIONS = List.of(STATUS, PASS);
+    static final List<String> ACTIONS = List.of(STATUS, PASS, PROOF, TODAY);
 
     static final String ALL = "--all";
     static final String FOR = "--for";

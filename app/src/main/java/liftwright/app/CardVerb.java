@@ -1,6 +1,7 @@
 package liftwright.app;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -10,17 +11,30 @@ import liftwright.answer.AnswerJson;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.app.record.TrialsRecord;
+import liftwright.plant.Plant;
 import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.report.PlainText;
+import liftwright.report.ProblemReport;
 import liftwright.report.TextReport;
 import liftwright.review.Settings;
+import liftwright.rig.Problem;
 import liftwright.rig.Rig;
+import liftwright.rig.csv.TableReader;
+import liftwright.rig.csv.TableReading;
+import liftwright.rig.file.RigReading;
 import liftwright.rig.shape.kind.Nearest;
+import liftwright.rig.table.KillLog;
 import liftwright.trials.CardId;
 import liftwright.trials.Planned;
 import liftwright.trials.ask.Trials;
 import liftwright.trials.ask.TrialsCase;
+import liftwright.trials.day.Day;
+import liftwright.trials.day.DayReading;
+import liftwright.trials.proof.KillProof;
+import liftwright.trials.proof.ProofPath;
+import liftwright.trials.proof.ProofReading;
+import liftwright.trials.proof.Proving;
 
 /** {@code card}: the programme of a rig, its cards, and what came of them. */
 final class CardVerb {
@@ -65,6 +79,8 @@ final class CardVerb {
                 case CardGrammar.STATUS -> status(source, about, rest);
                 case CardGrammar.PASS ->
                         new CardPass(options, this::say).write(record, about, trials(source, about), rest);
+                case CardGrammar.PROOF -> proof(source, record, about, rest);
+                case CardGrammar.TODAY -> today(source, record, about, rest);
                 default -> cards(source, about, rest);
             };
         } catch (NotToldException | ImpossibleValueException e) {
@@ -83,6 +99,91 @@ final class CardVerb {
                             + " cannot be read: "
                             + e.getMessage());
         }
+    }
+
+    /** Judges a log of the kills and keeps the proof, whatever it says. */
+    private Exit proof(
+            RigSource source, TrialsRecord record, TrialsCase about, List<String> rest) {
+        if (rest.size() != 1) {
+            throw new UsageException(
+                    "card proof RIG LOG: name the log of the kills. See: liftwright card --help");
+        }
+        String named = rest.getFirst();
+        byte[] bytes = new UserFile(named, UserFile.path(named, around.folder())).read();
+        List<String> paths = ProofPath.of(about.rig()).stream().map(ProofPath::name).toList();
+        KillProof proof =
+                switch (TableReader.kills(named, bytes, paths)) {
+                    case TableReading.Whole<KillLog>(var log) ->
+                            Proving.of(
+                                    Plant.assemble(about.rig()),
+                                    log,
+                                    about.today(),
+                                    about.rigDigest(),
+                                    RigReading.digest(bytes));
+                    case TableReading.Broken<KillLog>(var problems) ->
+                            throw unread("a log of the kills", named, problems);
+                };
+        Exit exit = show(source, about, trials(source, about).proof(proof));
+        try {
+            say("wrote " + record.add(proof));
+        } catch (IOException e) {
+            throw new UsageException("the proof could not be written: " + e.getMessage());
+        }
+        return exit;
+    }
+
+    private Exit today(
+            RigSource source, TrialsRecord record, TrialsCase about, List<String> rest) {
+        if (rest.size() > 1) {
+            throw new UsageException("card today RIG [DAY]: name one day file");
+        }
+        UserFile file =
+                rest.isEmpty()
+                        ? new UserFile(
+                                String.valueOf(record.dayFile().getFileName()), record.dayFile())
+                        : new UserFile(
+                                rest.getFirst(), UserFile.path(rest.getFirst(), around.folder()));
+        DayReading read = DayReading.read(file.named(), file.read(), about.rig());
+        if (read.day().isEmpty()) {
+            throw unread("a day", file.named(), read.problems());
+        }
+        Day day = read.day().get();
+        TrialsCase there = read(record, source, about.rig(), day.date());
+        TrialsCase then = day.killProof().map(named -> there.with(proof(file, named))).orElse(there);
+        var paper = new CardPaper(options, around);
+        var progress = progress();
+        var answer = trials(source, then).today(day, progress);
+        progress.wipe();
+        if (answer.isEmpty()) {
+            say("stopped; no sheet was made");
+            return Exit.STOPPED_EARLY;
+        }
+        Exit exit = show(source, then, answer.get());
+        paper.write(answer.get(), then.rig(), source.file().named()).forEach(n -> say("wrote " + n));
+        return exit;
+    }
+
+    /** The proof that a day file names, beside it. */
+    private KillProof proof(UserFile dayFile, String named) {
+        if (named.contains("/") || named.contains("\\") || named.equals("..")) {
+            throw new UsageException(
+                    dayFile.named()
+                            + " names the proof "
+                            + named
+                            + ": it lies beside the day file and is named without a folder");
+        }
+        var file = new UserFile(named, UserFile.path(named, folderOf(dayFile)));
+        ProofReading read = ProofReading.read(named, file.read());
+        return read.proof().orElseThrow(() -> unread("a proof of the kills", named, read.problems()));
+    }
+
+    private static Path folderOf(UserFile file) {
+        return file.path().toAbsolutePath().resolveSibling("");
+    }
+
+    private UsageException unread(String what, String named, List<Problem> problems) {
+        return new UsageException(
+                ProblemReport.write(named, what, "", problems, options.look()).strip());
     }
 
     private Exit status(RigSource source, TrialsCase about, List<String> rest) {

@@ -31,7 +31,8 @@ final class Program {
         try {
             return obey(new Grammar(), args);
         } catch (UsageException e) {
-            say(e.words());
+            // Problems of a file have lines of their own.
+            voice.aside(PlainText.ofHelp("liftwright: " + e.words(), !around.utf8()));
             return Exit.BAD_INPUT;
         } catch (Voice.NobodyReadsException e) {
             if (!e.readerLeft()) {

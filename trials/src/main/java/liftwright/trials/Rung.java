@@ -2,13 +2,13 @@ package liftwright.trials;
 
 /** How far a rig has come: each rung trusts the rig with more than the one before. */
 public enum Rung {
-    MEASURED("measured, without thrust"),
-    ONE_FAN("one bare fan"),
+    MEASURED("no thrust"),
+    ONE_FAN("one fan"),
     ONE_POD("one pod"),
-    ALL_FANS("all fans, held down"),
-    SCALE("on the scale"),
+    ALL_FANS("all fans"),
+    SCALE("scale"),
     HANGING("hanging"),
-    HOP("a restrained hop"),
+    HOP("hop"),
     FREE("free");
 
     private final String words;

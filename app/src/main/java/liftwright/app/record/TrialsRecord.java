@@ -1,6 +1,8 @@
 package liftwright.app.record;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -9,12 +11,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
+import liftwright.rig.file.RigFiles;
 import liftwright.rig.stand.Stand;
 import liftwright.rig.stand.StandReading;
 import liftwright.trials.ask.TrialsCase;
 import liftwright.trials.evidence.PassFolder;
 import liftwright.trials.proof.KillProof;
 import liftwright.trials.proof.ProofReading;
+import liftwright.trials.proof.ProofText;
 
 /**
  * What lies beside a rig file about its tests: passes in {@code rig.passes}, proofs of the kills in
@@ -57,22 +61,38 @@ public record TrialsRecord(Path rigFile) {
         return problem.at().file() + ":" + problem.at().line() + ": " + problem.found();
     }
 
-    /** Where a proof of that day goes that is not there yet. */
-    public Path proofFile(LocalDate on) {
-        Path folder = proofs();
+    /**
+     * Keeps a proof of the kills in a file of its own; none is ever written over.
+     *
+     * @return the file
+     * @throws IOException when the disk does not take it
+     */
+    public Path add(KillProof proof) throws IOException {
+        Files.createDirectories(proofs());
         for (int n = 1; ; n++) {
-            Path file = folder.resolve(on + (n == 1 ? "" : "-" + n) + YAML);
-            if (!Files.exists(file)) {
+            Path file = proofs().resolve(proof.date() + (n == 1 ? "" : "-" + n) + YAML);
+            try {
+                RigFiles.create(file, ProofText.write(proof).getBytes(StandardCharsets.UTF_8));
                 return file;
+            } catch (FileAlreadyExistsException e) {
+                continue;
             }
         }
     }
 
+    /** The day file beside the rig file: {@code rig.day.yaml}. */
+    public Path dayFile() {
+        return rigFile.resolveSibling(stem() + ".day.yaml");
+    }
+
+    private String stem() {
+        String name = String.valueOf(rigFile.getFileName());
+        return name.endsWith(YAML) ? name.substring(0, name.length() - YAML.length()) : name;
+    }
+
     /** Folder of the proofs of the kills. */
     public Path proofs() {
-        String name = String.valueOf(rigFile.getFileName());
-        String stem = name.endsWith(YAML) ? name.substring(0, name.length() - YAML.length()) : name;
-        return rigFile.resolveSibling(stem + ".kills");
+        return rigFile.resolveSibling(stem() + ".kills");
     }
 
     private Optional<KillProof> lastProof() throws IOException {
@@ -89,7 +109,7 @@ public record TrialsRecord(Path rigFile) {
 
     private static ProofReading reading(Path file) throws IOException {
         return ProofReading.read(
-                String.valueOf(file.getFileName()), liftwright.rig.file.RigFiles.read(file));
+                String.valueOf(file.getFileName()), RigFiles.read(file));
     }
 
     /** In the order of their days. */
@@ -117,7 +137,7 @@ public record TrialsRecord(Path rigFile) {
     private Optional<Stand> stand() throws IOException {
         Path file = rigFile.resolveSibling("stand.yaml");
         return Files.isRegularFile(file)
-                ? StandReading.read("stand.yaml", liftwright.rig.file.RigFiles.read(file)).stand()
+                ? StandReading.read("stand.yaml", RigFiles.read(file)).stand()
                 : Optional.empty();
     }
 }

@@ -19,8 +19,8 @@ public final class CardSheet {
     /** On the sides, mm. */
     static final double SIDE_MM = 15;
 
-    private static final double TOP_MM = 21;
-    private static final double FOOT_MM = 15;
+    private static final double TOP_MM = 23;
+    private static final double FOOT_MM = 17;
     private static final int LONGEST_NAME = 44;
 
     private final List<Card> cards;

@@ -18,21 +18,29 @@ import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
+import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
 import liftwright.review.Settings;
 import liftwright.trials.CardId;
 import liftwright.trials.Planned;
 import liftwright.trials.TestCard;
 import liftwright.trials.TrialsAnswer;
+import liftwright.trials.day.Day;
+import liftwright.trials.day.TodaysPlan;
+import liftwright.trials.day.TodaysSheet;
 import liftwright.trials.evidence.Gate;
 import liftwright.trials.evidence.Inputs;
 import liftwright.trials.evidence.KillsToday;
 import liftwright.trials.evidence.Reproof;
 import liftwright.trials.evidence.Standing;
+import liftwright.trials.predict.Predictions;
 import liftwright.trials.programme.Missing;
 import liftwright.trials.programme.Programme;
+import liftwright.trials.proof.Heights;
+import liftwright.trials.proof.KillProof;
 import liftwright.trials.proof.PathProof;
 import liftwright.trials.proof.ProofPath;
+import liftwright.trials.proof.ProofSections;
 
 /**
  * "How do I test it without hurting anyone?": the programme of a rig with what is proved of it, and
@@ -162,7 +170,11 @@ public final class Trials {
         String counted =
                 passed == 0
                         ? "none of " + cards.size() + " cards is proved today"
-                        : passed + " of " + cards.size() + " cards are proved today";
+                        : passed
+                                + " of "
+                                + cards.size()
+                                + (passed == 1 ? " cards is" : " cards are")
+                                + " proved today";
         List<String> open =
                 cards.stream()
                         .filter(card -> card.isOpen() && !card.isPassed())
@@ -226,6 +238,72 @@ public final class Trials {
                                 .<Section>map(e -> CardMaker.section(e.getKey(), e.getValue()))
                                 .toList(),
                         draws));
+    }
+
+    /**
+     * What may be done on a day, in which order, and one sheet of it to print.
+     *
+     * @param day as it was found; its date is the day of this case
+     * @param work told of progress, asked whether to stop
+     * @return empty when it was stopped
+     */
+    public Optional<TrialsAnswer> today(Day day, Work work) {
+        return new DayOfTrials(about, settings, programme, standing, conditions.answers(), day)
+                .plan(work)
+                .map(
+                        plan ->
+                                answer(
+                                        verdict(plan),
+                                        about.unread().stream()
+                                                .map(TrialsFindings::unread)
+                                                .toList(),
+                                        List.of(
+                                                TodaysSheet.of(plan, heights()),
+                                                TodaysSheet.table(plan)),
+                                        Predictions.DRAWS));
+    }
+
+    private static Verdict verdict(TodaysPlan plan) {
+        int allowed = plan.allowed().size();
+        return new Verdict(
+                allowed > 0 ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD,
+                Sentence.words(
+                        (allowed == 0
+                                        ? "no card is allowed"
+                                        : allowed == 1
+                                                ? "1 card is allowed"
+                                                : allowed + " cards are allowed")
+                                + " on "
+                                + plan.day().date()
+                                + " of "
+                                + (allowed + plan.refused().size())),
+                Optional.empty(),
+                List.of());
+    }
+
+    /** Heights that the measured kills allow, where a proof stands. */
+    private Optional<Heights> heights() {
+        return about.proof()
+                .filter(proof -> proof.stands(about.today(), about.rigDigest()))
+                .map(proof -> Heights.of(Plant.assemble(about.rig()), proof));
+    }
+
+    /**
+     * What a log of the kills proves, and what follows from it.
+     *
+     * @param proof of this rig
+     */
+    public TrialsAnswer proof(KillProof proof) {
+        Heights heights = Heights.of(Plant.assemble(about.rig()), proof);
+        return answer(
+                new Verdict(
+                        proof.outcome(),
+                        ProofSections.sentence(proof),
+                        Optional.empty(),
+                        List.of()),
+                ProofSections.findings(about.rig(), proof, heights),
+                List.of(ProofSections.times(proof), ProofSections.heights(heights)),
+                0);
     }
 
     private static Verdict verdict(List<CardStanding> cards) {

@@ -37,6 +37,12 @@ public record TrialsCase(
         settings = Map.copyOf(settings);
     }
 
+    /** The same with another proof of the kills. */
+    public TrialsCase with(KillProof other) {
+        return new TrialsCase(
+                rig, rigDigest, passes, unread, settings, Optional.of(other), stand, today);
+    }
+
     /** A rig that was never tested. */
     public static TrialsCase untested(Rig rig, String rigDigest, LocalDate today) {
         return new TrialsCase(

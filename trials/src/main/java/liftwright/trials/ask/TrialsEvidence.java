@@ -20,8 +20,10 @@ final class TrialsEvidence {
                         "on "
                                 + about.today()
                                 + ", with "
-                                + about.passes().size()
-                                + " passes on record; runs start as the rig file declares"),
+                                + (about.passes().size() == 1
+                                        ? "1 pass"
+                                        : about.passes().size() + " passes")
+                                + " on record; runs start as the rig file declares"),
                 List.of(
                         new Evidence.Law(
                                 "a pass holds for the build it was made on",

@@ -17,8 +17,8 @@ final class TrialsFindings {
         return Finding.of(
                 Severity.STOPS,
                 "pass-unread",
-                Sentence.words("a pass cannot be read, so no card is open: " + words),
-                "an abort may stand in it; mend the file or put it back as it was");
+                Sentence.words("a record of tests cannot be read, so no card is open: " + words),
+                "an abort may stand in it; put the file back as it was");
     }
 
     static List<Finding> of(CardStanding card, TestCard made) {

@@ -57,14 +57,14 @@ final class ProofBinder {
 
     private void digest(Fields fields, Key<String> key) {
         fields.stated(key)
-                .filter(told -> !told.value().matches("[0-9a-f]{64}"))
+                .filter(told -> !told.value().matches("(sha256:)?[0-9a-f]{64}"))
                 .ifPresent(
                         told ->
                                 problems.add(
                                         Code.WRONG_KIND,
                                         told.spot(),
                                         Problems.quote(told.value()),
-                                        "64 digits from 0 to 9 and a to f",
+                                        "sha256: and 64 digits from 0 to 9 and a to f",
                                         ""));
     }
 
