@@ -19,6 +19,9 @@ public final class CardSheet {
     /** On the sides, mm. */
     static final double SIDE_MM = 15;
 
+    /** The card that is one page, whatever stands on it: the sheet of a day. */
+    private static final String ONE_PAGE = "today";
+
     private static final double TOP_MM = 23;
     private static final double FOOT_MM = 17;
     private static final int LONGEST_NAME = 44;
@@ -123,11 +126,42 @@ public final class CardSheet {
         style.append("@page { " + box() + "}\n");
         for (int k = 0; k < cards.size(); k++) {
             style.append(pagesOf(cards.get(k), k + 1));
+            if (cards.get(k).id().equals(ONE_PAGE)) {
+                style.append(close("\n.card" + (k + 1)));
+            }
         }
         for (int percent = 1; percent <= 100; percent++) {
             style.append(".w" + percent + " { width: " + percent + "%; }\n");
         }
         return style.append(CardHtml.needs()).toString();
+    }
+
+    /** Letters and lines of a sheet that is one page, after all other rules. */
+    private static String close(String card) {
+        return card
+                + " { font-size: 9.5pt; line-height: 1.22; }"
+                + card
+                + " h1 { font-size: 15pt; margin: 0 0 2pt; }"
+                + card
+                + " h2 { font-size: 11pt; margin: 0 0 2pt; padding: 2pt 0 1pt; }"
+                + card
+                + " section { margin: 6pt 0 0; }"
+                + card
+                + " p { margin: 0 0 2pt; }"
+                + card
+                + " .purpose { font-size: 10.5pt; line-height: 1.2; }"
+                + card
+                + " .ids { font-size: 8.5pt; }"
+                + card
+                + " .cautions { margin: 4pt 0 0; padding: 3pt 7pt; }"
+                + card
+                + " th, "
+                + card.strip()
+                + " td { padding: 1pt 4pt; }"
+                + card
+                + " .write th { padding: 4pt 6pt 1pt 0; }"
+                + card
+                + " .write td { height: 15pt; }\n";
     }
 
     /** The pages of one card: what stands in their margins. */
