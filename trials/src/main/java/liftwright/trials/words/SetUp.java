@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Card.Block;
@@ -24,13 +23,10 @@ import liftwright.plant.hold.StandHold;
 import liftwright.quantity.Measure;
 import liftwright.review.restraint.HoldPicture;
 import liftwright.review.restraint.HoldTables;
-import liftwright.review.restraint.HoldWords;
 import liftwright.review.restraint.ScaleReading;
 import liftwright.review.restraint.StandingWearer;
 import liftwright.rig.LimitName;
-import liftwright.rig.PartId;
 import liftwright.rig.Rig;
-import liftwright.rig.Vec3;
 import liftwright.trials.CardKind;
 import liftwright.trials.Planned;
 import liftwright.trials.Run;
@@ -38,20 +34,17 @@ import liftwright.trials.Run;
 /** What holds the fans of a card, and what it has to bear with them at full throttle. */
 final class SetUp {
 
-    private static final List<String> COLUMNS =
-            List.of("hold", "worst-fans", "load", "asked-times", "must-bear", "bears");
-
     private final Rig rig;
     private final Planned planned;
     private final Near near;
-    private final double factor;
+    private final LoadRows loads;
     private final Plant plant;
 
     private SetUp(Rig rig, Planned planned, Near near) {
         this.rig = rig;
         this.planned = planned;
         this.near = near;
-        factor = rig.limits().si(LimitName.RESTRAINT_FACTOR);
+        loads = new LoadRows(rig, planned, near);
         plant = Plant.assembleHeld(rig);
     }
 
@@ -74,19 +67,21 @@ final class SetUp {
         List<List<Value>> rows = new ArrayList<>();
         double square = near.faster() * near.faster();
         for (FanAlone fan : near.alone()) {
-            rows.add(force("the bench holds its thrust", fan.id().text(), square * fan.thrustN()));
             rows.add(
-                    row(
+                    loads.force(
+                            "the bench holds its thrust", fan.id().text(), square * fan.thrustN()));
+            rows.add(
+                    loads.row(
                             "the bench holds its turning",
                             fan.id().text(),
                             "hold-moment",
                             square * Math.abs(fan.swirlNm()),
                             OptionalDouble.empty(),
-                            factor));
+                            loads.factor()));
         }
-        lostBlade(square, rows);
+        loads.lostBlade(square, rows);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(table("loads", "What the bench has to bear, full packs", rows));
+        blocks.add(loads.table("loads", "What the bench has to bear, full packs", rows));
         blocks.add(
                 CardText.lines(
                         "Set-up",
@@ -101,23 +96,12 @@ final class SetUp {
         return blocks;
     }
 
-    private void lostBlade(double times, List<List<Value>> rows) {
-        near.found("lost-blade-load")
-                .ifPresent(
-                        load ->
-                                rows.add(
-                                        force(
-                                                "the seat of a rotor that lost a blade",
-                                                "each fan",
-                                                times * load)));
-    }
-
     private List<Block> stand() {
         Optional<Held> held = held();
         Optional<Held.OnStand> on = held.flatMap(Held::stand).filter(this::holdsAll);
         List<List<Value>> rows = new ArrayList<>();
         if (on.isPresent()) {
-            List<Integer> numbers = running();
+            List<Integer> numbers = loads.running();
             List<Integer> places = new ArrayList<>();
             List<Push> pushes = new ArrayList<>();
             for (int k = 0; k < on.get().held().size(); k++) {
@@ -134,15 +118,16 @@ final class SetUp {
                                 way.worst().fans().stream().map(places::get).toList(),
                                 way.worst().load(),
                                 OptionalDouble.of(Math.max(0, way.capacity())),
-                                factor);
-                rows.add(asked(ask));
+                                loads.factor());
+                rows.add(loads.asked(ask));
             }
         } else {
-            rows.addAll(together("what holds them down"));
+            rows.addAll(loads.together("what holds them down"));
         }
-        lostBlade(1, rows);
+        loads.lostBlade(1, rows);
         List<Block> blocks = new ArrayList<>();
-        blocks.add(table("loads", "What the stand has to bear with these fans at full", rows));
+        blocks.add(
+                loads.table("loads", "What the stand has to bear with these fans at full", rows));
         if (on.isPresent()) {
             picture(held.orElseThrow()).ifPresent(blocks::add);
         }
@@ -160,7 +145,7 @@ final class SetUp {
     }
 
     private boolean holdsAll(Held.OnStand on) {
-        return new HashSet<>(on.held()).containsAll(running());
+        return new HashSet<>(on.held()).containsAll(loads.running());
     }
 
     private List<Block> scale() {
@@ -245,20 +230,20 @@ final class SetUp {
             held.ifPresent(
                     found ->
                             rows.add(
-                                    force(
+                                    loads.force(
                                             "the line holds what hangs",
                                             "nothing",
                                             found.massKg() * Gravity.STANDARD_MPS2)));
-            rows.addAll(together("anchor and lines hold a pull of all fans"));
+            rows.addAll(loads.together("anchor and lines hold a pull of all fans"));
             rows.add(
-                    row(
+                    loads.row(
                             "the anchor, whatever was computed",
                             "nothing",
                             "hold-force",
                             rig.limits().si(LimitName.ANCHOR),
                             OptionalDouble.empty(),
                             1));
-            blocks.add(table("loads", "What the tether has to bear", rows));
+            blocks.add(loads.table("loads", "What the tether has to bear", rows));
         }
         List<String> ticks = new ArrayList<>();
         ticks.add(
@@ -306,26 +291,6 @@ final class SetUp {
         return blocks;
     }
 
-    private List<List<Value>> together(String hold) {
-        List<List<Value>> rows = new ArrayList<>();
-        Vec3 sum = Vec3.ZERO;
-        double turning = 0;
-        for (FanAlone fan : near.alone()) {
-            sum = sum.plus(fan.direction().times(fan.thrustN()));
-            turning += Math.abs(fan.swirlNm());
-        }
-        rows.add(force(hold, names(), sum.length()));
-        rows.add(
-                row(
-                        "their turning, all the same way at worst",
-                        names(),
-                        "hold-moment",
-                        turning,
-                        OptionalDouble.empty(),
-                        factor));
-        return rows;
-    }
-
     private Optional<Held> held() {
         return plant.holding().at(plant.parameters().nominal(), true);
     }
@@ -371,60 +336,6 @@ final class SetUp {
         return section instanceof Section.Table(var _, var title, var columns, var rows)
                 ? Optional.of(CardText.rows(planned.id(), what, title, columns, rows))
                 : Optional.empty();
-    }
-
-    private Block table(String what, String title, List<List<Value>> rows) {
-        return CardText.rows(planned.id(), what, title, COLUMNS, rows);
-    }
-
-    private List<Value> asked(Ask ask) {
-        return row(
-                HoldWords.name(ask),
-                HoldWords.fans(rig, ask.fans()),
-                HoldWords.field(ask.what().unit()),
-                ask.load(),
-                ask.capacity(),
-                ask.factor());
-    }
-
-    private List<Value> force(String hold, String fans, double loadN) {
-        return row(hold, fans, "hold-force", loadN, OptionalDouble.empty(), factor);
-    }
-
-    private static List<Value> row(
-            String hold,
-            String fans,
-            String field,
-            double load,
-            OptionalDouble capacity,
-            double times) {
-        return List.of(
-                Value.words("hold", hold),
-                Value.words("worst-fans", fans),
-                Value.of(field, load),
-                Value.of("asked-times", times),
-                Value.of(field, times * load),
-                capacity.isPresent()
-                        ? Value.of(field, capacity.getAsDouble())
-                        : new Value("bears", new Value.Figure.NotComputed("not declared")));
-    }
-
-    private List<Integer> running() {
-        Set<PartId> ids = new HashSet<>(planned.run().map(Run::fans).orElse(List.of()));
-        List<Integer> numbers = new ArrayList<>();
-        for (int k = 0; k < rig.fans().size(); k++) {
-            if (ids.contains(rig.fans().get(k).id())) {
-                numbers.add(k);
-            }
-        }
-        return numbers;
-    }
-
-    private String names() {
-        List<Integer> numbers = running();
-        return numbers.isEmpty()
-                ? near.rig().fans().getFirst().id().text()
-                : HoldWords.fans(rig, numbers);
     }
 
     private double greatestShare() {
