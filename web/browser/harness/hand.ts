@@ -92,7 +92,6 @@ export class Hand {
     /** The cards stand there for the rig as it is; which are open is told to the end only when all is answered. */
     async laid(): Promise<void> {
         await this.sheet.locator('.trials:not(.old) .card-row').first().waitFor(patience);
-        await this.banded();
     }
 
     /** The open question is answered to its end, for the rig as it stands; what takes long is drawn. */
