@@ -3,8 +3,8 @@ package liftwright.trials.evidence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -84,13 +84,15 @@ class VoidedPassesTest {
         Map<String, Object> after = all(is);
         Map<CardId, Basis> bases =
                 cardsWas.stream().collect(Collectors.toMap(Planned::id, Planned::basis));
+        Set<String> paths = new HashSet<>(before.keySet());
+        paths.addAll(after.keySet());
         Set<CardId> voided = new TreeSet<>();
         for (Planned card : cardsIs) {
             Optional<Basis> recorded = Optional.ofNullable(bases.get(card.id()));
             if (recorded.isEmpty()) {
                 continue;
             }
-            for (String path : either(before, after)) {
+            for (String path : paths) {
                 boolean wasInSet = before.containsKey(path) && rests(recorded.get(), path);
                 boolean isInSet = after.containsKey(path) && rests(card.basis(), path);
                 boolean same = Objects.equals(before.get(path), after.get(path));
@@ -109,12 +111,6 @@ class VoidedPassesTest {
         UnreadKeys.add(rig.declaration(), unread);
         all.putAll(unread);
         return all;
-    }
-
-    private static Collection<String> either(Map<String, Object> one, Map<String, Object> other) {
-        var both = new TreeSet<>(one.keySet());
-        both.addAll(other.keySet());
-        return both;
     }
 
     /** By sets and loops, not as the product asks it. */
