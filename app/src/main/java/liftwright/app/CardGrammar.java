@@ -58,19 +58,15 @@ final class CardGrammar {
                                         + " cards, the log of the kills, or the day file.")
                         .build());
         spec.addOption(Grammar.flag(ALL, "Every card of the programme."));
-        spec.addOption(
-                Grammar.value(FOR, "CARD", "With status: the card that shall open again."));
+        spec.addOption(Grammar.value(FOR, "CARD", "With status: the card that shall open again."));
         spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
         spec.addOption(
-                Grammar.value(
-                        Grammar.HTML, "FILE", "Also write the cards as HTML to print."));
+                Grammar.value(Grammar.HTML, "FILE", "Also write the cards as HTML to print."));
         spec.addOption(Grammar.value(PDF, "FILE", "Also write the cards as PDF."));
         spec.addOption(
                 Grammar.value(PAPER, "a4|letter", "Paper of --html and --pdf: a4 when left out."));
-        spec.addOption(
-                Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));
-        spec.addOption(
-                Grammar.value(ON, "DATE", "As if it were that day, such as 2026-03-14."));
+        spec.addOption(Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));
+        spec.addOption(Grammar.value(ON, "DATE", "As if it were that day, such as 2026-03-14."));
         spec.addOption(
                 Grammar.value(BY, "NAME", "With pass: who answers for it; names with commas."));
         spec.addOption(
@@ -87,6 +83,7 @@ final class CardGrammar {
                         Grammar.PROGRESS,
                         "Say on standard error how far it is, also when that is no terminal."));
         Grammar.look(spec);
-        return Grammar.example(spec, "liftwright card examples/curlew first-spin.F140 --pdf card.pdf");
+        return Grammar.example(
+                spec, "liftwright card examples/curlew first-spin.F140 --pdf card.pdf");
     }
 }

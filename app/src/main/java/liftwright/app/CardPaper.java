@@ -64,13 +64,19 @@ final class CardPaper {
         html =
                 options.text(Grammar.HTML)
                         .map(named -> Place.of(named, around, HtmlReport::isUnchanged));
-        pdf = options.text(CardGrammar.PDF).map(named -> Place.of(named, around, CardPdf::isUnchanged));
+        pdf =
+                options.text(CardGrammar.PDF)
+                        .map(named -> Place.of(named, around, CardPdf::isUnchanged));
     }
 
     private static PaperSize paper(Options options) {
         String word = options.text(CardGrammar.PAPER).orElse(PaperSize.A4.name());
         return Arrays.stream(PaperSize.values())
-                .filter(size -> size.name().toLowerCase(Locale.ROOT).equals(word.toLowerCase(Locale.ROOT)))
+                .filter(
+                        size ->
+                                size.name()
+                                        .toLowerCase(Locale.ROOT)
+                                        .equals(word.toLowerCase(Locale.ROOT)))
                 .findFirst()
                 .orElseThrow(
                         () ->
@@ -97,9 +103,9 @@ final class CardPaper {
                 place ->
                         written.add(
                                 place.write(
-                                        CardSheet.html(cards, head, units, paper).getBytes(UTF_8))));
-        pdf.ifPresent(
-                place -> written.add(place.write(CardPdf.write(cards, head, units, paper))));
+                                        CardSheet.html(cards, head, units, paper)
+                                                .getBytes(UTF_8))));
+        pdf.ifPresent(place -> written.add(place.write(CardPdf.write(cards, head, units, paper))));
         return written;
     }
 }

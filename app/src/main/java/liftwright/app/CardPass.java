@@ -21,7 +21,8 @@ record CardPass(Options options, Consumer<String> say) {
      */
     Exit write(TrialsRecord record, TrialsCase about, Trials trials, List<String> rest) {
         if (rest.size() != 1) {
-            throw new UsageException("card pass RIG CARD: name one card. See: liftwright card --help");
+            throw new UsageException(
+                    "card pass RIG CARD: name one card. See: liftwright card --help");
         }
         CardId id = CardVerb.named(trials, rest.getFirst());
         Pass.Outcome outcome = outcome();

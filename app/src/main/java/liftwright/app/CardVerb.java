@@ -78,7 +78,8 @@ final class CardVerb {
             return switch (action.orElse("")) {
                 case CardGrammar.STATUS -> status(source, about, rest);
                 case CardGrammar.PASS ->
-                        new CardPass(options, this::say).write(record, about, trials(source, about), rest);
+                        new CardPass(options, this::say)
+                                .write(record, about, trials(source, about), rest);
                 case CardGrammar.PROOF -> proof(source, record, about, rest);
                 case CardGrammar.TODAY -> today(source, record, about, rest);
                 default -> cards(source, about, rest);
@@ -102,8 +103,7 @@ final class CardVerb {
     }
 
     /** Judges a log of the kills and keeps the proof, whatever it says. */
-    private Exit proof(
-            RigSource source, TrialsRecord record, TrialsCase about, List<String> rest) {
+    private Exit proof(RigSource source, TrialsRecord record, TrialsCase about, List<String> rest) {
         if (rest.size() != 1) {
             throw new UsageException(
                     "card proof RIG LOG: name the log of the kills. See: liftwright card --help");
@@ -132,8 +132,7 @@ final class CardVerb {
         return exit;
     }
 
-    private Exit today(
-            RigSource source, TrialsRecord record, TrialsCase about, List<String> rest) {
+    private Exit today(RigSource source, TrialsRecord record, TrialsCase about, List<String> rest) {
         if (rest.size() > 1) {
             throw new UsageException("card today RIG [DAY]: name one day file");
         }
@@ -149,7 +148,8 @@ final class CardVerb {
         }
         Day day = read.day().get();
         TrialsCase there = read(record, source, about.rig(), day.date());
-        TrialsCase then = day.killProof().map(named -> there.with(proof(file, named))).orElse(there);
+        TrialsCase then =
+                day.killProof().map(named -> there.with(proof(file, named))).orElse(there);
         var paper = new CardPaper(options, around);
         var progress = progress();
         var answer = trials(source, then).today(day, progress);
@@ -159,7 +159,8 @@ final class CardVerb {
             return Exit.STOPPED_EARLY;
         }
         Exit exit = show(source, then, answer.get());
-        paper.write(answer.get(), then.rig(), source.file().named()).forEach(n -> say("wrote " + n));
+        paper.write(answer.get(), then.rig(), source.file().named())
+                .forEach(n -> say("wrote " + n));
         return exit;
     }
 
@@ -174,7 +175,8 @@ final class CardVerb {
         }
         var file = new UserFile(named, UserFile.path(named, folderOf(dayFile)));
         ProofReading read = ProofReading.read(named, file.read());
-        return read.proof().orElseThrow(() -> unread("a proof of the kills", named, read.problems()));
+        return read.proof()
+                .orElseThrow(() -> unread("a proof of the kills", named, read.problems()));
     }
 
     private static Path folderOf(UserFile file) {
@@ -221,7 +223,8 @@ final class CardVerb {
             return Exit.STOPPED_EARLY;
         }
         Exit exit = show(source, about, answer.get());
-        paper.write(answer.get(), about.rig(), source.file().named()).forEach(n -> say("wrote " + n));
+        paper.write(answer.get(), about.rig(), source.file().named())
+                .forEach(n -> say("wrote " + n));
         return exit;
     }
 

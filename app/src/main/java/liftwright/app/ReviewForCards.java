@@ -16,8 +16,7 @@ import liftwright.review.Task;
 import liftwright.rig.Rig;
 
 /** Answers of the review that gates ask for, each for the flight that the rig file demands. */
-record ReviewForCards(
-        RigSource source, Rig rig, Settings settings, Supplier<Progress> progress) {
+record ReviewForCards(RigSource source, Rig rig, Settings settings, Supplier<Progress> progress) {
 
     /**
      * @throws StoppedException when the user stops it
@@ -40,11 +39,7 @@ record ReviewForCards(
                             rig, digest, settings, java.util.Set.of(), Optional.empty(), work);
             case Asking.HEAT ->
                     HeatQuestion.ask(
-                            rig,
-                            digest,
-                            HeatCase.of(HeatQuestion.demanded(rig)),
-                            settings,
-                            work);
+                            rig, digest, HeatCase.of(HeatQuestion.demanded(rig)), settings, work);
             case Asking.FAILURES ->
                     FailuresQuestion.ask(rig, digest, FailureCase.quick(), settings, work);
             case Asking.RESTRAINT -> RestraintQuestion.ask(rig, digest, settings, work);

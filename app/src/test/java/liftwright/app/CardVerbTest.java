@@ -100,8 +100,7 @@ class CardVerbTest {
         assertThat(cell(voided, "centre", "card-state")).isEqualTo("closed");
         assertThat(cell(voided, "cells.C80", "card-state")).isEqualTo("open");
 
-        JsonNode later =
-                answer(shell.run("card", "rig.yaml", "--json", "--on", "2036-01-01"));
+        JsonNode later = answer(shell.run("card", "rig.yaml", "--json", "--on", "2036-01-01"));
         assertThat(cell(later, "mass", "card-state")).isNotEqualTo("passed");
     }
 
@@ -109,8 +108,16 @@ class CardVerbTest {
     void anAbortTakesAPassAway() {
         shell.run("card", "pass", "rig.yaml", "mass", "--by", "A. Builder");
         shell.run(
-                "card", "pass", "rig.yaml", "mass", "--by", "A. Builder", "--outcome", "aborted",
-                "--note", "scale slipped");
+                "card",
+                "pass",
+                "rig.yaml",
+                "mass",
+                "--by",
+                "A. Builder",
+                "--outcome",
+                "aborted",
+                "--note",
+                "scale slipped");
         JsonNode after = answer(shell.run("card", "rig.yaml", "--json"));
         assertThat(cell(after, "mass", "card-state")).isEqualTo("open");
         assertThat(cell(after, "centre", "card-state")).isEqualTo("closed");
@@ -150,7 +157,8 @@ class CardVerbTest {
     @Test
     void cardsAreWrittenToPrintAndOnlyTheirOwnAreReplaced() throws IOException {
         var first =
-                shell.run("card", "rig.yaml", "mass", "frame", "--pdf", "c.pdf", "--html", "c.html");
+                shell.run(
+                        "card", "rig.yaml", "mass", "frame", "--pdf", "c.pdf", "--html", "c.html");
         assertThat(first.err()).contains("wrote c.html", "wrote c.pdf");
         assertThat(Files.readAllBytes(folder.resolve("c.pdf"))).startsWith("%PDF".getBytes(UTF_8));
         assertThat(Files.readString(folder.resolve("c.html"))).contains("weigh the parts");

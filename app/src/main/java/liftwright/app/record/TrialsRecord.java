@@ -108,8 +108,7 @@ public record TrialsRecord(Path rigFile) {
     }
 
     private static ProofReading reading(Path file) throws IOException {
-        return ProofReading.read(
-                String.valueOf(file.getFileName()), RigFiles.read(file));
+        return ProofReading.read(String.valueOf(file.getFileName()), RigFiles.read(file));
     }
 
     /** In the order of their days. */
@@ -118,7 +117,8 @@ public record TrialsRecord(Path rigFile) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(proofs())) {
-            return files.filter(file -> String.valueOf(file.getFileName()).matches("[0-9-]+[.]yaml"))
+            return files.filter(
+                            file -> String.valueOf(file.getFileName()).matches("[0-9-]+[.]yaml"))
                     .sorted(TrialsRecord::inTime)
                     .toList();
         }
@@ -129,9 +129,11 @@ public record TrialsRecord(Path rigFile) {
         String first = String.valueOf(one.getFileName());
         String second = String.valueOf(other.getFileName());
         int day = first.substring(0, 10).compareTo(second.substring(0, 10));
-        return day != 0 ? day : Integer.compare(first.length(), second.length()) != 0
-                ? Integer.compare(first.length(), second.length())
-                : first.compareTo(second);
+        return day != 0
+                ? day
+                : Integer.compare(first.length(), second.length()) != 0
+                        ? Integer.compare(first.length(), second.length())
+                        : first.compareTo(second);
     }
 
     private Optional<Stand> stand() throws IOException {

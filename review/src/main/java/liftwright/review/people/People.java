@@ -46,8 +46,8 @@ public record People(List<Section> sections, List<Finding> findings) {
     }
 
     /**
-     * How far those who are not crew stay away, m: the larger of the limit and the farthest throw of
-     * a fan that breaks at full throttle, at the declared values. Empty where nothing turns.
+     * How far those who are not crew stay away, m: the larger of the limit and the farthest throw
+     * of a fan that breaks at full throttle, at the declared values. Empty where nothing turns.
      *
      * @param raisedM how much higher than the demanded height it may break, ≥ 0, m: a runaway
      */

@@ -247,7 +247,9 @@ public final class HoldPicture {
                     Kind.KEEP_OUT,
                     side < 0
                             ? "nobody beyond"
-                            : "nobody within " + Math.round(keepOutM) + " m at least (not to scale)",
+                            : "nobody within "
+                                    + Math.round(keepOutM)
+                                    + " m at least (not to scale)",
                     new Spot2(side * drawn, 0),
                     new Spot2(side * drawn, 1.8));
         }

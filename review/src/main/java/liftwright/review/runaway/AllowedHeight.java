@@ -9,8 +9,8 @@ import liftwright.plant.motion.RunawayPath;
 import liftwright.plant.motion.Surroundings;
 
 /**
- * From how high a runaway may begin so that it ends no harder than the limit: every fan at full from
- * a hover on full packs, untied, stopped one way. At the declared values.
+ * From how high a runaway may begin so that it ends no harder than the limit: every fan at full
+ * from a hover on full packs, untied, stopped one way. At the declared values.
  */
 public sealed interface AllowedHeight {
 

@@ -43,8 +43,7 @@ class TablesPageTest {
                                 TableReader.turning("t.csv", bytes, List.of("left.1", "right.2"));
                         case "start" -> TableReader.startState("t.csv", bytes, START);
                         case "kills" ->
-                                TableReader.kills(
-                                        "t.csv", bytes, List.of("remote", "link loss"));
+                                TableReader.kills("t.csv", bytes, List.of("remote", "link loss"));
                         default -> throw new AssertionError("who reads " + block.group(1));
                     };
             assertThat(reading).as(block.group(2)).isInstanceOf(TableReading.Whole.class);

@@ -156,8 +156,7 @@ class DayReadingTest {
     @Test
     void everyKeyHasItsRow() throws IOException {
         String page = Files.readString(Path.of("..", "docs", "reference", "day-file.md"));
-        var keys =
-                new java.util.ArrayList<>(DayKeys.SECTION.byName().keySet());
+        var keys = new java.util.ArrayList<>(DayKeys.SECTION.byName().keySet());
         keys.addAll(DayKeys.PACK.byName().keySet());
         assertThat(keys).hasSizeGreaterThan(14);
         assertThat(keys).allSatisfy(key -> assertThat(page).contains("\n| `" + key + "` | "));

@@ -73,8 +73,7 @@ class TodaysSheetTest {
                                             : one.plan().killDoubts().getFirst());
                     Section.Table table = TodaysSheet.table(one.plan());
                     assertThat(table.rows())
-                            .hasSize(
-                                    one.plan().allowed().size() + one.plan().refused().size());
+                            .hasSize(one.plan().allowed().size() + one.plan().refused().size());
                     for (List<Value> row : table.rows()) {
                         assertThat(words(row.get(3)).isEmpty() && words(row.get(2)).equals("no"))
                                 .isFalse();
@@ -84,8 +83,7 @@ class TodaysSheetTest {
                                             .filter(
                                                     block ->
                                                             block instanceof Block.Lines lines
-                                                                    && lines.style()
-                                                                            == Style.WRITE)
+                                                                    && lines.style() == Style.WRITE)
                                             .count())
                             .isOne();
                     one.card().tables().stream()
@@ -108,16 +106,13 @@ class TodaysSheetTest {
             lines +=
                     switch (block) {
                         case Block.Lines own ->
-                                own.lines().stream()
-                                                .mapToInt(line -> rows(words(line), LINE))
-                                                .sum()
+                                own.lines().stream().mapToInt(line -> rows(words(line), LINE)).sum()
                                         + (own.style() == Style.WRITE ? own.lines().size() / 2 : 0);
                         case Block.Rows own ->
                                 2
                                         + own.table().rows().stream()
                                                 .mapToInt(
-                                                        row ->
-                                                                rows(words(row.getLast()), LINE / 2))
+                                                        row -> rows(words(row.getLast()), LINE / 2))
                                                 .sum();
                         case Block.View _ -> throw new AssertionError("no picture on a sheet");
                     };
