@@ -74,7 +74,6 @@ final class DayOfTrials {
         TodaysPlan cheap = plan(Set.of(), Map.of(), OptionalDouble.empty());
         Set<String> asked = new TreeSet<>();
         cheap.allowed().forEach(one -> asked.addAll(one.card().planned().questions()));
-        asked.forEach(review::apply);
         OptionalDouble wait =
                 asked.contains(HEAT) ? HeatWait.of(review.apply(HEAT)) : OptionalDouble.empty();
         TodaysPlan judged = plan(asked, Map.of(), wait);
