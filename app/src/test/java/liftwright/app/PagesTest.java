@@ -102,6 +102,7 @@ class PagesTest {
                         List.of("check"),
                         List.of("new"),
                         List.of("review"),
+                        List.of("card"),
                         List.of("open"))) {
             var words = new ArrayList<>(verb);
             words.add("--help");

@@ -29,5 +29,9 @@ public enum Topic {
     /** Limits in force, rates and risk matrix. */
     LIMIT,
     /** Serial numbers. */
-    SERIAL
+    SERIAL,
+    /** The plan of the thrust stand. */
+    BENCH,
+    /** How soon somebody presses. */
+    REACTION
 }

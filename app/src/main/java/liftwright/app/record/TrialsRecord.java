@@ -7,11 +7,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigFiles;
+import liftwright.rig.file.RigReading;
 import liftwright.rig.stand.Stand;
 import liftwright.rig.stand.StandReading;
 import liftwright.trials.ask.TrialsCase;
@@ -30,6 +33,7 @@ import liftwright.trials.proof.ProofText;
 public record TrialsRecord(Path rigFile) {
 
     private static final String YAML = ".yaml";
+    private static final String STAND = "stand.yaml";
 
     /**
      * All of it, as far as it can be read; what cannot is told and keeps gates closed.
@@ -46,7 +50,7 @@ public record TrialsRecord(Path rigFile) {
                                 passes.problems().stream().map(TrialsRecord::words),
                                 proofProblems().stream())
                         .toList(),
-                PassFolder.settingsBeside(rigFile),
+                settings(),
                 lastProof(),
                 stand(),
                 today);
@@ -86,8 +90,8 @@ public record TrialsRecord(Path rigFile) {
     }
 
     private String stem() {
-        String name = String.valueOf(rigFile.getFileName());
-        return name.endsWith(YAML) ? name.substring(0, name.length() - YAML.length()) : name;
+        String name = String.valueOf(folder().folder().getFileName());
+        return name.substring(0, name.lastIndexOf('.')); // rig of rig.passes
     }
 
     /** Folder of the proofs of the kills. */
@@ -136,10 +140,20 @@ public record TrialsRecord(Path rigFile) {
                         : first.compareTo(second);
     }
 
+    /** The plan of the stand decides what a card should read, so passes rest on it too. */
+    private Map<String, String> settings() throws IOException {
+        Map<String, String> digests = new TreeMap<>(PassFolder.settingsBeside(rigFile));
+        Path file = rigFile.resolveSibling(STAND);
+        if (Files.isRegularFile(file)) {
+            digests.put(STAND, RigReading.digest(RigFiles.read(file)));
+        }
+        return digests;
+    }
+
     private Optional<Stand> stand() throws IOException {
-        Path file = rigFile.resolveSibling("stand.yaml");
+        Path file = rigFile.resolveSibling(STAND);
         return Files.isRegularFile(file)
-                ? StandReading.read("stand.yaml", RigFiles.read(file)).stand()
+                ? StandReading.read(STAND, RigFiles.read(file)).stand()
                 : Optional.empty();
     }
 }

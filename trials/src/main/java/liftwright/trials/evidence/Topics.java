@@ -1,5 +1,6 @@
 package liftwright.trials.evidence;
 
+import static liftwright.trials.Topic.BENCH;
 import static liftwright.trials.Topic.CONTROL;
 import static liftwright.trials.Topic.DEMAND;
 import static liftwright.trials.Topic.FAN;
@@ -11,6 +12,7 @@ import static liftwright.trials.Topic.MASS;
 import static liftwright.trials.Topic.PACK;
 import static liftwright.trials.Topic.PEOPLE;
 import static liftwright.trials.Topic.PLACE;
+import static liftwright.trials.Topic.REACTION;
 import static liftwright.trials.Topic.SERIAL;
 import static liftwright.trials.Topic.SITE;
 import static liftwright.trials.Topic.WIRING;
@@ -53,8 +55,10 @@ public final class Topics {
         rule("rates", LIMIT);
         rule("risk matrix", LIMIT);
         rule("crew", PEOPLE);
+        rule("crew/*/reaction", PEOPLE, REACTION);
         rule("restraint", HOLD);
         rule("settings", CONTROL, FAN);
+        rule("settings/stand.yaml", BENCH);
         wearer();
         fanTypes();
         fans();
@@ -99,7 +103,7 @@ public final class Topics {
         rule("wearer/stance", PLACE);
         rule("wearer/arm steadiness", PLACE, PEOPLE);
         rule("wearer/strength", PEOPLE);
-        rule("wearer/reaction", PEOPLE);
+        rule("wearer/reaction", PEOPLE, REACTION);
     }
 
     private static void fanTypes() {

@@ -22,6 +22,8 @@ final class Bases {
                     Topic.KILL,
                     Topic.SITE,
                     Topic.LIMIT,
+                    // Where to stop hangs on how soon somebody presses.
+                    Topic.REACTION,
                     Topic.SERIAL);
 
     private Bases() {}

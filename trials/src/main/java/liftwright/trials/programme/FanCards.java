@@ -10,6 +10,7 @@ import liftwright.trials.Basis;
 import liftwright.trials.CardId;
 import liftwright.trials.CardKind;
 import liftwright.trials.Run;
+import liftwright.trials.Topic;
 
 /** Cards of single fans, a set for each type: the kill first, then the spin it is for. */
 final class FanCards {
@@ -53,7 +54,7 @@ final class FanCards {
     private static void type(Deck deck, String type) {
         List<Fan> fans = deck.rig().fans().stream().filter(of(type)).toList();
         Fan first = fans.getFirst();
-        Basis basis = Bases.run(deck.feeding(), fans);
+        Basis basis = Bases.run(deck.feeding(), fans, Topic.BENCH);
         deck.turning(
                 new CardId(CardKind.FIRST_SPIN, type),
                 "That a fan of this type turns the right way, evenly and without a noise that does"

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import liftwright.rig.Problem;
@@ -58,7 +59,7 @@ class DayReadingTest {
         assertThat(day.start()).isEqualTo(LocalTime.of(9, 0));
         assertThat(day.hoursS()).isEqualTo(18_000);
         assertThat(day.airK()).isEqualTo(291.15);
-        assertThat(day.packs().get(PACK).spreadV()).contains(0.008);
+        assertThat(Objects.requireNonNull(day.packs().get(PACK)).spreadV()).contains(0.008);
         assertThat(day.people().get("Ben")).isEqualTo(Set.of("watcher", "fire"));
         assertThat(day.killProof()).contains("kills.yaml");
         assertThat(day.aborts()).isOne();

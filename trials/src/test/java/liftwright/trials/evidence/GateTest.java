@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -138,7 +139,7 @@ class GateTest {
                                             unread,
                                             question -> {
                                                 asked.add(question);
-                                                return answers.get(question);
+                                                return Objects.requireNonNull(answers.get(question));
                                             }));
 
                     // The rule again, from what was drawn.
@@ -158,7 +159,7 @@ class GateTest {
                     boolean cheap = needed && kills && undeclared.isEmpty() && unread.isEmpty();
                     boolean review = true;
                     for (String question : questions) {
-                        Stub answer = answers.get(question);
+                        Stub answer = Objects.requireNonNull(answers.get(question));
                         review &=
                                 answer.outcome() == Outcome.HOLDS
                                         && !answer.severities().contains(Severity.STOPS);

@@ -103,7 +103,11 @@ class TopicsTest {
                         Topic.KILL,
                         Set.of(Topic.MASS, Topic.PLACE, Topic.FAN)),
                 row(set("control/rise", "60 %/s"), Topic.CONTROL, but(all, Topic.CONTROL)),
-                row(set("crew/watcher/reaction", "1.4 s"), Topic.PEOPLE, but(all, Topic.PEOPLE)),
+                row(
+                        set("crew/watcher/reaction", "1.4 s"),
+                        Topic.REACTION,
+                        Set.of(Topic.MASS, Topic.PLACE, Topic.FAN, Topic.KILL)),
+                row(set("crew/watcher/distance", "9 m"), Topic.PEOPLE, but(all, Topic.PEOPLE)),
                 row(set("restraint/tether/length", "1.7 m"), Topic.HOLD, but(all, Topic.HOLD)),
                 row(set("restraint/mats", "200 mm"), Topic.HOLD, but(all, Topic.HOLD)),
                 row(
