@@ -178,7 +178,7 @@ class TodaysPlanTest {
             Set<Rule> broken = EnumSet.noneOf(Rule.class);
             Planned planned = card.planned();
             boolean runs = planned.run().isPresent();
-            boolean turns = runs || planned.id().kind().ordinal() >= CardKind.KILL.ordinal();
+            boolean turns = runs || planned.id().kind().compareTo(CardKind.KILL) >= 0;
             if (turns && (day.unexplained() || day.aborts() > 1)) {
                 broken.add(Rule.STOPPED);
             }
@@ -271,7 +271,7 @@ class TodaysPlanTest {
             if (day.people().isEmpty()) {
                 return false;
             }
-            if (card.run().isEmpty() && card.id().kind().ordinal() < CardKind.KILL.ordinal()) {
+            if (card.run().isEmpty() && card.id().kind().compareTo(CardKind.KILL) < 0) {
                 return true;
             }
             boolean worn = card.run().isPresent() && card.run().get().worn();
