@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
  */
 class AbortValuesTest {
 
-    private static final int RIGS = 300;
+    private static final int RIGS = 120;
 
     /** Enough for bands of a test, in half of the time. */
     private static final int DRAWS = 128;
