@@ -1,5 +1,7 @@
 package liftwright.report.html;
 
+import liftwright.report.LongName;
+
 /**
  * How wide words are on paper, before anything is set: by the letters of DejaVu Sans Condensed
  * Bold, which is wider than most.
@@ -28,11 +30,13 @@ final class Breadth {
         return text.codePoints().map(Breadth::thousandths).sum() / 1000.0;
     }
 
-    /** Of the widest word, in units of its size. */
+    /** Of the widest word or piece of a long name, in units of its size. */
     static double ofWidestWord(String text) {
         double widest = 0;
         for (String word : text.split(" ", -1)) {
-            widest = Math.max(widest, of(word));
+            for (String piece : LongName.pieces(word)) {
+                widest = Math.max(widest, of(piece));
+            }
         }
         return widest;
     }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import liftwright.answer.Cautions;
 import liftwright.answer.Section.Card;
 import liftwright.answer.Section.Card.Block;
+import liftwright.answer.Section.Card.Style;
 import liftwright.answer.Sentence;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.CardHead;
@@ -14,8 +15,13 @@ import liftwright.report.Figures;
 /** One card: what it is, what no calculation can do, then its blocks in order. */
 final class CardHtml {
 
-    /** So many lines stand on one page with their heading. */
+    /** So many rules to write on, or so many lines, stand on one page with their heading. */
     private static final int SHORT_LIST = 8;
+
+    private static final int FEW = 3;
+
+    /** A heading with the first lines below it, pt. */
+    private static final double BEGINS_PT = 80;
 
     /** Height of a step of {@link #needs}, pt, and how many there are. */
     private static final int NEEDS_STEP = 20;
@@ -124,7 +130,7 @@ final class CardHtml {
                 section(
                         rows.title(),
                         id,
-                        table.isShort() ? "whole" : "long " + needs(table.beginsPt()),
+                        (table.isShort() ? "whole " : "long ") + needs(table.beginsPt()),
                         () -> table.write(id));
             }
             case Block.View view ->
@@ -171,7 +177,7 @@ final class CardHtml {
         section(
                 block.title(),
                 id,
-                block.lines().size() <= SHORT_LIST ? "whole" : "long",
+                isShort(block) ? "whole" : "long " + needs(BEGINS_PT),
                 () -> {
                     switch (block.style()) {
                         case PLAIN -> block.lines().forEach(line -> page.element("p", said(line)));
@@ -181,6 +187,11 @@ final class CardHtml {
                                 page.element("table", () -> toWriteOn(block), "class", "write");
                     }
                 });
+    }
+
+    /** Rules to write on stand together as long as they can. */
+    private static boolean isShort(Block.Lines block) {
+        return block.lines().size() <= (block.style() == Style.WRITE ? SHORT_LIST : FEW);
     }
 
     private void ticks(Block.Lines block) {

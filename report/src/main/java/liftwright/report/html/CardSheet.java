@@ -22,8 +22,8 @@ public final class CardSheet {
     /** The card that is one page, whatever stands on it: the sheet of a day. */
     private static final String ONE_PAGE = "today";
 
-    private static final double TOP_MM = 23;
-    private static final double FOOT_MM = 17;
+    private static final double TOP_MM = 21;
+    private static final double FOOT_MM = 15;
     private static final int LONGEST_NAME = 44;
 
     private final List<Card> cards;

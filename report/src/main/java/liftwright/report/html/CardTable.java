@@ -1,5 +1,6 @@
 package liftwright.report.html;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -9,6 +10,7 @@ import liftwright.answer.Fields;
 import liftwright.answer.Section.Table;
 import liftwright.answer.Value;
 import liftwright.report.Figures;
+import liftwright.report.LongName;
 
 /**
  * A table on a card. Its columns are as wide as their words ask, on the width of the paper; where
@@ -24,17 +26,22 @@ final class CardTable {
     private static final double ABORT_PT = 15;
 
     /** Beside the words of a cell, both sides and the rounding of widths to per cents, pt. */
-    private static final double BESIDE_PT = 13;
+    private static final double BESIDE_PT = 10.5;
+
+    /** For what is written by hand, pt. */
+    private static final double TO_WRITE_PT = 100;
+
+    private static final double LEAST_TO_WRITE_PT = 60;
 
     /** A longer word goes on in the next line, pt. */
-    private static final double LONGEST_WORD_PT = 110;
+    private static final double LONGEST_WORD_PT = 100;
 
-    private static final int SHORT_TABLE = 9;
+    private static final int SHORT_TABLE = 6;
 
-    /** A line of a table, and a heading with the gaps about it, pt. */
     private static final double LINE_PT = 15;
 
-    private static final double HEADING_PT = 50;
+    /** For a heading with the gaps about it, pt. */
+    private static final double HEADING_PT = 60;
 
     /** Of the width of the paper, for each value of a row that is a block of its own. */
     private static final double PAIR_SHARE = 0.28;
@@ -55,6 +62,7 @@ final class CardTable {
     private final boolean[] numbers;
     private final boolean[] aborts;
     private final boolean named;
+    private final boolean beside;
     private final double roomPt;
 
     CardTable(
@@ -89,6 +97,7 @@ final class CardTable {
                                                                 instanceof
                                                                 Value.Figure.Words(String text)
                                                         && !text.isBlank());
+        beside = Arrays.stream(wantedPt(true)).sum() <= roomPt;
     }
 
     /**
@@ -102,18 +111,39 @@ final class CardTable {
             return said.applyAsDouble(text) + said.applyAsDouble(band);
         }
 
-        double widest() {
-            return Math.max(Breadth.of(text), Breadth.of(band));
+        double widest(boolean beside) {
+            return beside && !band.isEmpty()
+                    ? Breadth.of(text + " " + band)
+                    : Math.max(Breadth.of(text), Breadth.of(band));
         }
 
         double widestWord() {
             return Math.max(Breadth.ofWidestWord(text), Breadth.ofWidestWord(band));
         }
 
-        void write(Markup page) {
-            page.own(Markup.entities(text));
+        /** The band beside the number, or on a line of its own. */
+        void write(Markup page, boolean beside) {
+            words(page, text);
             if (!band.isEmpty()) {
-                page.empty("br").own(Markup.entities(band));
+                if (beside) {
+                    page.own(" ");
+                } else {
+                    page.empty("br");
+                }
+                words(page, band);
+            }
+        }
+
+        /** A line may end within a long name. */
+        private static void words(Markup page, String text) {
+            String gap = "";
+            for (String word : text.split(" ", -1)) {
+                page.own(gap);
+                List<String> pieces = LongName.pieces(word);
+                for (int k = 0; k < pieces.size(); k++) {
+                    page.own(k == 0 ? "" : "<wbr/>").own(Markup.entities(pieces.get(k)));
+                }
+                gap = " ";
             }
         }
     }
@@ -227,13 +257,13 @@ final class CardTable {
         if (TO_TICK.contains(table.columns().get(column))) {
             page.element("td", () -> CardHtml.box(page), "class", "tick");
         } else if (column == 0 && named) {
-            page.element("th", () -> cell.write(page), "scope", "row");
+            page.element("th", () -> cell.write(page, beside), "scope", "row");
         } else {
             String style = style(row, column);
             if (style.isEmpty()) {
-                page.element("td", () -> cell.write(page));
+                page.element("td", () -> cell.write(page, beside));
             } else {
-                page.element("td", () -> cell.write(page), "class", style);
+                page.element("td", () -> cell.write(page, beside), "class", style);
             }
         }
     }
@@ -258,7 +288,7 @@ final class CardTable {
                             "h3",
                             () -> {
                                 page.text(named ? "" : heads.getFirst() + " ");
-                                rows.get(row).getFirst().write(page);
+                                rows.get(row).getFirst().write(page, true);
                             });
                     page.element(
                             "table",
@@ -294,27 +324,48 @@ final class CardTable {
     private void pair(int row, int column) {
         page.element("th", heads.get(column), "scope", "row", "class", "w22");
         String style = aborts[column] && isAmount(row, column) ? "w28 abort" : "w28";
-        page.element("td", () -> rows.get(row).get(column).write(page), "class", style);
+        page.element("td", () -> rows.get(row).get(column).write(page, false), "class", style);
     }
 
     /** As wide as the words want, and no wider together than the room unless they cannot. */
     private double[] widthsPt() {
         double[] least = new double[heads.size()];
-        double[] wanted = new double[heads.size()];
         for (int k = 0; k < heads.size(); k++) {
             least[k] = longest(LETTER_PT * Breadth.ofWidestWord(heads.get(k)));
-            wanted[k] = Math.max(least[k], LETTER_PT * Breadth.of(heads.get(k)));
             for (int row = 0; row < rows.size(); row++) {
-                Cell cell = rows.get(row).get(k);
-                double size = sizePt(row, k);
-                double word = size * cell.widestWord();
+                double word = sizePt(row, k) * rows.get(row).get(k).widestWord();
                 least[k] = Math.max(least[k], isAmount(row, k) ? word : longest(word));
-                wanted[k] = Math.max(wanted[k], size * cell.widest());
             }
-            least[k] += BESIDE_PT;
-            wanted[k] = Math.max(least[k], wanted[k] + BESIDE_PT);
+            least[k] = Math.max(least[k], isToWrite(k) ? LEAST_TO_WRITE_PT : 0) + BESIDE_PT;
+        }
+        double[] wanted = wantedPt(beside);
+        for (int k = 0; k < wanted.length; k++) {
+            wanted[k] = Math.max(wanted[k], least[k]);
         }
         return shared(least, wanted);
+    }
+
+    /**
+     * @param beside whether a band stands beside its number
+     */
+    private double[] wantedPt(boolean beside) {
+        double[] wanted = new double[heads.size()];
+        for (int k = 0; k < heads.size(); k++) {
+            wanted[k] = LETTER_PT * Breadth.of(heads.get(k));
+            for (int row = 0; row < rows.size(); row++) {
+                wanted[k] =
+                        Math.max(wanted[k], sizePt(row, k) * rows.get(row).get(k).widest(beside));
+            }
+            wanted[k] = Math.max(wanted[k], isToWrite(k) ? TO_WRITE_PT : 0) + BESIDE_PT;
+        }
+        return wanted;
+    }
+
+    /** Whether a column is empty, to be filled by hand. */
+    private boolean isToWrite(int column) {
+        return !TO_TICK.contains(table.columns().get(column))
+                && !rows.isEmpty()
+                && rows.stream().allMatch(row -> row.get(column).text().isBlank());
     }
 
     private static double longest(double wordPt) {

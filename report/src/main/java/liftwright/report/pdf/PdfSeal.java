@@ -10,7 +10,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
@@ -34,17 +33,19 @@ final class PdfSeal {
             PDDocumentInformation info = document.getDocumentInformation();
             info.getCOSObject().removeItem(COSName.CREATION_DATE);
             info.getCOSObject().removeItem(COSName.MOD_DATE);
-            info.setKeywords(HEAD + BLANK);
             info.setProducer("Liftwright");
             document.getDocumentCatalog().setMetadata(metadata(document, info));
             document.setDocumentId(ByteBuffer.wrap(digest(from.getBytes(UTF_8))).getLong());
             var out = new ByteArrayOutputStream();
-            document.save(out, CompressParameters.NO_COMPRESSION);
+            document.save(out);
             return marked(out.toByteArray());
         }
     }
 
-    /** Says that the file is tagged (ISO 14289-1) and what it is called, and no date. */
+    /**
+     * Says that the file is tagged (ISO 14289-1) and what it is called, and no date. Of all that is
+     * in the file this alone stands as it is, so it has the mark.
+     */
     private static PDMetadata metadata(PDDocument document, PDDocumentInformation info)
             throws IOException {
         String title = info.getTitle() == null ? "" : info.getTitle();
@@ -54,14 +55,17 @@ final class PdfSeal {
                 <x:xmpmeta xmlns:x="adobe:ns:meta/">
                 <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
                 <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
+                 xmlns:pdf="http://ns.adobe.com/pdf/1.3/"
                  xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
+                <pdf:Keywords>MARK</pdf:Keywords>
                 <pdfuaid:part>1</pdfuaid:part>
                 <dc:title><rdf:Alt><rdf:li xml:lang="x-default">TITLE</rdf:li></rdf:Alt></dc:title>
                 </rdf:Description></rdf:RDF></x:xmpmeta>
                 <?xpacket end="r"?>
                 """;
         var metadata = new PDMetadata(document);
-        metadata.importXMPMetadata(xmp.replace("TITLE", escaped(title)).getBytes(UTF_8));
+        metadata.importXMPMetadata(
+                xmp.replace("MARK", HEAD + BLANK).replace("TITLE", escaped(title)).getBytes(UTF_8));
         return metadata;
     }
 

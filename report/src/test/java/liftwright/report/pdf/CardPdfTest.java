@@ -22,8 +22,8 @@ class CardPdfTest {
 
     private static final double MM = 72 / 25.4;
     private static final double SIDE = 15 * MM;
-    private static final double TOP = 23 * MM;
-    private static final double FOOT = 17 * MM;
+    private static final double TOP = 21 * MM;
+    private static final double FOOT = 15 * MM;
 
     /** Twice the finest step of the page setter. */
     private static final double FINE = 0.2;
