@@ -73,14 +73,20 @@ public record TrialsRecord(Path rigFile) {
      */
     public Path add(KillProof proof) throws IOException {
         Files.createDirectories(proofs());
-        for (int n = 1; ; n++) {
-            Path file = proofs().resolve(proof.date() + (n == 1 ? "" : "-" + n) + YAML);
-            try {
-                RigFiles.create(file, ProofText.write(proof).getBytes(StandardCharsets.UTF_8));
-                return file;
-            } catch (FileAlreadyExistsException e) {
-                continue;
-            }
+        byte[] text = ProofText.write(proof).getBytes(StandardCharsets.UTF_8);
+        Path file = proofs().resolve(proof.date() + YAML);
+        for (int n = 2; !isCreated(file, text); n++) {
+            file = proofs().resolve(proof.date() + "-" + n + YAML);
+        }
+        return file;
+    }
+
+    private static boolean isCreated(Path file, byte[] text) throws IOException {
+        try {
+            RigFiles.create(file, text);
+            return true;
+        } catch (FileAlreadyExistsException e) {
+            return false;
         }
     }
 

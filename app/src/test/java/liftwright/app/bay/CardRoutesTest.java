@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -159,7 +160,7 @@ class CardRoutesTest {
             var second = pass(tab, base, id.text(), "passed", "A. Nobody, B. Nobody", 3);
             assertThat(second.text("sentence"))
                     .contains("number 2")
-                    .contains(LocalDate.now().toString());
+                    .contains(LocalDate.now(ZoneId.systemDefault()).toString());
             assertThat(passes()).hasSize(2);
             assertThat(Files.readAllBytes(one.getFirst())).isEqualTo(aborted);
             assertThat(Files.readString(passes().getLast())).contains("A. Nobody", "hot");

@@ -9,9 +9,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Objects;
 import java.util.Set;
 import liftwright.rig.LimitName;
 import liftwright.rig.Rig;
@@ -127,7 +127,9 @@ class TodaysPlanTest {
                     allow(card, yes.get(id));
                 } else {
                     Set<Rule> told = EnumSet.noneOf(Rule.class);
-                    Objects.requireNonNull(no.get(id)).reasons().forEach(why -> told.add(why.rule()));
+                    Objects.requireNonNull(no.get(id))
+                            .reasons()
+                            .forEach(why -> told.add(why.rule()));
                     assertThat(told).as(id + " is refused").isEqualTo(broken);
                 }
             }
@@ -226,7 +228,8 @@ class TodaysPlanTest {
                                 if (share > 0 && !fit(id)) {
                                     broken.add(Rule.PACKS);
                                 } else if (share > 0
-                                        && Objects.requireNonNull(charge.get(id)) - rig.demands().reserve().si()
+                                        && Objects.requireNonNull(charge.get(id))
+                                                        - rig.demands().reserve().si()
                                                 < share * (1 - 1e-9)) {
                                     broken.add(Rule.CHARGE);
                                 }

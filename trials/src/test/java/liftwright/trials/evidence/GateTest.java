@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -139,7 +139,8 @@ class GateTest {
                                             unread,
                                             question -> {
                                                 asked.add(question);
-                                                return Objects.requireNonNull(answers.get(question));
+                                                return Objects.requireNonNull(
+                                                        answers.get(question));
                                             }));
 
                     // The rule again, from what was drawn.
