@@ -163,7 +163,7 @@ class DraftTest extends DraftInFolder {
     void anUnknownBaseNeedsWhatItNamesToBeThere() throws Exception {
         try (var draft = open()) {
             done(draft.change("nonsense", set("site/pressure", "1000 hPa"), "x"));
-            assertThat(draft.change("nonsense", set("restraint/stand/height", "2 m"), "x"))
+            assertThat(draft.change("nonsense", set("wiring/contactors/spare/rating", "200 A"), "x"))
                     .isInstanceOf(Outcome.Refused.class);
         }
     }
