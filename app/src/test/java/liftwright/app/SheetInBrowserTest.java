@@ -105,8 +105,8 @@ class SheetInBrowserTest {
     }
 
     /**
-     * Axe finds what breaks WCAG 2.2 AA as far as a machine can see it. It takes its time over so long
-     * a sheet, and a scheme changes colours alone: each rig is looked at in one of them.
+     * Axe finds what breaks WCAG 2.2 AA as far as a machine can see it. It takes its time over so
+     * long a sheet, and a scheme changes colours alone: each rig is looked at in one of them.
      */
     @ParameterizedTest
     @CsvSource({"light, mudlark", "dark, curlew", "light, sandpiper", "dark, sandpiper"})

@@ -163,7 +163,11 @@ class DraftTest extends DraftInFolder {
     void anUnknownBaseNeedsWhatItNamesToBeThere() throws Exception {
         try (var draft = open()) {
             done(draft.change("nonsense", set("site/pressure", "1000 hPa"), "x"));
-            assertThat(draft.change("nonsense", set("wiring/contactors/spare/rating", "200 A"), "x"))
+            assertThat(
+                            draft.change(
+                                    "nonsense",
+                                    set("wiring/contactors/spare/rating", "200 A"),
+                                    "x"))
                     .isInstanceOf(Outcome.Refused.class);
         }
     }
