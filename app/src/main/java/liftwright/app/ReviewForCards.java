@@ -41,7 +41,7 @@ record ReviewForCards(RigSource source, Rig rig, Settings settings, Supplier<Pro
                     HeatQuestion.ask(
                             rig, digest, HeatCase.of(HeatQuestion.demanded(rig)), settings, work);
             case Asking.FAILURES ->
-                    FailuresQuestion.ask(rig, digest, FailureCase.quick(), settings, work);
+                    FailuresQuestion.ask(rig, digest, FailureCase.usual(), settings, work);
             case Asking.RESTRAINT -> RestraintQuestion.ask(rig, digest, settings, work);
             default -> throw new IllegalStateException("no question " + question);
         };

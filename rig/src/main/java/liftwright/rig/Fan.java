@@ -2,6 +2,7 @@ package liftwright.rig;
 
 import java.util.List;
 import java.util.Optional;
+import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 
 /**
@@ -64,6 +65,23 @@ public record Fan(
                 spin,
                 intake,
                 installation,
+                serial);
+    }
+
+    /** The same on a bench: nothing stands before it, and nothing about it takes of its thrust. */
+    public Fan bare() {
+        return new Fan(
+                id,
+                declaredAt,
+                type,
+                mount,
+                at,
+                blows,
+                leans,
+                seat,
+                spin,
+                Optional.empty(),
+                new Declared<>(installation.at(), Quantity.exact(1, Dimension.NONE)),
                 serial);
     }
 

@@ -95,6 +95,42 @@ public record Rig(
                 defaults);
     }
 
+    /** The same at another site. */
+    public Rig at(Site other) {
+        return with(other, fans);
+    }
+
+    /** The same with other fans. */
+    public Rig with(List<Fan> others) {
+        return with(site, others);
+    }
+
+    private Rig with(Site otherSite, List<Fan> otherFans) {
+        return new Rig(
+                name,
+                revision,
+                note,
+                otherSite,
+                demands,
+                limits,
+                wearer,
+                mounts,
+                fanTypes,
+                otherFans,
+                cellTypes,
+                packs,
+                wiring,
+                otherParts,
+                control,
+                crew,
+                restraint,
+                rates,
+                riskMatrix,
+                declaration,
+                tables,
+                defaults);
+    }
+
     /**
      * Whether the file says a value that has a default.
      *

@@ -22,6 +22,9 @@ final class CardRoutes {
     /** Longer than any name or note that a hand writes. */
     private static final int MOST_LETTERS = 4_000;
 
+    /** As the page calls the sheet of the day. */
+    private static final String TODAY = "today";
+
     private final Bay bay;
     private final OnRecord onRecord;
     private final CardSheets sheets;
@@ -71,8 +74,15 @@ final class CardRoutes {
 
     private Reply sheet(Call call) {
         StagedTrials staged = staged(call.body());
-        CardId id = named(staged, call.body().text("card"));
-        return sheets.of(staged, id, call.body());
+        return sheets.of(staged, wanted(staged, call.body().text("card")), call.body());
+    }
+
+    /** A card, or the sheet of the day where one is written down. */
+    private static CardSheets.Wanted wanted(StagedTrials staged, String text) {
+        return staged.day()
+                .filter(_ -> text.equals(TODAY))
+                .<CardSheets.Wanted>map(CardSheets.Wanted.Today::new)
+                .orElseGet(() -> new CardSheets.Wanted.OneCard(named(staged, text)));
     }
 
     private Reply pass(Call call) {

@@ -16,16 +16,29 @@ import liftwright.report.CardHead;
 import liftwright.report.PaperSize;
 import liftwright.report.html.CardSheet;
 import liftwright.report.pdf.CardPdf;
-import liftwright.review.Settings;
-import liftwright.review.Stage;
 import liftwright.trials.CardId;
 import liftwright.trials.TrialsAnswer;
+import liftwright.trials.ask.Trials;
+import liftwright.trials.day.Day;
 
 /** Cards as files to print, one at a time. */
 final class CardSheets {
 
     private final String version;
     private final Semaphore one = new Semaphore(1);
+
+    /** What is printed. */
+    sealed interface Wanted {
+        /**
+         * @param id of a card of the programme
+         */
+        record OneCard(CardId id) implements Wanted {}
+
+        /**
+         * @param day as it was written down
+         */
+        record Today(Day day) implements Wanted {}
+    }
 
     /**
      * @param version of the program
@@ -35,14 +48,14 @@ final class CardSheets {
     }
 
     /**
-     * A card as a file.
+     * A sheet as a file.
      *
      * @param staged the trials of the rig
-     * @param id of a card of its programme
+     * @param wanted what is printed
      * @param body says units, paper and form
      * @throws FaultException where it cannot be made
      */
-    Reply of(StagedTrials staged, CardId id, Json.Members body) {
+    Reply of(StagedTrials staged, Wanted wanted, Json.Members body) {
         UnitSystem units = Asked.units(body.text("units"));
         PaperSize paper = paper(body.text("paper"));
         boolean pdf = isPdf(body.text("form"));
@@ -50,7 +63,7 @@ final class CardSheets {
             throw new FaultException(Kind.TOO_MANY, "A sheet is being made already.");
         }
         try {
-            TrialsAnswer answer = computed(staged, id);
+            TrialsAnswer answer = computed(staged, wanted);
             List<Section.Card> cards =
                     answer.sections().stream()
                             .filter(Section.Card.class::isInstance)
@@ -76,7 +89,7 @@ final class CardSheets {
     }
 
     /** On a thread of its own: those of requests are shared by all who ask. */
-    private static TrialsAnswer computed(StagedTrials staged, CardId id) {
+    private static TrialsAnswer computed(StagedTrials staged, Wanted wanted) {
         var answer = new CompletableFuture<TrialsAnswer>();
         Thread.ofPlatform()
                 .daemon()
@@ -84,7 +97,7 @@ final class CardSheets {
                 .start(
                         () -> {
                             try {
-                                answer.complete(made(staged, id));
+                                answer.complete(made(staged, wanted));
                             } catch (RuntimeException | Error e) {
                                 answer.completeExceptionally(e);
                             }
@@ -101,23 +114,14 @@ final class CardSheets {
         }
     }
 
-    /**
-     * What is printed shall not say that something was not asked yet: the review is asked first.
-     */
-    private static TrialsAnswer made(StagedTrials staged, CardId id) {
+    private static TrialsAnswer made(StagedTrials staged, Wanted wanted) {
         var work = new AskedWork(() -> {}); // nobody stops it
-        var about = staged.about();
-        var needed =
-                staged.trials().programme().card(id).orElseThrow().questions().stream()
-                        .map(Question::of)
-                        .filter(q -> staged.reviewed().of(about.rigDigest(), q.word()).isEmpty())
-                        .toList();
-        for (Question question : needed) {
-            question.amongAll(about.rig(), about.rigDigest(), Settings.standard())
-                    .answer(Stage.WHOLE, work)
-                    .ifPresent(answer -> staged.reviewed().keep(about.rigDigest(), answer));
-        }
-        Optional<TrialsAnswer> made = staged.trials().cards(List.of(id), work);
+        Trials trials = staged.asking(work);
+        Optional<TrialsAnswer> made =
+                switch (wanted) {
+                    case Wanted.OneCard(CardId id) -> trials.cards(List.of(id), work);
+                    case Wanted.Today(Day day) -> trials.today(day, work);
+                };
         return made.orElseThrow(() -> new IllegalStateException("nobody stopped it"));
     }
 

@@ -1,9 +1,12 @@
 package liftwright.app.bay;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.function.Supplier;
 import liftwright.review.Settings;
 import liftwright.rig.Rig;
+import liftwright.trials.ask.TrialsCase;
+import liftwright.trials.day.Day;
 
 /**
  * What the trials of a rig rest on besides its file.
@@ -28,7 +31,15 @@ record OnRecord(Records records, Reviewed reviewed, Supplier<LocalDate> today) {
      * @throws FaultException when what is on record cannot be read
      */
     StagedTrials trials(String rig, Rig declared, String digest) {
+        TrialsCase about = records.read(rig, declared, digest, today);
+        Optional<Day> day = records.day(rig, declared).filter(d -> d.date().equals(about.today()));
         return new StagedTrials(
-                records.read(rig, declared, digest, today), reviewed, Settings.standard());
+                day.flatMap(Day::killProof)
+                        .flatMap(named -> records.proof(rig, named))
+                        .map(about::with)
+                        .orElse(about),
+                day,
+                reviewed,
+                Settings.standard());
     }
 }

@@ -2,11 +2,14 @@ package liftwright.app.bay;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.function.Supplier;
 import liftwright.app.bay.FaultException.Kind;
 import liftwright.app.record.TrialsRecord;
 import liftwright.rig.Rig;
 import liftwright.trials.ask.TrialsCase;
+import liftwright.trials.day.Day;
+import liftwright.trials.proof.KillProof;
 
 /** What is on record about the tests of the rigs of the opened folder. */
 @FunctionalInterface
@@ -35,8 +38,36 @@ interface Records {
      * @throws FaultException when the disk does not give it
      */
     default TrialsCase read(String rig, Rig declared, String digest, Supplier<LocalDate> today) {
+        return fromDisk(() -> of(rig).read(declared, digest, today.get()));
+    }
+
+    /**
+     * The day file beside a rig, where one reads.
+     *
+     * @throws FaultException when the disk does not give it
+     */
+    default Optional<Day> day(String rig, Rig declared) {
+        return fromDisk(() -> of(rig).day(declared));
+    }
+
+    /**
+     * A proof of the kills beside a rig, by its name.
+     *
+     * @throws FaultException when the disk does not give it
+     */
+    default Optional<KillProof> proof(String rig, String named) {
+        return fromDisk(() -> of(rig).proof(named));
+    }
+
+    /** What is read, or cannot be. */
+    @FunctionalInterface
+    interface Read<T> {
+        T now() throws IOException;
+    }
+
+    private static <T> T fromDisk(Read<T> read) {
         try {
-            return of(rig).read(declared, digest, today.get());
+            return read.now();
         } catch (IOException e) {
             throw new FaultException(
                     Kind.REFUSED,

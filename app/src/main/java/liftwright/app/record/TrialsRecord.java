@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
@@ -18,6 +19,8 @@ import liftwright.rig.file.RigReading;
 import liftwright.rig.stand.Stand;
 import liftwright.rig.stand.StandReading;
 import liftwright.trials.ask.TrialsCase;
+import liftwright.trials.day.Day;
+import liftwright.trials.day.DayReading;
 import liftwright.trials.evidence.PassFolder;
 import liftwright.trials.proof.KillProof;
 import liftwright.trials.proof.ProofReading;
@@ -34,6 +37,9 @@ public record TrialsRecord(Path rigFile) {
 
     private static final String YAML = ".yaml";
     private static final String STAND = "stand.yaml";
+
+    /** A name that leads into no other folder. */
+    private static final Pattern PLAIN = Pattern.compile("[^/\\\\]*[^/\\\\.][^/\\\\]*");
 
     /**
      * All of it, as far as it can be read; what cannot is told and keeps gates closed.
@@ -88,6 +94,29 @@ public record TrialsRecord(Path rigFile) {
         } catch (FileAlreadyExistsException e) {
             return false;
         }
+    }
+
+    /**
+     * The day that is written down beside the rig file; empty where there is none that reads.
+     *
+     * @throws IOException when the disk does not give it
+     */
+    public Optional<Day> day(Rig rig) throws IOException {
+        Path file = dayFile();
+        return Files.isRegularFile(file)
+                ? DayReading.read(String.valueOf(file.getFileName()), RigFiles.read(file), rig)
+                        .day()
+                : Optional.empty();
+    }
+
+    /**
+     * A proof of the kills beside the rig file, by its name; empty where none of that name reads.
+     *
+     * @throws IOException when the disk does not give it
+     */
+    public Optional<KillProof> proof(String named) throws IOException {
+        Path file = rigFile.resolveSibling(PLAIN.matcher(named).matches() ? named : ".");
+        return Files.isRegularFile(file) ? reading(file).proof() : Optional.empty();
     }
 
     /** The day file beside the rig file: {@code rig.day.yaml}. */

@@ -2,6 +2,8 @@ package liftwright.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -143,6 +145,61 @@ class CardRoutesTest {
             assertThat(nowhere.status()).isEqualTo(400);
             assertThat(bay.faults()).isEmpty();
         }
+    }
+
+    @Test
+    void theSheetOfTheDayIsPrintedWhereTodayIsWrittenDown() throws Exception {
+        writeDay(LocalDate.now(ZoneId.systemDefault()));
+        try (var bay = OpenBay.at(folder);
+                var tab = new Tab(bay.server())) {
+            var file = sheetOfToday(tab);
+            assertThat(file.statusCode()).isEqualTo(200);
+            assertThat(new String(file.body(), StandardCharsets.UTF_8))
+                    .startsWith("<!")
+                    .contains("In this order")
+                    .contains("mass");
+            writeDay(LocalDate.of(2001, 2, 3));
+            assertThat(sheetOfToday(tab).statusCode()).as("another day").isEqualTo(404);
+            assertThat(bay.faults()).isEmpty();
+        }
+    }
+
+    private static HttpResponse<byte[]> sheetOfToday(Tab tab) throws Exception {
+        String base = tab.ask("document", "rig", "rig.yaml").text("revision");
+        return tab.file(
+                "sheet",
+                "rig",
+                "rig.yaml",
+                "base",
+                base,
+                "units",
+                "si",
+                "card",
+                "today",
+                "form",
+                "html",
+                "paper",
+                "a4");
+    }
+
+    private void writeDay(LocalDate date) throws IOException {
+        Files.writeString(
+                folder.resolve("rig.day.yaml"),
+                """
+                liftwright day: 1
+                date: %s
+                start: "09:00"
+                light until: "18:10"
+                air: 9 °C
+                wind: 2 m/s
+                gust: 3 m/s
+                packs:
+                  p.1: {charge: 100 %%, temperature: 24 °C, spread: 8 mV}
+                people:
+                  Ann: [watcher, throttle]
+                  Ben: [fire, kill]
+                """
+                        .formatted(date));
     }
 
     @Test

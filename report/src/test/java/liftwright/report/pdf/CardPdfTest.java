@@ -31,14 +31,7 @@ class CardPdfTest {
     private static void judge(
             List<Card> cards, CardHead head, UnitSystem units, PaperSize paper, byte[] pdf) {
         Printed printed = Printed.of(pdf);
-        assertThat(printed.pages()).isNotEmpty();
-        for (Page page : printed.pages()) {
-            assertThat(page.width()).isBetween(paper.widthMm() * MM - 1, paper.widthMm() * MM + 1);
-            assertThat(page.height())
-                    .isBetween(paper.heightMm() * MM - 1, paper.heightMm() * MM + 1);
-            assertThat(outside(page)).isEmpty();
-            assertThat(meeting(page)).isEmpty();
-        }
+        nothingCutOrOverlaid(printed, paper);
         Reading.of(printed, Expected.of(cards, head, units), TOP, FOOT);
         for (int k = 0; k < printed.pages().size(); k++) {
             String margins = margins(printed.pages().get(k));
@@ -47,6 +40,18 @@ class CardPdfTest {
                     .contains("Acalculation,notacertificate.")
                     .contains("rigfile" + head.shortDigest())
                     .contains(head.revision().replace(" ", ""));
+        }
+    }
+
+    /** Every letter lies within the margins of its page, and on no other. */
+    static void nothingCutOrOverlaid(Printed printed, PaperSize paper) {
+        assertThat(printed.pages()).isNotEmpty();
+        for (Page page : printed.pages()) {
+            assertThat(page.width()).isBetween(paper.widthMm() * MM - 1, paper.widthMm() * MM + 1);
+            assertThat(page.height())
+                    .isBetween(paper.heightMm() * MM - 1, paper.heightMm() * MM + 1);
+            assertThat(outside(page)).isEmpty();
+            assertThat(meeting(page)).isEmpty();
         }
     }
 

@@ -2,10 +2,12 @@ package liftwright.trials.ask;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.numerics.Work;
 import liftwright.review.Settings;
+import liftwright.trials.CardKind;
 import liftwright.trials.Planned;
 import liftwright.trials.TestCard;
 import liftwright.trials.evidence.Standing.State;
@@ -21,6 +23,10 @@ import liftwright.trials.words.CardText;
 /** Computes what stands on a card. */
 record CardMaker(TrialsCase about, Settings settings) {
 
+    /** What the table of a thrust card tells of a fan without the wires of the rig. */
+    private static final Set<String> IN_THE_TABLE =
+            Set.of("card-thrust", "card-mount-thrust", "card-fan-speed", "card-pack-current");
+
     /**
      * @param card with all its blocks
      * @param draws its bands rest on
@@ -29,14 +35,16 @@ record CardMaker(TrialsCase about, Settings settings) {
 
     Optional<Made> make(CardStanding card, Work work) {
         Planned planned = card.planned();
+        boolean told = planned.id().kind() == CardKind.THRUST;
         Optional<Predictions> predicted =
                 Predictions.of(
-                        about.rig(),
-                        planned,
-                        Conditions.DECLARED,
-                        settings.seed(),
-                        settings.threads(),
-                        work);
+                                about.rig(),
+                                planned,
+                                Conditions.DECLARED,
+                                settings.seed(),
+                                settings.threads(),
+                                work)
+                        .map(all -> told ? all.withoutReadings(IN_THE_TABLE) : all);
         if (predicted.isEmpty()) {
             return Optional.empty();
         }

@@ -219,9 +219,9 @@ final class ThrustCard {
         }
         if (asked.card().run().isPresent()) {
             sheet.note(
-                    "The steps of the run are predicted for the fan as it is built in: on the rig’s"
-                            + " wires, with its grille and installation factor. This table is of the"
-                            + " bare fan, and what a bench table is made of.");
+                    "What warms and where to stop is predicted on the rig’s wires; thrust, current and"
+                            + " speed of this table are those straight on the pack, which a bench table"
+                            + " is made of.");
         }
         sheet.note(
                 "Throttle is taken as duty; that of a real controller is not. Compare thrust at the"

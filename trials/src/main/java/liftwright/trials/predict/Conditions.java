@@ -69,29 +69,7 @@ public record Conditions(OptionalDouble airK, Map<String, Found> packs) {
                         Optional.of(air),
                         rig.site().pressure(),
                         rig.site().humidity());
-        return new Rig(
-                rig.name(),
-                rig.revision(),
-                rig.note(),
-                site,
-                rig.demands(),
-                rig.limits(),
-                rig.wearer(),
-                rig.mounts(),
-                rig.fanTypes(),
-                rig.fans(),
-                rig.cellTypes(),
-                rig.packs(),
-                rig.wiring(),
-                rig.otherParts(),
-                rig.control(),
-                rig.crew(),
-                rig.restraint(),
-                rig.rates(),
-                rig.riskMatrix(),
-                rig.declaration(),
-                rig.tables(),
-                rig.defaults());
+        return rig.at(site);
     }
 
     /** What a run starts from, as found. */

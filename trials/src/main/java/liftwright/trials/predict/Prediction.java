@@ -11,6 +11,7 @@ import liftwright.plant.Order;
 import liftwright.plant.Plant;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.supply.CellDraw;
+import liftwright.rig.Fan;
 import liftwright.rig.Rig;
 import liftwright.rig.table.StartState;
 import liftwright.trials.Run;
@@ -48,7 +49,10 @@ final class Prediction {
     private Optional<String> cut = Optional.empty();
 
     Prediction(Rig declared, Run run, Conditions conditions, long seed) {
-        rig = conditions.in(declared);
+        rig =
+                run.held() == Run.Held.BENCH
+                        ? bare(conditions.in(declared))
+                        : conditions.in(declared);
         this.run = run;
         this.conditions = conditions;
         this.seed = seed;
@@ -57,6 +61,11 @@ final class Prediction {
         platform = Platform.of(rig, run, notes);
         watches = worthReading();
         trace = atDeclaredValues();
+    }
+
+    /** On a bench a fan stands without its grille and away from the rig. */
+    private static Rig bare(Rig rig) {
+        return rig.with(rig.fans().stream().map(Fan::bare).toList());
     }
 
     List<Watch> watches() {

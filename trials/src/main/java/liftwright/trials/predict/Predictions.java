@@ -2,6 +2,7 @@ package liftwright.trials.predict;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.numerics.Work;
 import liftwright.rig.Rig;
 import liftwright.trials.Abort;
@@ -31,6 +32,16 @@ public record Predictions(
         steps = List.copyOf(steps);
         aborts = List.copyOf(aborts);
         notes = List.copyOf(notes);
+    }
+
+    /** The same without the readings of these fields; where to stop is not touched. */
+    public Predictions withoutReadings(Set<String> fields) {
+        return new Predictions(
+                steps.stream().map(step -> step.withoutReadings(fields)).toList(),
+                aborts,
+                stopping,
+                notes,
+                draws);
     }
 
     /**

@@ -2,6 +2,7 @@ package liftwright.trials.predict;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.trials.Reading;
 import liftwright.trials.Run;
 
@@ -27,5 +28,15 @@ public record StepReadings(
         readings = List.copyOf(readings);
         worst = List.copyOf(worst);
         notes = List.copyOf(notes);
+    }
+
+    StepReadings withoutReadings(Set<String> fields) {
+        return new StepReadings(
+                ordered,
+                endS,
+                readings.stream().filter(one -> !fields.contains(one.channel().field())).toList(),
+                worst,
+                cut,
+                notes);
     }
 }

@@ -60,8 +60,8 @@ final class Repeats {
                                         "The pass stands until something that it rests on changes."));
         Sentence lasts =
                 Sentence.words("With setting up it takes about ")
-                        .then(Measure.TIME, 60 * planned.minutes())
-                        .then(", from common practice; nothing on it is done in a hurry.");
+                        .then(Measure.COUNT, planned.minutes())
+                        .then(" minutes, from common practice; nothing on it is done in a hurry.");
         return new Block.Lines("Repeats", Style.PLAIN, List.of(first, shows, ages, lasts));
     }
 }
