@@ -22,6 +22,7 @@ public final class AnswerSchema {
                     "failures",
                     "restraint",
                     "trials",
+                    "learning",
                     "stand",
                     "fan");
 
@@ -44,6 +45,7 @@ public final class AnswerSchema {
     private static String command(String question) {
         return switch (question) {
             case "trials" -> "liftwright card --json RIG";
+            case "learning" -> "liftwright explain --json RIG TEST";
             case "stand" -> "liftwright check --stand --json STAND";
             case "fan" -> "liftwright check --fan --json TABLE";
             default -> "liftwright review " + question + " --json RIG";

@@ -28,6 +28,8 @@ class FieldsAreTestedTest {
         var used = new TreeSet<String>();
         List<Path> sources = new ArrayList<>(sources("review", "main"));
         sources.addAll(sources("trials", "main"));
+        sources.addAll(sources("logbook", "main"));
+        sources.addAll(sources("learning", "main"));
         for (Path source : sources) {
             String text = Files.readString(source);
             for (Pattern pattern : List.of(MADE, STEP, LIMIT)) {
@@ -57,6 +59,8 @@ class FieldsAreTestedTest {
                             "plant",
                             "review",
                             "trials",
+                            "logbook",
+                            "learning",
                             "report",
                             "app")) {
                 files.addAll(
