@@ -35,7 +35,7 @@ final class CardPaper {
             if (!Files.exists(file.path())) {
                 return new Place(file, Optional.empty());
             }
-            byte[] there = file.read();
+            byte[] there = file.printed();
             if (!isOurs.test(there)) {
                 throw new UsageException(
                         named

@@ -44,7 +44,7 @@ final class Sheet {
             throw new UsageException(
                     named + " is a folder: name the file to write, such as report.html");
         }
-        byte[] there = file.read();
+        byte[] there = file.printed();
         if (!HtmlReport.isUnchanged(there)) {
             throw new UsageException(
                     named

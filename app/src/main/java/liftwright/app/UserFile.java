@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import liftwright.rig.csv.Beside;
 import liftwright.rig.file.Folder;
 import liftwright.rig.file.RigFiles;
+import liftwright.rig.text.YamlText;
 
 /**
  * A file of the user's: read whole within a limit, written whole or not at all (architecture
@@ -19,6 +20,9 @@ import liftwright.rig.file.RigFiles;
  * @param path where it is
  */
 record UserFile(String named, Path path) {
+
+    /** All cards of a large rig have some three million bytes. */
+    private static final int MOST_PRINTED = 1 << 27;
 
     /** The file of a name: a folder means its rig.yaml. */
     static UserFile of(String named, Path folder) {
@@ -45,11 +49,26 @@ record UserFile(String named, Path path) {
     }
 
     /**
+     * What a user wrote; never more than a rig file may have and one byte.
+     *
      * @throws UsageException with a sentence for the user when it cannot be read
      */
     byte[] read() {
+        return read(YamlText.MOST_BYTES + 1);
+    }
+
+    /**
+     * What this program printed: far longer than what a user writes.
+     *
+     * @throws UsageException as {@link #read()}
+     */
+    byte[] printed() {
+        return read(MOST_PRINTED);
+    }
+
+    private byte[] read(int mostBytes) {
         try {
-            return RigFiles.read(path);
+            return RigFiles.read(path, mostBytes);
         } catch (NoSuchFileException e) {
             throw new UsageException("no file or folder " + named);
         } catch (AccessDeniedException e) {

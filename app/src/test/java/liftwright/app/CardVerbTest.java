@@ -68,6 +68,16 @@ class CardVerbTest {
     }
 
     @Test
+    void cardsAreReprintedOverTheirOwnPrintHoweverLongItIs() throws Exception {
+        Path printed = shell.folder().resolve("cards.pdf");
+        Files.copy(Shell.EXAMPLES.resolve("mudlark/cards.pdf"), printed);
+        assertThat(Files.size(printed)).as("longer than a rig file may be").isGreaterThan(1 << 20);
+        var ran = shell.run("card", "rig.yaml", "mass", "--pdf", "cards.pdf");
+        assertThat(ran.err()).contains("wrote cards.pdf");
+        assertThat(Files.size(printed)).isLessThan(1 << 20);
+    }
+
+    @Test
     void aCardOfARunObeysItsSchemaAndHasStepsAndAborts() {
         var ran = shell.run("card", "rig.yaml", "first-spin.F140", "--json");
         var schema =

@@ -29,8 +29,12 @@ public final class RigFiles {
         return read(path, YamlText.MOST_BYTES + 1);
     }
 
-    /** The first {@code most} bytes of a file. */
-    static byte[] read(Path path, int most) throws IOException {
+    /**
+     * The first {@code most} bytes of a file.
+     *
+     * @throws IOException if there is no such file or it cannot be read
+     */
+    public static byte[] read(Path path, int most) throws IOException {
         if (Files.isDirectory(path)) {
             throw new IOException(path + " is a folder");
         }
@@ -127,7 +131,7 @@ public final class RigFiles {
     /** As {@link #writeOver(Path, byte[], byte[])}, step by step on {@code disk}. */
     public static boolean writeOver(Path path, byte[] before, byte[] bytes, Disk disk)
             throws IOException {
-        if (!Arrays.equals(read(path), before)) {
+        if (!Arrays.equals(read(path, before.length + 1), before)) {
             return false;
         }
         write(path, bytes, disk);
