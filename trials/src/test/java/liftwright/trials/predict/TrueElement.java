@@ -3,11 +3,11 @@ package liftwright.trials.predict;
 import liftwright.rig.Element;
 
 /** A wire, joint, fuse or pole of a chain as it truly is, and how warm it gets. */
-final class TrueElement {
+public final class TrueElement {
 
     private static final double ROOM_K = 293.15;
 
-    final Element declared;
+    public final Element declared;
     private final double ohm20;
     private final boolean copper;
     private final double capacityJpK;
@@ -17,12 +17,15 @@ final class TrueElement {
     private final double airK;
 
     /** Resistance over what it was, for a fault. */
-    double worn = 1;
+    public double worn = 1;
 
-    double kelvin;
+    /** Resistance that came on top, for a fault, Ω. */
+    public double addedOhm;
+
+    public double kelvin;
     private double wallK;
 
-    TrueElement(Element element, TrueNumbers draw, double airK) {
+    public TrueElement(Element element, TrueNumbers draw, double airK) {
         declared = element;
         this.airK = airK;
         kelvin = airK;
@@ -100,12 +103,12 @@ final class TrueElement {
         return Math.PI / 4 * diameter * diameter;
     }
 
-    double ohm() {
+    public double ohm() {
         double warm = copper ? 1 + 0.00393 * (kelvin - ROOM_K) : 1;
-        return worn * ohm20 * warm;
+        return worn * ohm20 * warm + addedOhm;
     }
 
-    void warm(double amp, double forS) {
+    public void warm(double amp, double forS) {
         double across = wallWpK * (kelvin - wallK);
         kelvin += forS * (amp * amp * ohm() - across) / capacityJpK;
         wallK += forS * (across - airWpK * (wallK - airK)) / wallJpK;

@@ -10,7 +10,7 @@ import liftwright.rig.FanType;
  * One fan as it truly is: coefficients that drift a little with speed, a thrust of its own with
  * heavy tails, air of its own, bodies that warm. Steady flow by the affinity laws, steady motor.
  */
-final class TrueFan {
+public final class TrueFan {
 
     private static final double ROOM_K = 293.15;
 
@@ -21,8 +21,8 @@ final class TrueFan {
                     Dimension.NONE,
                     new Tolerance(0.05, 0.15, Tolerance.Form.NORMAL, Tolerance.Scope.SHARED));
 
-    final int number;
-    final FanType type;
+    public final int number;
+    public final FanType type;
     private final double thrust0;
     private final double torque0;
     private final double reference;
@@ -40,21 +40,33 @@ final class TrueFan {
     private final double airK;
 
     /** Torque over what it was, for a fault. */
-    double hungry = 1;
+    public double hungry = 1;
 
-    double fullRadps = 1;
+    /** Thrust over what it was, for a fault. */
+    public double weak = 1;
 
-    double speedRadps;
-    double windingA;
-    double busA;
-    double thrustN;
-    double duty;
-    double windingK;
-    double caseK;
-    double sinkK;
-    double junctionK;
+    /** Speed constant over what it was: magnets that lost strength. */
+    public double fast = 1;
 
-    TrueFan(Fan fan, int number, TrueNumbers draw, double densityShare, double airK) {
+    /** Resistance of the winding and the switches over what it was. */
+    public double resistive = 1;
+
+    /** Density of the air over what it was, for jets that come back. */
+    public double air = 1;
+
+    public double fullRadps = 1;
+
+    public double speedRadps;
+    public double windingA;
+    public double busA;
+    public double thrustN;
+    public double duty;
+    public double windingK;
+    public double caseK;
+    public double sinkK;
+    public double junctionK;
+
+    public TrueFan(Fan fan, int number, TrueNumbers draw, double densityShare, double airK) {
         this.number = number;
         this.airK = airK;
         type = fan.type();
@@ -97,7 +109,7 @@ final class TrueFan {
     }
 
     /** Operates at a duty. */
-    void atDuty(double volt, double duty) {
+    public void atDuty(double volt, double duty) {
         this.duty = duty;
         double kv = kv();
         double ohm = ohm();
@@ -111,10 +123,19 @@ final class TrueFan {
         settle(volt, speed);
     }
 
+    /** Stands still and draws nothing. */
+    public void off() {
+        busA = 0;
+        windingA = 0;
+        thrustN = 0;
+        speedRadps = 0;
+        duty = 0;
+    }
+
     /** Operates at a thrust, or at full duty. */
-    void atThrust(double volt, double newton) {
-        double speed = Math.sqrt(newton / (thrust0 * drift(thrustDrift, speedRadps)));
-        speed = Math.sqrt(newton / (thrust0 * drift(thrustDrift, speed)));
+    public void atThrust(double volt, double newton) {
+        double speed = Math.sqrt(newton / (weak * air * thrust0 * drift(thrustDrift, speedRadps)));
+        speed = Math.sqrt(newton / (weak * air * thrust0 * drift(thrustDrift, speed)));
         double amp = current(speed);
         duty = (amp * ohm() + speed / kv()) / volt;
         if (duty > 1) {
@@ -128,7 +149,7 @@ final class TrueFan {
         speedRadps = speed;
         windingA = speed > 0 ? current(speed) : duty * volt / ohm();
         busA = windingA * (duty + switching * (1 - duty)) + fixedW / volt;
-        thrustN = thrust0 * drift(thrustDrift, speed) * speed * speed;
+        thrustN = weak * air * thrust0 * drift(thrustDrift, speed) * speed * speed;
     }
 
     private double current(double speed) {
@@ -136,7 +157,7 @@ final class TrueFan {
     }
 
     private double torque(double speed) {
-        return hungry * torque0 * drift(torqueDrift, speed);
+        return hungry * air * torque0 * drift(torqueDrift, speed);
     }
 
     private double drift(double power, double speed) {
@@ -144,16 +165,16 @@ final class TrueFan {
     }
 
     private double kv() {
-        return kv20 / (1 - 0.0011 * (caseK - ROOM_K));
+        return fast * kv20 / (1 - 0.0011 * (caseK - ROOM_K));
     }
 
     private double ohm() {
-        return winding20 * (1 + 0.00393 * (windingK - ROOM_K)) + switchOhm;
+        return resistive * (winding20 * (1 + 0.00393 * (windingK - ROOM_K)) + switchOhm);
     }
 
     /** Warms for a short time; a plain explicit step, the junction as quick as its losses. */
-    void warm(double volt, double forS) {
-        double windingW = windingA * windingA * (ohm() - switchOhm);
+    public void warm(double volt, double forS) {
+        double windingW = windingA * windingA * (ohm() - resistive * switchOhm);
         double ironW = (noLoad + noLoadSlope * speedRadps) * speedRadps / kv();
         double switchesW =
                 windingA * windingA * switchOhm + switching * volt * windingA * (1 - duty) + fixedW;

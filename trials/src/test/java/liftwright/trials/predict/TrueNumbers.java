@@ -10,25 +10,25 @@ import liftwright.quantity.Tolerance;
  * Truth drawn from what is declared, by code of its own: what is shared is drawn once for all that
  * name it, what is each for every part.
  */
-final class TrueNumbers {
+public final class TrueNumbers {
 
-    final SplittableRandom random;
+    public final SplittableRandom random;
     private final Map<String, Double> shared = new HashMap<>();
 
-    TrueNumbers(long seed) {
+    public TrueNumbers(long seed) {
         random = new SplittableRandom(seed);
     }
 
-    double normal() {
+    public double normal() {
         return random.nextGaussian();
     }
 
-    double between(double least, double most) {
+    public double between(double least, double most) {
         return least + (most - least) * random.nextDouble();
     }
 
     /** Tails heavier than normal ones, 95 % within 2: Student's t with five degrees of freedom. */
-    double tailed() {
+    public double tailed() {
         double square = 0;
         for (int k = 0; k < 5; k++) {
             double z = normal();
@@ -38,14 +38,14 @@ final class TrueNumbers {
     }
 
     /** One value of a part. */
-    double of(Quantity declared, String name) {
+    public double of(Quantity declared, String name) {
         return declared.tolerance().scope() == Tolerance.Scope.EACH
                 ? drawn(declared)
                 : shared.computeIfAbsent(name, any -> drawn(declared));
     }
 
     /** The mean of so many units. */
-    double mean(Quantity declared, String name, int units) {
+    public double mean(Quantity declared, String name, int units) {
         if (declared.tolerance().scope() == Tolerance.Scope.SHARED) {
             return of(declared, name);
         }

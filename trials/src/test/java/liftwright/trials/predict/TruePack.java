@@ -4,11 +4,11 @@ import liftwright.rig.CellType;
 import liftwright.rig.Pack;
 
 /** One pack as it truly is: every cell in series its own, with a quick drop the model lacks. */
-final class TruePack {
+public final class TruePack {
 
     private static final double REFERENCE_K = 298.15;
 
-    final Pack declared;
+    public final Pack declared;
     private final int series;
     private final double[] capacityAs;
     private final double[] ohm25;
@@ -33,13 +33,16 @@ final class TruePack {
     private final double start;
 
     /** Every resistance over what it was, for a fault. */
-    double worn = 1;
+    public double worn = 1;
 
-    double coreK;
+    /** Share of the charge that was missing at the start, for a fault. */
+    public double missing;
+
+    public double coreK;
     private double surfaceK;
-    double amp;
+    public double amp;
 
-    TruePack(Pack pack, TrueNumbers draw, double airK) {
+    public TruePack(Pack pack, TrueNumbers draw, double airK) {
         declared = pack;
         this.airK = airK;
         CellType cell = pack.cell();
@@ -87,7 +90,7 @@ final class TruePack {
     }
 
     private double restV(int k) {
-        double charge = start - passedAs / capacityAs[k];
+        double charge = start - missing - passedAs / capacityAs[k];
         var curve = declared.cell().openCircuit().orElseThrow();
         int n = curve.charge().size();
         int at = 1;
@@ -99,15 +102,15 @@ final class TruePack {
         return offV + curve.volt().get(at - 1) * (1 - part) + curve.volt().get(at) * part;
     }
 
-    double chargeLeft() {
+    public double chargeLeft() {
         double least = 1;
         for (double capacity : capacityAs) {
-            least = Math.min(least, start - passedAs / capacity);
+            least = Math.min(least, start - missing - passedAs / capacity);
         }
         return least;
     }
 
-    double emfV() {
+    public double emfV() {
         double sum = 0;
         for (int k = 0; k < series; k++) {
             sum += restV(k) - slow();
@@ -123,7 +126,7 @@ final class TruePack {
         return sum;
     }
 
-    double ohm() {
+    public double ohm() {
         double sum = linksOhm;
         for (double one : ohm25) {
             sum += one * warm();
@@ -131,11 +134,11 @@ final class TruePack {
         return sum;
     }
 
-    double terminalV() {
+    public double terminalV() {
         return emfV() - amp * ohm();
     }
 
-    double leastCellV() {
+    public double leastCellV() {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < series; k++) {
             least = Math.min(least, restV(k) - slow() - amp * (ohm25[k] * warm() + seenOhm));
@@ -143,7 +146,12 @@ final class TruePack {
         return least;
     }
 
-    void step(double forS) {
+    /** Charge that left it since the start, A s. */
+    public double passedAs() {
+        return passedAs;
+    }
+
+    public void step(double forS) {
         passedAs += amp * forS;
         double mean = 0;
         for (double one : ohm25) {

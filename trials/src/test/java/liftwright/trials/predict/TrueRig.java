@@ -14,16 +14,16 @@ import liftwright.rig.Wiring;
  * A whole rig as it truly is. Packs feed trees: from pack to fans without a loop. Solved by going
  * up the tree with currents and down it with voltages until both agree.
  */
-final class TrueRig {
+public final class TrueRig {
 
     /** A chain from a node nearer to the pack to one farther from it. */
-    static final class Branch {
-        final Wiring.Chain chain;
-        final List<TrueElement> elements = new ArrayList<>();
-        final List<Branch> next = new ArrayList<>();
-        int fan = -1;
-        double amp;
-        double farV;
+    public static final class Branch {
+        public final Wiring.Chain chain;
+        public final List<TrueElement> elements = new ArrayList<>();
+        public final List<Branch> next = new ArrayList<>();
+        public int fan = -1;
+        public double amp;
+        public double farV;
 
         Branch(Wiring.Chain chain) {
             this.chain = chain;
@@ -34,22 +34,24 @@ final class TrueRig {
         }
     }
 
-    final Rig rig;
-    final TrueNumbers draw;
-    final List<TrueFan> fans = new ArrayList<>();
-    final List<TruePack> packs = new ArrayList<>();
-    final List<List<Branch>> trees = new ArrayList<>();
-    final List<Branch> branches = new ArrayList<>();
-    final Map<String, TrueElement> elements = new HashMap<>();
-    final double massKg;
+    public final Rig rig;
+    public final TrueNumbers draw;
+    public final List<TrueFan> fans = new ArrayList<>();
+    public final List<TruePack> packs = new ArrayList<>();
+    public final List<List<Branch>> trees = new ArrayList<>();
+    public final List<Branch> branches = new ArrayList<>();
+    public final Map<String, TrueElement> elements = new HashMap<>();
+    public final double massKg;
+    public final double airK;
+    public final double pressurePa;
 
-    TrueRig(Rig rig, long seed) {
+    public TrueRig(Rig rig, long seed) {
         this.rig = rig;
         draw = new TrueNumbers(seed);
-        double airK = draw.of(rig.site().temperature().orElseThrow(), "air") + 0.7 * draw.normal();
+        airK = draw.of(rig.site().temperature().orElseThrow(), "air") + 0.7 * draw.normal();
         double heightM = draw.of(rig.site().elevation(), "elevation");
-        double pressure = 101_325 * Math.pow(1 - 2.25577e-5 * heightM, 5.25588);
-        double density = pressure / (287.05 * airK) * (1 - 0.005 * draw.random.nextDouble());
+        pressurePa = 101_325 * Math.pow(1 - 2.25577e-5 * heightM, 5.25588);
+        double density = pressurePa / (287.05 * airK) * (1 - 0.005 * draw.random.nextDouble());
         // The floor, the walls and the jets' own return: up to two per cent either way.
         double room = 1 + draw.between(-0.015, 0.015);
         for (int k = 0; k < rig.fans().size(); k++) {
@@ -126,12 +128,12 @@ final class TrueRig {
 
     /** What a fan is told at a voltage. */
     @FunctionalInterface
-    interface Told {
+    public interface Told {
         void at(TrueFan fan, double volt);
     }
 
     /** Finds what flows. */
-    void solve(Told told) {
+    public void solve(Told told) {
         for (int round = 0; round < 6; round++) {
             for (int pack = 0; pack < packs.size(); pack++) {
                 double amp = 0;
@@ -170,7 +172,7 @@ final class TrueRig {
     }
 
     /** Everything warms and empties for a short time. */
-    void step(double forS) {
+    public void step(double forS) {
         for (Branch branch : branches) {
             for (TrueElement element : branch.elements) {
                 element.warm(branch.amp, forS);

@@ -97,18 +97,10 @@ final class TrueRun {
     /** The fans are told nothing any more; everything goes on to warm. */
     void rest(double forS, Runnable each) {
         for (int k = 0; k < forS / STEP_S; k++) {
-            rig.solve((fan, volt) -> off(fan));
+            rig.solve((fan, volt) -> fan.off());
             rig.step(STEP_S);
             each.run();
         }
-    }
-
-    private static void off(TrueFan fan) {
-        fan.busA = 0;
-        fan.windingA = 0;
-        fan.thrustN = 0;
-        fan.speedRadps = 0;
-        fan.duty = 0;
     }
 
     private void told(Run.Level level, double now) {
@@ -136,7 +128,7 @@ final class TrueRun {
                     if (runs[fan.number]) {
                         fan.atDuty(volt, coarse * group[fan.number]);
                     } else {
-                        off(fan);
+                        fan.off();
                     }
                 });
     }
@@ -163,7 +155,7 @@ final class TrueRun {
                     if (runs[fan.number]) {
                         fan.atThrust(volt, each * up[fan.number]);
                     } else {
-                        off(fan);
+                        fan.off();
                     }
                 });
     }
