@@ -170,6 +170,27 @@ public final class ParameterTable {
     }
 
     /**
+     * The vector at given deviates: what is independent and standard normal before anything is
+     * measured. A tolerance that is not normal is reached through its distribution function, what
+     * was fitted together through its Cholesky factor; so 0 is the median of every row.
+     *
+     * @param deviates one for each row; those of exact rows are not read
+     * @param out takes the vector; it may lie where nothing can be ({@link #check})
+     */
+    public void at(double[] deviates, double[] out) {
+        System.arraycopy(nominal, 0, checked(out), 0, out.length);
+        checked(deviates);
+        for (int k = 0; k < doubtful.length; k++) {
+            double uniform = Math.clamp(Gaussian.cdf(deviates[doubtful[k]]), 1e-300, 1 - 1e-16);
+            out[doubtful[k]] += Spread.sample(plus[k], minus[k], bound[k], uniform);
+        }
+        for (Joint joint : joints) {
+            System.arraycopy(deviates, joint.first, out, joint.first, joint.channel.length);
+            joint.factor.transform(out, joint.first);
+        }
+    }
+
+    /**
      * Each member's deviate comes from its own name, so that a member more, at the end, changes no
      * other.
      */

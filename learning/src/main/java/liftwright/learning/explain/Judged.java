@@ -1,0 +1,257 @@
+package liftwright.learning.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import liftwright.learning.explain.Explained.Finding;
+import liftwright.learning.explain.Explained.Weighed;
+
+/** What may be said of weighed causes: how likely each is, how large, and which are named. */
+final class Judged {
+
+    /** Before anything is measured: none of these over nothing. */
+    static final double OTHER_PRIOR = 0.3;
+
+    /** Two causes over the product of each alone. */
+    static final double PAIR_PRIOR = 1.0;
+
+    /** Nobody is accused while nothing is this likely. */
+    static final double ACQUITTED = 0.15;
+
+    /** What is named holds this part of what speaks for any named cause. */
+    private static final double TOLD = 0.9;
+
+    /** A second cause is named from this share on. */
+    private static final double BOTH = 0.6;
+
+    /** Causes less likely than this are not told. */
+    private static final double WORTH = 0.005;
+
+    private final Weigher weigher;
+    private final List<Hypothesis> hypotheses;
+    private final List<Weigher.Weight> weights;
+    private final double[] shares;
+    private final double nothing;
+    private final double other;
+    private final double logOther;
+
+    Judged(Weigher weigher, List<Hypothesis> hypotheses) {
+        this.weigher = weigher;
+        this.hypotheses = hypotheses;
+        weights = weigher.weights(PAIR_PRIOR);
+        double[] logs = new double[weights.size() + 2];
+        for (int k = 0; k < weights.size(); k++) {
+            logs[k] = weights.get(k).log();
+        }
+        logs[weights.size()] = 0;
+        logOther = weigher.logOther(OTHER_PRIOR);
+        logs[weights.size() + 1] = logOther;
+        double[] all = Weigher.shares(logs);
+        shares = java.util.Arrays.copyOf(all, weights.size());
+        nothing = all[weights.size()];
+        other = all[weights.size() + 1];
+    }
+
+    double nothing() {
+        return nothing;
+    }
+
+    double other() {
+        return other;
+    }
+
+    List<Weigher.Weight> weights() {
+        return weights;
+    }
+
+    double share(int weight) {
+        return shares[weight];
+    }
+
+    /** Each cause with the share of all weights that it is part of, likeliest first. */
+    List<Weighed> ranked() {
+        Map<Integer, Double> sums = new LinkedHashMap<>();
+        for (int k = 0; k < shares.length; k++) {
+            sums.merge(weights.get(k).first(), shares[k], Double::sum);
+            if (weights.get(k).isPair()) {
+                sums.merge(weights.get(k).second(), shares[k], Double::sum);
+            }
+        }
+        List<Weighed> ranked = new ArrayList<>();
+        sums.forEach(
+                (h, share) -> {
+                    if (share > WORTH) {
+                        ranked.add(weighed(h, share));
+                    }
+                });
+        ranked.add(new Weighed(Cause.NOTHING, nothing, 0, 0, 0, "", 0));
+        ranked.add(new Weighed(Cause.OTHER, other, 0, 0, 0, "", logOther));
+        ranked.sort(Comparator.comparingDouble((Weighed one) -> -one.share()));
+        return ranked;
+    }
+
+    private record Mass(double size, double newton, double weight) {}
+
+    private Weighed weighed(int h, double share) {
+        Hypothesis hypothesis = hypotheses.get(h);
+        List<Mass> masses = new ArrayList<>();
+        double log = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < shares.length; k++) {
+            Weigher.Weight weight = weights.get(k);
+            if ((weight.first() == h || weight.second() == h) && shares[k] > 0.02 * share) {
+                masses(weight, h, shares[k], masses);
+            }
+            if (weight.first() == h && !weight.isPair()) {
+                log = weight.log() - Math.log(hypothesis.prior());
+            }
+        }
+        masses.sort(Comparator.comparingDouble(Mass::newton));
+        double low = quantile(masses, 0.05).newton;
+        double high = quantile(masses, 0.95).newton;
+        double middle = quantile(masses, 0.5).newton;
+        masses.sort(Comparator.comparingDouble(Mass::size));
+        String words =
+                hypothesis
+                        .unit()
+                        .of(
+                                quantile(masses, 0.05).size,
+                                quantile(masses, 0.5).size,
+                                quantile(masses, 0.95).size);
+        return new Weighed(hypothesis.cause(), Math.min(1, share), middle, low, high, words, log);
+    }
+
+    private void masses(Weigher.Weight weight, int h, double share, List<Mass> into) {
+        Hypothesis hypothesis = hypotheses.get(h);
+        double[] settings = weigher.settingShares(weight);
+        for (int s = 0; s < settings.length; s++) {
+            if (settings[s] < 1e-3) {
+                continue;
+            }
+            if (weight.isPair()) {
+                Weigher.Joint joint = weigher.joint(s, weight.first(), weight.second(), 120);
+                double[] of = Weigher.shares(joint.logs());
+                for (int k = 0; k < of.length; k++) {
+                    double size = weight.first() == h ? joint.first()[k] : joint.second()[k];
+                    add(hypothesis, size, share * settings[s] * of[k], into);
+                }
+            } else {
+                double[] grid = weigher.grid(h);
+                double[] of = Weigher.shares(weigher.sizeLogs(s, h, grid));
+                for (int k = 0; k < of.length; k++) {
+                    add(hypothesis, grid[k], share * settings[s] * of[k], into);
+                }
+            }
+        }
+    }
+
+    private static void add(Hypothesis hypothesis, double size, double weight, List<Mass> into) {
+        if (weight > 1e-9) {
+            into.add(new Mass(size, hypothesis.newtons(size), weight));
+        }
+    }
+
+    private static Mass quantile(List<Mass> masses, double share) {
+        double all = masses.stream().mapToDouble(Mass::weight).sum();
+        double sum = 0;
+        for (Mass mass : masses) {
+            sum += mass.weight;
+            if (sum >= share * all) {
+                return mass;
+            }
+        }
+        return masses.getLast();
+    }
+
+    /** Whether causes are named, and how surely. */
+    Finding finding() {
+        double accused = 1 - nothing - other;
+        if (nothing >= ACQUITTED && nothing >= other) {
+            return Finding.NOTHING_BEYOND_DECLARED;
+        }
+        if (other >= accused) {
+            return Finding.NONE_OF_THESE;
+        }
+        List<Integer> named = numbers();
+        if (named.size() > Explained.MOST_NAMED) {
+            return Finding.CANNOT_BE_TOLD;
+        }
+        return named.size() == 1 || together() ? Finding.FOUND : Finding.CANNOT_BE_TOLD_APART;
+    }
+
+    /** Whether the likeliest is a pair, and sure enough. */
+    private boolean together() {
+        double pair = 0;
+        double accused = 1 - nothing - other;
+        Weigher.Weight best = weights.getFirst();
+        for (int k = 0; k < shares.length; k++) {
+            Weigher.Weight weight = weights.get(k);
+            if (best.isPair()
+                    && weight.isPair()
+                    && weight.first() == best.first()
+                    && weight.second() == best.second()) {
+                pair += shares[k];
+            }
+        }
+        return pair >= BOTH * accused;
+    }
+
+    /** Numbers of the hypotheses that hold most of what speaks for any, likeliest first. */
+    List<Integer> numbers() {
+        double accused = 1 - nothing - other;
+        List<Integer> named = new ArrayList<>();
+        if (together()) {
+            named.add(weights.getFirst().first());
+            named.add(weights.getFirst().second());
+            return named;
+        }
+        double[] sums = new double[hypotheses.size()];
+        for (int k = 0; k < shares.length; k++) {
+            sums[weights.get(k).first()] += shares[k];
+            if (weights.get(k).isPair()) {
+                sums[weights.get(k).second()] += shares[k];
+            }
+        }
+        List<Integer> order =
+                java.util.stream.IntStream.range(0, sums.length)
+                        .boxed()
+                        .sorted(Comparator.comparingDouble((Integer h) -> -sums[h]))
+                        .toList();
+        for (int h : order) {
+            named.add(h);
+            double held = 0;
+            for (int k = 0; k < shares.length; k++) {
+                if (named.contains(weights.get(k).first())
+                        || named.contains(weights.get(k).second())) {
+                    held += shares[k];
+                }
+            }
+            if (held >= TOLD * accused || named.size() > Explained.MOST_NAMED) {
+                break;
+            }
+        }
+        return named;
+    }
+
+    /** The causes to name, at most {@link Explained#MOST_NAMED}. */
+    List<Weighed> named(List<Weighed> ranked) {
+        return switch (finding()) {
+            case NOTHING_BEYOND_DECLARED, NONE_OF_THESE -> List.of();
+            case FOUND, CANNOT_BE_TOLD_APART, CANNOT_BE_TOLD ->
+                    numbers().stream()
+                            .limit(Explained.MOST_NAMED)
+                            .flatMap(
+                                    h ->
+                                            ranked.stream()
+                                                    .filter(
+                                                            one ->
+                                                                    one.cause()
+                                                                            .equals(
+                                                                                    hypotheses
+                                                                                            .get(h)
+                                                                                            .cause())))
+                            .toList();
+        };
+    }
+}

@@ -1,0 +1,316 @@
+package liftwright.learning.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Weighs hypotheses by the density of what was measured under each, all doubt integrated out: that
+ * of what was declared, of instruments and of what the model leaves out analytically, that of sizes
+ * and of how much is left out over a grid. Pairs of causes are tried for the likeliest few with
+ * every other, their effects added.
+ *
+ * <p>Source: Bayes factors after Kass and Raftery [KASS95].
+ */
+final class Weigher {
+
+    /** Sizes of a cause, and of each of two. */
+    private static final int SIZES = 240;
+
+    private static final int PAIR_SIZES = 48;
+
+    /** So many are tried with every other. */
+    static final int FIRST = 6;
+
+    private final List<Setting> settings;
+    private final List<Hypothesis> hypotheses;
+    private final FreePatterns patterns;
+
+    /**
+     * One way in which the scatter may be.
+     *
+     * @param prior how likely that is
+     * @param left readings less predicted as declared
+     */
+    record Setting(double prior, Reduced reduced, Reduced.Vector left) {}
+
+    /**
+     * One or two causes.
+     *
+     * @param first number of a hypothesis; −1 for none
+     * @param second number of another; −1 for none
+     * @param log ln of density times prior, over that of nothing
+     */
+    record Weight(int first, int second, double log) {
+        boolean isPair() {
+            return second >= 0;
+        }
+    }
+
+    /** Products of one hypothesis in one setting. */
+    private static final class Products {
+        final Reduced.Vector[] effects;
+        final double[][] inner;
+        final double[] left;
+
+        Products(Setting setting, Hypothesis hypothesis) {
+            int n = hypothesis.sizes().length;
+            effects = new Reduced.Vector[n];
+            inner = new double[n][n];
+            left = new double[n];
+            for (int i = 0; i < n; i++) {
+                effects[i] = setting.reduced.of(hypothesis.effects()[i]);
+                left[i] = setting.reduced.product(effects[i], setting.left);
+                for (int j = 0; j <= i; j++) {
+                    inner[i][j] = setting.reduced.product(effects[i], effects[j]);
+                    inner[j][i] = inner[i][j];
+                }
+            }
+        }
+    }
+
+    private final Products[][] products;
+    private final double[] logNothing;
+    private final double[] logOther;
+
+    Weigher(List<Setting> settings, List<Hypothesis> hypotheses, FreePatterns patterns) {
+        this.settings = List.copyOf(settings);
+        this.hypotheses = List.copyOf(hypotheses);
+        this.patterns = patterns;
+        products = new Products[settings.size()][hypotheses.size()];
+        logNothing = new double[settings.size()];
+        logOther = new double[settings.size()];
+        for (int s = 0; s < settings.size(); s++) {
+            Setting setting = settings.get(s);
+            logNothing[s] =
+                    Math.log(setting.prior)
+                            - 0.5
+                                    * (setting.reduced.logDeterminant()
+                                            + setting.reduced.product(setting.left, setting.left));
+            logOther[s] = logNothing[s] + patterns.logFactor(setting.reduced, setting.left);
+            for (int h = 0; h < hypotheses.size(); h++) {
+                products[s][h] = new Products(setting, hypotheses.get(h));
+            }
+        }
+    }
+
+    /** ln of the density of nothing beyond what was declared. */
+    double logNothing() {
+        return logSum(logNothing);
+    }
+
+    /** ln of density times prior of none of these, over nothing. */
+    double logOther(double prior) {
+        return Math.log(prior) + logSum(logOther) - logNothing();
+    }
+
+    /** All single causes and the pairs worth telling, likeliest first. */
+    List<Weight> weights(double pairPrior) {
+        List<Weight> singles = new ArrayList<>();
+        for (int h = 0; h < hypotheses.size(); h++) {
+            double[] logs = new double[settings.size()];
+            for (int s = 0; s < logs.length; s++) {
+                logs[s] = logNothing[s] + logSum(sizeLogs(s, h, grid(h)));
+            }
+            singles.add(
+                    new Weight(
+                            h,
+                            -1,
+                            Math.log(hypotheses.get(h).prior()) + logSum(logs) - logNothing()));
+        }
+        singles.sort(Comparator.comparingDouble((Weight weight) -> -weight.log));
+        List<Weight> all = new ArrayList<>(singles);
+        if (pairPrior > 0) {
+            for (int k = 0; k < Math.min(FIRST, singles.size()); k++) {
+                pairs(singles.get(k), singles, k, pairPrior, all);
+            }
+        }
+        all.sort(Comparator.comparingDouble((Weight weight) -> -weight.log));
+        return all;
+    }
+
+    private void pairs(
+            Weight first, List<Weight> singles, int rank, double prior, List<Weight> into) {
+        for (int k = rank + 1; k < singles.size(); k++) {
+            int second = singles.get(k).first;
+            Hypothesis a = hypotheses.get(first.first);
+            Hypothesis b = hypotheses.get(second);
+            if (a.cause().part().equals(b.cause().part()) && !a.cause().part().isEmpty()) {
+                continue; // two things wrong with one part: told as one
+            }
+            double[] logs = new double[settings.size()];
+            for (int s = 0; s < logs.length; s++) {
+                logs[s] = logNothing[s] + pairLog(s, first.first, second);
+            }
+            into.add(
+                    new Weight(
+                            first.first,
+                            second,
+                            Math.log(prior * a.prior() * b.prior()) + logSum(logs) - logNothing()));
+        }
+    }
+
+    double[] grid(int h) {
+        return hypotheses.get(h).grid(SIZES);
+    }
+
+    /** For each size: ln of its share of the prior times its density over that of nothing. */
+    double[] sizeLogs(int s, int h, double[] grid) {
+        Hypothesis hypothesis = hypotheses.get(h);
+        Products of = products[s][h];
+        double[] weights = new double[of.left.length];
+        double[] logs = new double[grid.length];
+        for (int k = 0; k < grid.length; k++) {
+            hypothesis.weights(grid[k], weights);
+            logs[k] = form(weights, of) - Math.log(grid.length);
+        }
+        return logs;
+    }
+
+    private static double form(double[] weights, Products of) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            if (weights[i] != 0) {
+                sum += weights[i] * of.left[i];
+                for (int j = 0; j < weights.length; j++) {
+                    sum -= 0.5 * weights[i] * weights[j] * of.inner[i][j];
+                }
+            }
+        }
+        return sum;
+    }
+
+    /** The cross products of two hypotheses at one setting. */
+    private double[][] cross(int s, int a, int b) {
+        Products one = products[s][a];
+        Products two = products[s][b];
+        double[][] cross = new double[one.effects.length][two.effects.length];
+        for (int i = 0; i < cross.length; i++) {
+            for (int j = 0; j < cross[i].length; j++) {
+                cross[i][j] = settings.get(s).reduced.product(one.effects[i], two.effects[j]);
+            }
+        }
+        return cross;
+    }
+
+    private double pairLog(int s, int a, int b) {
+        Joint joint = joint(s, a, b, PAIR_SIZES);
+        return logSum(joint.logs);
+    }
+
+    /** Two causes over a grid of their sizes. */
+    record Joint(double[] first, double[] second, double[] logs) {}
+
+    Joint joint(int s, int a, int b, int count) {
+        Hypothesis one = hypotheses.get(a);
+        Hypothesis two = hypotheses.get(b);
+        double[][] cross = cross(s, a, b);
+        double[][] alone = {{}, {}};
+        double[] gridA = one.grid(count);
+        double[] gridB = two.grid(count);
+        double[][] weightsA = new double[gridA.length][one.sizes().length];
+        double[][] weightsB = new double[gridB.length][two.sizes().length];
+        alone[0] = alone(s, a, gridA, weightsA);
+        alone[1] = alone(s, b, gridB, weightsB);
+        double[] first = new double[gridA.length * gridB.length];
+        double[] second = new double[first.length];
+        double[] logs = new double[first.length];
+        double share = Math.log(first.length);
+        for (int i = 0; i < gridA.length; i++) {
+            for (int j = 0; j < gridB.length; j++) {
+                int k = i * gridB.length + j;
+                double both = 0;
+                for (int m = 0; m < weightsA[i].length; m++) {
+                    for (int n = 0; n < weightsB[j].length; n++) {
+                        both += weightsA[i][m] * weightsB[j][n] * cross[m][n];
+                    }
+                }
+                first[k] = gridA[i];
+                second[k] = gridB[j];
+                logs[k] = alone[0][i] + alone[1][j] - both - share;
+            }
+        }
+        return new Joint(first, second, logs);
+    }
+
+    private double[] alone(int s, int h, double[] grid, double[][] weights) {
+        double[] logs = new double[grid.length];
+        for (int k = 0; k < grid.length; k++) {
+            hypotheses.get(h).weights(grid[k], weights[k]);
+            logs[k] = form(weights[k], products[s][h]);
+        }
+        return logs;
+    }
+
+    /** How likely each setting is under one weight. */
+    double[] settingShares(Weight weight) {
+        double[] logs = new double[settings.size()];
+        for (int s = 0; s < logs.length; s++) {
+            logs[s] = logNothing[s];
+            if (weight.isPair()) {
+                logs[s] += pairLog(s, weight.first, weight.second);
+            } else if (weight.first >= 0) {
+                logs[s] += logSum(sizeLogs(s, weight.first, grid(weight.first)));
+            }
+        }
+        return shares(logs);
+    }
+
+    /** Effect that is left in the readings once causes of these sizes are taken away. */
+    Reduced.Vector left(int s, Weight weight, double sizeA, double sizeB) {
+        Reduced.Vector left = settings.get(s).left;
+        double[] white = left.white().clone();
+        double[] along = left.along().clone();
+        take(s, weight.first, sizeA, white, along);
+        take(s, weight.second, sizeB, white, along);
+        return new Reduced.Vector(white, along);
+    }
+
+    private void take(int s, int h, double size, double[] white, double[] along) {
+        if (h < 0) {
+            return;
+        }
+        double[] weights = new double[hypotheses.get(h).sizes().length];
+        hypotheses.get(h).weights(size, weights);
+        for (int k = 0; k < weights.length; k++) {
+            Reduced.Vector effect = products[s][h].effects[k];
+            for (int i = 0; weights[k] != 0 && i < white.length; i++) {
+                white[i] -= weights[k] * effect.white()[i];
+            }
+            for (int i = 0; weights[k] != 0 && i < along.length; i++) {
+                along[i] -= weights[k] * effect.along()[i];
+            }
+        }
+    }
+
+    List<Setting> settings() {
+        return settings;
+    }
+
+    FreePatterns patterns() {
+        return patterns;
+    }
+
+    /** Shares of logarithms. */
+    static double[] shares(double[] logs) {
+        double sum = logSum(logs);
+        return IntStream.range(0, logs.length).mapToDouble(k -> Math.exp(logs[k] - sum)).toArray();
+    }
+
+    /** Logarithm of a sum of exponentials. */
+    static double logSum(double[] logs) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double log : logs) {
+            most = Math.max(most, log);
+        }
+        if (most == Double.NEGATIVE_INFINITY) {
+            return most;
+        }
+        double sum = 0;
+        for (double log : logs) {
+            sum += Math.exp(log - most);
+        }
+        return most + Math.log(sum);
+    }
+}
