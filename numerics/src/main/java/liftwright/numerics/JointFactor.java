@@ -106,4 +106,35 @@ public final class JointFactor {
             values[at + i] = positive[i] ? nominal[i] * Math.exp(sum) : nominal[i] + sum;
         }
     }
+
+    /**
+     * The same for members that do not stand in a row.
+     *
+     * @param at place of each member in {@code values}
+     */
+    public void transform(double[] values, int[] at) {
+        int n = nominal.length;
+        for (int i = n - 1; i >= 0; i--) {
+            double sum = 0;
+            for (int k = 0; k <= i; k++) {
+                sum += lower[i * n + k] * values[at[k]];
+            }
+            values[at[i]] = positive[i] ? nominal[i] * Math.exp(sum) : nominal[i] + sum;
+        }
+    }
+
+    /** Covariance of two members, of the coordinates drawn. */
+    public double covariance(int i, int j) {
+        int n = nominal.length;
+        double sum = 0;
+        for (int k = 0; k <= Math.min(i, j); k++) {
+            sum += lower[i * n + k] * lower[j * n + k];
+        }
+        return sum;
+    }
+
+    /** Whether a member is drawn in logarithms. */
+    public boolean isPositive(int i) {
+        return positive[i];
+    }
 }

@@ -60,7 +60,7 @@ final class Assembler {
      */
     Assembler(Rig rig, Set<String> opened, boolean heated, boolean held) {
         this.rig = rig;
-        ParameterRows rows = new ParameterRows();
+        ParameterRows rows = new ParameterRows(HeldCorrections.of(rig).held());
         air = SiteAir.declare(rig.site(), rows);
         fans = FanBank.declare(rig, rows);
         packs = PackBank.declare(rig, rows);

@@ -25,6 +25,8 @@ final class Revised {
                 }
             }
         }
-        return Binder.bind(declaration, rig.tables()).rig();
+        return Binder.bind(declaration, rig.tables())
+                .rig()
+                .map(changed -> changed.with(rig.corrections()));
     }
 }

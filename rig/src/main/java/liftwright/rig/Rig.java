@@ -2,6 +2,7 @@ package liftwright.rig;
 
 import java.util.List;
 import java.util.Optional;
+import liftwright.rig.correction.CorrectionsRead;
 import liftwright.rig.table.Tables;
 
 /**
@@ -14,6 +15,7 @@ import liftwright.rig.table.Tables;
  * @param declaration the declaration it was made from; edits go through it
  * @param tables the tables that the declaration names
  * @param defaults every value that a default stands in for
+ * @param corrections what tests found in place of what is declared
  */
 public record Rig(
         String name,
@@ -37,7 +39,8 @@ public record Rig(
         RiskMatrix riskMatrix,
         Declaration declaration,
         Tables tables,
-        List<DefaultUsed> defaults) {
+        List<DefaultUsed> defaults,
+        CorrectionsRead corrections) {
 
     public Rig {
         mounts = List.copyOf(mounts);
@@ -48,6 +51,56 @@ public record Rig(
         otherParts = List.copyOf(otherParts);
         crew = List.copyOf(crew);
         defaults = List.copyOf(defaults);
+    }
+
+    /** A rig of which no test found anything. */
+    public Rig(
+            String name,
+            int revision,
+            String note,
+            Site site,
+            Demands demands,
+            Limits limits,
+            Optional<Wearer> wearer,
+            List<Mount> mounts,
+            List<FanType> fanTypes,
+            List<Fan> fans,
+            List<CellType> cellTypes,
+            List<Pack> packs,
+            Wiring wiring,
+            List<OtherPart> otherParts,
+            Control control,
+            List<CrewMember> crew,
+            Restraint restraint,
+            Rates rates,
+            RiskMatrix riskMatrix,
+            Declaration declaration,
+            Tables tables,
+            List<DefaultUsed> defaults) {
+        this(
+                name,
+                revision,
+                note,
+                site,
+                demands,
+                limits,
+                wearer,
+                mounts,
+                fanTypes,
+                fans,
+                cellTypes,
+                packs,
+                wiring,
+                otherParts,
+                control,
+                crew,
+                restraint,
+                rates,
+                riskMatrix,
+                declaration,
+                tables,
+                defaults,
+                CorrectionsRead.NONE);
     }
 
     /** A rig with nobody around it, that nothing holds, and of whose parts no rates are known. */
@@ -105,7 +158,21 @@ public record Rig(
         return with(site, others);
     }
 
+    /** The same with what tests found in place of what is declared. */
+    public Rig with(CorrectionsRead found) {
+        return with(site, fans, found);
+    }
+
+    /** The same, where what tests found is left out of account. */
+    public Rig asDeclared() {
+        return corrections.isEmpty() ? this : with(CorrectionsRead.NONE);
+    }
+
     private Rig with(Site otherSite, List<Fan> otherFans) {
+        return with(otherSite, otherFans, corrections);
+    }
+
+    private Rig with(Site otherSite, List<Fan> otherFans, CorrectionsRead found) {
         return new Rig(
                 name,
                 revision,
@@ -128,7 +195,8 @@ public record Rig(
                 riskMatrix,
                 declaration,
                 tables,
-                defaults);
+                defaults,
+                found);
     }
 
     /**

@@ -5,12 +5,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import liftwright.numerics.JointFactor;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.PartId;
 import liftwright.rig.RigPath;
+import liftwright.rig.correction.Correction;
 
 /** Collects the parameters of a rig while its parts are assembled. */
 public final class ParameterRows {
@@ -22,6 +24,22 @@ public final class ParameterRows {
     private final Map<RigPath, Pending> inputs = new LinkedHashMap<>();
     private final List<RigPath> inputOrder = new ArrayList<>();
     private final List<ParameterTable.Joint> joints = new ArrayList<>();
+    private final List<Correction> corrections;
+
+    /** Rows of values as they are declared. */
+    public ParameterRows() {
+        this(List.of());
+    }
+
+    /**
+     * Rows of which some have what tests found in place of what is declared.
+     *
+     * @param corrections that hold for the rig; values that no row is declared for count for
+     *     nothing here
+     */
+    public ParameterRows(List<Correction> corrections) {
+        this.corrections = List.copyOf(corrections);
+    }
 
     /**
      * One of several values that were found together.
@@ -96,7 +114,9 @@ public final class ParameterRows {
         if (rows.get(first).input() >= 0) {
             joints.add(
                     new ParameterTable.Joint(
-                            first, factor, members.stream().map(Member::name).toList()));
+                            IntStream.range(first, first + n).toArray(),
+                            factor,
+                            members.stream().map(Member::name).toList()));
         }
         return first;
     }
@@ -228,11 +248,14 @@ public final class ParameterRows {
         return rows.size();
     }
 
-    /** The finished table; every declared value must be one that can be. */
+    /** The finished table; every value must be one that can be. */
     public ParameterTable table() {
         List<DeclaredInput> declared = new ArrayList<>();
         inputs.forEach((at, input) -> declared.add(new DeclaredInput(at, input.label, input.rows)));
         ParameterTable table = new ParameterTable(rows, declared, joints);
+        if (!corrections.isEmpty()) {
+            table = new CorrectedRows(table, joints).with(corrections);
+        }
         table.check(table.nominal());
         return table;
     }

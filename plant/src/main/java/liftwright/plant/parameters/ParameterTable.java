@@ -38,20 +38,16 @@ public final class ParameterTable {
 
     private final List<Joint> joints;
 
-    /** Rows fitted together, from {@code first} on, with the channels of their names. */
+    /** Rows known together, with the channels of their names. */
     static final class Joint {
-        final int first;
+        final int[] rows;
         final JointFactor factor;
         private final long[] channel;
 
-        Joint(int first, JointFactor factor, List<String> names) {
-            this.first = first;
+        Joint(int[] rows, JointFactor factor, List<String> names) {
+            this.rows = rows;
             this.factor = factor;
             channel = names.stream().mapToLong(CounterStream::channel).toArray();
-        }
-
-        boolean holds(int row) {
-            return row >= first && row < first + channel.length;
         }
     }
 
@@ -61,9 +57,10 @@ public final class ParameterTable {
         this.inputs = List.copyOf(inputs);
         byName = new TreeMap<>();
         nominal = rows.stream().mapToDouble(Parameter::nominal).toArray();
+        boolean[] alone = alone(this.rows, this.joints);
         int count = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            count += isAlone(rows, i) ? 1 : 0;
+        for (boolean one : alone) {
+            count += one ? 1 : 0;
         }
         doubtful = new int[count];
         inputOf = new int[count];
@@ -79,7 +76,7 @@ public final class ParameterTable {
             if (byName.put(row.name(), i) != null) {
                 throw new IllegalArgumentException("two parameters are called " + row.name());
             }
-            if (isAlone(rows, i)) {
+            if (alone[i]) {
                 doubtful[next] = i;
                 inputOf[next] = row.input();
                 channel[next] = CounterStream.channel(row.channel());
@@ -93,9 +90,18 @@ public final class ParameterTable {
         }
     }
 
-    /** Whether a row is in doubt by itself, not with others it was fitted with. */
-    private boolean isAlone(List<Parameter> all, int row) {
-        return all.get(row).input() >= 0 && joints.stream().noneMatch(joint -> joint.holds(row));
+    /** Which rows are in doubt by themselves, not with others they were found with. */
+    private static boolean[] alone(List<Parameter> rows, List<Joint> joints) {
+        boolean[] alone = new boolean[rows.size()];
+        for (int i = 0; i < alone.length; i++) {
+            alone[i] = rows.get(i).input() >= 0;
+        }
+        for (Joint joint : joints) {
+            for (int row : joint.rows) {
+                alone[row] = false;
+            }
+        }
+        return alone;
     }
 
     /** All numbers, in the order of the vector. */
@@ -128,6 +134,30 @@ public final class ParameterTable {
     /** Number of the declared input that puts a row in doubt; −1 if it is exact. */
     public int inputOf(int row) {
         return rows.get(row).input();
+    }
+
+    /** Whether there is a parameter of this name. */
+    public boolean has(String name) {
+        return byName.containsKey(name);
+    }
+
+    /** Rows that were found together and are drawn as one factor. */
+    public List<Together> together() {
+        return joints.stream()
+                .map(joint -> new Together(Arrays.stream(joint.rows).boxed().toList(), joint.factor))
+                .toList();
+    }
+
+    /**
+     * Rows known together.
+     *
+     * @param rows places in the vector, in the order of the factor's members
+     * @param factor how they are drawn
+     */
+    public record Together(List<Integer> rows, JointFactor factor) {
+        public Together {
+            rows = List.copyOf(rows);
+        }
     }
 
     /** A new vector of the declared values. */
@@ -165,7 +195,7 @@ public final class ParameterTable {
             set(k, widthScalePerInput[inputOf[k]] * deviation(k, seed, draw), out);
         }
         for (Joint joint : joints) {
-            draw(joint, seed, draw, widthScalePerInput[rows.get(joint.first).input()], out);
+            draw(joint, seed, draw, widthScalePerInput[rows.get(joint.rows[0]).input()], out);
         }
     }
 
@@ -197,10 +227,10 @@ public final class ParameterTable {
     private void draw(Joint joint, long seed, int draw, double width, double[] out) {
         for (int i = 0; i < joint.channel.length; i++) {
             double uniform = CounterStream.uniform(seed, joint.channel[i], draw);
-            out[joint.first + i] = width * Gaussian.quantile(uniform);
+            out[joint.rows[i]] = width * Gaussian.quantile(uniform);
         }
-        joint.factor.transform(out, joint.first);
-        for (int row = joint.first; row < joint.first + joint.channel.length; row++) {
+        joint.factor.transform(out, joint.rows);
+        for (int row : joint.rows) {
             Range range = rows.get(row).range();
             if (!(out[row] >= range.least() && out[row] <= range.greatest())) {
                 throw new ImpossibleValueException(rows.get(row).name(), out[row], range);

@@ -31,4 +31,9 @@ public enum Range {
     String words() {
         return words;
     }
+
+    /** Whether a value, SI, can be at all. */
+    public boolean contains(double value) {
+        return value >= least && value <= greatest;
+    }
 }

@@ -34,7 +34,7 @@ final class InputWriter {
 
     /** Components of a rig that say nothing of what is built. */
     private static final Set<String> TOLD_ONLY =
-            Set.of("name", "revision", "note", "declaration", "defaults", "tables");
+            Set.of("name", "revision", "note", "declaration", "defaults", "tables", "corrections");
 
     /** Where an order of entries with names means nothing; in every other list it is an input. */
     private static final Set<String> UNORDERED =

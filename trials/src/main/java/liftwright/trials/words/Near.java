@@ -200,7 +200,8 @@ record Near(Rig rig, People people, List<FanAlone> alone, double faster) {
                 rig.riskMatrix(),
                 rig.declaration(),
                 rig.tables(),
-                rig.defaults());
+                rig.defaults(),
+                rig.corrections());
     }
 
     /** What was found under a code, as a number, SI. */
