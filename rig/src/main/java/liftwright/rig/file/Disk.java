@@ -43,6 +43,13 @@ public class Disk {
         }
     }
 
+    /**
+     * A whole folder appears under its name in one step, and fails where something stands there.
+     */
+    public void moveFolder(Path fresh, Path target) throws IOException {
+        Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+    }
+
     /** Makes a new name last through a loss of power. */
     public void forceFolder(Path folder) throws IOException {
         if (folder.getFileSystem().supportedFileAttributeViews().contains("posix")) {

@@ -1,6 +1,7 @@
 package liftwright.trials.evidence;
 
 import java.util.stream.Collectors;
+import liftwright.rig.text.QuotedText;
 
 /**
  * A pass as the text of its file. Every text of a builder and every input stands in double quotes,
@@ -30,20 +31,18 @@ final class PassText {
                 .append(" another pass.\n");
         line("liftwright pass", String.valueOf(FORMAT));
         line("number", String.valueOf(pass.number()));
-        line("card", quoted(pass.card().text()));
+        line("card", QuotedText.of(pass.card().text()));
         line("on", pass.on().toString());
         line("outcome", pass.outcome().word());
         line(
                 "by",
-                pass.by().stream()
-                        .map(PassText::quoted)
-                        .collect(Collectors.joining(", ", "[", "]")));
+                pass.by().stream().map(QuotedText::of).collect(Collectors.joining(", ", "[", "]")));
         line("clean runs", String.valueOf(pass.cleanRuns()));
-        line("rig", quoted(pass.rig()));
+        line("rig", QuotedText.of(pass.rig()));
         line("revision", String.valueOf(pass.revision()));
-        pass.killProof().ifPresent(proof -> line("kill proof", quoted(proof)));
+        pass.killProof().ifPresent(proof -> line("kill proof", QuotedText.of(proof)));
         if (!pass.note().isEmpty()) {
-            line("note", quoted(pass.note()));
+            line("note", QuotedText.of(pass.note()));
         }
     }
 
@@ -58,48 +57,12 @@ final class PassText {
         inputs.byPath()
                 .forEach(
                         (path, value) ->
-                                out.append("  - ").append(quoted(path + IS + value)).append('\n'));
+                                out.append("  - ")
+                                        .append(QuotedText.of(path + IS + value))
+                                        .append('\n'));
     }
 
     private void line(String key, String value) {
         out.append(key).append(": ").append(value).append('\n');
-    }
-
-    /** In double quotes, printable whatever it says. */
-    static String quoted(String text) {
-        var quoted = new StringBuilder(text.length() + 2).append('"');
-        text.codePoints().forEach(point -> append(quoted, point));
-        return quoted.append('"').toString();
-    }
-
-    private static void append(StringBuilder quoted, int point) {
-        switch (point) {
-            case '"' -> quoted.append("\\\"");
-            case '\\' -> quoted.append("\\\\");
-            case '\n' -> quoted.append("\\n");
-            case '\t' -> quoted.append("\\t");
-            default -> {
-                if (isPlain(point)) {
-                    quoted.appendCodePoint(point);
-                } else {
-                    String hex = Integer.toHexString(point);
-                    quoted.append("\\U").append("0".repeat(8 - hex.length())).append(hex);
-                }
-            }
-        }
-    }
-
-    private static boolean isPlain(int point) {
-        return switch (Character.getType(point)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.PRIVATE_USE,
-                    Character.SURROGATE,
-                    Character.UNASSIGNED ->
-                    false;
-            default -> true;
-        };
     }
 }
