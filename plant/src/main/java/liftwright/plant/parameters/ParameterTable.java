@@ -215,8 +215,10 @@ public final class ParameterTable {
             out[doubtful[k]] += Spread.sample(plus[k], minus[k], bound[k], uniform);
         }
         for (Joint joint : joints) {
-            System.arraycopy(deviates, joint.first, out, joint.first, joint.channel.length);
-            joint.factor.transform(out, joint.first);
+            for (int row : joint.rows) {
+                out[row] = deviates[row];
+            }
+            joint.factor.transform(out, joint.rows);
         }
     }
 

@@ -11,6 +11,9 @@ import liftwright.rig.text.FolderGuard;
 /** The folder that holds a rig file and its tables. Nothing outside it is read. */
 public final class Folder implements Beside {
 
+    /** What is found of a file that is there and cannot be read. */
+    static final String UNREADABLE = "a file that cannot be read";
+
     private final FolderGuard guard;
 
     /**
@@ -43,7 +46,7 @@ public final class Folder implements Beside {
                             + " small.");
         } catch (IOException e) {
             return new Fetched.Not(
-                    Code.NO_SUCH_PART, "a file that cannot be read", "May you read it?");
+                    Code.NO_SUCH_PART, UNREADABLE, "May you read it?");
         }
     }
 }

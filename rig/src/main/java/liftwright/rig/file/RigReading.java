@@ -88,7 +88,8 @@ public record RigReading(
         var tables = new TreeMap<String, String>();
         shelf.files().forEach((path, bytes) -> tables.put(path, sha256(bytes)));
         if (text.problems().isEmpty()) {
-            return new RigReading(text, read.rig(), read.problems(), tables, beside);
+            return new RigReading(text, read.rig(), read.problems(), tables, beside)
+                    .with(CorrectionsBeside.of(text.fileName(), beside));
         }
         var problems = new ArrayList<>(text.problems());
         var spoiled = new HashSet<Integer>();
@@ -101,6 +102,29 @@ public record RigReading(
                         .thenComparingInt(p -> p.at().column()));
         read.problems().stream().filter(p -> !isOf(text, p)).forEach(problems::add);
         return new RigReading(text, Optional.empty(), problems, tables, beside);
+    }
+
+    /** The same with what lies beside it; what cannot be read is a problem as of a table. */
+    private RigReading with(CorrectionsBeside found) {
+        if (found.problems().isEmpty()) {
+            return new RigReading(
+                    text,
+                    rig.map(declared -> declared.with(found.read(digest()))),
+                    problems,
+                    tables,
+                    beside);
+        }
+        var all = new ArrayList<>(problems);
+        all.addAll(found.problems());
+        return new RigReading(text, Optional.empty(), all, tables, beside);
+    }
+
+    /**
+     * The same file where what tests found is left out of account: neither read nor judged. Edits
+     * stay without it.
+     */
+    public RigReading asDeclared() {
+        return of(text, CorrectionsBeside.hiddenIn(beside));
     }
 
     private static RigReading broken(RigText text, List<Problem> problems, Beside beside) {
