@@ -8,21 +8,24 @@ import java.util.random.RandomGenerator;
 public final class Profile {
 
     /**
-     * Throttle of one fan or of all (−1), straight from the last level in {@code riseS}, then held.
+     * Throttle of some fans or of all (none named), straight from the last level in {@code riseS},
+     * then held.
      */
-    private record Leg(int fan, double from, double to, double startS, double riseS, double holdS) {
+    private record Leg(
+            List<Integer> fans, double from, double to, double startS, double riseS, double holdS) {
         double endS() {
             return startS + riseS + holdS;
         }
     }
 
     /** A hold over which means are taken. */
-    record Hold(int fan, double fromS, double toS) {}
+    record Hold(double fromS, double toS) {}
 
     private static final double SLOPE_PS = 0.28;
+    private static final List<Integer> ALL = List.of();
 
     private final List<Leg> legs = new ArrayList<>();
-    private final List<Hold> holds = new ArrayList<>();
+    private final List<Hold> means = new ArrayList<>();
     private final boolean single;
     private double nowS = 2;
     private double level;
@@ -50,24 +53,29 @@ public final class Profile {
     public static Profile stairs(double holdS, double... levels) {
         Profile made = new Profile(false);
         for (double to : levels) {
-            made.go(-1, to, holdS);
+            made.go(ALL, to, holdS);
         }
-        made.go(-1, 0, 1);
+        made.go(ALL, 0, 1);
         return made;
     }
 
-    /** Fans one by one at a level, then stairs of all. */
-    public static Profile eachThenAll(
-            int fans, double eachLevel, double eachHoldS, double holdS, double... levels) {
+    /** Some fans at a time at a level, each lot held. */
+    public static Profile lots(List<List<Integer>> lots, double level, double holdS) {
         Profile made = new Profile(true);
-        for (int fan = 0; fan < fans; fan++) {
-            made.go(fan, eachLevel, eachHoldS);
-            made.go(fan, 0, 0.5);
+        for (List<Integer> lot : lots) {
+            made.go(lot, level, holdS);
+            made.go(lot, 0, 1);
         }
+        return made;
+    }
+
+    /** Stairs of one fan. */
+    public static Profile one(int fan, double holdS, double... levels) {
+        Profile made = new Profile(true);
         for (double to : levels) {
-            made.go(-1, to, holdS);
+            made.go(List.of(fan), to, holdS);
         }
-        made.go(-1, 0, 1);
+        made.go(List.of(fan), 0, 1);
         return made;
     }
 
@@ -75,8 +83,8 @@ public final class Profile {
         double to = 0.5 + 0.3 * random.nextDouble();
         double hold = 3 + 2 * random.nextDouble();
         for (int fan = 0; fan < fans; fan++) {
-            go(fan, to, hold);
-            go(fan, 0, 0.5);
+            go(List.of(fan), to, hold);
+            go(List.of(fan), 0, 0.5);
         }
     }
 
@@ -85,19 +93,19 @@ public final class Profile {
         int up = 2 + random.nextInt(3);
         double hold = 4 + 5 * random.nextDouble();
         for (int k = 1; k <= up; k++) {
-            go(-1, top * k / up, hold);
+            go(ALL, top * k / up, hold);
         }
         if (random.nextBoolean()) {
-            go(-1, 0.6 * top, hold);
+            go(ALL, 0.6 * top, hold);
         }
-        go(-1, 0, 1 + random.nextDouble());
+        go(ALL, 0, 1 + random.nextDouble());
     }
 
-    private void go(int fan, double to, double holdS) {
+    private void go(List<Integer> fans, double to, double holdS) {
         double rise = Math.abs(to - level) / SLOPE_PS;
-        legs.add(new Leg(fan, level, to, nowS, rise, holdS));
+        legs.add(new Leg(fans, level, to, nowS, rise, holdS));
         if (to > 0) {
-            holds.add(new Hold(fan, nowS + rise + 0.8, nowS + rise + holdS));
+            means.add(new Hold(nowS + rise + 0.8, nowS + rise + holdS));
         }
         nowS += rise + holdS;
         level = to;
@@ -108,7 +116,7 @@ public final class Profile {
     }
 
     List<Hold> holds() {
-        return holds;
+        return means;
     }
 
     /** Whether some fans are told what others are not. */
@@ -120,7 +128,7 @@ public final class Profile {
     public double at(int fan, double timeS) {
         for (Leg leg : legs) {
             if (timeS < leg.endS() && timeS >= leg.startS()) {
-                if (leg.fan() >= 0 && leg.fan() != fan) {
+                if (!leg.fans().isEmpty() && !leg.fans().contains(fan)) {
                     return 0;
                 }
                 double part = Math.min(1, (timeS - leg.startS()) / Math.max(leg.riseS(), 1e-9));
@@ -132,13 +140,17 @@ public final class Profile {
 
     /** The greatest throttle of all fans together. */
     double top() {
-        return legs.stream().filter(leg -> leg.fan() < 0).mapToDouble(Leg::to).max().orElse(0);
+        return legs.stream()
+                .filter(leg -> leg.fans().isEmpty())
+                .mapToDouble(Leg::to)
+                .max()
+                .orElse(0);
     }
 
     /** When all fans have reached it. */
     double topFromS() {
         return legs.stream()
-                .filter(leg -> leg.fan() < 0 && leg.to() >= top() - 1e-12)
+                .filter(leg -> leg.fans().isEmpty() && leg.to() >= top() - 1e-12)
                 .mapToDouble(leg -> leg.startS() + leg.riseS())
                 .min()
                 .orElse(0);

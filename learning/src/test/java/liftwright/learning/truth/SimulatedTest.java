@@ -190,6 +190,14 @@ public final class SimulatedTest {
         return lostN(log, run(List.of()));
     }
 
+    /** What load cells show less than is there. */
+    public double hiddenByCellsN() {
+        return hidden.stream()
+                .filter(one -> one.kind().ofInstrument())
+                .mapToDouble(this::hiddenByCellN)
+                .sum();
+    }
+
     private TrueLog without(Hidden cause) {
         return run(hidden.stream().filter(one -> !one.equals(cause)).toList());
     }

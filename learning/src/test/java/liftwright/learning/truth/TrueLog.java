@@ -102,6 +102,7 @@ final class TrueLog {
             lay(Signal.TEMPERATURE, element.declared.id().text(), () -> element.kelvin);
         }
         lay(Signal.THRUST, Track.ALL, () -> thrustN(fan -> true));
+        lay(Signal.TETHER_LOAD, Track.ALL, () -> Math.max(0, rig.massKg * 9.80665 - liftN()));
         declared.fans().stream()
                 .map(fan -> fan.mount().name())
                 .distinct()
@@ -118,6 +119,14 @@ final class TrueLog {
                                                                         .mount()
                                                                         .name()
                                                                         .equals(mount))));
+    }
+
+    private double liftN() {
+        double sum = 0;
+        for (TrueFan fan : rig.fans) {
+            sum += up[fan.number] * fan.thrustN;
+        }
+        return sum;
     }
 
     private double thrustN(Predicate<TrueFan> of) {
@@ -139,9 +148,7 @@ final class TrueLog {
             air();
             wrongs.forEach(wrong -> wrong.now(timeS));
             rig.solve((fan, volt) -> tell(fan, volt, timeS));
-            for (TrueFan fan : rig.fans) {
-                lift[k] += up[fan.number] * fan.thrustN;
-            }
+            lift[k] = liftN();
             int at = k;
             channels.forEach(
                     (name, value) ->
@@ -201,7 +208,25 @@ final class TrueLog {
         return lift;
     }
 
-    /** Ids of the elements. */
+    /** Numbers of the fans that hang on each pack. */
+    List<List<Integer>> fed() {
+        List<List<Integer>> found = new ArrayList<>();
+        for (List<TrueRig.Branch> tree : rig.trees) {
+            List<Integer> fans = new ArrayList<>();
+            tree.forEach(branch -> fed(branch, fans));
+            found.add(fans);
+        }
+        return found;
+    }
+
+    private static void fed(TrueRig.Branch branch, List<Integer> fans) {
+        if (branch.fan >= 0) {
+            fans.add(branch.fan);
+        }
+        branch.next.forEach(next -> fed(next, fans));
+    }
+
+    /** Ids of the joints. */
     List<String> joints() {
         return rig.elements.values().stream()
                 .filter(one -> one.declared instanceof Element.Joint)
