@@ -29,7 +29,7 @@ final class Wrong {
         this.hidden = hidden;
         this.rig = rig;
         this.profile = profile;
-        random = new SplittableRandom(seed * 31 + hidden.kind().ordinal());
+        random = new SplittableRandom(seed * 31 + hidden.kind().name().hashCode());
         List<Fan> all = declared.fans();
         fans =
                 rig.fans.stream()
@@ -160,7 +160,7 @@ final class Wrong {
     }
 
     private double contactAt(double atS) {
-        var of = new SplittableRandom((long) (atS / 1.7) * 7919 + hidden.part().hashCode());
+        var of = new SplittableRandom(((long) (atS / 1.7)) * 7919 + hidden.part().hashCode());
         of.nextLong();
         return of.nextDouble() < 0.5 ? 1 : 1 - hidden.size() * of.nextDouble();
     }
