@@ -22,6 +22,9 @@ public final class FansUnderOrder implements Consumer {
     /** Along a ramp heat goes by a power of the throttle: steps no longer than a part of it. */
     private static final double STEPS_OF_A_RAMP = 8;
 
+    /** Along a recorded course the throttle moves no further within a step, of full. */
+    private static final double MOST_MOVE = 1.0 / 8;
+
     /** Throttles found closer together in time tell no rise, s. */
     private static final double LEAST_APART_S = 1e-3;
 
@@ -55,6 +58,9 @@ public final class FansUnderOrder implements Consumer {
     private double lastTimeS;
 
     private double rise;
+
+    /** Which stretch of a course the last point was on. */
+    private int stretch;
 
     FansUnderOrder(Circuit circuit, FanUnits units, Control.Kind kind) {
         this.circuit = circuit;
@@ -140,7 +146,7 @@ public final class FansUnderOrder implements Consumer {
     }
 
     /** Thrust of a fan as it turns now over its own: 1, or below 0 for the wrong way round. */
-    double sense(int fan) {
+    public double sense(int fan) {
         return sense[fan];
     }
 
@@ -168,6 +174,10 @@ public final class FansUnderOrder implements Consumer {
                 throttles(ramp, (timeS - ramp.fromS()) / (ramp.toS() - ramp.fromS()));
                 yield solve(supply, true);
             }
+            case Order.Course course -> {
+                throttles(course, timeS);
+                yield solve(supply, true);
+            }
             case Order.Thrusts(double[] thrustN) -> {
                 for (int fan = 0; fan < thrustN.length; fan++) {
                     units.orderThrust(fan, thrustN[fan]);
@@ -190,8 +200,19 @@ public final class FansUnderOrder implements Consumer {
         return switch (order) {
             case Order.Ramp ramp -> (ramp.toS() - ramp.fromS()) / STEPS_OF_A_RAMP;
             case Order.LiftRamp ramp -> (ramp.toS() - ramp.fromS()) / STEPS_OF_A_RAMP;
+            case Order.Course(double[] timesS, double[][] shares) -> longestStepS(timesS, shares);
             case Order.Throttle _, Order.Lift _, Order.Thrusts _ -> Double.POSITIVE_INFINITY;
         };
+    }
+
+    private double longestStepS(double[] timesS, double[][] shares) {
+        double most = 0;
+        for (int fan = 0; fan < groupShare.length; fan++) {
+            most = Math.max(most, Math.abs(shares[stretch + 1][fan] - shares[stretch][fan]));
+        }
+        return most == 0
+                ? Double.POSITIVE_INFINITY
+                : (timesS[stretch + 1] - timesS[stretch]) * MOST_MOVE / most;
     }
 
     private boolean lift(double timeS, double upwardN, NetworkState supply) {
@@ -207,6 +228,23 @@ public final class FansUnderOrder implements Consumer {
         throttle = 0;
         for (int fan = 0; fan < groupShare.length; fan++) {
             double share = ramp.from()[fan] + part * (ramp.to()[fan] - ramp.from()[fan]);
+            units.order(fan, share * groupShare[fan]);
+            throttle = Math.max(throttle, share);
+        }
+    }
+
+    private void throttles(Order.Course course, double timeS) {
+        double[] timesS = course.timesS();
+        int found = Arrays.binarySearch(timesS, timeS);
+        stretch = Math.clamp(found >= 0 ? found : -found - 2, 0, timesS.length - 2);
+        double part =
+                Math.clamp(
+                        (timeS - timesS[stretch]) / (timesS[stretch + 1] - timesS[stretch]), 0, 1);
+        double[] from = course.shares()[stretch];
+        double[] to = course.shares()[stretch + 1];
+        throttle = 0;
+        for (int fan = 0; fan < groupShare.length; fan++) {
+            double share = from[fan] + part * (to[fan] - from[fan]);
             units.order(fan, share * groupShare[fan]);
             throttle = Math.max(throttle, share);
         }
@@ -427,7 +465,7 @@ public final class FansUnderOrder implements Consumer {
     boolean ordersLift() {
         return switch (order) {
             case Order.Lift _, Order.LiftRamp _ -> true;
-            case Order.Throttle _, Order.Ramp _, Order.Thrusts _ -> false;
+            case Order.Throttle _, Order.Ramp _, Order.Course _, Order.Thrusts _ -> false;
         };
     }
 

@@ -22,6 +22,17 @@ public sealed interface Order {
     record Ramp(double fromS, double toS, double[] from, double[] to) implements Order {}
 
     /**
+     * Throttles straight in time from one moment to the next, as they were recorded. Before the
+     * first and after the last they stay. Steps end where their run is stopped: ask for each moment
+     * in turn with one and the same order, so that they stay as long as they were.
+     *
+     * @param timesS moments, s since the start of the run; at least two, rising strictly
+     * @param shares throttle of each fan at each moment, 0 to 1
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
+    record Course(double[] timesS, double[][] shares) implements Order {}
+
+    /**
      * So much upward thrust in all. With a shared throttle one throttle is found that gives it; a
      * flight computer shares it out in proportion to the upward share of each fan, and what a fan
      * at full duty lacks the others give.

@@ -150,17 +150,22 @@ public record Rig(
 
     /** The same at another site. */
     public Rig at(Site other) {
-        return with(other, fans);
+        return with(other, fans, packs, corrections);
     }
 
     /** The same with other fans. */
     public Rig with(List<Fan> others) {
-        return with(site, others);
+        return with(site, others, packs, corrections);
+    }
+
+    /** The same with other packs. */
+    public Rig fedBy(List<Pack> others) {
+        return with(site, fans, others, corrections);
     }
 
     /** The same with what tests found in place of what is declared. */
     public Rig with(CorrectionsRead found) {
-        return with(site, fans, found);
+        return with(site, fans, packs, found);
     }
 
     /** The same, where what tests found is left out of account. */
@@ -168,11 +173,8 @@ public record Rig(
         return corrections.isEmpty() ? this : with(CorrectionsRead.NONE);
     }
 
-    private Rig with(Site otherSite, List<Fan> otherFans) {
-        return with(otherSite, otherFans, corrections);
-    }
-
-    private Rig with(Site otherSite, List<Fan> otherFans, CorrectionsRead found) {
+    private Rig with(
+            Site otherSite, List<Fan> otherFans, List<Pack> otherPacks, CorrectionsRead found) {
         return new Rig(
                 name,
                 revision,
@@ -185,7 +187,7 @@ public record Rig(
                 fanTypes,
                 otherFans,
                 cellTypes,
-                packs,
+                otherPacks,
                 wiring,
                 otherParts,
                 control,

@@ -12,7 +12,7 @@ import liftwright.trials.Channel;
  * of a temperature, of the sag of a voltage. Where docs/validation.md has residuals, it is twice
  * their root mean square; else it is from memory.
  */
-enum Gauge {
+public enum Gauge {
     THRUST("card-thrust", Measure.THRUST, Side.ABOVE, "load cells under what holds the fans"),
     MOUNT_THRUST("card-mount-thrust", Measure.THRUST, Side.ABOVE, "load cell under the mount"),
     SCALE("card-scale", Measure.MASS, Side.BELOW, "the scale"),
@@ -99,7 +99,7 @@ enum Gauge {
     }
 
     /** Share of the way from its start that the model leaves out, k = 2. */
-    double missing() {
+    public double missing() {
         return switch (this) {
             case THRUST, MOUNT_THRUST, SCALE, TETHER -> 0.036;
             case PACK_CURRENT -> 0.05;
@@ -118,12 +118,12 @@ enum Gauge {
      * The same where it has not gone anywhere, SI: rest voltages are not quite those of the curve,
      * and the air at a part is not quite that of the site; from memory.
      */
-    double missingSi() {
+    public double missingSi() {
         return this == CELL_VOLTAGE ? 0.012 : isHeat() ? 1.5 : 0;
     }
 
     /** Where that is from. */
-    String missingOrigin() {
+    public String missingOrigin() {
         return switch (this) {
             case THRUST, MOUNT_THRUST, SCALE, TETHER ->
                     "docs/validation.md, thrust at speed: 1.8 % rms";

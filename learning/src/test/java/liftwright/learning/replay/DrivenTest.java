@@ -1,0 +1,97 @@
+package liftwright.learning.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.lang.management.ManagementFactory;
+import java.util.List;
+import java.util.Random;
+import liftwright.plant.fault.Effect;
+import liftwright.plant.recording.Recording;
+import liftwright.plant.recording.Samples;
+import liftwright.plant.supply.CellDraw;
+import liftwright.rig.Rig;
+import liftwright.testkit.Seeded;
+import liftwright.trials.RandomTrialRig;
+import liftwright.trials.TrialExamples;
+import org.junit.jupiter.api.Test;
+
+/** The plant under a recorded throttle. */
+class DrivenTest {
+
+    private static final int RIGS = 12;
+
+    @Test
+    void replaysWhatTheModelMadeToTheLastDigits() {
+        int[] channels = new int[1];
+        Seeded.check(
+                RIGS,
+                random -> {
+                    Rig rig = RandomTrialRig.rig(random);
+                    MadeRecording made =
+                            new MadeRecording(rig, MadeRecording.course(random, 0.5, 60), true);
+                    Driven driven =
+                            Driven.of(rig, made.recording(), Effect.NONE, made.timesS.length);
+                    double[][] out = driven.blocks();
+                    driven.predict(
+                            driven.plant().parameters().nominal(), new CellDraw.Expected(), out);
+                    for (int k = 0; k < out.length; k++) {
+                        Watched watched = driven.watched().get(k);
+                        double[] measured = watched.blocks().meansSi();
+                        double most = 1e-9;
+                        for (double si : measured) {
+                            most = Math.max(most, Math.abs(si));
+                        }
+                        for (int block = 0; block < measured.length; block++) {
+                            double off = Math.abs(out[k][block] - measured[block]) / most;
+                            assertThat(off)
+                                    .as(
+                                            "%s at %s s: %s for %s",
+                                            watched.track().name(),
+                                            watched.blocks().timesS()[block],
+                                            out[k][block],
+                                            measured[block])
+                                    .isLessThan(1e-9);
+                        }
+                        channels[0]++;
+                    }
+                });
+        assertThat(channels[0]).isGreaterThan(20 * RIGS);
+    }
+
+    /** Processor time: others may be at work on the same cores. */
+    @Test
+    void tenMinutesOfMudlarkTakeFarLessThanASecond() {
+        Rig rig = TrialExamples.rig("mudlark");
+        MadeRecording made =
+                new MadeRecording(rig, MadeRecording.course(new Random(3), 0.1, 600), true);
+        Driven driven = Driven.of(rig, made.recording());
+        double[][] out = driven.blocks();
+        double[] p = driven.plant().parameters().nominal();
+        var clock = ManagementFactory.getThreadMXBean();
+        double bestS = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < 6; k++) {
+            long began = clock.getCurrentThreadCpuTime();
+            assertThat(driven.predict(p, new CellDraw.Expected(), out)).isEqualTo(600);
+            bestS = Math.min(bestS, (clock.getCurrentThreadCpuTime() - began) / 1e9);
+        }
+        assertThat(bestS).isLessThan(0.5);
+        System.out.println("ten minutes in " + bestS);
+    }
+
+    @Test
+    void withoutThrottleItSaysWhatIsNeeded() {
+        Rig rig = TrialExamples.rig("mudlark");
+        Recording recording =
+                new Recording(
+                        List.of(
+                                MadeRecording.track(
+                                        "speed left.1",
+                                        new Samples(
+                                                new double[] {0, 1}, new double[] {900, 900}))));
+        assertThatThrownBy(() -> Driven.of(rig, recording))
+                .isInstanceOf(NotDrivenException.class)
+                .hasMessageContaining("no throttle was recorded")
+                .hasMessageContaining("speeds are recorded");
+    }
+}
