@@ -76,7 +76,6 @@ class DrivenTest {
             bestS = Math.min(bestS, (clock.getCurrentThreadCpuTime() - began) / 1e9);
         }
         assertThat(bestS).isLessThan(0.5);
-        System.out.println("ten minutes in " + bestS);
     }
 
     @Test
