@@ -10,6 +10,7 @@ export const asked: Record<Question, string> = {
     failures: 'What if something fails?',
     restraint: 'What must hold it down?',
     trials: 'How do I test it without hurting anyone?',
+    learning: 'Why did it not do what was promised?',
 };
 export const questions = Object.keys(asked) as Question[];
 
@@ -104,6 +105,8 @@ export class Hand {
             await this.failed();
         } else if (await open('trials')) {
             await this.laid();
+        } else if (await open('learning')) {
+            await this.whole();
         } else {
             await this.whole();
         }

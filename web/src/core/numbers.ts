@@ -2,6 +2,7 @@ import { axisOf, numeral, shownOn, type Axis } from './axis';
 import { cellOf, labelOf, part, text, type Cell, type Fields, type Numbers } from './cells';
 import { ofCases, ofElevation, ofMatrix } from './faultNumbers';
 import { signedWords, siOf } from './rows';
+import { stripNumbers } from './stripNumbers';
 import { whenOf } from './timeline';
 export { labelOf, type Cell, type Head, type Numbers } from './cells';
 import type { Playback, Plot, Section, Shares, Table, Timeline, Waterfall, Zone } from './wire';
@@ -228,6 +229,8 @@ export function numbersOf(section: Section, fields: Fields): Numbers[] {
             return [ofCases(section, fields)];
         case 'elevation':
             return ofElevation(section, fields);
+        case 'strips':
+            return stripNumbers(section, fields);
         case 'card':
             return section.blocks.flatMap(block =>
                 block.kind === 'lines' ? [] : numbersOf(block, fields),

@@ -43,6 +43,7 @@ function tables(sections: readonly Section[]): Table[] {
             case 'cases':
             case 'elevation':
             case 'card':
+            case 'strips':
                 return [];
         }
     });

@@ -33,7 +33,7 @@ export const LADDER: readonly Asked[] = [
         short: 'Tests',
         question: 'trials',
     },
-    { words: 'Why did it not do what was promised?', short: 'Why' },
+    { words: 'Why did it not do what was promised?', short: 'Why', question: 'learning' },
     { words: 'What should I change?', short: 'Change' },
 ];
 
@@ -46,10 +46,11 @@ export const FIRST: Record<Question, readonly string[]> = {
     failures: ['failures', 'failure-cases', 'goes-next'],
     restraint: ['restraint-elevation', 'stand-elevation', 'stand-loads', 'tether-loads', 'heights'],
     trials: ['today'], // and the way of the cards
+    learning: ['strips', 'missing-lift', 'causes', 'next-test', 'not-told'], // of the test that lies open
 };
 
 /** Kinds of sections that are pictures and nothing else. */
-const DRAWN: readonly Section['kind'][] = ['matrix', 'cases', 'elevation', 'card'];
+const DRAWN: readonly Section['kind'][] = ['matrix', 'cases', 'elevation', 'card', 'strips'];
 
 /** Sections of an answer that stand open, in the order in which they are read. */
 export function firstOf(question: Question, sections: readonly Section[]): Section[] {

@@ -25,6 +25,7 @@ export const QUESTIONS: readonly Question[] = [
     'failures',
     'restraint',
     'trials',
+    'learning',
 ];
 
 /** As they are asked: what takes longest comes last. */
@@ -34,12 +35,13 @@ export const ASKED: readonly Question[] = [
     'balance',
     'restraint',
     'trials',
+    'learning',
     'heat',
     'failures',
 ];
 
 /** What takes too long for a hand to wait for it, or tells a hand nothing. */
-export const DEAR: readonly Question[] = ['heat', 'failures', 'restraint', 'trials'];
+export const DEAR: readonly Question[] = ['heat', 'failures', 'restraint', 'trials', 'learning'];
 
 export function unasked(): Rungs {
     return {
@@ -50,6 +52,7 @@ export function unasked(): Rungs {
         failures: { question: 'failures', state: 'unasked' },
         restraint: { question: 'restraint', state: 'unasked' },
         trials: { question: 'trials', state: 'unasked' },
+        learning: { question: 'learning', state: 'unasked' },
     };
 }
 
@@ -110,5 +113,6 @@ function each(rungs: Rungs, by: (rung: Rung) => Rung): Rungs {
         failures: by(rungs.failures),
         restraint: by(rungs.restraint),
         trials: by(rungs.trials),
+        learning: by(rungs.learning),
     };
 }

@@ -180,7 +180,7 @@ export interface GuideField {
 // ---- answers -------------------------------------------------------------------------------------
 
 export type Question =
-    'lift' | 'endurance' | 'heat' | 'balance' | 'failures' | 'restraint' | 'trials';
+    'lift' | 'endurance' | 'heat' | 'balance' | 'failures' | 'restraint' | 'trials' | 'learning';
 export type Units = 'si' | 'us';
 
 // POST /api/ask {rig, base, questions: Question[], units, to: Stage, turn?: number} -> stream of Told, every
@@ -196,6 +196,27 @@ export type Units = 'si' | 'us';
 //   sheet of the day, as a file to print.
 // POST /api/pass {rig, base, card, ...Outcome} -> Recorded: a file of its own beside the rig, never changed after.
 //   409 'refused' with the reason, among them a rig file that is not saved: a pass speaks of what is written.
+// POST /api/test {rig, test, units, turn?} -> stream of Told of the question 'learning' about one test of the logbook
+//   beside the rig: nominal has its channels and what was left over, whole what the missing newtons are due to.
+//   Stopped as an ask is. What is saved of the rig now does not matter: a test keeps the rig that it was made with.
+// POST /api/samples {rig, test, channels: string[], from, to, pixels} -> Stretches: what was recorded between two
+//   times, s, each channel in at most that many stretches with the least and the greatest of each.
+// POST /api/upload {rig, name, upload?, at, bytes} -> Uploaded: a piece of a log, base64; without `upload` a new one
+//   begins. POST /api/forget {rig, uploads} lets them go.
+// POST /api/reading {rig, base, uploads, mapping?, units, turn?} -> stream of {progress} | {read: LogRead} | {refused}
+//   | {end}: what the reader understood of the logs; nothing is kept yet.
+// POST /api/keep {rig, base, reading, ...AboutTest} -> Recorded with the id of the test; 409 'refused' with the reason.
+export interface Stretches {
+    channels: Stretch[];
+}
+/** What a channel was, thinned to pixels: a stretch that holds one sample has it as least and greatest. SI. */
+export interface Stretch {
+    channel: string;
+    /** One for each stretch, ascending, s. */
+    times: number[];
+    low: number[];
+    high: number[];
+}
 export type Paper = 'a4' | 'letter';
 /** What came of a card, as it is signed. */
 export interface Outcome {
@@ -294,7 +315,8 @@ export type Section =
     | Matrix
     | Cases
     | Elevation
-    | Card;
+    | Card
+    | Strips;
 export interface WaterfallStep {
     label: string;
     value: Value;
@@ -386,6 +408,33 @@ export interface Track {
     to: [number, number, number];
     limit: number;
     values: number[];
+}
+/** What was measured beside what was to be expected, a strip a channel over one clock; SI, at most 2,000 points a strip. */
+export interface Strips {
+    kind: 'strips';
+    id: string;
+    title: string;
+    strips: Strip[];
+    events: StripEvent[];
+}
+export interface Strip {
+    label: string;
+    field: string;
+    part: string;
+    /** As it is called in the recording; absent where it is no channel of one. */
+    channel?: string;
+    times: number[];
+    /** Any of the four may be empty. */
+    measured: number[];
+    expected: number[];
+    low: number[];
+    high: number[];
+}
+/** Something that happened, s. */
+export interface StripEvent {
+    time: number;
+    label: string;
+    part: string;
 }
 /** What is left under each fault; a cell is of its column's field. */
 export interface Matrix {

@@ -12,6 +12,7 @@ import { MatrixPicture } from './MatrixPicture';
 import { PlaybackPicture } from './PlaybackPicture';
 import { RigViews } from './RigViews';
 import { SharesPicture } from './SharesPicture';
+import { StripsPicture } from './strips/StripsPicture';
 import { TablePicture } from './TablePicture';
 import { TimelinePicture } from './TimelinePicture';
 import { WaterfallPicture } from './WaterfallPicture';
@@ -38,6 +39,8 @@ export function Picture(props: PictureProps) {
             return <CasesPicture {...props} section={section} />;
         case 'elevation':
             return <ElevationPicture {...props} section={section} />;
+        case 'strips':
+            return <StripsPicture {...props} section={section} />;
         case 'card':
             return <CardPicture {...props} section={section} />;
         case 'table':

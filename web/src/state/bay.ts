@@ -9,6 +9,7 @@ import { StoredKeep } from './keep';
 import { Moving } from './moving';
 import { Server } from './server';
 import { Taste } from './taste';
+import { Tests } from './tests';
 import { Trial } from './trial';
 
 export const clock: Timer = {
@@ -69,6 +70,7 @@ export class Bay {
             this.askAgain();
         },
     );
+    readonly tests = new Tests(this.server, () => this.where());
     readonly moving = new Moving(
         this.server,
         this.trial,
@@ -168,6 +170,7 @@ export class Bay {
         this.trial.let();
         this.asks.forget();
         this.cards.forget();
+        this.tests.forget();
         this.selected.value = undefined;
         this.named.value = undefined;
         this.failure.value = undefined;
@@ -235,6 +238,7 @@ export class Bay {
         const document = this.desk.peek()?.document;
         if (document !== undefined) this.asks.stop(document.revision);
         this.cards.stop();
+        this.tests.stop();
     }
 
     tryOut(label: string, changes: Change[]): void {

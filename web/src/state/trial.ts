@@ -4,6 +4,9 @@ import type { Change, Question, Told, Units } from '../core/wire';
 import type { Server } from './server';
 import { nextTurn } from './turn';
 
+/** A test was made with the rig of its day: what is tried now changes nothing about it. */
+const MADE: Question = 'learning';
+
 /** Changes that are made in memory only, with what the questions answer to them. */
 export interface Tried {
     label: string;
@@ -67,8 +70,10 @@ export class Trial {
 
     private order(quick: boolean): readonly Question[] {
         const open = this.open();
-        const others = ASKED.filter(each => each !== open && !(quick && DEAR.includes(each)));
-        return open === undefined ? others : [open, ...others];
+        const others = ASKED.filter(
+            each => each !== open && each !== MADE && !(quick && DEAR.includes(each)),
+        );
+        return open === undefined || open === MADE ? others : [open, ...others];
     }
 
     private now(): Tried | undefined {

@@ -12,6 +12,7 @@ import { OutcomeMark, outcomeClass, outcomeWords } from './outcome';
 import { Solid } from './Solid';
 import { TrialBar } from './TrialBar';
 import { Way } from './trials/Way';
+import { Why } from './learning/Why';
 
 /** The question that is open: its verdict, its pictures, what was found, its numbers, what it rests on. */
 export function Sheet() {
@@ -37,7 +38,8 @@ export function Sheet() {
             <h2>{asked?.words}</h2>
             <VerdictLine rung={rung} old={old} />
             <TrialBar question={question} />
-            {shown !== undefined && (
+            {shown !== undefined && question === 'learning' && <Why document={shown} />}
+            {shown !== undefined && question !== 'learning' && (
                 <>
                     {question === 'trials' ? (
                         <Way document={shown} old={old} />

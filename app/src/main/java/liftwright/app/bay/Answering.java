@@ -72,8 +72,9 @@ final class Answering {
     private void answer(Rig rig) {
         Map<Question, Staged> open = new EnumMap<>(Question.class);
         answer(Stage.NOMINAL, asked.questions(), open, rig);
+        answer(Stage.WHOLE, some(q -> q == Question.LEARNING), open, rig);
         for (boolean takesLong : new boolean[] {false, true}) {
-            List<Question> some = some(q -> q != Question.TRIALS && q.takesLong() == takesLong);
+            List<Question> some = some(q -> !q.isOnRecord() && q.takesLong() == takesLong);
             answer(Stage.BANDED, some, open, rig);
             answer(Stage.WHOLE, some, open, rig);
             List<Question> trials = some(q -> q == Question.TRIALS);
@@ -107,9 +108,12 @@ final class Answering {
 
     private Staged staged(Question question, Rig rig) {
         String digest = asked.reading().digest();
-        return question == Question.TRIALS
-                ? onRecord.trials(asked.rig(), rig, digest)
-                : question.staged(rig, digest, Settings.standard());
+        return switch (question) {
+            case TRIALS -> onRecord.trials(asked.rig(), rig, digest);
+            case LEARNING -> onRecord.learning(asked.rig(), digest);
+            case LIFT, ENDURANCE, HEAT, BALANCE, FAILURES, RESTRAINT ->
+                    question.staged(rig, digest, Settings.standard());
+        };
     }
 
     /** A question that fails once is not asked again. */

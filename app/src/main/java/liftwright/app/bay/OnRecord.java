@@ -42,4 +42,14 @@ record OnRecord(Records records, Reviewed reviewed, Supplier<LocalDate> today) {
                 reviewed,
                 Settings.standard());
     }
+
+    /**
+     * What the tests of a rig taught.
+     *
+     * @param rig its path from the folder
+     * @param digest of the rig as it stands
+     */
+    StagedLearning learning(String rig, String digest) {
+        return new StagedLearning(records.of(rig).rigFile(), digest);
+    }
 }

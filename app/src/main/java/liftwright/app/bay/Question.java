@@ -25,11 +25,13 @@ enum Question {
     FAILURES,
     RESTRAINT,
     /** Rests on what is on record and on the answers to the others: {@link StagedTrials}. */
-    TRIALS;
+    TRIALS,
+    /** Rests on the logbook beside the rig file: {@link StagedLearning}. */
+    LEARNING;
 
     /** Those that a rig file alone answers. */
     static final List<Question> OF_REVIEW =
-            Stream.of(values()).filter(question -> question != TRIALS).toList();
+            Stream.of(values()).filter(question -> !question.isOnRecord()).toList();
 
     /** As the page calls it, and as an answer does. */
     String word() {
@@ -48,6 +50,11 @@ enum Question {
             }
         }
         throw FaultException.badRequest("There is no such question.");
+    }
+
+    /** Whether more than the rig file is needed. */
+    boolean isOnRecord() {
+        return this == TRIALS || this == LEARNING;
     }
 
     /** Whether its bands keep a reader waiting. */
@@ -70,7 +77,8 @@ enum Question {
             case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
             case FAILURES -> FailuresQuestion.staged(rig, digest, FailureCase.usual(), settings);
             case RESTRAINT -> RestraintQuestion.staged(rig, digest, settings);
-            case TRIALS -> throw new IllegalArgumentException("no question of a rig file alone");
+            case TRIALS, LEARNING ->
+                    throw new IllegalArgumentException("no question of a rig file alone");
         };
     }
 
