@@ -37,13 +37,6 @@ record StagedLearning(Path rigFile, String digest) implements Staged {
                 List.of(),
                 List.of(),
                 new Evidence(
-                        digest,
-                        "none",
-                        0,
-                        0,
-                        Sentence.start(),
-                        List.of(),
-                        List.of(),
-                        List.of()));
+                        digest, "none", 0, 0, Sentence.start(), List.of(), List.of(), List.of()));
     }
 }

@@ -19,7 +19,10 @@ class ThinnedTest {
         double[] values = new double[n];
         double time = random.nextDouble(-50, 50);
         for (int k = 0; k < n; k++) {
-            time += random.nextInt(20) == 0 ? random.nextDouble(1, 9) : random.nextDouble(1e-3, 0.1);
+            time +=
+                    random.nextInt(20) == 0
+                            ? random.nextDouble(1, 9)
+                            : random.nextDouble(1e-3, 0.1);
             times[k] = time;
             values[k] = random.nextGaussian();
         }
