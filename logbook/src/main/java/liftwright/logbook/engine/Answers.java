@@ -20,7 +20,7 @@ record Answers(Child child, Duration patience) {
             return Child.died();
         }
         try (DataInputStream in = frame.open()) {
-            return new EngineException(Kind.values()[in.readUnsignedByte()], Frame.readText(in));
+            return new EngineException(Kind.valueOf(Frame.readText(in)), Frame.readText(in));
         } catch (IOException e) {
             return Child.died();
         }
@@ -75,7 +75,7 @@ record Answers(Child child, Duration patience) {
                     switch (in.readUnsignedByte()) {
                         case Sender.TRUTH -> new Value.Truth(in.readBoolean());
                         case Sender.WHOLE -> new Value.Whole(in.readLong());
-                        case Sender.NUMBER -> new Value.Number(in.readDouble());
+                        case Sender.NUMBER -> new Value.Real(in.readDouble());
                         case Sender.TEXT -> new Value.Text(Frame.readText(in));
                         default -> new Value.None();
                     });

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReentrantLock;
 import liftwright.logbook.engine.EngineException.Kind;
 import liftwright.plant.recording.Samples;
@@ -30,6 +31,7 @@ public final class Engine implements AutoCloseable {
     private final List<Path> sources;
     private final Child child;
     private final ReentrantLock turn = new ReentrantLock();
+    private final AtomicInteger numbers = new AtomicInteger();
 
     private Engine(Path folder, Path scratch, List<Path> sources, Child child) {
         this.folder = folder;
@@ -108,6 +110,11 @@ public final class Engine implements AutoCloseable {
         return Files.exists(absolute, LinkOption.NOFOLLOW_LINKS) || parent == null
                 ? absolute.toRealPath()
                 : parent.toRealPath().resolve(String.valueOf(absolute.getFileName()));
+    }
+
+    /** A number that none before it had, for names of temporary files. */
+    public int fresh() {
+        return numbers.incrementAndGet();
     }
 
     public boolean isAlive() {

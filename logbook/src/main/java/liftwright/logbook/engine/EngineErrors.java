@@ -62,7 +62,7 @@ final class EngineErrors {
         return Frame.of(
                 Frame.Kind.ERROR,
                 out -> {
-                    out.writeByte(kind.ordinal());
+                    Frame.writeText(out, kind.name());
                     Frame.writeText(out, sentence);
                 });
     }

@@ -11,11 +11,8 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * One message between the program and its engine: four bytes of length, one of kind, what it says.
- *
- * @param kind what it is
- * @param body what it says
  */
-record Frame(Kind kind, byte[] body) {
+final class Frame {
 
     /** Longest body, bytes: whoever sends more does not speak as agreed. */
     static final int LONGEST = 16 << 20;
@@ -23,28 +20,58 @@ record Frame(Kind kind, byte[] body) {
     /** What a message can be; those of the program first. */
     enum Kind {
         /** Limits and a statement of the user. */
-        ASK,
+        ASK('a'),
         /** Limits and a statement of the program; the answer is rows. */
-        RUN,
+        RUN('r'),
         /** Likewise; the answer is columns of numbers. */
-        NUMBERS,
+        NUMBERS('n'),
         /** Stop the statement that runs. */
-        STOP,
+        STOP('s'),
         /** The engine is locked and listens. */
-        READY,
+        READY('R'),
         /** Names of columns. */
-        HEAD,
+        HEAD('H'),
         /** Some rows. */
-        ROWS,
+        ROWS('V'),
         /** Some rows of numbers. */
-        BLOCK,
+        BLOCK('B'),
         /** The answer is whole, or cut off. */
-        DONE,
+        DONE('D'),
         /** There is no answer. */
-        ERROR
+        ERROR('E');
+
+        private final int code;
+
+        Kind(int code) {
+            this.code = code;
+        }
+
+        private static Kind of(int code) throws IOException {
+            for (Kind kind : values()) {
+                if (kind.code == code) {
+                    return kind;
+                }
+            }
+            throw new IOException("no message of ours");
+        }
     }
 
-    private static final Kind[] KINDS = Kind.values();
+    private final Kind kind;
+    private final byte[] body;
+
+    Frame(Kind kind, byte[] body) {
+        this.kind = kind;
+        this.body = body;
+    }
+
+    Kind kind() {
+        return kind;
+    }
+
+    /** Its own bytes: nobody changes them. */
+    byte[] body() {
+        return body;
+    }
 
     /** Writes parts of a message. */
     interface Writer {
@@ -63,20 +90,20 @@ record Frame(Kind kind, byte[] body) {
 
     static Frame read(DataInputStream in) throws IOException {
         int length = in.readInt();
-        int kind = in.readUnsignedByte();
-        if (length < 0 || length > LONGEST || kind >= KINDS.length) {
+        Kind kind = Kind.of(in.readUnsignedByte());
+        if (length < 0 || length > LONGEST) {
             throw new IOException("no message of ours");
         }
         byte[] body = in.readNBytes(length);
         if (body.length < length) {
             throw new EOFException("half a message");
         }
-        return new Frame(KINDS[kind], body);
+        return new Frame(kind, body);
     }
 
     void write(DataOutputStream out) throws IOException {
         out.writeInt(body.length);
-        out.writeByte(kind.ordinal());
+        out.writeByte(kind.code);
         out.write(body);
         out.flush();
     }

@@ -16,8 +16,8 @@ public record Rows(List<String> columns, List<List<Value>> rows, boolean cut) {
         rows = rows.stream().map(List::copyOf).toList();
     }
 
-    /** The first value of the first row as a whole number. */
-    long whole() {
-        return rows.getFirst().getFirst() instanceof Value.Whole(var n) ? n : 0;
+    /** The first value of the first row as a whole number; 0 where it is none. */
+    public long whole() {
+        return !rows.isEmpty() && rows.getFirst().getFirst() instanceof Value.Whole(var n) ? n : 0;
     }
 }

@@ -109,7 +109,7 @@ final class Statements implements AutoCloseable {
             stopped = false;
             running.set(statement);
             if (!statement.execute(sql)) {
-                sender.nothing();
+                sender.count(statement.getLargeUpdateCount());
                 return;
             }
             try (var rows = statement.getResultSet()) {

@@ -15,7 +15,7 @@ public sealed interface Value {
     /**
      * @param x may be infinite or no number where the engine computed so
      */
-    record Number(double x) implements Value {}
+    record Real(double x) implements Value {}
 
     record Text(String text) implements Value {}
 
@@ -25,7 +25,7 @@ public sealed interface Value {
             case None _ -> "";
             case Truth(var is) -> Boolean.toString(is);
             case Whole(var n) -> Long.toString(n);
-            case Number(var x) -> Double.toString(x);
+            case Real(var x) -> Double.toString(x);
             case Text(var text) -> text;
         };
     }

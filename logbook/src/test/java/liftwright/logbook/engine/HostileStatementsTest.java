@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import liftwright.logbook.engine.EngineException.Kind;
 import org.junit.jupiter.api.Test;
@@ -248,7 +249,7 @@ class HostileStatementsTest {
         }
     }
 
-    private static TreeMap<String, String> contents(Path folder) throws IOException {
+    private static Map<String, String> contents(Path folder) throws IOException {
         var all = new TreeMap<String, String>();
         try (var files = Files.walk(folder)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
