@@ -1,9 +1,10 @@
 package liftwright.learning.replay;
 
-import java.util.Arrays;
-import java.util.TreeSet;
 import liftwright.plant.recording.Samples;
 import liftwright.plant.recording.Track;
+
+import java.util.Arrays;
+import java.util.TreeSet;
 
 /**
  * A channel's samples gathered in blocks, of which the means are compared.

@@ -1,10 +1,5 @@
 package liftwright.learning.replay;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.TreeSet;
-import java.util.stream.IntStream;
 import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
 import liftwright.plant.fault.Effect;
@@ -14,6 +9,12 @@ import liftwright.plant.recording.Track;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.Rig;
 import liftwright.rig.table.StartState;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * The plant driven by a recording: by its throttle, in its air, from what its first samples tell of
@@ -46,6 +47,7 @@ public final class Driven {
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     private record Setup(
             Plant plant,
+            Recording recording,
             Throttles throttles,
             List<Watched> watched,
             List<Probe> probes,
@@ -59,13 +61,15 @@ public final class Driven {
     private final Setup setup;
     private final Discharge run;
     private final OfVector vector;
+    private final double[] lagsS;
     private final double[] now;
     private double[] momentsS = new double[1024];
     private double[][] seen;
     private int count;
 
-    private Driven(Setup setup) {
+    private Driven(Setup setup, double[] lagsS) {
         this.setup = setup;
+        this.lagsS = lagsS;
         run = setup.plant.discharge();
         vector = new OfVector(setup.plant, setup.moments);
         now = new double[setup.probes.size()];
@@ -93,7 +97,8 @@ public final class Driven {
      *
      * @param blocks most of them, ≥ 1
      */
-    public static Driven of(Rig rig, Recording recording, Effect atStart, int blocks) {
+    public static Driven of(Rig rig, Recording asRecorded, Effect atStart, int blocks) {
+        Recording recording = Spikes.without(asRecorded);
         Throttles throttles = Throttles.of(rig, recording);
         Start start = Start.of(rig, recording, throttles);
         Plant plant = Plant.assembleHeated(start.rig());
@@ -131,6 +136,7 @@ public final class Driven {
         return new Driven(
                 new Setup(
                         plant,
+                        recording,
                         throttles,
                         List.copyOf(watched),
                         List.copyOf(probes),
@@ -139,7 +145,8 @@ public final class Driven {
                         standing(throttles).and(atStart),
                         stops(throttles, edges, recording.tracks(), blocks),
                         moments,
-                        List.copyOf(notes)));
+                        List.copyOf(notes)),
+                new double[watched.size()]);
     }
 
     private static Effect standing(Throttles throttles) {
@@ -179,12 +186,22 @@ public final class Driven {
 
     /** One for another thread. */
     public Driven another() {
-        return new Driven(setup);
+        return new Driven(setup, lagsS);
+    }
+
+    /** The same with channels that show so much later what they measure, s. */
+    Driven later(double[] channelLagsS) {
+        return new Driven(setup, channelLagsS.clone());
     }
 
     /** The plant of that day: heated, in the recorded air, with packs as they were found. */
     public Plant plant() {
         return setup.plant;
+    }
+
+    /** What drives it. */
+    public Recording recording() {
+        return setup.recording;
     }
 
     /** Its table. */
@@ -257,8 +274,9 @@ public final class Driven {
             for (int block = 0; block < asked.length; block++) {
                 double sum = 0;
                 for (double timeS : asked[block]) {
-                    hint = upTo(timeS - fromS(), hint);
-                    sum += between(seen[k], timeS - fromS(), hint);
+                    double sinceS = timeS - fromS() - lagsS[k];
+                    hint = upTo(sinceS, hint);
+                    sum += between(seen[k], sinceS, hint);
                 }
                 out[k][block] = sum / asked[block].length;
             }
@@ -297,7 +315,7 @@ public final class Driven {
      * @param timeS on the clock of the recording
      */
     public double at(int channel, double timeS) {
-        double sinceS = timeS - fromS();
+        double sinceS = timeS - fromS() - lagsS[channel];
         int found = Arrays.binarySearch(momentsS, 0, count, sinceS);
         return between(seen[channel], sinceS, Math.max(0, found >= 0 ? found : -found - 2));
     }

@@ -1,8 +1,5 @@
 package liftwright.learning.replay;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 import liftwright.physics.Gravity;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
@@ -13,6 +10,10 @@ import liftwright.plant.recording.Track;
 import liftwright.review.restraint.ScaleReading;
 import liftwright.rig.Restraint;
 import liftwright.trials.predict.Gauge;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What a scale or a tether carried before the fans woke: the rig with or without the one who wears

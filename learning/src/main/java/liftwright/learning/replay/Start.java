@@ -1,9 +1,5 @@
 package liftwright.learning.replay;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import liftwright.physics.CellLaw;
 import liftwright.plant.Plant;
 import liftwright.plant.heat.HeatPart;
@@ -21,6 +17,13 @@ import liftwright.rig.Rig;
 import liftwright.rig.Site;
 import liftwright.rig.table.StartState;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
 /**
  * The rig on the day of the test: in the air that was recorded, with packs as charged and as warm
  * as the first samples say, each with the error of its instrument.
@@ -35,6 +38,9 @@ record Start(Rig rig, List<String> notes) {
 
     /** A rest voltage that tells charge worse than this tells nothing. */
     private static final double WORST_CHARGE = 0.25;
+
+    /** Standard deviation of a normal distribution over its median absolute deviation. */
+    private static final double NORMAL = 1.4826;
 
     /** So much of the rest before the fans wake is averaged, s. */
     private static final double LOOK_S = 5;
@@ -104,27 +110,20 @@ record Start(Rig rig, List<String> notes) {
     /** What a channel showed at rest. */
     private record Seen(double meanSi, double scatterSi, double errorSi) {}
 
+    /** Median and robust scatter: a thermometer that fails for a moment tells nothing by it. */
     private static Seen mean(Track track, double fromS, double toS) {
         Samples samples = track.samples();
-        double sum = 0;
-        double squares = 0;
-        int count = 0;
-        for (int k = 0; k < samples.size(); k++) {
-            if (samples.timeS(k) >= fromS && samples.timeS(k) <= toS) {
-                sum += samples.si(k);
-                count++;
-            }
-        }
-        if (count == 0) {
+        double[] seen =
+                IntStream.range(0, samples.size())
+                        .filter(k -> samples.timeS(k) >= fromS && samples.timeS(k) <= toS)
+                        .mapToDouble(samples::si)
+                        .toArray();
+        if (seen.length == 0) {
             return new Seen(samples.si(0), 0, error(track, samples.si(0)));
         }
-        double mean = sum / count;
-        for (int k = 0; k < samples.size(); k++) {
-            if (samples.timeS(k) >= fromS && samples.timeS(k) <= toS) {
-                squares += (samples.si(k) - mean) * (samples.si(k) - mean);
-            }
-        }
-        return new Seen(mean, Math.sqrt(squares / count), error(track, mean));
+        double middle = Noise.median(seen);
+        double[] off = DoubleStream.of(seen).map(si -> Math.abs(si - middle)).toArray();
+        return new Seen(middle, NORMAL * Noise.median(off), error(track, middle));
     }
 
     /** What a channel showed before the fans woke; empty where it has no sample there. */

@@ -1,13 +1,5 @@
 package liftwright.learning.replay;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 import liftwright.plant.Order;
 import liftwright.plant.recording.Recording;
 import liftwright.plant.recording.Samples;
@@ -16,6 +8,15 @@ import liftwright.plant.recording.Track;
 import liftwright.rig.Control;
 import liftwright.rig.Fan;
 import liftwright.rig.Rig;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * The recorded throttle of every fan: its own, else that of its control group, else that of all.
