@@ -1,5 +1,6 @@
 package liftwright.answer;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -15,6 +16,7 @@ import java.util.List;
  * @param assumptions defaults that stood in, each with its origin
  * @param checks computed on this very run; one that fails makes the verdict undecided
  * @param measured what tables of measured rows told, and how well
+ * @param corrected how much of the corrections counts
  */
 public record Evidence(
         String rigDigest,
@@ -25,13 +27,69 @@ public record Evidence(
         List<Law> laws,
         List<Assumption> assumptions,
         List<Check> checks,
-        List<Told> measured) {
+        List<Told> measured,
+        Corrected corrected) {
 
     public Evidence {
         laws = List.copyOf(laws);
         assumptions = List.copyOf(assumptions);
         checks = List.copyOf(checks);
         measured = List.copyOf(measured);
+    }
+
+    /** What rests on no correction. */
+    public Evidence(
+            String rigDigest,
+            String correctionsDigest,
+            long seed,
+            int draws,
+            Sentence state,
+            List<Law> laws,
+            List<Assumption> assumptions,
+            List<Check> checks,
+            List<Told> measured) {
+        this(
+                rigDigest,
+                correctionsDigest,
+                seed,
+                draws,
+                state,
+                laws,
+                assumptions,
+                checks,
+                measured,
+                Corrected.NONE);
+    }
+
+    /**
+     * The same of a rig that tests corrected.
+     *
+     * @param digest of the corrections
+     * @param told what they found, behind what tables told
+     */
+    public Evidence corrected(String digest, Corrected how, List<Told> told) {
+        var all = new ArrayList<>(measured);
+        all.addAll(told);
+        return new Evidence(
+                rigDigest, digest, seed, draws, state, laws, assumptions, checks, all, how);
+    }
+
+    /**
+     * How much of the corrections beside a rig file counts.
+     *
+     * @param held values in force
+     * @param voided values that count for nothing
+     * @param ofAnotherRevision whether the rig file was another when they were made
+     * @param why a clause for everything that is void
+     */
+    public record Corrected(int held, int voided, boolean ofAnotherRevision, List<String> why) {
+
+        /** There are no corrections, or they are left out of account. */
+        public static final Corrected NONE = new Corrected(0, 0, false, List.of());
+
+        public Corrected {
+            why = List.copyOf(why);
+        }
     }
 
     /** What rests on no table. */

@@ -46,6 +46,16 @@ final class EvidenceJson {
                                     json.member("part", told.part());
                                     values.sentence("sentence", told.sentence());
                                 }));
+        if (!evidence.corrected().equals(Evidence.Corrected.NONE)) {
+            json.name("corrected").object(() -> corrected(evidence.corrected()));
+        }
+    }
+
+    private void corrected(Evidence.Corrected corrected) {
+        json.name("held").whole(corrected.held());
+        json.name("void").whole(corrected.voided());
+        json.name("ofAnotherRevision").truth(corrected.ofAnotherRevision());
+        json.texts("why", corrected.why());
     }
 
     private void check(Evidence.Check check) {

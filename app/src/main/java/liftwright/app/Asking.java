@@ -86,7 +86,7 @@ final class Asking {
                                                     options.look())
                                             .strip());
                 }
-                yield new RigSource(source.file(), reading);
+                yield new RigSource(source.file(), reading.counting(rig.corrections()));
             }
             case RigReading.Edit.Refused(var change, var reason) ->
                     throw new UsageException(change.at() + " cannot be set: " + reason);

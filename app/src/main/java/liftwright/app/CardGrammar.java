@@ -82,6 +82,7 @@ final class CardGrammar {
                 Grammar.flag(
                         Grammar.PROGRESS,
                         "Say on standard error how far it is, also when that is no terminal."));
+        Grammar.corrections(spec);
         Grammar.look(spec);
         return Grammar.example(
                 spec, "liftwright card examples/curlew first-spin.F140 --pdf card.pdf");

@@ -65,7 +65,9 @@ final class CardVerb {
                             + words.getFirst()
                             + ". See: liftwright card --help");
         }
-        RigSource source = RigSource.of(UserFile.of(names.getFirst(), around.folder()));
+        RigSource source =
+                RigSource.of(UserFile.of(names.getFirst(), around.folder()))
+                        .asDeclared(options.has(Grammar.AS_DECLARED));
         Optional<Rig> rig = source.read().rig();
         if (rig.isEmpty()) {
             voice.answer(CheckVerb.text(source, options));

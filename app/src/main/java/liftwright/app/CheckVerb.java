@@ -37,7 +37,7 @@ final class CheckVerb {
         }
         var exit = Exit.CLEAR;
         for (String name : options.names()) {
-            exit = exit.worse(EachRig.run(voice, around, name, this::check));
+            exit = exit.worse(EachRig.run(voice, around, options, name, this::check));
         }
         return exit;
     }

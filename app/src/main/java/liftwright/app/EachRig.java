@@ -8,10 +8,16 @@ final class EachRig {
 
     private EachRig() {}
 
-    static Exit run(Voice voice, Surroundings around, String name, Function<RigSource, Exit> each) {
+    static Exit run(
+            Voice voice,
+            Surroundings around,
+            Options options,
+            String name,
+            Function<RigSource, Exit> each) {
         RigSource source;
         try {
-            source = RigSource.of(UserFile.of(name, around.folder()));
+            source = RigSource.of(UserFile.of(name, around.folder()))
+                            .asDeclared(options.has(Grammar.AS_DECLARED));
         } catch (UsageException e) {
             voice.aside(PlainText.of("liftwright: " + e.words(), !around.utf8()));
             return Exit.BAD_INPUT;

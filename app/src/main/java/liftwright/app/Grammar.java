@@ -57,6 +57,8 @@ final class Grammar {
     /** Files that {@code review heat} writes, and never over another. */
     static final List<String> WRITTEN_BY_HEAT = List.of(END_STATE, SOLDERING);
 
+    static final String AS_DECLARED = "--as-declared";
+
     static final String NO_COLOUR = "--no-color";
     static final String ASCII = "--ascii";
     static final String HTML = "--html";
@@ -213,6 +215,7 @@ final class Grammar {
                         PLOT,
                         "FILE",
                         "With --fan: draw the rows and the fit as SVG. Never overwrites."));
+        corrections(spec);
         look(spec);
         return example(spec, "liftwright check examples/mudlark");
     }
@@ -335,6 +338,7 @@ final class Grammar {
                 flag(
                         PROGRESS,
                         "Say on standard error how far it is, also when that is no terminal."));
+        corrections(spec);
         look(spec);
         return example(spec, "liftwright review lift examples/sandpiper --units us");
     }
@@ -385,6 +389,15 @@ final class Grammar {
                         "No colour, even on a terminal; NO_COLOR=1 in the environment does the same."));
         spec.addOption(
                 flag(ASCII, "Only ASCII. Chosen by itself where the terminal has no UTF-8."));
+    }
+
+    /** For verbs that compute from a rig. */
+    static void corrections(CommandSpec spec) {
+        spec.addOption(
+                flag(
+                        AS_DECLARED,
+                        "Compute from what the rig file declares alone: leave out of account what"
+                                + " tests found (rig.corrections.yaml beside it)."));
     }
 
     private static PositionalParamSpec rigs() {

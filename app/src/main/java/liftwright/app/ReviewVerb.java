@@ -88,7 +88,7 @@ final class ReviewVerb {
         sheet = options.text(Grammar.HTML).map(name -> sheet(name, rigs));
         var exit = Exit.CLEAR;
         for (String name : rigs) {
-            exit = exit.worse(EachRig.run(voice, around, name, this::review));
+            exit = exit.worse(EachRig.run(voice, around, options, name, this::review));
             if (exit == Exit.STOPPED_EARLY) {
                 return exit;
             }

@@ -17,6 +17,11 @@ record RigSource(UserFile file, RigReading read) {
         return new RigSource(file, RigReading.read(file.named(), file.read(), file.folder()));
     }
 
+    /** The same where what tests found is left out of account, if {@code wanted}. */
+    RigSource asDeclared(boolean wanted) {
+        return wanted ? new RigSource(file, read.asDeclared()) : this;
+    }
+
     /** Of the file and its tables, so that an answer names what it answers about. */
     String digest() {
         return read.digest();

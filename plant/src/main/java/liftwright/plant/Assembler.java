@@ -27,6 +27,7 @@ import liftwright.rig.Wiring;
 final class Assembler {
 
     final Rig rig;
+    final HeldCorrections corrections;
     final ParameterTable table;
     final SiteAir air;
     final FanBank fans;
@@ -60,7 +61,8 @@ final class Assembler {
      */
     Assembler(Rig rig, Set<String> opened, boolean heated, boolean held) {
         this.rig = rig;
-        ParameterRows rows = new ParameterRows(HeldCorrections.of(rig).held());
+        corrections = HeldCorrections.of(rig);
+        ParameterRows rows = new ParameterRows(corrections.held());
         air = SiteAir.declare(rig.site(), rows);
         fans = FanBank.declare(rig, rows);
         packs = PackBank.declare(rig, rows);

@@ -157,6 +157,11 @@ public final class Plant {
         return new Runaway(parts);
     }
 
+    /** Which corrections of the rig count in it, and which do not. */
+    public HeldCorrections corrections() {
+        return parts.corrections;
+    }
+
     /** The rig it was made from. */
     public Rig rig() {
         return rig;

@@ -22,7 +22,7 @@ final class EvidenceText {
         paper.beside(INDENT, "State", TEXT, figures.sentence(evidence.state()));
         paper.beside(INDENT, "Bands", TEXT, EvidenceWords.bands(evidence));
         paper.beside(INDENT, "File", TEXT, evidence.rigDigest());
-        paper.beside(INDENT, "Corrections", TEXT, evidence.correctionsDigest());
+        paper.beside(INDENT, "Corrections", TEXT, EvidenceWords.corrections(evidence));
         if (!evidence.measured().isEmpty()) {
             listed("Measured", evidence.measured().stream().map(this::told).toList());
         }

@@ -18,6 +18,25 @@ public final class EvidenceWords {
                         + evidence.seed();
     }
 
+    /** Which corrections, and how many of their values count. */
+    public static String corrections(Evidence evidence) {
+        Evidence.Corrected how = evidence.corrected();
+        if (how.equals(Evidence.Corrected.NONE)) {
+            return evidence.correctionsDigest();
+        }
+        var words = new StringBuilder(evidence.correctionsDigest());
+        words.append(": ").append(how.held()).append(how.held() == 1 ? " value" : " values");
+        words.append(" in force");
+        if (how.ofAnotherRevision()) {
+            words.append(", found on another revision of the rig file");
+        }
+        if (how.voided() > 0) {
+            words.append("; ").append(how.voided()).append(" void: ");
+            words.append(String.join("; ", how.why()));
+        }
+        return words.toString();
+    }
+
     public static String law(Evidence.Law law) {
         return (law.within() ? "" : "OUTSIDE ITS RANGE: ")
                 + law.name()

@@ -44,7 +44,7 @@ final class BalanceEvidence {
         }
         checks.add(
                 new Evidence.Check("draws without an operating point", judgement.failedDraws(), 0));
-        return new Evidence(
+        return CorrectionWords.on(plant, new Evidence(
                 rigDigest,
                 "none",
                 settings.seed(),
@@ -58,7 +58,7 @@ final class BalanceEvidence {
                                 besides.stream())
                         .toList(),
                 checks,
-                MeasuredEvidence.of(rig));
+                MeasuredEvidence.of(rig)));
     }
 
     /** Those that this rig needs. */

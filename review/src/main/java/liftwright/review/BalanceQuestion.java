@@ -130,6 +130,7 @@ public final class BalanceQuestion implements Staged {
             return Optional.empty();
         }
         List<Finding> findings = new ArrayList<>(BalanceFindings.of(rig, judgement));
+        findings.addAll(CorrectionWords.findings(rig, plant.corrections()));
         searched.forEach(each -> findings.addAll(each.findings()));
         ArmLoadTables.finding(rig, armLoads).ifPresent(findings::add);
         var jets =

@@ -28,7 +28,7 @@ final class EnduranceEvidence {
                 rig.packs().stream()
                         .mapToDouble(pack -> pack.temperature().map(t -> t.si()).orElse(airK))
                         .allMatch(kelvin -> kelvin >= COLDEST_K && kelvin <= HOTTEST_K);
-        return new Evidence(
+        return CorrectionWords.on(plant, new Evidence(
                 rigDigest,
                 "none",
                 settings.seed(),
@@ -63,6 +63,6 @@ final class EnduranceEvidence {
                                 LiftChecks.POWER_CLOSURE),
                         new Evidence.Check(
                                 "draws without an operating point", judgement.failedDraws(), 0)),
-                MeasuredEvidence.of(rig));
+                MeasuredEvidence.of(rig)));
     }
 }

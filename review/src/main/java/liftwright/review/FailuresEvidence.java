@@ -35,7 +35,7 @@ final class FailuresEvidence {
             List<FaultView> views) {
         double[] p = plant.parameters().nominal();
         Asked asked = judgement.sample().panel().asked();
-        return new Evidence(
+        return CorrectionWords.on(plant, new Evidence(
                 rigDigest,
                 "none",
                 settings.seed(),
@@ -51,7 +51,7 @@ final class FailuresEvidence {
                 laws(asked),
                 assumptions(rig, judgement.sample().panel().steering()),
                 checks(judgement, views),
-                MeasuredEvidence.of(rig));
+                MeasuredEvidence.of(rig)));
     }
 
     private static List<Evidence.Check> checks(FailuresJudgement judgement, List<FaultView> views) {

@@ -45,7 +45,7 @@ final class HeatEvidence {
             }
         }
         boolean within = hottestK <= HOTTEST_K && coldestK >= COLDEST_K;
-        return new Evidence(
+        return CorrectionWords.on(plant, new Evidence(
                 rigDigest,
                 "none",
                 settings.seed(),
@@ -105,7 +105,7 @@ final class HeatEvidence {
                                 ENERGY_CLOSURE),
                         new Evidence.Check(
                                 "draws without an operating point", judgement.failedDraws(), 0)),
-                MeasuredEvidence.of(rig));
+                MeasuredEvidence.of(rig)));
     }
 
     private static String from(HeatFlight flight) {

@@ -46,7 +46,9 @@ record Inquiry<J extends Judgement>(
 
     private Optional<Verdict.WouldTell> wouldTell() {
         if (judgement.byNumbers() != Outcome.CANNOT_BE_TOLD) {
-            return Optional.empty();
+            return Unproven.of(plant)
+                    .filter(unproven -> judgement.downgrades().contains(unproven.reason()))
+                    .map(Unproven::tells);
         }
         return DoubtRanking.rank(
                         plant,
@@ -81,6 +83,7 @@ record Inquiry<J extends Judgement>(
     List<Finding> findings(
             Verdict verdict, Shortfall shortfall, List<Remedy> remedies, List<Finding> others) {
         List<Finding> findings = new ArrayList<>(others);
+        findings.addAll(CorrectionWords.findings(rig, plant.corrections()));
         switch (verdict.outcome()) {
             case HOLDS, NOT_JUDGED -> {}
             case DOES_NOT_HOLD, CANNOT_BE_TOLD ->

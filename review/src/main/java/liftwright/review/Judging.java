@@ -1,6 +1,7 @@
 package liftwright.review;
 
 import java.util.Optional;
+import liftwright.answer.Outcome;
 import liftwright.answer.Sentence;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
@@ -48,7 +49,45 @@ interface Judging<J extends Judgement, S extends Sample<?>> {
     /** As far as a stage goes, on draws that may be there already; empty when stopped. */
     default Optional<J> judge(S sample, Stage stage, Work work) {
         return Pursuit.of(stage, sample, demand(sample.plant.rig()), settings(), work)
+                .flatMap(pursued -> borneOut(pursued, stage, work))
                 .map(this::judgement);
+    }
+
+    /**
+     * What corrections turn into "holds" needs their evidence (architecture contract 9): where that
+     * is lacking and the declared values do not hold by themselves, it cannot be told. Empty when
+     * stopped.
+     */
+    private Optional<Pursuit<S>> borneOut(Pursuit<S> pursued, Stage stage, Work work) {
+        Plant plant = pursued.sample().plant;
+        Optional<Unproven> unproven = Unproven.of(plant);
+        if (pursued.outcome() != Outcome.HOLDS || unproven.isEmpty()) {
+            return Optional.of(pursued);
+        }
+        Plant declared = assemble(plant.rig().asDeclared());
+        return Pursuit.of(
+                        stage,
+                        sample(declared, Sample.asDeclared(declared)),
+                        demand(declared.rig()),
+                        settings(),
+                        work)
+                .map(
+                        without ->
+                                switch (without.outcome()) {
+                                    case HOLDS -> pursued;
+                                    // Not told yet: the whole answer pursues it further.
+                                    case NOT_JUDGED ->
+                                            new Pursuit<>(
+                                                    pursued.sample(),
+                                                    Outcome.NOT_JUDGED,
+                                                    pursued.draws());
+                                    case DOES_NOT_HOLD, CANNOT_BE_TOLD ->
+                                            new Pursuit<>(
+                                                    pursued.sample(),
+                                                    pursued.outcome(),
+                                                    pursued.draws(),
+                                                    Optional.of(unproven.get().reason()));
+                                });
     }
 
     /** The number with its band, against the demand; empty when stopped. */

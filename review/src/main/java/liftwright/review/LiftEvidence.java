@@ -30,7 +30,7 @@ final class LiftEvidence {
         double[] p = plant.parameters().nominal();
         SteadyState state = plant.state();
         plant.solve(p, Effects.ALL, plant.workspace(), state);
-        return new Evidence(
+        return CorrectionWords.on(plant, new Evidence(
                 rigDigest,
                 "none",
                 settings.seed(),
@@ -43,7 +43,7 @@ final class LiftEvidence {
                 laws(plant.limits(p, state)),
                 assumptionsApartFromHeat(rig),
                 checks,
-                MeasuredEvidence.of(rig));
+                MeasuredEvidence.of(rig)));
     }
 
     /** Where the value at a path comes from. */

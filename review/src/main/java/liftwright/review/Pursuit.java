@@ -16,9 +16,16 @@ import liftwright.quantity.Band;
  * @param sample what was pursued
  * @param outcome what the numbers say
  * @param draws used
+ * @param unproven why what the numbers say may not rest on corrections; empty where it may
  * @param <S> what is judged
  */
-record Pursuit<S extends Sample<?>>(S sample, Outcome outcome, int draws) {
+record Pursuit<S extends Sample<?>>(
+        S sample, Outcome outcome, int draws, Optional<String> unproven) {
+
+    /** What rests on no correction that needs its evidence. */
+    Pursuit(S sample, Outcome outcome, int draws) {
+        this(sample, outcome, draws, Optional.empty());
+    }
 
     private static final double CLOSE = 2.0;
 
@@ -82,7 +89,10 @@ record Pursuit<S extends Sample<?>>(S sample, Outcome outcome, int draws) {
      * @param nominalFound whether the declared values have an operating point
      */
     List<String> downgrades(boolean nominalFound) {
-        return Downgrades.of(sample.plant.rig(), nominalFound, failed(), draws);
+        List<String> reasons =
+                Downgrades.of(sample.plant.rig(), nominalFound, failed(), draws);
+        unproven.ifPresent(reasons::add);
+        return reasons;
     }
 
     /**

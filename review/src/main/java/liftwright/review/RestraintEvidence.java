@@ -31,7 +31,7 @@ final class RestraintEvidence {
             Optional<Held> held) {
         double[] p = plant.parameters().nominal();
         Optional<Held.OnTether> tether = held.flatMap(Held::tether);
-        return new Evidence(
+        return CorrectionWords.on(plant, new Evidence(
                 rigDigest,
                 "none",
                 settings.seed(),
@@ -47,7 +47,7 @@ final class RestraintEvidence {
                                 tether.map(on -> on.path().closure()).orElse(0.0),
                                 CLOSURE),
                         new Evidence.Check("draws without an operating point", failed, 0)),
-                MeasuredEvidence.of(rig));
+                MeasuredEvidence.of(rig)));
     }
 
     private static List<Evidence.Law> laws(Optional<Held.OnTether> tether) {

@@ -26,7 +26,7 @@ final class EvidenceHtml {
                     said("State", figures.sentence(evidence.state()));
                     said("Bands", EvidenceWords.bands(evidence));
                     said("File", evidence.rigDigest());
-                    said("Corrections", evidence.correctionsDigest());
+                    said("Corrections", EvidenceWords.corrections(evidence));
                     if (!evidence.measured().isEmpty()) {
                         listed(
                                 "Measured",

@@ -17,6 +17,7 @@ import liftwright.rig.Change;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
 import liftwright.rig.RigPath;
+import liftwright.rig.correction.CorrectionsRead;
 import liftwright.rig.csv.Beside;
 import liftwright.rig.shape.RigReader;
 import liftwright.rig.shape.bind.Shelf;
@@ -117,6 +118,15 @@ public record RigReading(
         var all = new ArrayList<>(problems);
         all.addAll(found.problems());
         return new RigReading(text, Optional.empty(), all, tables, beside);
+    }
+
+    /**
+     * The same with what counts for another reading of the file: a condition that is set in memory
+     * makes no other revision of the rig.
+     */
+    public RigReading counting(CorrectionsRead found) {
+        return new RigReading(
+                text, rig.map(declared -> declared.with(found)), problems, tables, beside);
     }
 
     /**

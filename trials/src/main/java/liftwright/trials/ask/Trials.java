@@ -20,6 +20,8 @@ import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
+import liftwright.plant.HeldCorrections;
+import liftwright.review.CorrectionWords;
 import liftwright.review.Settings;
 import liftwright.trials.CardId;
 import liftwright.trials.Planned;
@@ -329,10 +331,14 @@ public final class Trials {
 
     private TrialsAnswer answer(
             Verdict verdict, List<Finding> findings, List<Section> sections, int draws) {
-        Evidence evidence = TrialsEvidence.of(about, settings, draws);
+        HeldCorrections corrections = HeldCorrections.of(about.rig());
+        Evidence evidence = TrialsEvidence.of(about, corrections, settings, draws);
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(CorrectionWords.findings(about.rig(), corrections));
+        all.sort(java.util.Comparator.comparing(Finding::severity));
         return new TrialsAnswer(
                 liftwright.answer.Checks.downgrade(verdict, evidence),
-                findings,
+                all,
                 sections,
                 evidence);
     }

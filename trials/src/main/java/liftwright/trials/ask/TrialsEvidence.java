@@ -3,6 +3,8 @@ package liftwright.trials.ask;
 import java.util.List;
 import liftwright.answer.Evidence;
 import liftwright.answer.Sentence;
+import liftwright.plant.HeldCorrections;
+import liftwright.review.CorrectionWords;
 import liftwright.review.Settings;
 
 /** What an answer about trials rests on. */
@@ -10,8 +12,9 @@ final class TrialsEvidence {
 
     private TrialsEvidence() {}
 
-    static Evidence of(TrialsCase about, Settings settings, int draws) {
-        return new Evidence(
+    static Evidence of(
+            TrialsCase about, HeldCorrections corrections, Settings settings, int draws) {
+        return CorrectionWords.on(about.rig(), corrections, new Evidence(
                 about.rigDigest(),
                 "none",
                 settings.seed(),
@@ -43,6 +46,6 @@ final class TrialsEvidence {
                         .toList(),
                 List.of(
                         new Evidence.Check(
-                                "files of passes that cannot be read", about.unread().size(), 0)));
+                                "files of passes that cannot be read", about.unread().size(), 0))));
     }
 }

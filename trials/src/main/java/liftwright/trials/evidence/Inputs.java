@@ -50,6 +50,7 @@ public record Inputs(SortedMap<String, String> byPath) {
     public static Inputs of(Rig rig, Map<String, String> settings) {
         SortedMap<String, String> found = new InputWriter(rig).write();
         UnreadKeys.add(rig.declaration(), found);
+        CorrectionInputs.add(rig, found);
         settings.forEach((file, digest) -> found.put(SETTINGS + "/" + segment(file), digest));
         return new Inputs(found);
     }

@@ -243,7 +243,11 @@ public final class Topics {
     }
 
     private static Set<String> findParts(String path) {
-        boolean unread = path.startsWith(UnreadKeys.DECLARED + "/");
+        boolean corrected = path.startsWith(CorrectionInputs.CORRECTED + "/");
+        if (corrected && !CorrectionInputs.part(path).isEmpty()) {
+            return Set.of(CorrectionInputs.part(path));
+        }
+        boolean unread = corrected || path.startsWith(UnreadKeys.DECLARED + "/");
         String[] segments = inRig(path).split("/", -1);
         if (segments.length >= 2 && PARTS.contains(segments[0])) {
             boolean group = !segments[0].equals("fan types") && !segments[0].equals("cells");
@@ -261,6 +265,6 @@ public final class Topics {
     private static String inRig(String path) {
         return path.startsWith(UnreadKeys.DECLARED + "/")
                 ? path.substring(UnreadKeys.DECLARED.length() + 1)
-                : path;
+                : CorrectionInputs.inRig(path);
     }
 }

@@ -13,6 +13,7 @@ import liftwright.rig.correction.Correction;
 import liftwright.rig.correction.Corrections;
 import liftwright.rig.correction.Found;
 import liftwright.rig.correction.Grounds;
+import liftwright.rig.text.QuotedText;
 
 /**
  * Corrections as the text of their file. What was typed by somebody stands in double quotes; every
@@ -38,7 +39,7 @@ public final class CorrectionsText {
         var text = new CorrectionsText();
         text.write(corrections);
         String said = text.out.toString();
-        return said + SEAL + quoted(digest(said)) + "\n";
+        return said + SEAL + QuotedText.of(digest(said)) + "\n";
     }
 
     /** What the seal of the file is. */
@@ -61,18 +62,18 @@ public final class CorrectionsText {
 
     private void write(Corrections corrections) {
         line("", "liftwright corrections", String.valueOf(CorrectionsKeys.FORMAT_NUMBER));
-        line("", "rig", quoted(corrections.rig()));
+        line("", "rig", QuotedText.of(corrections.rig()));
         line("", "revision", String.valueOf(corrections.revision()));
         out.append("corrections:\n");
         corrections.groups().forEach(this::group);
     }
 
     private void group(Correction group) {
-        line("  - ", "name", quoted(group.name()));
+        line("  - ", "name", QuotedText.of(group.name()));
         out.append("    tests:\n");
         for (Grounds.Test test : group.grounds().tests()) {
-            out.append("      - {test: ").append(quoted(test.id()));
-            out.append(", digest: ").append(quoted(test.digest())).append("}\n");
+            out.append("      - {test: ").append(QuotedText.of(test.id()));
+            out.append(", digest: ").append(QuotedText.of(test.digest())).append("}\n");
         }
         group.grounds()
                 .heldOut()
@@ -80,7 +81,7 @@ public final class CorrectionsText {
         line("    ", "distance", String.valueOf(group.grounds().distance()));
         if (!group.serials().isEmpty()) {
             out.append("    serials:\n");
-            group.serials().forEach((part, serial) -> line("      ", quoted(part), quoted(serial)));
+            group.serials().forEach((part, serial) -> line("      ", QuotedText.of(part), QuotedText.of(serial)));
         }
         out.append("    found:\n");
         for (int i = 0; i < group.found().size(); i++) {
@@ -90,10 +91,10 @@ public final class CorrectionsText {
 
     private void found(Correction group, int i) {
         Found found = group.found().get(i);
-        line("      - ", "parameter", quoted(found.parameter()));
-        line("        ", "label", quoted(found.label()));
-        line("        ", "declared", quoted(SiText.of(found.declared())));
-        line("        ", "value", quoted(plain(found, found.value())) + comment(found));
+        line("      - ", "parameter", QuotedText.of(found.parameter()));
+        line("        ", "label", QuotedText.of(found.label()));
+        line("        ", "declared", QuotedText.of(SiText.of(found.declared())));
+        line("        ", "value", QuotedText.of(plain(found, found.value())) + comment(found));
         line(
                 "        ",
                 "drawn",
@@ -133,43 +134,5 @@ public final class CorrectionsText {
 
     private void line(String indent, String key, String value) {
         out.append(indent).append(key).append(": ").append(value).append('\n');
-    }
-
-    /** In double quotes, printable whatever it says. */
-    private static String quoted(String text) {
-        var quoted = new StringBuilder(text.length() + 2).append('"');
-        text.codePoints().forEach(point -> append(quoted, point));
-        return quoted.append('"').toString();
-    }
-
-    private static void append(StringBuilder quoted, int point) {
-        switch (point) {
-            case '"' -> quoted.append("\\\"");
-            case '\\' -> quoted.append("\\\\");
-            case '\n' -> quoted.append("\\n");
-            case '\t' -> quoted.append("\\t");
-            default -> {
-                if (isPlain(point)) {
-                    quoted.appendCodePoint(point);
-                } else {
-                    String hex = Integer.toHexString(point);
-                    quoted.append("\\U").append("0".repeat(8 - hex.length())).append(hex);
-                }
-            }
-        }
-    }
-
-    private static boolean isPlain(int point) {
-        return switch (Character.getType(point)) {
-            case Character.CONTROL,
-                    Character.FORMAT,
-                    Character.LINE_SEPARATOR,
-                    Character.PARAGRAPH_SEPARATOR,
-                    Character.PRIVATE_USE,
-                    Character.SURROGATE,
-                    Character.UNASSIGNED ->
-                    false;
-            default -> true;
-        };
     }
 }
