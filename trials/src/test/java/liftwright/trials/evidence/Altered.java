@@ -25,6 +25,7 @@ final class Altered {
                     "Rig.note",
                     "Rig.revision",
                     "Rig.declaration",
+                    "Rig.corrections",
                     "Rig.defaults",
                     "Rig.tables",
                     "BenchTable.file",
