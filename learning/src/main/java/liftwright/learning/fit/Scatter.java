@@ -42,6 +42,7 @@ public final class Scatter {
     private final List<double[]> shared = new ArrayList<>();
     private final double[][] leftOut;
     private final double[][] noise;
+    private final double[][] variance;
 
     /**
      * What is not known of the scatter.
@@ -75,6 +76,7 @@ public final class Scatter {
         at = new int[channels.size() + 1];
         leftOut = new double[channels.size()][];
         noise = new double[channels.size()][];
+        variance = new double[channels.size()][];
         Map<Signal, Integer> count = new EnumMap<>(Signal.class);
         for (Compared channel : channels) {
             count.merge(channel.signal(), 1, Integer::sum);
@@ -135,6 +137,7 @@ public final class Scatter {
         }
         floor = Math.max(floor, 1e-12);
         noise[c] = new double[n];
+        variance[c] = new double[n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j <= i; j++) {
                 double apartS = Math.abs(channel.timesS()[i] - channel.timesS()[j]);
@@ -155,6 +158,7 @@ public final class Scatter {
             double scatter = channel.noiseSi()[i];
             noise[c][i] = scatter * scatter + (1 - LASTS) * error * error + floor * floor;
             covariance[i][i] += assumed.outlying[c][i] * noise[c][i];
+            variance[c][i] = covariance[i][i] + (1 - own) * leftOut[c][i] * leftOut[c][i];
         }
         return covariance;
     }
@@ -215,6 +219,11 @@ public final class Scatter {
     /** Variance of what is new in every block of a channel, outliers not counted, SI². */
     double[] noiseVariance(int channel) {
         return noise[channel].clone();
+    }
+
+    /** Variance of one block by itself, all in, SI². */
+    public double varianceSi(int channel, int block) {
+        return variance[channel][block];
     }
 
     /** Turns what has this covariance, but for what is shared, into unit scatter; in place. */

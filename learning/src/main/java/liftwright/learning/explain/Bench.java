@@ -1,0 +1,281 @@
+package liftwright.learning.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import liftwright.learning.fit.Compared;
+import liftwright.learning.fit.ComparedChannels;
+import liftwright.learning.replay.Driven;
+import liftwright.plant.fault.Effect;
+import liftwright.plant.parameters.ParameterTable;
+import liftwright.plant.recording.Recording;
+import liftwright.plant.recording.Samples;
+import liftwright.plant.recording.Signal;
+import liftwright.plant.recording.Track;
+import liftwright.plant.supply.CellDraw;
+import liftwright.rig.Pack;
+import liftwright.rig.Rig;
+
+/**
+ * One recording on a rig as declared and on the same rig with something wrong. Where no channel
+ * tells the thrust of all fans, it is predicted all the same.
+ */
+final class Bench {
+
+    private static final CellDraw EXPECTED = new CellDraw.Expected();
+
+    private final Rig rig;
+    private final Rig opened;
+    private final Recording recording;
+    private final Driven plain;
+    private final Driven open;
+    private final int lift;
+    private final boolean liftMeasured;
+    private final double[] declared;
+    private final List<Compared> channels;
+    private final Run openBase;
+    private final double[][] base;
+    private final double[] baseLift;
+    private final boolean[] full;
+
+    /**
+     * What a run would show.
+     *
+     * @param channels block means of each channel that is compared
+     * @param lift total thrust at the blocks of its channel, N
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
+    record Run(double[][] channels, double[] lift) {}
+
+    Bench(Rig declaredRig, Recording recording) {
+        rig = declaredRig;
+        opened = Opened.of(declaredRig);
+        liftMeasured = recording.track(Signal.THRUST, Track.ALL).isPresent();
+        this.recording = liftMeasured ? recording : withLift(recording);
+        plain = Driven.of(declaredRig, this.recording);
+        open = Driven.of(opened, this.recording);
+        lift = lift(open);
+        declared = withCharges(open.parameters(), open.parameters().nominal());
+        openBase = runs(open, declared);
+        Run run = runs(plain, plainVector());
+        base = run.channels;
+        baseLift = run.lift;
+        channels = compared(run);
+        double most = 0;
+        for (double newton : baseLift) {
+            most = Math.max(most, newton);
+        }
+        full = new boolean[baseLift.length];
+        for (int k = 0; k < full.length; k++) {
+            full[k] = baseLift[k] >= Attribution.FULL * most;
+        }
+    }
+
+    /** Puts a channel in that nobody measured, to have it predicted. */
+    private static Recording withLift(Recording recording) {
+        Track longest = recording.tracks().getFirst();
+        for (Track track : recording.tracks()) {
+            if (track.samples().size() > longest.samples().size()) {
+                longest = track;
+            }
+        }
+        double[] times = new double[longest.samples().size()];
+        for (int k = 0; k < times.length; k++) {
+            times[k] = longest.samples().timeS(k);
+        }
+        List<Track> tracks = new ArrayList<>(recording.tracks());
+        tracks.add(
+                new Track(
+                        Signal.THRUST,
+                        Track.ALL,
+                        0,
+                        0,
+                        new Samples(times, new double[times.length])));
+        return new Recording(tracks);
+    }
+
+    private static int lift(Driven driven) {
+        for (int k = 0; k < driven.watched().size(); k++) {
+            Track track = driven.watched().get(k).track();
+            if (track.signal() == Signal.THRUST && track.of().equals(Track.ALL)) {
+                return k;
+            }
+        }
+        throw new IllegalStateException("thrust of all fans is always predicted");
+    }
+
+    private Run runs(Driven driven, double[] p) {
+        return run(driven, p)
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        "as declared, the rig would not have run to the end of"
+                                                + " this recording"));
+    }
+
+    /** Packs as full as declared: that they were not is a cause, told by their rest voltage. */
+    private double[] withCharges(ParameterTable table, double[] p) {
+        for (Pack pack : rig.packs()) {
+            String path = pack.declaredAt().child("charge").toString();
+            row(table, pack.id().text(), path)
+                    .or(() -> row(table, path))
+                    .ifPresent(row -> p[row] = pack.charge().si());
+        }
+        return p;
+    }
+
+    /** Row of one part; empty where all of its kind share one, or there is none. */
+    static Optional<Integer> row(ParameterTable table, String part, String path) {
+        return row(table, part + ": " + path);
+    }
+
+    static Optional<Integer> row(ParameterTable table, String name) {
+        for (int k = 0; k < table.size(); k++) {
+            if (table.rows().get(k).name().equals(name)) {
+                return Optional.of(k);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private List<Compared> compared(Run run) {
+        List<Compared> all = new ArrayList<>();
+        int next = 0;
+        for (int k = 0; k < open.watched().size(); k++) {
+            if (k != lift || liftMeasured) {
+                all.add(
+                        ComparedChannels.of(
+                                plain.watched().get(k), run.channels[next++], plain.atStart(k)));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private Optional<Run> run(Driven driven, double[] p) {
+        double[][] out = driven.blocks();
+        double went = driven.predict(p, EXPECTED, out);
+        if (went < driven.fromS() + 0.98 * (driven.toS() - driven.fromS())) {
+            return Optional.empty();
+        }
+        List<double[]> kept = new ArrayList<>();
+        for (int k = 0; k < out.length; k++) {
+            if (k != lift || liftMeasured) {
+                kept.add(out[k]);
+            }
+        }
+        return Optional.of(new Run(kept.toArray(double[][]::new), out[lift]));
+    }
+
+    /** Runs of one thread. */
+    final class Worker {
+        private final Driven ownPlain = plain.another();
+        private final Driven ownOpen = open.another();
+
+        /** With other numbers of the opened rig; empty where it does not run to the end. */
+        Optional<Run> opened(double[] p) {
+            return run(ownOpen, p);
+        }
+
+        /** With other numbers of the rig as declared. */
+        Optional<Run> plain(double[] p) {
+            return run(ownPlain, p);
+        }
+
+        /** With something lost from the start on. */
+        Optional<Run> lost(Effect effect) {
+            return run(Driven.of(opened, recording, effect), declared);
+        }
+    }
+
+    Worker worker() {
+        return new Worker();
+    }
+
+    Rig rig() {
+        return rig;
+    }
+
+    List<Compared> channels() {
+        return channels;
+    }
+
+    /** As declared. */
+    Run base() {
+        return new Run(base, baseLift);
+    }
+
+    ParameterTable plainTable() {
+        return plain.parameters();
+    }
+
+    ParameterTable openTable() {
+        return open.parameters();
+    }
+
+    /** The opened rig with nothing wrong; but for corrections the same as {@link #base}. */
+    Run openBase() {
+        return openBase;
+    }
+
+    /** Numbers of the rig as declared, packs as full as declared, a new array. */
+    double[] plainVector() {
+        return withCharges(plain.parameters(), plain.parameters().nominal());
+    }
+
+    /** Numbers of the opened rig as declared, a new array. */
+    double[] openVector() {
+        return declared.clone();
+    }
+
+    List<String> notes() {
+        return plain.notes();
+    }
+
+    /** Most throttle of all that any fan is told. */
+    double topThrottle() {
+        double most = 0;
+        for (int fan = 0; fan < rig.fans().size(); fan++) {
+            for (int k = 0; k <= 400; k++) {
+                double timeS = open.fromS() + (open.toS() - open.fromS()) * k / 400.0;
+                most = Math.max(most, open.throttle(fan, timeS));
+            }
+        }
+        return most;
+    }
+
+    boolean turns(int fan) {
+        return open.turns(fan);
+    }
+
+    /** Times of the blocks of total thrust, s. */
+    double[] liftTimesS() {
+        return open.watched().get(lift).blocks().timesS();
+    }
+
+    boolean isFull(int block) {
+        return full[block];
+    }
+
+    /** Mean over the blocks of nearly full thrust, N. */
+    double mean(double[] newtons) {
+        double sum = 0;
+        int count = 0;
+        for (int k = 0; k < newtons.length; k++) {
+            if (full[k]) {
+                sum += newtons[k];
+                count++;
+            }
+        }
+        return count == 0 ? 0 : sum / count;
+    }
+
+    /** What a run of the opened rig lacks of the lift as declared, N. */
+    double lostN(double[] newtons) {
+        return mean(openBase.lift) - mean(newtons);
+    }
+
+    /** Lift as declared, N. */
+    double liftN() {
+        return mean(baseLift);
+    }
+}

@@ -1,0 +1,229 @@
+package liftwright.learning.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import liftwright.learning.explain.Suspect.Lost;
+import liftwright.learning.explain.Suspect.Numbers;
+import liftwright.learning.explain.Suspect.Shown;
+import liftwright.learning.explain.Suspect.Stops;
+import liftwright.learning.fit.Compared;
+import liftwright.learning.fit.Scatter;
+import liftwright.numerics.Draws;
+import liftwright.numerics.Work;
+import liftwright.plant.fault.Effect;
+
+/** Suspects computed: what each would do to the readings, by full runs of the plant. */
+final class Computed {
+
+    /** A cause whose greatest size moves the readings by less than this is not told at all. */
+    private static final double SEEN = 1.0;
+
+    private final Bench bench;
+    private final Scatter scatter;
+    private final int threads;
+
+    Computed(Bench bench, Scatter scatter, int threads) {
+        this.bench = bench;
+        this.scatter = scatter;
+        this.threads = threads;
+    }
+
+    private record Job(int suspect, int size) {}
+
+    /** What can be told, and what not. */
+    record Result(List<Hypothesis> hypotheses, List<Suspect> unseen) {}
+
+    Result of(List<Suspect> suspects, Work work) {
+        List<Job> jobs = new ArrayList<>();
+        for (int s = 0; s < suspects.size(); s++) {
+            for (int k = 0; k < suspects.get(s).sizes().length; k++) {
+                jobs.add(new Job(s, k));
+            }
+        }
+        List<Optional<Bench.Run>> runs = new ArrayList<>(jobs.size());
+        for (int k = 0; k < jobs.size(); k++) {
+            runs.add(Optional.empty());
+        }
+        work.stage("causes", Math.max(1, jobs.size()));
+        Draws.forEach(
+                work,
+                threads,
+                jobs.size(),
+                bench::worker,
+                (worker, k) -> {
+                    Suspect suspect = suspects.get(jobs.get(k).suspect);
+                    runs.set(k, run(worker, suspect, suspect.sizes()[jobs.get(k).size]));
+                });
+        List<Hypothesis> seen = new ArrayList<>();
+        List<Suspect> unseen = new ArrayList<>();
+        int next = 0;
+        for (Suspect suspect : suspects) {
+            int n = suspect.sizes().length;
+            Optional<Hypothesis> made = made(suspect, runs.subList(next, next + n));
+            next += n;
+            if (made.isPresent() && isSeen(made.get())) {
+                seen.add(made.get());
+            } else {
+                unseen.add(suspect);
+            }
+        }
+        return new Result(seen, unseen);
+    }
+
+    private Optional<Bench.Run> run(Bench.Worker worker, Suspect suspect, double size) {
+        return switch (suspect.change()) {
+            case Numbers(var of) -> {
+                double[] p = bench.openVector();
+                of.at(size, p);
+                yield worker.opened(p);
+            }
+            case Lost(var of) -> worker.lost(of.apply(size));
+            case Stops(int fan) -> worker.lost(Effect.dead(fan));
+            case Shown _ -> Optional.of(bench.openBase());
+        };
+    }
+
+    private Optional<Hypothesis> made(Suspect suspect, List<Optional<Bench.Run>> runs) {
+        List<Double> sizes = new ArrayList<>();
+        List<double[]> effects = new ArrayList<>();
+        List<Double> newtons = new ArrayList<>();
+        for (int k = 0; k < runs.size(); k++) {
+            double size = suspect.sizes()[k];
+            if (runs.get(k).isEmpty()) {
+                break; // larger ones do not run to the end either
+            }
+            Bench.Run run = runs.get(k).get();
+            sizes.add(size);
+            switch (suspect.change()) {
+                case Shown shown -> {
+                    effects.add(shown(shown, size));
+                    newtons.add(shownN(shown, size));
+                }
+                case Stops _ -> {
+                    double[] whole = effect(run);
+                    double from = stopS(whole);
+                    effects.add(from(whole, from));
+                    newtons.add(fromN(run, from));
+                }
+                case Numbers _, Lost _ -> {
+                    effects.add(effect(run));
+                    newtons.add(bench.lostN(run.lift()));
+                }
+            }
+        }
+        if (sizes.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Hypothesis(
+                        suspect.cause(),
+                        suspect.prior(),
+                        sizes.stream().mapToDouble(Double::doubleValue).toArray(),
+                        effects.toArray(double[][]::new),
+                        newtons.stream().mapToDouble(Double::doubleValue).toArray(),
+                        Math.min(suspect.least(), Math.abs(sizes.getLast()) / 2),
+                        suspect.words()));
+    }
+
+    private double[] effect(Bench.Run run) {
+        double[] effect = scatter.stack(run.channels());
+        double[] base = scatter.stack(bench.openBase().channels());
+        for (int i = 0; i < effect.length; i++) {
+            effect[i] -= base[i];
+        }
+        return effect;
+    }
+
+    private double[] shown(Shown shown, double size) {
+        double[] effect = new double[scatter.size()];
+        int at = scatter.at(shown.channel());
+        double[] base = bench.base().channels()[shown.channel()];
+        for (int k = 0; k < base.length; k++) {
+            effect[at + k] = size * (shown.gain() * base[k] + shown.zeroSi());
+        }
+        return effect;
+    }
+
+    /** What is there less what is shown, over blocks of nearly full thrust, N. */
+    private double shownN(Shown shown, double size) {
+        Compared channel = bench.channels().get(shown.channel());
+        boolean mass = channel.signal() == liftwright.plant.recording.Signal.SCALE;
+        double unit = mass ? 9.80665 : 1;
+        double[] base = bench.base().channels()[shown.channel()];
+        double sum = 0;
+        int count = 0;
+        double[] times = bench.liftTimesS();
+        for (int k = 0; k < base.length; k++) {
+            if (bench.isFull(nearest(times, channel.timesS()[k]))) {
+                sum += size * (shown.gain() * base[k] + shown.zeroSi());
+                count++;
+            }
+        }
+        return count == 0 ? 0 : (mass ? 1 : -1) * unit * sum / count;
+    }
+
+    static int nearest(double[] times, double timeS) {
+        int best = 0;
+        for (int k = 1; k < times.length; k++) {
+            if (Math.abs(times[k] - timeS) < Math.abs(times[best] - timeS)) {
+                best = k;
+            }
+        }
+        return best;
+    }
+
+    private double[] from(double[] whole, double fromS) {
+        double[] part = whole.clone();
+        for (int c = 0; c < bench.channels().size(); c++) {
+            double[] times = bench.channels().get(c).timesS();
+            for (int k = 0; k < times.length; k++) {
+                if (times[k] < fromS) {
+                    part[scatter.at(c) + k] = 0;
+                }
+            }
+        }
+        return part;
+    }
+
+    private double fromN(Bench.Run run, double fromS) {
+        double[] times = bench.liftTimesS();
+        double[] lift = bench.openBase().lift().clone();
+        for (int k = 0; k < times.length; k++) {
+            if (times[k] >= fromS) {
+                lift[k] = run.lift()[k];
+            }
+        }
+        return bench.lostN(lift);
+    }
+
+    /** When it explains most that a fan stopped: each block by itself, as scattered as it is. */
+    private double stopS(double[] whole) {
+        double best = Double.NEGATIVE_INFINITY;
+        double bestS = 0;
+        for (double fromS : bench.liftTimesS()) {
+            double gain = 0;
+            for (int c = 0; c < bench.channels().size(); c++) {
+                Compared channel = bench.channels().get(c);
+                for (int k = 0; k < channel.size(); k++) {
+                    double e = whole[scatter.at(c) + k];
+                    if (channel.timesS()[k] >= fromS && e != 0) {
+                        double left =
+                                channel.measuredSi()[k] - bench.base().channels()[c][k];
+                        gain += (2 * left * e - e * e) / scatter.varianceSi(c, k);
+                    }
+                }
+            }
+            if (gain > best) {
+                best = gain;
+                bestS = fromS;
+            }
+        }
+        return bestS - 1e-6;
+    }
+
+    private boolean isSeen(Hypothesis hypothesis) {
+        double[] white = scatter.whiten(hypothesis.effects()[hypothesis.effects().length - 1].clone());
+        return Reduced.dot(white, white) > SEEN * SEEN;
+    }
+}
