@@ -19,6 +19,9 @@ final class Computed {
     /** A cause whose greatest size moves the readings by less than this is not told at all. */
     private static final double SEEN = 1.0;
 
+    /** Moments between two blocks at which a fan may stop. */
+    private static final int MOMENTS = 4;
+
     private final Bench bench;
     private final Scatter scatter;
     private final int threads;
@@ -173,14 +176,22 @@ final class Computed {
         return best;
     }
 
+    /** How much of a block lies behind a moment, 0 to 1; blocks reach half way to the next. */
+    private static double behind(double[] timesS, int k, double fromS) {
+        int n = timesS.length;
+        double before = k > 0 ? (timesS[k] - timesS[k - 1]) / 2 : 0;
+        double after = k < n - 1 ? (timesS[k + 1] - timesS[k]) / 2 : before;
+        double low = timesS[k] - (k > 0 ? before : after);
+        double high = timesS[k] + after;
+        return high <= low ? (fromS < high ? 1 : 0) : Math.clamp((high - fromS) / (high - low), 0, 1);
+    }
+
     private double[] from(double[] whole, double fromS) {
         double[] part = whole.clone();
         for (int c = 0; c < bench.channels().size(); c++) {
             double[] times = bench.channels().get(c).timesS();
             for (int k = 0; k < times.length; k++) {
-                if (times[k] < fromS) {
-                    part[scatter.at(c) + k] = 0;
-                }
+                part[scatter.at(c) + k] *= behind(times, k, fromS);
             }
         }
         return part;
@@ -190,9 +201,7 @@ final class Computed {
         double[] times = bench.liftTimesS();
         double[] lift = bench.openBase().lift().clone();
         for (int k = 0; k < times.length; k++) {
-            if (times[k] >= fromS) {
-                lift[k] = run.lift()[k];
-            }
+            lift[k] += behind(times, k, fromS) * (run.lift()[k] - lift[k]);
         }
         return bench.lostN(lift);
     }
@@ -201,15 +210,18 @@ final class Computed {
     private double stopS(double[] whole) {
         double best = Double.NEGATIVE_INFINITY;
         double bestS = 0;
-        for (double fromS : bench.liftTimesS()) {
+        double[] moments = bench.liftTimesS();
+        for (int m = 0; m < MOMENTS * (moments.length - 1); m++) {
+            int at = m / MOMENTS;
+            double fromS =
+                    moments[at] + (moments[at + 1] - moments[at]) * (m % MOMENTS) / MOMENTS;
             double gain = 0;
             for (int c = 0; c < bench.channels().size(); c++) {
                 Compared channel = bench.channels().get(c);
                 for (int k = 0; k < channel.size(); k++) {
-                    double e = whole[scatter.at(c) + k];
-                    if (channel.timesS()[k] >= fromS && e != 0) {
-                        double left =
-                                channel.measuredSi()[k] - bench.base().channels()[c][k];
+                    double e = whole[scatter.at(c) + k] * behind(channel.timesS(), k, fromS);
+                    if (e != 0) {
+                        double left = channel.measuredSi()[k] - bench.base().channels()[c][k];
                         gain += (2 * left * e - e * e) / scatter.varianceSi(c, k);
                     }
                 }
@@ -219,7 +231,7 @@ final class Computed {
                 bestS = fromS;
             }
         }
-        return bestS - 1e-6;
+        return bestS;
     }
 
     private boolean isSeen(Hypothesis hypothesis) {

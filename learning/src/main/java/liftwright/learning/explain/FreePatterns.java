@@ -32,10 +32,12 @@ final class FreePatterns {
         this.channels = List.copyOf(channels);
         hats = new double[channels.size()][][];
         Map<Signal, List<Integer>> bySignal = new LinkedHashMap<>();
+        Map<String, List<Integer>> byPart = new LinkedHashMap<>();
         sets = new ArrayList<>();
         for (int c = 0; c < channels.size(); c++) {
             Compared channel = channels.get(c);
             bySignal.computeIfAbsent(channel.signal(), _ -> new ArrayList<>()).add(c);
+            byPart.computeIfAbsent(channel.of(), _ -> new ArrayList<>()).add(c);
             sets.add(new int[] {c});
             int last = channel.size() - 1;
             int knots = Math.min(KNOTS, Math.max(2, channel.size() / 2));
@@ -59,9 +61,10 @@ final class FreePatterns {
             }
         }
         for (List<Integer> alike : bySignal.values()) {
-            if (alike.size() > 1 && alike.size() < channels.size()) {
-                sets.add(alike.stream().mapToInt(Integer::intValue).toArray());
-            }
+            addSome(alike);
+        }
+        for (List<Integer> alike : byPart.values()) {
+            addSome(alike);
         }
         if (channels.size() > 1) {
             int[] all = new int[channels.size()];
@@ -69,6 +72,12 @@ final class FreePatterns {
                 all[c] = c;
             }
             sets.add(all);
+        }
+    }
+
+    private void addSome(List<Integer> alike) {
+        if (alike.size() > 1 && alike.size() < channels.size()) {
+            sets.add(alike.stream().mapToInt(Integer::intValue).toArray());
         }
     }
 
@@ -102,7 +111,7 @@ final class FreePatterns {
                 inner[j][i] = inner[i][j];
             }
         }
-        // One channel, one signal and all are as likely.
+        // One channel, a kind or a part, and all are as likely.
         int kinds =
                 1 + (sets.size() > hats.length ? 1 : 0) + (sets.size() > hats.length + 1 ? 1 : 0);
         int middle = Math.max(1, sets.size() - hats.length - 1);

@@ -83,19 +83,4 @@ record Hypothesis(
         }
         return sum;
     }
-
-    /** Sizes at which it is weighed: octaves in equal parts; one where it has no sizes. */
-    double[] grid(int count) {
-        if (!isSized()) {
-            return new double[] {sizes[0]};
-        }
-        double sign = Math.signum(most());
-        double low = Math.log(Math.min(least, Math.abs(most()) / 2));
-        double high = Math.log(Math.abs(most()));
-        double[] grid = new double[count];
-        for (int k = 0; k < count; k++) {
-            grid[k] = sign * Math.exp(low + (high - low) * (k + 0.5) / count);
-        }
-        return grid;
-    }
 }

@@ -130,17 +130,17 @@ final class Judged {
                 continue;
             }
             if (weight.isPair()) {
-                Weigher.Joint joint = weigher.joint(s, weight.first(), weight.second(), 120);
+                Weigher.Joint joint = weigher.joint(s, weight.first(), weight.second(), 48);
                 double[] of = Weigher.shares(joint.logs());
                 for (int k = 0; k < of.length; k++) {
                     double size = weight.first() == h ? joint.first()[k] : joint.second()[k];
                     add(hypothesis, size, share * settings[s] * of[k], into);
                 }
             } else {
-                double[] grid = weigher.grid(h);
+                Grid grid = weigher.grid(h);
                 double[] of = Weigher.shares(weigher.sizeLogs(s, h, grid));
                 for (int k = 0; k < of.length; k++) {
-                    add(hypothesis, grid[k], share * settings[s] * of[k], into);
+                    add(hypothesis, grid.at(k), share * settings[s] * of[k], into);
                 }
             }
         }

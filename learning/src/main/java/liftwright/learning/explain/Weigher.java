@@ -16,9 +16,14 @@ import java.util.stream.IntStream;
 final class Weigher {
 
     /** Sizes of a cause, and of each of two. */
-    private static final int SIZES = 240;
+    private static final int SIZES = 120;
 
-    private static final int PAIR_SIZES = 48;
+    private static final int PAIR_SIZES = 24;
+
+    /** Rounds in which a grid of sizes closes in, and logarithms below which nothing counts. */
+    private static final int ROUNDS = 3;
+
+    private static final double NEGLIGIBLE = 12;
 
     /** So many are tried with every other. */
     static final int FIRST = 6;
@@ -71,6 +76,7 @@ final class Weigher {
     }
 
     private final Products[][] products;
+    private final Grid[] grids;
     private final double[] logNothing;
     private final double[] logOther;
 
@@ -79,6 +85,7 @@ final class Weigher {
         this.hypotheses = List.copyOf(hypotheses);
         this.patterns = patterns;
         products = new Products[settings.size()][hypotheses.size()];
+        grids = new Grid[hypotheses.size()];
         logNothing = new double[settings.size()];
         logOther = new double[settings.size()];
         for (int s = 0; s < settings.size(); s++) {
@@ -93,6 +100,38 @@ final class Weigher {
                 products[s][h] = new Products(setting, hypotheses.get(h));
             }
         }
+        for (int h = 0; h < grids.length; h++) {
+            grids[h] = refined(h);
+        }
+    }
+
+    /** The sizes that count, finely: where any setting has more than e^−12 of its best. */
+    private Grid refined(int h) {
+        Grid grid = Grid.whole(hypotheses.get(h), SIZES);
+        for (int round = 0; round < ROUNDS && grid.size() > 1; round++) {
+            int from = grid.size() - 1;
+            int to = 0;
+            for (int s = 0; s < settings.size(); s++) {
+                double[] logs = sizeLogs(s, h, grid);
+                double most = max(logs);
+                for (int k = 0; k < logs.length; k++) {
+                    if (logs[k] > most - NEGLIGIBLE) {
+                        from = Math.min(from, k);
+                        to = Math.max(to, k);
+                    }
+                }
+            }
+            grid = grid.within(from, to);
+        }
+        return grid;
+    }
+
+    private static double max(double[] of) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double one : of) {
+            most = Math.max(most, one);
+        }
+        return most;
     }
 
     /** ln of the density of nothing beyond what was declared. */
@@ -151,19 +190,15 @@ final class Weigher {
         }
     }
 
-    double[] grid(int h) {
-        return hypotheses.get(h).grid(SIZES);
+    Grid grid(int h) {
+        return grids[h];
     }
 
     /** For each size: ln of its share of the prior times its density over that of nothing. */
-    double[] sizeLogs(int s, int h, double[] grid) {
-        Hypothesis hypothesis = hypotheses.get(h);
-        Products of = products[s][h];
-        double[] weights = new double[of.left.length];
-        double[] logs = new double[grid.length];
-        for (int k = 0; k < grid.length; k++) {
-            hypothesis.weights(grid[k], weights);
-            logs[k] = form(weights, of) - Math.log(grid.length);
+    double[] sizeLogs(int s, int h, Grid grid) {
+        double[] logs = alone(s, h, grid, new double[grid.size()][products[s][h].left.length]);
+        for (int k = 0; k < logs.length; k++) {
+            logs[k] += grid.logShare();
         }
         return logs;
     }
@@ -195,49 +230,68 @@ final class Weigher {
     }
 
     private double pairLog(int s, int a, int b) {
-        Joint joint = joint(s, a, b, PAIR_SIZES);
-        return logSum(joint.logs);
+        return logSum(joint(s, a, b, PAIR_SIZES).logs);
     }
 
-    /** Two causes over a grid of their sizes. */
+    /** Two causes over a grid of their sizes; logs hold the share of the prior. */
     record Joint(double[] first, double[] second, double[] logs) {}
 
     Joint joint(int s, int a, int b, int count) {
-        Hypothesis one = hypotheses.get(a);
-        Hypothesis two = hypotheses.get(b);
         double[][] cross = cross(s, a, b);
-        double[][] alone = {{}, {}};
-        double[] gridA = one.grid(count);
-        double[] gridB = two.grid(count);
-        double[][] weightsA = new double[gridA.length][one.sizes().length];
-        double[][] weightsB = new double[gridB.length][two.sizes().length];
-        alone[0] = alone(s, a, gridA, weightsA);
-        alone[1] = alone(s, b, gridB, weightsB);
-        double[] first = new double[gridA.length * gridB.length];
+        Grid one = Grid.whole(hypotheses.get(a), count);
+        Grid two = Grid.whole(hypotheses.get(b), count);
+        for (int round = 0; round < ROUNDS; round++) {
+            double[] logs = joint(s, a, b, cross, one, two).logs;
+            double most = max(logs);
+            int[] from = {one.size() - 1, two.size() - 1};
+            int[] to = {0, 0};
+            for (int k = 0; k < logs.length; k++) {
+                if (logs[k] > most - NEGLIGIBLE) {
+                    int i = k / two.size();
+                    int j = k % two.size();
+                    from[0] = Math.min(from[0], i);
+                    to[0] = Math.max(to[0], i);
+                    from[1] = Math.min(from[1], j);
+                    to[1] = Math.max(to[1], j);
+                }
+            }
+            one = one.within(from[0], to[0]);
+            two = two.within(from[1], to[1]);
+        }
+        return joint(s, a, b, cross, one, two);
+    }
+
+    private Joint joint(int s, int a, int b, double[][] cross, Grid one, Grid two) {
+        double[][] weightsA = new double[one.size()][cross.length];
+        double[][] weightsB = new double[two.size()][cross[0].length];
+        double[] aloneA = alone(s, a, one, weightsA);
+        double[] aloneB = alone(s, b, two, weightsB);
+        double[] first = new double[one.size() * two.size()];
         double[] second = new double[first.length];
         double[] logs = new double[first.length];
-        double share = Math.log(first.length);
-        for (int i = 0; i < gridA.length; i++) {
-            for (int j = 0; j < gridB.length; j++) {
-                int k = i * gridB.length + j;
-                double both = 0;
-                for (int m = 0; m < weightsA[i].length; m++) {
-                    for (int n = 0; n < weightsB[j].length; n++) {
-                        both += weightsA[i][m] * weightsB[j][n] * cross[m][n];
-                    }
+        double share = one.logShare() + two.logShare();
+        double[] across = new double[cross[0].length];
+        for (int i = 0; i < one.size(); i++) {
+            for (int n = 0; n < across.length; n++) {
+                across[n] = 0;
+                for (int m = 0; m < cross.length; m++) {
+                    across[n] += weightsA[i][m] * cross[m][n];
                 }
-                first[k] = gridA[i];
-                second[k] = gridB[j];
-                logs[k] = alone[0][i] + alone[1][j] - both - share;
+            }
+            for (int j = 0; j < two.size(); j++) {
+                int k = i * two.size() + j;
+                first[k] = one.at(i);
+                second[k] = two.at(j);
+                logs[k] = aloneA[i] + aloneB[j] - Reduced.dot(across, weightsB[j]) + share;
             }
         }
         return new Joint(first, second, logs);
     }
 
-    private double[] alone(int s, int h, double[] grid, double[][] weights) {
-        double[] logs = new double[grid.length];
-        for (int k = 0; k < grid.length; k++) {
-            hypotheses.get(h).weights(grid[k], weights[k]);
+    private double[] alone(int s, int h, Grid grid, double[][] weights) {
+        double[] logs = new double[grid.size()];
+        for (int k = 0; k < logs.length; k++) {
+            hypotheses.get(h).weights(grid.at(k), weights[k]);
             logs[k] = form(weights[k], products[s][h]);
         }
         return logs;
