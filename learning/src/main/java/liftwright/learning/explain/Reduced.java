@@ -20,6 +20,7 @@ final class Reduced {
     private final double logDeterminant;
 
     /** A vector, whitened, with what of it doubt could be. */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     record Vector(double[] white, double[] along) {}
 
     /**

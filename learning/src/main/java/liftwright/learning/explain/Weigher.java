@@ -234,6 +234,7 @@ final class Weigher {
     }
 
     /** Two causes over a grid of their sizes; logs hold the share of the prior. */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     record Joint(double[] first, double[] second, double[] logs) {}
 
     Joint joint(int s, int a, int b, int count) {
