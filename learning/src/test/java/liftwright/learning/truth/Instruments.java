@@ -110,7 +110,7 @@ final class Instruments {
             String of = fan.id().text();
             if (speeds) {
                 made.add(
-                        new Instrument(Signal.SPEED, of, 4, 0.003, 0.2, held, 100 * 0.10472, 0.05));
+                        new Instrument(Signal.SPEED, of, 6, 0.003, 0.2, held, 100 * 0.10472, 0.05));
             }
             if (telemetry) {
                 double amp = max(like.series(Signal.CURRENT, of));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Predicate;
 import liftwright.plant.recording.Recording;
 import liftwright.plant.recording.Signal;
 import liftwright.plant.recording.Track;
@@ -99,6 +100,23 @@ public final class SimulatedTest {
                 hidden.add(one);
             }
         }
+        return new SimulatedTest(
+                seed, rig, profile, instruments, hidden, endS(profile, hidden, random));
+    }
+
+    /** A random one with one thing hidden that is as wanted. */
+    public static SimulatedTest draw(long seed, Predicate<Hidden> wanted, int mostFans) {
+        SplittableRandom random = new SplittableRandom(seed ^ 0x7E57L);
+        Rig rig = rig(random, mostFans);
+        Profile profile = Profile.draw(rig.fans().size(), random);
+        TrueLog healthy = new TrueLog(rig, seed, profile, List.of(), profile.lengthS());
+        Instruments instruments = Instruments.draw(rig, healthy, profile, seed);
+        var draws = new RandomHidden(rig, healthy, profile, instruments, random);
+        Hidden one = draws.listed();
+        while (!wanted.test(one)) {
+            one = draws.listed();
+        }
+        List<Hidden> hidden = List.of(one);
         return new SimulatedTest(
                 seed, rig, profile, instruments, hidden, endS(profile, hidden, random));
     }
