@@ -1,12 +1,11 @@
 package liftwright.learning.replay;
 
-import liftwright.numerics.CounterStream;
-import liftwright.numerics.Quantiles;
-import liftwright.plant.recording.Samples;
-
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import liftwright.numerics.CounterStream;
+import liftwright.numerics.Quantiles;
+import liftwright.plant.recording.Samples;
 
 /**
  * What every instrument shows in every draw: the plant at drawn values, what the model leaves out

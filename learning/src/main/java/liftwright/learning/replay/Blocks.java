@@ -1,10 +1,9 @@
 package liftwright.learning.replay;
 
-import liftwright.plant.recording.Samples;
-import liftwright.plant.recording.Track;
-
 import java.util.Arrays;
 import java.util.TreeSet;
+import liftwright.plant.recording.Samples;
+import liftwright.plant.recording.Track;
 
 /**
  * A channel's samples gathered in blocks, of which the means are compared.

@@ -1,5 +1,10 @@
 package liftwright.learning.replay;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
 import liftwright.plant.heat.HeatPart;
@@ -10,12 +15,6 @@ import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 import liftwright.rig.table.StartState.Place;
 import liftwright.trials.predict.Gauge;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /** Finds for each recorded channel what of the plant it measures, or why the plant has no such. */
 final class Channels {

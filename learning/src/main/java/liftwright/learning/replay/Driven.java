@@ -1,5 +1,10 @@
 package liftwright.learning.replay;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
 import liftwright.plant.fault.Effect;
@@ -9,12 +14,6 @@ import liftwright.plant.recording.Track;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.Rig;
 import liftwright.rig.table.StartState;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.TreeSet;
-import java.util.stream.IntStream;
 
 /**
  * The plant driven by a recording: by its throttle, in its air, from what its first samples tell of

@@ -1,10 +1,5 @@
 package liftwright.learning.replay;
 
-import liftwright.answer.Sentence;
-import liftwright.plant.recording.Signal;
-import liftwright.plant.recording.Track;
-import liftwright.quantity.Measure;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,6 +7,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import liftwright.answer.Sentence;
+import liftwright.plant.recording.Signal;
+import liftwright.plant.recording.Track;
+import liftwright.quantity.Measure;
 
 /** Everything that happened in a recording, in the order of time. */
 final class Events {

@@ -1,5 +1,8 @@
 package liftwright.learning.replay;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import liftwright.physics.Gravity;
 import liftwright.plant.Effects;
 import liftwright.plant.Plant;
@@ -10,10 +13,6 @@ import liftwright.plant.recording.Track;
 import liftwright.review.restraint.ScaleReading;
 import liftwright.rig.Restraint;
 import liftwright.trials.predict.Gauge;
-
-import java.util.List;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /**
  * What a scale or a tether carried before the fans woke: the rig with or without the one who wears

@@ -1,15 +1,14 @@
 package liftwright.learning.replay;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import liftwright.numerics.Quantiles;
 import liftwright.physics.Gravity;
 import liftwright.plant.recording.Signal;
 import liftwright.plant.recording.Track;
 import liftwright.quantity.Band;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Reads lift off the channel that tells it best. */
 final class Lift {

@@ -1,5 +1,7 @@
 package liftwright.learning.replay;
 
+import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Sentence;
 import liftwright.plant.Plant;
 import liftwright.plant.recording.Track;
@@ -8,9 +10,6 @@ import liftwright.rig.Fan;
 import liftwright.rig.LimitName;
 import liftwright.rig.Pack;
 import liftwright.rig.Rig;
-
-import java.util.List;
-import java.util.Optional;
 
 /** Readings that go beyond a limit of the rig, whatever was expected of them. */
 final class LimitEvents {

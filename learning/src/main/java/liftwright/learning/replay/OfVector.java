@@ -1,5 +1,8 @@
 package liftwright.learning.replay;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import liftwright.physics.Gravity;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
@@ -7,10 +10,6 @@ import liftwright.plant.Plant;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.rig.RigPath;
 import liftwright.rig.Vec3;
-
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * What stays through a run at one vector: weight, and the moment that each fan's thrust makes about

@@ -1,15 +1,14 @@
 package liftwright.learning.replay;
 
-import liftwright.answer.Sentence;
-import liftwright.plant.recording.Signal;
-import liftwright.plant.recording.Track;
-import liftwright.quantity.Measure;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import liftwright.answer.Sentence;
+import liftwright.plant.recording.Signal;
+import liftwright.plant.recording.Track;
+import liftwright.quantity.Measure;
 
 /** What happened to a fan or a pack by what it did against what it was told. */
 final class PartEvents {

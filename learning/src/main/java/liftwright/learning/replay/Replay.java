@@ -1,5 +1,9 @@
 package liftwright.learning.replay;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 import liftwright.numerics.Draws;
 import liftwright.numerics.Work;
 import liftwright.plant.fault.Effect;
@@ -7,11 +11,6 @@ import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.recording.Recording;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.Rig;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * A recording beside what the plant gives under the same throttle and in the same air, with the

@@ -1,8 +1,7 @@
 package liftwright.learning.replay;
 
-import liftwright.plant.recording.Samples;
-
 import java.util.Arrays;
+import liftwright.plant.recording.Samples;
 
 /**
  * A channel sample by sample beside what is expected then; long ones in means of neighbours.

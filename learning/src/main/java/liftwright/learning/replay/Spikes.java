@@ -1,11 +1,10 @@
 package liftwright.learning.replay;
 
+import java.util.Arrays;
 import liftwright.plant.recording.Recording;
 import liftwright.plant.recording.Samples;
 import liftwright.plant.recording.Signal;
 import liftwright.plant.recording.Track;
-
-import java.util.Arrays;
 
 /**
  * Single samples that stand far off both their neighbours, which agree: no part moves like that.

@@ -1,5 +1,11 @@
 package liftwright.learning.replay;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import liftwright.physics.CellLaw;
 import liftwright.plant.Plant;
 import liftwright.plant.heat.HeatPart;
@@ -16,13 +22,6 @@ import liftwright.rig.Pack;
 import liftwright.rig.Rig;
 import liftwright.rig.Site;
 import liftwright.rig.table.StartState;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 
 /**
  * The rig on the day of the test: in the air that was recorded, with packs as charged and as warm

@@ -1,15 +1,14 @@
 package liftwright.learning.replay;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Sentence;
 import liftwright.plant.recording.Recording;
 import liftwright.plant.recording.Samples;
 import liftwright.plant.recording.Signal;
 import liftwright.plant.recording.Track;
 import liftwright.quantity.Measure;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** A throttle at a fan that leaves the one that was commanded for all. */
 final class ThrottleEvents {

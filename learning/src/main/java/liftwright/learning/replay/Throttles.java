@@ -1,14 +1,5 @@
 package liftwright.learning.replay;
 
-import liftwright.plant.Order;
-import liftwright.plant.recording.Recording;
-import liftwright.plant.recording.Samples;
-import liftwright.plant.recording.Signal;
-import liftwright.plant.recording.Track;
-import liftwright.rig.Control;
-import liftwright.rig.Fan;
-import liftwright.rig.Rig;
-
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -17,6 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import liftwright.plant.Order;
+import liftwright.plant.recording.Recording;
+import liftwright.plant.recording.Samples;
+import liftwright.plant.recording.Signal;
+import liftwright.plant.recording.Track;
+import liftwright.rig.Control;
+import liftwright.rig.Fan;
+import liftwright.rig.Rig;
 
 /**
  * The recorded throttle of every fan: its own, else that of its control group, else that of all.

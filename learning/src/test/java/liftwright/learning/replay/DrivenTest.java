@@ -3,6 +3,9 @@ package liftwright.learning.replay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.lang.management.ManagementFactory;
+import java.util.List;
+import java.util.Random;
 import liftwright.plant.fault.Effect;
 import liftwright.plant.recording.Recording;
 import liftwright.plant.recording.Samples;
@@ -11,12 +14,7 @@ import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
 import liftwright.trials.RandomTrialRig;
 import liftwright.trials.TrialExamples;
-
 import org.junit.jupiter.api.Test;
-
-import java.lang.management.ManagementFactory;
-import java.util.List;
-import java.util.Random;
 
 /** The plant under a recorded throttle. */
 class DrivenTest {

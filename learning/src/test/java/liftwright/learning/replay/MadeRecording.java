@@ -1,5 +1,13 @@
 package liftwright.learning.replay;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import liftwright.plant.Discharge;
 import liftwright.plant.Order;
 import liftwright.plant.Plant;
@@ -11,15 +19,6 @@ import liftwright.plant.recording.Signal;
 import liftwright.plant.recording.Track;
 import liftwright.plant.supply.CellDraw;
 import liftwright.rig.Rig;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
 
 /** A recording that the plant itself makes, without noise, at the declared values. */
 final class MadeRecording {

@@ -2,6 +2,13 @@ package liftwright.learning.replay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
 import liftwright.answer.Sentence;
 import liftwright.learning.truth.SimulatedTest;
 import liftwright.numerics.Work;
@@ -11,16 +18,7 @@ import liftwright.plant.recording.Track;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
 import liftwright.trials.RandomTrialRig;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Random;
-import java.util.TreeMap;
 
 /**
  * Recordings of the simulator of {@link SimulatedTest}, which shares no line with the product and
