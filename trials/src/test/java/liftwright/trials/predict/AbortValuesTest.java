@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.random.RandomGenerator;
+import liftwright.numerics.ProportionInterval;
 import liftwright.numerics.Work;
 import liftwright.quantity.Measure;
 import liftwright.rig.Fan;
@@ -61,7 +62,9 @@ class AbortValuesTest {
         assertThat(values).as(told).isGreaterThan(none / 2);
         assertThat(none).as(told).isPositive();
         assertThat(kept + passed).as(told).isGreaterThan(RIGS / 5);
-        assertThat((double) kept / (kept + passed)).as(told).isGreaterThan(0.95);
+        // Some eighty runs come to a value: as many must have stayed within as 95 % leave room for.
+        double most = ProportionInterval.clopperPearson(kept, kept + passed, 0.95).upper();
+        assertThat(most).as(told).isGreaterThan(0.95);
         assertThat(further).as(told).isPositive();
     }
 
