@@ -69,6 +69,7 @@ final class Grammar {
     static final String REVIEW = "review";
     static final String OPEN = "open";
     static final String CARD = "card";
+    static final String FIT = "fit";
 
     static final String NO_BROWSER = "--no-browser";
     static final String PORT = "--port";
@@ -110,6 +111,7 @@ final class Grammar {
         spec.addSubcommand(NEW, line(fresh()));
         spec.addSubcommand(REVIEW, line(review()));
         spec.addSubcommand(CARD, line(CardGrammar.spec()));
+        spec.addSubcommand(FIT, line(FitGrammar.spec()));
         spec.addSubcommand(OPEN, line(open()));
         root = line(spec);
     }
