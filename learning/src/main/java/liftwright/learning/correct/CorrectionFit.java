@@ -27,9 +27,6 @@ public final class CorrectionFit {
     /** Two values that are so much correlated are told as one. */
     private static final double ONE = 0.95;
 
-    /** Slopes of values over deviates are taken over so many standard deviations. */
-    private static final double STEP = 1e-4;
-
     private static final int MOST_UNTOLD = 8;
 
     private final Rig rig;
@@ -183,24 +180,32 @@ public final class CorrectionFit {
         return value > 0 && !table.rows().get(row).range().contains(-1e-9);
     }
 
-    /** Of coordinates drawn over deviates, at the place found. */
+    /**
+     * Of coordinates drawn over deviates: chords from the place found over what is left of the
+     * doubt, the steeper of both sides. At the end of a rectangle the tangent would tell that a
+     * value is known of which the tests say nothing.
+     */
     private double[] slopes(int[] rows, double[] deviates, boolean[] logs) {
         int n = rows.length;
         double[] slopes = new double[n * n];
-        double[] above = new double[table.size()];
-        double[] below = new double[table.size()];
+        double[] here = new double[table.size()];
+        double[] there = new double[table.size()];
+        table.at(deviates, here);
         for (int a = 0; a < n; a++) {
-            double[] moved = deviates.clone();
-            moved[rows[a]] = deviates[rows[a]] + STEP;
-            table.at(moved, above);
-            moved[rows[a]] = deviates[rows[a]] - STEP;
-            table.at(moved, below);
-            for (int i = 0; i < n; i++) {
-                double by =
-                        logs[i]
-                                ? Math.log(above[rows[i]] / below[rows[i]])
-                                : above[rows[i]] - below[rows[i]];
-                slopes[i * n + a] = by / (2 * STEP);
+            double left = unknown(rows[a]) < 0 ? 1 : deviation(fit, unknown(rows[a]));
+            for (double step : new double[] {left, -left}) {
+                double[] moved = deviates.clone();
+                moved[rows[a]] += step;
+                table.at(moved, there);
+                for (int i = 0; i < n; i++) {
+                    double by =
+                            logs[i]
+                                    ? Math.log(there[rows[i]] / here[rows[i]])
+                                    : there[rows[i]] - here[rows[i]];
+                    if (Math.abs(by / step) > Math.abs(slopes[i * n + a])) {
+                        slopes[i * n + a] = by / step;
+                    }
+                }
             }
         }
         return slopes;

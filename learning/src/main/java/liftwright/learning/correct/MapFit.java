@@ -22,10 +22,16 @@ final class MapFit {
     /** Step of slopes, in standard deviations of the declared doubt. */
     private static final double STEP = 0.3;
 
-    private static final int ROUNDS = 4;
+    private static final int ROUNDS = 8;
+
+    /** Weights are settled by then: a fit that goes on weighing goes round in circles. */
+    private static final int WEIGHED = 3;
 
     /** What is still moved in a round after which there is no other, in declared deviations. */
-    private static final double STILL = 0.02;
+    private static final double STILL = 0.05;
+
+    /** A gain in −2 ln of probability that tells nothing: 1 is a standard deviation. */
+    private static final double GAIN = 0.5;
 
     private final List<FitTest> tests;
     private final Unknowns unknowns;
@@ -92,11 +98,8 @@ final class MapFit {
             if (work.stopped()) {
                 return false;
             }
-            outliers = 0;
-            for (int test = 0; test < tests.size(); test++) {
-                for (int c = 0; c < channels.get(test).size(); c++) {
-                    outliers += channels.get(test).get(c).weigh(predicted[test][c]);
-                }
+            if (round < WEIGHED) {
+                weigh();
             }
             linearise();
             if (work.stopped()) {
@@ -108,6 +111,15 @@ final class MapFit {
         linearise();
         covariance = normal(-1).inverse();
         return !work.stopped();
+    }
+
+    private void weigh() {
+        outliers = 0;
+        for (int test = 0; test < tests.size(); test++) {
+            for (int c = 0; c < channels.get(test).size(); c++) {
+                outliers += channels.get(test).get(c).weigh(predicted[test][c]);
+            }
+        }
     }
 
     private void predictAll() {
@@ -261,10 +273,11 @@ final class MapFit {
             for (int test = 0; test < there.length; test++) {
                 there[test] = predict(test, next);
             }
-            if (cost(next, there) <= before) {
+            double after = cost(next, there);
+            if (after <= before) {
                 z = next;
                 predicted = there;
-                converged = farthest < STILL;
+                converged = farthest < STILL || before - after < GAIN;
                 return;
             }
         }
