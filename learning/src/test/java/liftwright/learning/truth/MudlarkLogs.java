@@ -53,6 +53,42 @@ final class MudlarkLogs {
         write("2026-04-18-pairs", 14, each, 0, 0, feeds(), List.of());
         write("2026-04-18-stairs", 14, stairs(0.5, 0.7, 0.8), 0, 0.01, feeds(), speeds());
         tether();
+        files.put("stand.yaml", map());
+    }
+
+    /** What the builder says of the stand's instruments: heads are ours, errors are told. */
+    private String map() {
+        StringBuilder text =
+                new StringBuilder(
+                        """
+                        # Instruments of Mudlark's stand. Invented.
+                        liftwright log map: 1
+                        columns:
+                          - {head: "thrust [N]", is: thrust, unit: N, error: 1.5, error share: 0.4 %}
+                          - {head: "air temperature [°C]", is: air temperature, unit: °C, error: 1}
+                        """);
+        for (int k = 1; k <= 12; k++) {
+            text.append(
+                    String.format(
+                            Locale.ROOT,
+                            "  - {head: \"current p.%1$d [A]\", is: current p.%1$d, unit: A, error:"
+                                    + " 0.5, error share: 1 %%}%n"
+                                    + "  - {head: \"voltage p.%1$d [V]\", is: voltage p.%1$d, unit:"
+                                    + " V, error: 0.05, error share: 0.1 %%}%n",
+                            k));
+        }
+        rigOn(12)
+                .fans()
+                .forEach(
+                        fan ->
+                                text.append(
+                                        String.format(
+                                                Locale.ROOT,
+                                                "  - {head: \"speed %1$s [rpm]\", is: speed %1$s,"
+                                                        + " unit: rpm, error: 40, error share: 0.3"
+                                                        + " %%}%n",
+                                                fan.id().text())));
+        return text.toString();
     }
 
     /** Text of each file by its name. */
