@@ -30,10 +30,9 @@ class NistSetsTest {
     }
 
     enum Set {
-        BENNETT5("Bennett5", (b, x) -> b[1].plus(x[0]).log().over(b[2]).negated().exp().times(b[0])),
-        CHWIRUT2(
-                "Chwirut2",
-                (b, x) -> b[0].times(-x[0]).exp().over(b[2].times(x[0]).plus(b[1]))),
+        BENNETT5(
+                "Bennett5", (b, x) -> b[1].plus(x[0]).log().over(b[2]).negated().exp().times(b[0])),
+        CHWIRUT2("Chwirut2", (b, x) -> b[0].times(-x[0]).exp().over(b[2].times(x[0]).plus(b[1]))),
         DANWOOD("DanWood", (b, x) -> b[1].times(Math.log(x[0])).exp().times(b[0])),
         ENSO(
                 "ENSO",
@@ -69,11 +68,8 @@ class NistSetsTest {
         MISRA1A("Misra1a", (b, x) -> b[1].times(-x[0]).exp().negated().plus(1).times(b[0])),
         MISRA1C(
                 "Misra1c",
-                (b, x) ->
-                        b[1].times(2 * x[0]).plus(1).pow(-0.5).negated().plus(1).times(b[0])),
-        MISRA1D(
-                "Misra1d",
-                (b, x) -> b[0].times(b[1]).times(x[0]).over(b[1].times(x[0]).plus(1))),
+                (b, x) -> b[1].times(2 * x[0]).plus(1).pow(-0.5).negated().plus(1).times(b[0])),
+        MISRA1D("Misra1d", (b, x) -> b[0].times(b[1]).times(x[0]).over(b[1].times(x[0]).plus(1))),
         NELSON("Nelson", (b, x) -> b[0].minus(b[2].times(-x[1]).exp().times(b[1]).times(x[0]))),
         RAT43(
                 "Rat43",
@@ -92,12 +88,7 @@ class NistSetsTest {
                                     .times(x[0])
                                     .plus(b[0]);
                     Dual below =
-                            b[6].times(x[0])
-                                    .plus(b[5])
-                                    .times(x[0])
-                                    .plus(b[4])
-                                    .times(x[0])
-                                    .plus(1);
+                            b[6].times(x[0]).plus(b[5]).times(x[0]).plus(b[4]).times(x[0]).plus(1);
                     return above.over(below);
                 });
 
@@ -269,8 +260,7 @@ class NistSetsTest {
                 LeastSquaresFit fit = certified.fit(set, 0);
                 hard++;
                 arrived += fit.status() == LeastSquaresFit.Status.CONVERGED ? 1 : 0;
-                reached.add(
-                        set.file + " " + fit.status() + " to " + (int) certified.digits(fit));
+                reached.add(set.file + " " + fit.status() + " to " + (int) certified.digits(fit));
             }
         }
         assertThat(arrived).as(reached + " of " + hard).isGreaterThanOrEqualTo(6);

@@ -183,7 +183,12 @@ final class Bench {
 
         /** With something lost from the start on. */
         Optional<Run> lost(Effect effect) {
-            return run(Driven.of(opened, recording, effect), declared);
+            return lost(effect, declared);
+        }
+
+        /** The same with other numbers of the opened rig. */
+        Optional<Run> lost(Effect effect, double[] p) {
+            return run(Driven.of(opened, recording, effect), p);
         }
     }
 
@@ -263,6 +268,19 @@ final class Bench {
         for (int k = 0; k < newtons.length; k++) {
             if (full[k]) {
                 sum += newtons[k];
+                count++;
+            }
+        }
+        return count == 0 ? 0 : sum / count;
+    }
+
+    /** The same of a channel with times of its own. */
+    double mean(double[] timesS, double[] values) {
+        double sum = 0;
+        int count = 0;
+        for (int k = 0; k < values.length; k++) {
+            if (full[Computed.nearest(liftTimesS(), timesS[k])]) {
+                sum += values[k];
                 count++;
             }
         }

@@ -34,8 +34,12 @@ final class Computed {
 
     private record Job(int suspect, int size) {}
 
-    /** What can be told, and what not. */
-    record Result(List<Hypothesis> hypotheses, List<Suspect> unseen) {}
+    /**
+     * What can be told, and what not.
+     *
+     * @param suspects of the hypotheses, one each
+     */
+    record Result(List<Hypothesis> hypotheses, List<Suspect> suspects, List<Suspect> unseen) {}
 
     Result of(List<Suspect> suspects, Work work) {
         List<Job> jobs = new ArrayList<>();
@@ -59,6 +63,7 @@ final class Computed {
                     runs.set(k, run(worker, suspect, suspect.sizes()[jobs.get(k).size]));
                 });
         List<Hypothesis> seen = new ArrayList<>();
+        List<Suspect> kept = new ArrayList<>();
         List<Suspect> unseen = new ArrayList<>();
         int next = 0;
         for (Suspect suspect : suspects) {
@@ -67,11 +72,12 @@ final class Computed {
             next += n;
             if (made.isPresent() && isSeen(made.get())) {
                 seen.add(made.get());
+                kept.add(suspect);
             } else {
                 unseen.add(suspect);
             }
         }
-        return new Result(seen, unseen);
+        return new Result(seen, kept, unseen);
     }
 
     private Optional<Bench.Run> run(Bench.Worker worker, Suspect suspect, double size) {
@@ -183,7 +189,9 @@ final class Computed {
         double after = k < n - 1 ? (timesS[k + 1] - timesS[k]) / 2 : before;
         double low = timesS[k] - (k > 0 ? before : after);
         double high = timesS[k] + after;
-        return high <= low ? (fromS < high ? 1 : 0) : Math.clamp((high - fromS) / (high - low), 0, 1);
+        return high <= low
+                ? (fromS < high ? 1 : 0)
+                : Math.clamp((high - fromS) / (high - low), 0, 1);
     }
 
     private double[] from(double[] whole, double fromS) {
@@ -213,8 +221,7 @@ final class Computed {
         double[] moments = bench.liftTimesS();
         for (int m = 0; m < MOMENTS * (moments.length - 1); m++) {
             int at = m / MOMENTS;
-            double fromS =
-                    moments[at] + (moments[at + 1] - moments[at]) * (m % MOMENTS) / MOMENTS;
+            double fromS = moments[at] + (moments[at + 1] - moments[at]) * (m % MOMENTS) / MOMENTS;
             double gain = 0;
             for (int c = 0; c < bench.channels().size(); c++) {
                 Compared channel = bench.channels().get(c);
@@ -235,7 +242,8 @@ final class Computed {
     }
 
     private boolean isSeen(Hypothesis hypothesis) {
-        double[] white = scatter.whiten(hypothesis.effects()[hypothesis.effects().length - 1].clone());
+        double[] white =
+                scatter.whiten(hypothesis.effects()[hypothesis.effects().length - 1].clone());
         return Reduced.dot(white, white) > SEEN * SEEN;
     }
 }

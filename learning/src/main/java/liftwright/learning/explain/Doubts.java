@@ -39,9 +39,11 @@ final class Doubts {
      * @param name of its row
      * @param column what a standard deviation does to the readings
      * @param newtons what a standard deviation takes of the lift, N
+     * @param openStep a standard deviation of the row of the opened rig; 0 where it is one of the
+     *     rig as declared
      */
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
-    record Doubt(String name, double[] column, double newtons) {}
+    record Doubt(String name, double[] column, double newtons, double openStep) {}
 
     List<Doubt> of(Work work) {
         ParameterTable table = bench.plainTable();
@@ -85,8 +87,7 @@ final class Doubts {
     }
 
     private static boolean isCharge(String name) {
-        return name.startsWith("packs/") && name.endsWith("/charge")
-                || name.contains(": packs/") && name.endsWith("/charge");
+        return name.endsWith("/charge") && (name.startsWith("packs/") || name.contains(": packs/"));
     }
 
     /** The readings at deviates of the declared rig; packs are as full as declared. */
@@ -117,7 +118,7 @@ final class Doubts {
             column[i] = (column[i] - other[i]) / 2;
         }
         double newtons = (bench.mean(below.get().lift()) - bench.mean(above.get().lift())) / 2;
-        return Optional.of(new Doubt(table.rows().get(row).name(), column, newtons));
+        return Optional.of(new Doubt(table.rows().get(row).name(), column, newtons, 0));
     }
 
     private double norm(Optional<Bench.Run> run, Optional<Bench.Run> other) {
@@ -154,8 +155,7 @@ final class Doubts {
                                 worker.opened(p)
                                         .ifPresent(
                                                 run -> {
-                                                    double[] column =
-                                                            scatter.stack(run.channels());
+                                                    double[] column = scatter.stack(run.channels());
                                                     double[] base =
                                                             scatter.stack(
                                                                     bench.openBase().channels());
@@ -169,7 +169,8 @@ final class Doubts {
                                                                             .get(row)
                                                                             .name(),
                                                                     column,
-                                                                    bench.lostN(run.lift())));
+                                                                    bench.lostN(run.lift()),
+                                                                    -wide));
                                                 });
                             });
         }

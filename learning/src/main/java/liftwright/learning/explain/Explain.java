@@ -1,8 +1,10 @@
 package liftwright.learning.explain;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import liftwright.learning.explain.Explained.Weighed;
 import liftwright.learning.fit.Compared;
 import liftwright.learning.fit.Scatter;
@@ -36,8 +38,7 @@ public final class Explain {
                         bench.base().channels(),
                         Scatter.Assumed.usual(bench.channels()));
         List<Doubts.Doubt> doubts = new Doubts(bench, usual, threads).of(work);
-        Computed.Result computed =
-                new Computed(bench, usual, threads).of(Suspects.of(bench), work);
+        Computed.Result computed = new Computed(bench, usual, threads).of(Suspects.of(bench), work);
         Judged judged =
                 Weighing.of(
                         bench.channels(),
@@ -46,24 +47,52 @@ public final class Explain {
                         computed.hypotheses());
         List<Weighed> ranked = judged.ranked();
         List<String> notes = new ArrayList<>(bench.notes());
-        double measured = measuredN(bench).orElse(bench.liftN());
+        Optional<Double> measured = measuredN(bench);
+        Attribution attribution =
+                measured.map(
+                                newton ->
+                                        new Attributing(
+                                                        bench,
+                                                        judged.weigher(),
+                                                        judged,
+                                                        computed,
+                                                        doubts)
+                                                .made(newton))
+                        .orElse(Attribution.NONE);
         return new Explained(
                 judged.finding(),
                 judged.named(ranked),
                 ranked,
-                bench.liftN() - measured,
-                Attribution.NONE,
+                attribution.predictedN() - attribution.measuredN(),
+                attribution,
                 List.of(),
                 notes);
     }
 
-    /** Lift measured over the blocks that count, N; empty where no channel tells it. */
+    /**
+     * Thrust measured over the blocks that count, N: of all fans, or the sum of what mounts carry
+     * where every fan is on one; empty where no channel tells it.
+     */
     static Optional<Double> measuredN(Bench bench) {
+        double sum = 0;
+        Set<String> mounts = new HashSet<>();
         for (Compared channel : bench.channels()) {
-            if (channel.signal() == Signal.THRUST && channel.of().equals(Track.ALL)) {
-                return Optional.of(bench.mean(channel.measuredSi()));
+            if (channel.signal() != Signal.THRUST) {
+                continue;
+            }
+            if (channel.of().equals(Track.ALL)) {
+                return Optional.of(bench.mean(channel.timesS(), channel.measuredSi()));
+            }
+            if (mounts.add(channel.of())) {
+                sum += bench.mean(channel.timesS(), channel.measuredSi());
             }
         }
-        return Optional.empty();
+        boolean all =
+                bench.rig().fans().stream()
+                        .allMatch(
+                                fan ->
+                                        mounts.contains(fan.mount().name())
+                                                || mounts.contains(fan.id().text()));
+        return all ? Optional.of(sum) : Optional.empty();
     }
 }

@@ -70,6 +70,22 @@ final class Judged {
         return shares[weight];
     }
 
+    /** One of all by its share; none of these and nothing count as no cause. */
+    Weigher.Weight drawn(double uniform) {
+        double sum = 0;
+        for (int k = 0; k < shares.length; k++) {
+            sum += shares[k];
+            if (uniform < sum) {
+                return weights.get(k);
+            }
+        }
+        return new Weigher.Weight(-1, -1, 0);
+    }
+
+    Weigher weigher() {
+        return weigher;
+    }
+
     /** Each cause with the share of all weights that it is part of, likeliest first. */
     List<Weighed> ranked() {
         Map<Integer, Double> sums = new LinkedHashMap<>();

@@ -87,8 +87,7 @@ final class Suspects {
     }
 
     private void fans() {
-        int turning =
-                (int) IntStream.range(0, rig.fans().size()).filter(bench::turns).count();
+        int turning = (int) IntStream.range(0, rig.fans().size()).filter(bench::turns).count();
         for (int k = 0; k < rig.fans().size(); k++) {
             if (bench.turns(k)) {
                 fan(k, KIND / turning);
@@ -177,14 +176,7 @@ final class Suspects {
                 1,
                 new Lost(size -> Effect.dead(number)),
                 plain("from the start"));
-        add(
-                CauseKind.STOPPED_FAN,
-                id,
-                prior / 2,
-                one,
-                1,
-                new Stops(number),
-                plain("in mid-run"));
+        add(CauseKind.STOPPED_FAN, id, prior / 2, one, 1, new Stops(number), plain("in mid-run"));
         add(
                 CauseKind.REVERSED_FAN,
                 id,
@@ -305,7 +297,8 @@ final class Suspects {
         for (Wiring.Chain chain : rig.wiring().chains()) {
             boolean stands = false;
             List<Element> order = new ArrayList<>(chain.elements());
-            order.sort(java.util.Comparator.comparing(element -> !(element instanceof Element.Joint)));
+            order.sort(
+                    java.util.Comparator.comparing(element -> !(element instanceof Element.Joint)));
             for (Element element : order) {
                 boolean watched =
                         bench.channels().stream()
@@ -377,8 +370,7 @@ final class Suspects {
         boolean pressure =
                 bench.openTable().rows().stream()
                         .anyMatch(row -> row.name().equals("site/pressure"));
-        Optional<Integer> row =
-                Bench.row(table, pressure ? "site/pressure" : "site/elevation");
+        Optional<Integer> row = Bench.row(table, pressure ? "site/pressure" : "site/elevation");
         row.ifPresent(
                 at ->
                         add(
@@ -389,9 +381,10 @@ final class Suspects {
                                 0.02,
                                 new Numbers(
                                         (size, p) ->
-                                                p[at] = pressure
-                                                        ? p[at] * (1 - size)
-                                                        : p[at] + 9000 * size),
+                                                p[at] =
+                                                        pressure
+                                                                ? p[at] * (1 - size)
+                                                                : p[at] + 9000 * size),
                                 percent("thinner air")));
     }
 
@@ -399,9 +392,7 @@ final class Suspects {
         List<Integer> cells = new ArrayList<>();
         for (int c = 0; c < bench.channels().size(); c++) {
             Signal signal = bench.channels().get(c).signal();
-            if (signal == Signal.THRUST
-                    || signal == Signal.SCALE
-                    || signal == Signal.TETHER_LOAD) {
+            if (signal == Signal.THRUST || signal == Signal.SCALE || signal == Signal.TETHER_LOAD) {
                 cells.add(c);
             }
         }
@@ -430,7 +421,11 @@ final class Suspects {
                         new Shown(c, 0, 1),
                         (low, size, high) ->
                                 String.format(
-                                        Locale.ROOT, "%.1f kg more (%.1f to %.1f kg)", size, low, high));
+                                        Locale.ROOT,
+                                        "%.1f kg more (%.1f to %.1f kg)",
+                                        size,
+                                        low,
+                                        high));
             }
         }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import liftwright.learning.fit.Compared;
 import liftwright.learning.fit.Outliers;
 import liftwright.learning.fit.Scatter;
+import liftwright.plant.recording.Signal;
 
 /** From readings, predictions and hypotheses to what may be said. */
 final class Weighing {
@@ -15,7 +16,20 @@ final class Weighing {
     /** Short memories over the length of the recording, as likely. */
     private static final double[] MEMORIES = {0.04, 0.2};
 
+    /** How a part warms is left to luck: its place in the air, how a sensor holds. From memory. */
+    private static final double OF_TEMPERATURES = 2.5;
+
     private Weighing() {}
+
+    private static double[] factors(List<Compared> channels, double leftOut) {
+        return channels.stream()
+                .mapToDouble(
+                        channel ->
+                                channel.signal() == Signal.TEMPERATURE
+                                        ? OF_TEMPERATURES * leftOut
+                                        : leftOut)
+                .toArray();
+    }
 
     /**
      * @param predicted as declared, one for each channel
@@ -31,12 +45,12 @@ final class Weighing {
         List<Weigher.Setting> settings = new ArrayList<>();
         for (double[] leftOut : LEFT_OUT) {
             for (double memory : MEMORIES) {
-                Scatter.Assumed assumed = Scatter.Assumed.scaled(channels, leftOut[0], memory);
                 Scatter scatter =
                         Scatter.of(
                                 channels,
                                 predicted,
-                                new Scatter.Assumed(assumed.leftOut(), memory, outlying));
+                                new Scatter.Assumed(
+                                        factors(channels, leftOut[0]), memory, outlying));
                 Reduced reduced = new Reduced(scatter, doubts);
                 double[] left = new double[scatter.size()];
                 for (int c = 0; c < predicted.length; c++) {
@@ -49,7 +63,11 @@ final class Weighing {
                                 leftOut[1] / MEMORIES.length, reduced, reduced.of(left)));
             }
         }
-        Scatter usual = Scatter.of(channels, predicted, Scatter.Assumed.usual(channels));
+        Scatter usual =
+                Scatter.of(
+                        channels,
+                        predicted,
+                        new Scatter.Assumed(factors(channels, 1), MEMORIES[1], outlying));
         return new Judged(
                 new Weigher(settings, hypotheses, new FreePatterns(channels, usual)), hypotheses);
     }

@@ -1,6 +1,9 @@
 package liftwright.learning.fit;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import liftwright.plant.CorrectionMaker;
+import liftwright.plant.parameters.ParameterTable;
 
 /**
  * What tests leave of the numbers of a rig.
@@ -29,6 +32,43 @@ public record Fitted(
         untold = List.copyOf(untold);
         residuals = List.copyOf(residuals);
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * What it says of the rig itself, for a correction: air, charge and temperature of the day are
+     * left out.
+     *
+     * @param table of the plant of the rig as declared
+     */
+    public CorrectionMaker.Posterior posterior(ParameterTable table) {
+        int[] kept =
+                IntStream.range(0, estimates.size())
+                        .filter(k -> !Unknowns.isOfTheDay(estimates.get(k).row()))
+                        .toArray();
+        int n = kept.length;
+        int[] rows = new int[n];
+        double[] values = new double[n];
+        boolean[] inLogarithms = new boolean[n];
+        double[] of = new double[n * n];
+        for (int i = 0; i < n; i++) {
+            Estimate one = estimates.get(kept[i]);
+            rows[i] = table.indexOf(one.row());
+            values[i] = one.si();
+            inLogarithms[i] = one.positive();
+            for (int j = 0; j < n; j++) {
+                of[i * n + j] = covariance[kept[i]][kept[j]];
+            }
+        }
+        return new CorrectionMaker.Posterior(rows, values, inLogarithms, of);
+    }
+
+    /** How far the number that moved most went, in declared standard deviations. */
+    public double distance() {
+        return estimates.stream()
+                .filter(one -> !Unknowns.isOfTheDay(one.row()))
+                .mapToDouble(one -> Math.abs(one.moved()))
+                .max()
+                .orElse(0);
     }
 
     /**

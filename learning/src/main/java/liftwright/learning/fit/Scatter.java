@@ -118,8 +118,13 @@ public final class Scatter {
     /** What is left out of each block of a channel, standard deviation, SI. */
     private static double[] leftOut(Compared channel, double[] predicted, double factor) {
         double[] deviation = new double[channel.size()];
+        boolean remembers = channel.signal() == Signal.TEMPERATURE;
+        double farthest = 0;
         for (int k = 0; k < deviation.length; k++) {
             double way = predicted[k] - channel.startSi();
+            // What is warm cools at a rate of its own: it is as doubtful as it was when hottest.
+            farthest = remembers ? Math.max(farthest, Math.abs(way)) : 0;
+            way = Math.max(farthest, Math.abs(way));
             deviation[k] =
                     factor / 2 * Math.hypot(channel.leftOutShare() * way, channel.leftOutSi());
         }
