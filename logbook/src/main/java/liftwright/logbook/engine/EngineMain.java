@@ -55,7 +55,7 @@ public final class EngineMain {
         if (handle.isEmpty()) {
             end(1);
         }
-        handle.orElseThrow().onExit().thenRun(() -> end(1));
+        var _ = handle.orElseThrow().onExit().thenRun(() -> end(1));
     }
 
     /** The library was unpacked into the temporary folder; once loaded it need not lie there. */

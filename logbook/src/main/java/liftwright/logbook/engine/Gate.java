@@ -126,16 +126,14 @@ final class Gate {
     /** Looks at every table, function and node of one statement. */
     private static final class Walk {
 
-        private final List<Leaf> leaves;
         private final Map<String, Map<String, String>> objects = new HashMap<>();
         private final Set<String> named = new HashSet<>();
 
         Walk(List<Leaf> leaves) {
-            this.leaves = leaves;
             for (Leaf leaf : leaves) {
                 objects.computeIfAbsent(leaf.object, _ -> new HashMap<>())
                         .put(leaf.key, leaf.value);
-                if (leaf.path.endsWith(".cte_map.map") && leaf.key.equals("key")
+                if ((leaf.path.endsWith(".cte_map.map") && leaf.key.equals("key"))
                         || leaf.key.equals("cte_name")
                         || leaf.key.equals("ctename")) {
                     named.add(leaf.value.toLowerCase(Locale.ROOT));

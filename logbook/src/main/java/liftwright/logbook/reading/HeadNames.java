@@ -214,17 +214,17 @@ final class HeadNames {
 
     /** A name that was meant to be ours, and is not. */
     private void slip(LogLine.Cell cell, String name, int line) {
-        String[] words = name.strip().split("\\s+");
+        List<String> words = Pattern.compile("\\s+").splitAsStream(name.strip()).toList();
         var signals = Stream.of(Signal.values()).map(Signal::word).toList();
-        for (int n = Math.min(2, words.length); n >= 1; n--) {
-            var first = new ArrayList<>(List.of(words).subList(0, n));
+        for (int n = Math.min(2, words.size()); n >= 1; n--) {
+            var first = new ArrayList<>(words.subList(0, n));
             String begin = String.join(" ", first);
             Optional<String> near =
                     begin.length() < 4 ? Optional.empty() : Nearest.to(begin, signals);
             if (near.isPresent()) {
                 first.clear();
                 first.add(near.get());
-                first.addAll(List.of(words).subList(n, words.length));
+                first.addAll(words.subList(n, words.size()));
                 faults.add(
                         Code.UNKNOWN_WORD,
                         line,

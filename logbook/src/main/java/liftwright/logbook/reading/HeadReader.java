@@ -158,8 +158,9 @@ final class HeadReader {
 
     /** The first of tab, semicolon, bar and comma that the head has. */
     private static char separator(String head) {
+        String bare = head.replaceAll("\"[^\"]*\"", "");
         for (char candidate : new char[] {'\t', ';', '|'}) {
-            if (head.indexOf(candidate) >= 0) {
+            if (bare.indexOf(candidate) >= 0) {
                 return candidate;
             }
         }

@@ -49,6 +49,7 @@ public final class LogReading {
         if (!problems.isEmpty()) {
             return new LogOutcome.Refused(problems);
         }
-        return new LogOutcome.Read(new Imported(tables, rejected, notes));
+        return new LogOutcome.Read(
+                new Imported(new Alignment(engine, notes).align(tables), rejected, notes));
     }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -240,7 +241,12 @@ class HostileStatementsTest {
                             "SELECT string_agg(repeat('x', 100000), '') FROM range(100000)")) {
                 EngineException refusal =
                         catchThrowableOfType(
-                                EngineException.class, () -> engine.ask(sql, Limits.OF_A_QUESTION));
+                                EngineException.class,
+                                () ->
+                                        engine.ask(
+                                                sql,
+                                                Limits.OF_A_QUESTION.within(
+                                                        Duration.ofSeconds(4))));
                 if (refusal != null && refusal.kind() == Kind.DIED) {
                     return; // the process may go; the program stays and says so
                 }
