@@ -23,6 +23,7 @@ public final class AnswerSchema {
                     "restraint",
                     "trials",
                     "learning",
+                    "sound",
                     "stand",
                     "fan");
 
@@ -46,6 +47,7 @@ public final class AnswerSchema {
         return switch (question) {
             case "trials" -> "liftwright card --json RIG";
             case "learning" -> "liftwright explain --json RIG TEST";
+            case "sound" -> "liftwright log sound --json RIG RECORDING";
             case "stand" -> "liftwright check --stand --json STAND";
             case "fan" -> "liftwright check --fan --json TABLE";
             default -> "liftwright review " + question + " --json RIG";

@@ -58,6 +58,7 @@ public final class Fields {
                         DayFields.ROWS,
                         CardFields.ROWS,
                         MeasuringFields.ROWS,
+                        SoundFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(

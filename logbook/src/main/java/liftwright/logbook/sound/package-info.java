@@ -1,0 +1,5 @@
+/** Recordings of sound: reading a WAV file, which is untrusted. */
+@NullMarked
+package liftwright.logbook.sound;
+
+import org.jspecify.annotations.NullMarked;
