@@ -12,6 +12,7 @@ import java.util.List;
  * @param speedRadS rad/s; of several fans the middle of their lines
  * @param errorRadS 95 % of errors are smaller, rad/s
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared, never shown
 public record FanSpeed(
         Voice voice, List<String> with, double[] timesS, double[] speedRadS, double[] errorRadS) {
 

@@ -2,6 +2,7 @@ package liftwright.learning.sound;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 
 /** Lines and whose they are, made into a speed for each fan. */
@@ -103,7 +104,7 @@ final class FanSpeeds {
                 point.perRatio());
     }
 
-    private FanSpeed speed(Voice voice, List<String> with, TreeMap<Double, Point> points) {
+    private FanSpeed speed(Voice voice, List<String> with, Map<Double, Point> points) {
         double[] times = new double[points.size()];
         double[] speed = new double[points.size()];
         double[] error = new double[points.size()];

@@ -89,6 +89,7 @@ public final class Listening {
     }
 
     /** Fans of one type, and what their lines are measured against. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never shown
     private record Kind(
             List<Voice> voices, double perRatioRadS, double[] ratios, double[] sd, double highest) {
         double fullHz() {

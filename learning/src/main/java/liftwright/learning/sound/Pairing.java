@@ -68,6 +68,7 @@ final class Pairing {
         return shift;
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never shown
     private record Start(int[] of, double shift, double cost) {}
 
     /** In-order pairings at their best shifts, likeliest first; those without a chance left out. */

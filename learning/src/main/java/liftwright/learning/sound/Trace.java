@@ -10,6 +10,7 @@ package liftwright.learning.sound;
  * @param level power over noise of its strongest harmonic, nepers, median
  * @param seen share of its windows in which it was seen
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared, never shown
 record Trace(
         double[] timesS,
         double[] ratio,

@@ -6,6 +6,7 @@ package liftwright.learning.sound;
  * @param samples full scale ±1; not changed by anybody
  * @param rateHz samples in a second by the clock of what recorded, &gt; 0
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared, never shown
 public record Waveform(float[] samples, double rateHz) {
 
     public Waveform {

@@ -35,6 +35,7 @@ final class Zoom {
     private final Reference reference;
     private final double windowS;
 
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never shown
     private record Harmonic(double hz, Baseband sound, double[] hann, Fourier fourier) {}
 
     /**

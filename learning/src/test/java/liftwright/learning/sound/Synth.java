@@ -16,6 +16,7 @@ final class Synth {
     private static final double SOUND_M_S = 343;
 
     /** One fan: its blades, what it turns at full throttle, how it sounds. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, never shown
     record Fan(
             String id,
             int blades,

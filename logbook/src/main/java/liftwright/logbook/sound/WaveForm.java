@@ -160,7 +160,7 @@ record WaveForm(boolean real, int channels, int rateHz, int bytes) {
                                     | Byte.toUnsignedInt(from.get(at + 1)) << 8
                                     | Byte.toUnsignedInt(from.get(at)))
                             / 8_388_608f;
-            default -> from.getInt(at) / 2_147_483_648f;
+            default -> from.getInt(at) / 0x1p31f;
         };
     }
 }

@@ -130,7 +130,15 @@ class WaveReaderTest {
     }
 
     /** Bytes of a file and what is said of it. */
-    record Bad(String message, byte[] file) {
+    static final class Bad {
+        private final String message;
+        private final byte[] file;
+
+        Bad(String message, byte[] file) {
+            this.message = message;
+            this.file = file;
+        }
+
         @Override
         public String toString() {
             return message;
@@ -223,7 +231,7 @@ class WaveReaderTest {
                     "its chunk \"LIST\" claims 4294967295 bytes, and 2 are left",
                     file(form(1, 1, 8_000, 16), chunk("LIST", -1, new byte[2]))),
             new Bad(
-                    "its chunk \".\u002e[2\" claims 99 bytes, and 0 are left",
+                    "its chunk \"..[2\" claims 99 bytes, and 0 are left",
                     file(form(1, 1, 8_000, 16), chunk("\u0007\u001b[2", 99, new byte[0]))),
             new Bad(
                     "more than 1000 chunks stand before its sound",
@@ -244,9 +252,9 @@ class WaveReaderTest {
     @ParameterizedTest
     @MethodSource("bad")
     void whatIsWrongIsSaid(Bad bad) {
-        assertThatThrownBy(() -> tryToRead(bad.file()))
+        assertThatThrownBy(() -> tryToRead(bad.file))
                 .isInstanceOf(BadWaveException.class)
-                .hasMessage(bad.message());
+                .hasMessage(bad.message);
     }
 
     @Test
