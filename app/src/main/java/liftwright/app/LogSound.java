@@ -69,10 +69,10 @@ final class LogSound {
                                                         + " does not read as a rig. See: liftwright"
                                                         + " check "
                                                         + names.getFirst()));
-        List<Voice> voices = voices(rig, LogGrammar.FANS);
+        List<Voice> voices = voices(rig, LogSoundGrammar.FANS);
         Doubt doubt = doubt();
         Heard heard = heard(names.get(1), voices, rig, doubt);
-        options.text(LogGrammar.SPEEDS).ifPresent(file -> write(file, heard));
+        options.text(LogSoundGrammar.SPEEDS).ifPresent(file -> write(file, heard));
         SoundAnswer answer =
                 SoundReport.of(heard.with(notes), voices, source.digest(), assumptions);
         voice.answer(
@@ -84,18 +84,18 @@ final class LogSound {
 
     private Heard heard(String recording, List<Voice> voices, Rig rig, Doubt doubt) {
         Waveform sound = sound(recording);
-        Optional<String> alone = options.text(LogGrammar.ONE_BY_ONE);
+        Optional<String> alone = options.text(LogSoundGrammar.ONE_BY_ONE);
         if (alone.isEmpty()) {
-            if (options.text(LogGrammar.ORDER).isPresent()) {
+            if (options.text(LogSoundGrammar.ORDER).isPresent()) {
                 throw new UsageException(
-                        LogGrammar.ORDER
+                        LogSoundGrammar.ORDER
                                 + " is of a recording one by one: name it with "
-                                + LogGrammar.ONE_BY_ONE);
+                                + LogSoundGrammar.ONE_BY_ONE);
             }
             return Listening.to(sound, voices, doubt);
         }
         List<Voice> order =
-                options.text(LogGrammar.ORDER).isPresent() ? voices(rig, LogGrammar.ORDER) : voices;
+                options.text(LogSoundGrammar.ORDER).isPresent() ? voices(rig, LogSoundGrammar.ORDER) : voices;
         return Listening.to(sound, voices, sound(alone.get()), order, doubt);
     }
 
@@ -183,8 +183,8 @@ final class LogSound {
     }
 
     private Doubt doubt() {
-        double distanceM = quantity(LogGrammar.DISTANCE, Dimensions.LENGTH, "5 m");
-        double movingMS = quantity(LogGrammar.MOVING, Dimensions.SPEED, "0.5 m/s");
+        double distanceM = quantity(LogSoundGrammar.DISTANCE, Dimensions.LENGTH, "5 m");
+        double movingMS = quantity(LogSoundGrammar.MOVING, Dimensions.SPEED, "0.5 m/s");
         Doubt standing = Doubt.standing(distanceM);
         assumptions.add(
                 new Evidence.Assumption(

@@ -17,7 +17,7 @@ final class LogVerb {
 
     Exit run() {
         List<String> words = options.names();
-        if (words.getFirst().equals(LogGrammar.SOUND)) {
+        if (words.getFirst().equals(LogSoundGrammar.SOUND)) {
             return new LogSound(voice, around, options).run(words.subList(1, words.size()));
         }
         throw new UsageException(
