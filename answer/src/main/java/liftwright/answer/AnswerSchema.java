@@ -24,6 +24,7 @@ public final class AnswerSchema {
                     "trials",
                     "learning",
                     "sound",
+                    "logbook",
                     "stand",
                     "fan");
 
@@ -48,6 +49,7 @@ public final class AnswerSchema {
             case "trials" -> "liftwright card --json RIG";
             case "learning" -> "liftwright explain --json RIG TEST";
             case "sound" -> "liftwright log sound --json RIG RECORDING";
+            case "logbook" -> "liftwright log list --json RIG";
             case "stand" -> "liftwright check --stand --json STAND";
             case "fan" -> "liftwright check --fan --json TABLE";
             default -> "liftwright review " + question + " --json RIG";

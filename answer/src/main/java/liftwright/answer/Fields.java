@@ -59,6 +59,7 @@ public final class Fields {
                         CardFields.ROWS,
                         MeasuringFields.ROWS,
                         SoundFields.ROWS,
+                        LogbookFields.ROWS,
                         NameFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(

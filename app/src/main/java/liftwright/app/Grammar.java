@@ -96,7 +96,8 @@ final class Grammar {
                         "Computes from a rig file of an electric multi-fan lift rig whether it"
                                 + " lifts, how long it flies, which way it turns, what gives out first, what a"
                                 + " failure does, what must hold it down and what would mend it, and"
-                                + " makes the cards by which it is tested. A calculation, not a"
+                                + " makes the cards by which it is tested and keeps the logs of its tests. A"
+                                + " calculation, not a"
                                 + " certificate.")
                 .synopsisSubcommandLabel("VERB")
                 .commandListHeading("Verbs:%n")

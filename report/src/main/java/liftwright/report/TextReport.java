@@ -61,6 +61,29 @@ public final class TextReport {
         return report.paper.toString().stripLeading();
     }
 
+    /**
+     * Rows that belong to no answer, such as those of a query: heads and cells are untrusted.
+     *
+     * @param right which columns hold numbers
+     */
+    public static String rows(
+            String title,
+            List<String> heads,
+            List<List<String>> rows,
+            boolean[] right,
+            Look look) {
+        var report = new TextReport(look);
+        report.paper.heading(title);
+        new TableText(report.paper, report.figures)
+                .write(
+                        heads.stream().map(report.paper::plain).toList(),
+                        rows.stream()
+                                .map(row -> row.stream().map(report.paper::plain).toList())
+                                .toList(),
+                        right);
+        return report.paper.toString().stripLeading();
+    }
+
     /** The ends of a waterfall in one line, for a screen that waits for the bands. */
     public static String nominal(Section.Waterfall waterfall, Look look) {
         var figures = new Figures(look);

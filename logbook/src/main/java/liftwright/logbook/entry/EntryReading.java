@@ -36,6 +36,51 @@ public record EntryReading<T>(Optional<T> entry, List<Problem> problems) {
         return TestText.of(entry);
     }
 
+    /** Reads the life sheet of a pack. Never throws. */
+    public static EntryReading<PackSheet> pack(String fileName, byte[] bytes) {
+        return read(
+                fileName,
+                bytes,
+                "the life sheet of a pack",
+                PackKeys.HEAD.name(),
+                (root, problems) -> new PackBinder(problems).read(root));
+    }
+
+    /** Reads the sheet of a part. Never throws. */
+    public static EntryReading<PartSheet> part(String fileName, byte[] bytes) {
+        return read(
+                fileName,
+                bytes,
+                "the sheet of a part",
+                PartKeys.HEAD.name(),
+                (root, problems) -> new PartBinder(problems).read(root));
+    }
+
+    /** Reads an incident, frozen or still a draft. Never throws. */
+    public static EntryReading<Incident> incident(String fileName, byte[] bytes) {
+        return read(
+                fileName,
+                bytes,
+                "an incident",
+                IncidentKeys.HEAD.name(),
+                (root, problems) -> new IncidentBinder(problems).read(root));
+    }
+
+    /** The text of an incident: read again it gives the same. */
+    public static String text(Incident incident) {
+        return IncidentText.of(incident);
+    }
+
+    /** Reads a note. Never throws. */
+    public static EntryReading<Note> note(String fileName, byte[] bytes) {
+        return read(fileName, bytes, "a note", NoteKeys.HEAD.name(), NoteKeys::read);
+    }
+
+    /** The text of a note: read again it gives the same. */
+    public static String text(Note note) {
+        return NoteKeys.text(note);
+    }
+
     static <T> EntryReading<T> read(
             String fileName,
             byte[] bytes,

@@ -1,7 +1,6 @@
 package liftwright.logbook.entry;
 
 import java.util.List;
-import java.util.function.Consumer;
 import liftwright.logbook.entry.SampleTable.Channel;
 import liftwright.logbook.entry.TestEntry.Media;
 import liftwright.logbook.entry.TestEntry.Person;
@@ -26,31 +25,18 @@ final class TestText {
         out.line(TestKeys.HEAD.name(), "1");
         test.card().ifPresent(card -> out.text(TestKeys.CARD.name(), card.text()));
         out.line(TestKeys.DATE.name(), test.date().toString());
-        list(TestKeys.PEOPLE.name(), test.people(), this::person);
+        out.list(TestKeys.PEOPLE.name(), test.people(), this::person);
         weather(test.weather());
         out.textIfAny(TestKeys.NOTE.name(), test.note());
         out.textIfAny(TestKeys.COST.name(), test.cost());
         out.amountIfAny(TestKeys.HOURS.name(), test.hours());
-        list(TestKeys.MEDIA.name(), test.media(), this::medium);
+        out.list(TestKeys.MEDIA.name(), test.media(), this::medium);
         out.texts(TestKeys.INSTRUMENTS.name(), test.instruments());
         out.open(TestKeys.RIG.name())
                 .text(TestKeys.FILE.name(), test.rig().file())
                 .text(TestKeys.DIGEST.name(), test.rig().digest())
                 .line(TestKeys.REVISION.name(), String.valueOf(test.rig().revision()))
                 .close();
-    }
-
-    private <T> void list(String key, List<T> entries, Consumer<T> write) {
-        if (entries.isEmpty()) {
-            return;
-        }
-        out.open(key);
-        for (T entry : entries) {
-            out.item();
-            write.accept(entry);
-            out.close();
-        }
-        out.close();
     }
 
     private void person(Person person) {
@@ -82,7 +68,7 @@ final class TestText {
             out.line(TestKeys.TABLES.name(), "[]");
             return;
         }
-        list(TestKeys.TABLES.name(), tables, this::table);
+        out.list(TestKeys.TABLES.name(), tables, this::table);
     }
 
     private void table(SampleTable table) {
@@ -96,7 +82,7 @@ final class TestText {
         out.open(TestKeys.CLOCK.name()).seconds(TestKeys.SHIFT.name(), table.clock().shiftS());
         table.clock().confidence().ifPresent(share -> out.share(TestKeys.CONFIDENCE.name(), share));
         out.text(TestKeys.HOW.name(), table.clock().how()).close();
-        list(TestKeys.CHANNELS.name(), table.channels(), this::channel);
+        out.list(TestKeys.CHANNELS.name(), table.channels(), this::channel);
         out.texts(TestKeys.NOTES.name(), table.notes());
     }
 

@@ -3,10 +3,12 @@ package liftwright.logbook.entry;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import liftwright.quantity.Dimensions;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.QuantityWriter;
+import liftwright.quantity.Tolerance;
 import liftwright.rig.text.QuotedText;
 
 /**
@@ -18,6 +20,13 @@ final class Writing {
     private final StringBuilder out = new StringBuilder();
     private String indent = "";
     private String lead = "";
+
+    /** Begins below a key that stands already. */
+    Writing below() {
+        indent = "  ";
+        lead = indent;
+        return this;
+    }
 
     Writing comment(String text) {
         out.append("# ").append(text).append('\n');
@@ -85,10 +94,38 @@ final class Writing {
         return this;
     }
 
+    /** A list of maps; left out where there is none. */
+    <T> Writing list(String key, List<T> entries, Consumer<T> write) {
+        if (entries.isEmpty()) {
+            return this;
+        }
+        open(key);
+        for (T entry : entries) {
+            item();
+            write.accept(entry);
+            close();
+        }
+        return close();
+    }
+
     Writing close() {
         indent = indent.substring(2);
         lead = indent;
         return this;
+    }
+
+    /** A difference of temperatures, or what is counted like one. */
+    static String kelvin(Quantity value) {
+        Tolerance doubt = value.tolerance();
+        String sides =
+                doubt.isNone()
+                        ? ""
+                        : doubt.plus() == doubt.minus()
+                                ? " ± " + plain(doubt.plus()) + " K"
+                                : " +" + plain(doubt.plus()) + "/-" + plain(doubt.minus()) + " K";
+        String form = doubt.form() == Tolerance.Form.BOUND ? " bound" : "";
+        String scope = doubt.scope() == Tolerance.Scope.EACH ? " each" : "";
+        return QuotedText.of(plain(value.si()) + " K" + sides + (sides.isEmpty() ? "" : form + scope));
     }
 
     /** All digits, no exponent beyond what is needed. */

@@ -16,9 +16,14 @@ import liftwright.logbook.entry.EntryId;
  */
 record Checking(Path folder) {
 
-    List<Flaw> flaws(Logbook.Listing listing) throws IOException {
+    /**
+     * @param others what is wrong with what is no test
+     */
+    List<Flaw> flaws(Logbook.Listing listing, List<Flaw> others) throws IOException {
         var flaws = new ArrayList<>(listing.flaws());
         folders(Logbook.TESTS, flaws);
+        flaws.addAll(others);
+        folders(Records.INCIDENTS, flaws);
         return flaws.stream().distinct().toList();
     }
 

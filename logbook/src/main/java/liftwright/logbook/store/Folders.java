@@ -38,8 +38,7 @@ final class Folders {
                         Flaw.of(
                                 Flaw.Kind.REMAINS,
                                 shown,
-                                "is left of an interrupted addition that was never"
-                                        + " acknowledged; it is read by nobody and may be deleted"));
+                                Remains.WORDS));
             } else if (Files.isSymbolicLink(path)) {
                 flaws.add(Digests.told(Flaw.Kind.LINK, shown));
             } else if (EntryId.parse(name).isEmpty() || !Files.isDirectory(path)) {

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.function.BooleanSupplier;
 import liftwright.logbook.entry.EntryId;
 import liftwright.logbook.entry.EntryReading;
@@ -90,37 +89,35 @@ public final class Logbook {
         return folder.resolve(TESTS);
     }
 
-    private Optional<StoredTest> read(EntryId id, Path at, List<Flaw> flaws) throws IOException {
+    private static Optional<StoredTest> read(EntryId id, Path at, List<Flaw> flaws)
+            throws IOException {
+        return new EntryFolder<>(TESTS, TEST_FILE, EntryReading::test, TestEntry::date)
+                .read(id, at, flaws)
+                .map(read -> new StoredTest(id, read.entry(), read.digest(), at));
+    }
+
+    /** What it holds besides tests. */
+    public Records records() {
+        return new Records(this, disk);
+    }
+
+    /**
+     * Names all files of a test, each of which is as it was written.
+     *
+     * @throws SpoiltException where one is not, or where there is no such test
+     */
+    public String digest(EntryId id) throws IOException {
+        Path at = Folders.entries(among()).get(id);
         String shown = TESTS + "/" + id.text();
-        Optional<Digests> digests = Digests.of(at);
-        if (digests.isEmpty()) {
-            flaws.add(
-                    Flaw.of(
-                            Flaw.Kind.CHANGED,
-                            shown + "/" + Digests.FILE,
-                            "is not there or no list of digests any more"));
-            return Optional.empty();
+        Optional<Digests> digests = at == null ? Optional.empty() : Digests.of(at);
+        if (at == null || digests.isEmpty()) {
+            throw new SpoiltException(List.of(Digests.told(Flaw.Kind.MISSING, shown)));
         }
-        Optional<Flaw.Kind> flaw =
-                digests.get().byName().containsKey(TEST_FILE)
-                        ? digests.get().flaw(at, TEST_FILE)
-                        : Optional.of(Flaw.Kind.TOO_MANY);
-        if (flaw.isPresent()) {
-            flaws.add(Digests.told(flaw.get(), shown + "/" + TEST_FILE));
-            return Optional.empty();
+        List<Flaw> flaws = digests.get().flaws(at, shown);
+        if (!flaws.isEmpty()) {
+            throw new SpoiltException(flaws);
         }
-        EntryReading<TestEntry> reading =
-                EntryReading.test(shown + "/" + TEST_FILE, RigFiles.read(at.resolve(TEST_FILE)));
-        reading.problems().forEach(p -> flaws.add(Flaw.unreadable(shown + "/" + TEST_FILE, p)));
-        if (reading.entry().filter(test -> !test.date().equals(id.date())).isPresent()) {
-            flaws.add(
-                    Flaw.of(
-                            Flaw.Kind.CHANGED,
-                            shown,
-                            "is the folder of another day: it was renamed or copied"));
-            return Optional.empty();
-        }
-        return reading.entry().map(test -> new StoredTest(id, test, digests.get().digest(), at));
+        return digests.get().digest();
     }
 
     /**
@@ -130,8 +127,7 @@ public final class Logbook {
      * @throws IOException where the disk does not give it
      */
     public Optional<StoredTest> test(EntryId id) throws IOException {
-        SortedMap<EntryId, Path> entries = Folders.entries(among());
-        Path at = entries.get(id);
+        Path at = Folders.entries(among()).get(id);
         if (at == null) {
             return Optional.empty();
         }
@@ -252,7 +248,7 @@ public final class Logbook {
         if (Files.isSymbolicLink(folder)) {
             return List.of(Digests.told(Flaw.Kind.LINK, String.valueOf(folder.getFileName())));
         }
-        return new Checking(folder).flaws(listing());
+        return new Checking(folder).flaws(listing(), records().flaws());
     }
 
     /** Whether there is a logbook at all. */
