@@ -41,6 +41,11 @@ final class FitGrammar {
                 Grammar.flag(
                         Grammar.PROGRESS,
                         "Say on standard error how far it is, also when that is no terminal."));
+        spec.addOption(
+                Grammar.value(
+                        Grammar.THREADS,
+                        "N",
+                        "Threads to compute with; the answer does not depend on it."));
         Grammar.look(spec);
         return Grammar.example(spec, "liftwright fit examples/mudlark 2026-03-14-1 --write");
     }

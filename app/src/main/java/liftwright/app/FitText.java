@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;
 import liftwright.learning.correct.FitResult;
+import liftwright.learning.fit.Fitted;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.SiText;
 import liftwright.rig.correction.Found;
@@ -28,7 +29,7 @@ final class FitText {
     private void write(String rig, FitResult found) {
         line(rig + ": what its tests find of its numbers. A calculation, not a certificate.");
         line("");
-        if (!found.converged()) {
+        if (!found.fitted().converged()) {
             line("No most probable place was found: take nothing of this for true.");
         }
         if (found.moved().isEmpty()) {
@@ -42,23 +43,23 @@ final class FitText {
         }
         line("");
         line("How the channels fit, root mean square of measured less predicted:");
-        for (FitResult.Residual one : found.residuals()) {
+        for (Fitted.Residual one : found.fitted().residuals()) {
             line(
                     String.format(
                             Locale.ROOT,
-                            "  %s, %s: %.4g as declared, %.4g fitted (SI)",
-                            one.test(),
+                            "  test %d, %s: %.4g as declared, %.4g fitted (SI)",
+                            one.test() + 1,
                             one.channel(),
-                            one.declaredSi(),
-                            one.fittedSi()));
+                            one.declaredRmsSi(),
+                            one.rmsSi()));
         }
-        if (found.outliers() > 0) {
-            line("  " + found.outliers() + " blocks lie far off and count for less than half");
+        if (found.fitted().outliers() > 0) {
+            line("  " + found.fitted().outliers() + " blocks lie far off and count for less than half");
         }
         line("");
         heldOut(found);
-        found.untold().forEach(one -> line("Cannot be told apart: " + one + "."));
-        found.notes().forEach(one -> line("Taken for granted: " + one + "."));
+        found.fitted().untold().forEach(one -> line("Not told by these tests: " + one.words()));
+        found.fitted().notes().forEach(one -> line("Note: " + one));
     }
 
     private void heldOut(FitResult found) {

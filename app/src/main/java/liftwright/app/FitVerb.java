@@ -58,14 +58,18 @@ final class FitVerb {
             List<FitTest> driven = driven(logbook, tests, source, rig.get());
             boolean watched = options.has(Grammar.PROGRESS) || around.errIsTerminal();
             var progress = new Progress(voice, watched, interrupt);
-            Optional<FitResult> found = CorrectionFit.of(rig.get(), driven, progress);
+            Optional<FitResult> found = CorrectionFit.of(rig.get(), driven, threads(), progress);
             progress.wipe();
             return found.map(one -> told(source, rig.get(), one)).orElse(Exit.STOPPED_EARLY);
         } catch (IOException e) {
             throw new UsageException("the logbook cannot be read: " + e.getMessage());
-        } catch (NotToldException | ImpossibleValueException e) {
+        } catch (NotToldException | ImpossibleValueException | IllegalArgumentException e) {
             throw new UsageException(source.file().named() + ": " + e.getMessage());
         }
+    }
+
+    private int threads() {
+        return options.threads().orElse(Runtime.getRuntime().availableProcessors());
     }
 
     /** Those named, or all. */
@@ -143,7 +147,7 @@ final class FitVerb {
             say("nothing was written; " + FitGrammar.WRITE + " writes the corrections");
             return Exit.CLEAR;
         }
-        if (found.correction().isEmpty() || !found.converged()) {
+        if (found.correction().isEmpty() || !found.fitted().converged()) {
             say("nothing was written: there is nothing that these tests tell");
             return Exit.STOPS;
         }

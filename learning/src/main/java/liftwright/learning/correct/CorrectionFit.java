@@ -1,15 +1,24 @@
 package liftwright.learning.correct;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeSet;
+import java.util.stream.IntStream;
+import liftwright.learning.fit.Compared;
+import liftwright.learning.fit.DrivenModel;
+import liftwright.learning.fit.Estimate;
+import liftwright.learning.fit.Fit;
+import liftwright.learning.fit.Fitted;
+import liftwright.learning.fit.Model;
 import liftwright.numerics.Work;
 import liftwright.plant.CorrectionMaker;
+import liftwright.plant.CorrectionMaker.Posterior;
 import liftwright.plant.Plant;
-import liftwright.plant.parameters.Parameter;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.rig.Rig;
 import liftwright.rig.correction.Correction;
@@ -19,26 +28,21 @@ import liftwright.rig.correction.Grounds;
 /** Fits the numbers of a rig to its tests and makes a correction of what they found. */
 public final class CorrectionFit {
 
-    /** What went less far than this and lost less of its doubt than that stays as declared. */
-    private static final double MOVED = 0.1;
-
-    private static final double NARROWED = 0.98;
-
-    /** Two values that are so much correlated are told as one. */
-    private static final double ONE = 0.95;
-
-    private static final int MOST_UNTOLD = 8;
+    /** Of more tests these last ones are held out, one after the other: each is a fit anew. */
+    private static final int MOST_HELD_OUT = 3;
 
     private final Rig rig;
     private final List<FitTest> tests;
-    private final MapFit fit;
-    private final ParameterTable table;
+    private final List<Model> models;
+    private final int threads;
+    private final Work work;
 
-    private CorrectionFit(Rig declared, List<FitTest> tests, Work work) {
+    private CorrectionFit(Rig declared, List<FitTest> tests, int threads, Work work) {
         rig = declared;
-        this.tests = tests;
-        fit = new MapFit(tests, work);
-        table = Plant.assembleHeated(declared).parameters();
+        this.tests = List.copyOf(tests);
+        models = tests.stream().<Model>map(test -> DrivenModel.of(test.driven())).toList();
+        this.threads = threads;
+        this.work = work;
     }
 
     /**
@@ -46,227 +50,165 @@ public final class CorrectionFit {
      *
      * @param declared the rig as declared, which drove the tests
      * @param tests at least one
+     * @param threads ≥ 1
      * @return empty when stopped
+     * @throws IllegalArgumentException where a test has no channel that can be compared, or the rig
+     *     as declared would not have run to its end
      */
-    public static Optional<FitResult> of(Rig declared, List<FitTest> tests, Work work) {
-        if (tests.isEmpty() || !declared.corrections().isEmpty()) {
-            throw new IllegalArgumentException("a fit needs tests and a rig as it is declared");
+    public static Optional<FitResult> of(
+            Rig declared, List<FitTest> tests, int threads, Work work) {
+        if (!declared.corrections().isEmpty()) {
+            throw new IllegalArgumentException("a fit starts from a rig as it is declared");
         }
-        return new CorrectionFit(declared, tests, work).result();
+        return new CorrectionFit(declared, tests, threads, work).result();
     }
 
     private Optional<FitResult> result() {
-        List<List<Double>> before = new ArrayList<>();
-        if (!fit.run(first -> before.addAll(rms(first)))) {
+        Fitted fitted = Fit.of(models, threads, work);
+        OptionalDouble heldOut = heldOut();
+        if (work.stopped()) {
             return Optional.empty();
         }
-        OptionalDouble heldOut = fit.heldOut();
-        int[] rows = chosen();
+        Optional<Correction> correction = correction(fitted, heldOut);
         List<FitResult.Moved> moved = new ArrayList<>();
-        Optional<Correction> correction =
-                rows.length == 0 ? Optional.empty() : Optional.of(correction(rows, heldOut));
-        correction.ifPresent(group -> group.found().forEach(found -> moved.add(moved(found))));
-        moved.sort(Comparator.comparingDouble(one -> -Math.abs(one.by())));
+        correction.ifPresent(group -> moved.addAll(moved(group, fitted)));
+        return Optional.of(new FitResult(fitted, moved, heldOut, correction));
+    }
+
+    private Optional<Correction> correction(Fitted fitted, OptionalDouble heldOut) {
+        ParameterTable table = Plant.assembleHeated(rig).parameters();
+        Posterior all = fitted.posterior(table);
+        if (all.rows().length == 0) {
+            return Optional.empty();
+        }
+        String name =
+                tests.size() == 1
+                        ? "found by test " + tests.getFirst().name().id()
+                        : "found by " + tests.size() + " tests";
+        var grounds =
+                new Grounds(
+                        tests.stream().map(FitTest::name).toList(), heldOut, fitted.distance());
         return Optional.of(
-                new FitResult(
-                        moved,
-                        untold(),
-                        residuals(before),
-                        heldOut,
-                        fit.outliers(),
-                        fit.converged(),
-                        correction,
-                        tests.stream()
-                                .flatMap(test -> test.driven().notes().stream())
-                                .distinct()
-                                .toList()));
+                new CorrectionMaker(rig, table).make(name, mostTold(all, fitted, table), grounds));
     }
 
-    private static double deviation(MapFit fit, int unknown) {
-        int n = fit.unknowns().size();
-        return Math.sqrt(fit.covariance()[unknown * n + unknown]);
-    }
-
-    /** Rows of the rig's own table that the tests moved or narrowed, joints whole. */
-    private int[] chosen() {
-        var chosen = new TreeSet<Integer>();
-        for (int row = 0; row < table.size(); row++) {
-            int unknown = unknown(row);
-            if (unknown >= 0
-                    && (Math.abs(fit.deviates()[unknown]) > MOVED
-                            || deviation(fit, unknown) < NARROWED)) {
-                chosen.add(row);
+    /** As many as a group holds: what is left out went least far and kept most of its doubt. */
+    private static Posterior mostTold(Posterior all, Fitted fitted, ParameterTable table) {
+        int most = Correction.MOST / 2; // the rest of their tables' values comes to them
+        if (all.rows().length <= most) {
+            return all;
+        }
+        Map<String, Estimate> byRow = byRow(fitted);
+        Comparator<Integer> news =
+                Comparator.comparingDouble(
+                        i -> {
+                            Estimate one = byRow.get(table.rows().get(all.rows()[i]).name());
+                            return one == null ? 0 : -Math.abs(one.moved()) - 1 + one.leftOpen();
+                        });
+        int[] kept =
+                IntStream.range(0, all.rows().length)
+                        .boxed()
+                        .sorted(news)
+                        .limit(most)
+                        .sorted()
+                        .mapToInt(Integer::intValue)
+                        .toArray();
+        int n = all.rows().length;
+        double[] covariance = new double[most * most];
+        boolean[] logs = new boolean[most];
+        for (int i = 0; i < most; i++) {
+            logs[i] = all.inLogarithms()[kept[i]];
+            for (int j = 0; j < most; j++) {
+                covariance[i * most + j] = all.covariance()[kept[i] * n + kept[j]];
             }
         }
-        List<Integer> byNews = new ArrayList<>(chosen);
-        byNews.sort(Comparator.comparingDouble(row -> -news(row)));
-        chosen.clear();
-        chosen.addAll(byNews.subList(0, Math.min(byNews.size(), Correction.MOST / 2)));
-        for (ParameterTable.Together together : table.together()) {
-            if (together.rows().stream().anyMatch(chosen::contains)) {
-                chosen.addAll(together.rows());
+        return new Posterior(
+                Arrays.stream(kept).map(i -> all.rows()[i]).toArray(),
+                Arrays.stream(kept).mapToDouble(i -> all.values()[i]).toArray(),
+                logs,
+                covariance);
+    }
+
+    private static Map<String, Estimate> byRow(Fitted fitted) {
+        var byRow = new HashMap<String, Estimate>();
+        fitted.estimates().forEach(one -> byRow.put(one.row(), one));
+        return byRow;
+    }
+
+    private static List<FitResult.Moved> moved(Correction group, Fitted fitted) {
+        Map<String, Estimate> byRow = byRow(fitted);
+        List<FitResult.Moved> moved = new ArrayList<>();
+        for (Found found : group.found()) {
+            Estimate one = byRow.get(found.parameter());
+            moved.add(
+                    one == null
+                            ? new FitResult.Moved(found, 0, 1)
+                            : new FitResult.Moved(found, one.moved(), one.leftOpen()));
+        }
+        moved.sort(Comparator.comparingDouble(one -> -Math.abs(one.by())));
+        return moved;
+    }
+
+    /** Tests told by what the others find. */
+    private OptionalDouble heldOut() {
+        if (models.size() < 2) {
+            return OptionalDouble.empty();
+        }
+        double sum = 0;
+        int count = 0;
+        for (int k = Math.max(0, models.size() - MOST_HELD_OUT); k < models.size(); k++) {
+            if (work.stopped()) {
+                return OptionalDouble.empty();
+            }
+            List<Model> others = new ArrayList<>(models);
+            Model held = others.remove(k);
+            double[][] predicted = predicted(held, Fit.of(others, threads, work));
+            for (int c = 0; c < predicted.length; c++) {
+                sum += missed(held.channels().get(c), predicted[c]);
+                count += predicted[c].length;
             }
         }
-        return chosen.stream().mapToInt(Integer::intValue).toArray();
+        return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(sum / count));
     }
 
-    private double news(int row) {
-        int unknown = unknown(row);
-        return Math.abs(fit.deviates()[unknown]) + 1 - deviation(fit, unknown);
-    }
-
-    /** −1 for what no test could move: exact rows, and those of the day. */
-    private int unknown(int row) {
-        Parameter one = table.rows().get(row);
-        return one.input() < 0 || Unknowns.isOfTheDay(one.name())
-                ? -1
-                : fit.unknowns().of(one.name());
-    }
-
-    private Correction correction(int[] rows, OptionalDouble heldOut) {
-        int n = rows.length;
-        double[] deviates = new double[table.size()];
-        for (int row = 0; row < deviates.length; row++) {
-            deviates[row] = unknown(row) < 0 ? 0 : fit.deviates()[unknown(row)];
+    /** What a test would show by what others found; its own day as it was measured. */
+    private static double[][] predicted(Model held, Fitted others) {
+        ParameterTable table = held.parameters();
+        double[] p = table.nominal();
+        Posterior found = others.posterior(table);
+        for (int i = 0; i < found.rows().length; i++) {
+            p[found.rows()[i]] = found.values()[i];
         }
-        double[] values = new double[table.size()];
-        table.at(deviates, values);
-        boolean[] logs = new boolean[n];
-        double[] found = new double[n];
-        double distance = 0;
-        for (int i = 0; i < n; i++) {
-            found[i] = values[rows[i]];
-            logs[i] = logarithmic(rows[i], found[i]);
-            distance = Math.max(distance, Math.abs(deviates[rows[i]]));
-        }
-        double[] slopes = slopes(rows, deviates, logs);
-        double[] covariance = new double[n * n];
-        double[] own = fit.covariance();
-        int all = fit.unknowns().size();
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j <= i; j++) {
-                double sum = 0;
-                for (int a = 0; a < n; a++) {
-                    for (int b = 0; b < n && slopes[i * n + a] != 0; b++) {
-                        int ua = unknown(rows[a]);
-                        int ub = unknown(rows[b]);
-                        double between =
-                                ua < 0 || ub < 0 ? (a == b ? 1 : 0) : own[ua * all + ub];
-                        sum += slopes[i * n + a] * slopes[j * n + b] * between;
-                    }
-                }
-                covariance[i * n + j] = sum;
-                covariance[j * n + i] = sum;
-            }
-        }
-        return new CorrectionMaker(rig, table)
-                .make(
-                        tests.size() == 1
-                                ? "found by test " + tests.getFirst().name().id()
-                                : "found by " + tests.size() + " tests",
-                        new CorrectionMaker.Posterior(rows, found, logs, covariance),
-                        new Grounds(
-                                tests.stream().map(FitTest::name).toList(), heldOut, distance));
-    }
-
-    /** As its table draws it; by itself, in logarithms wherever it can be no less than 0. */
-    private boolean logarithmic(int row, double value) {
-        for (ParameterTable.Together together : table.together()) {
-            int member = together.rows().indexOf(row);
-            if (member >= 0) {
-                return together.factor().isPositive(member);
-            }
-        }
-        return value > 0 && !table.rows().get(row).range().contains(-1e-9);
+        double[][] out =
+                held.channels().stream()
+                        .map(channel -> new double[channel.size()])
+                        .toArray(double[][]::new);
+        return held.predictor().predict(p, out) ? out : new double[0][];
     }
 
     /**
-     * Of coordinates drawn over deviates: chords from the place found over what is left of the
-     * doubt, the steeper of both sides. At the end of a rectangle the tangent would tell that a
-     * value is known of which the tests say nothing.
+     * Squares of measured less predicted over what scatter, instrument and what the model leaves
+     * out lead to expect. What is left of the doubt of the numbers is not among it, so it errs to
+     * the strict side.
      */
-    private double[] slopes(int[] rows, double[] deviates, boolean[] logs) {
-        int n = rows.length;
-        double[] slopes = new double[n * n];
-        double[] here = new double[table.size()];
-        double[] there = new double[table.size()];
-        table.at(deviates, here);
-        for (int a = 0; a < n; a++) {
-            double left = unknown(rows[a]) < 0 ? 1 : deviation(fit, unknown(rows[a]));
-            for (double step : new double[] {left, -left}) {
-                double[] moved = deviates.clone();
-                moved[rows[a]] += step;
-                table.at(moved, there);
-                for (int i = 0; i < n; i++) {
-                    double by =
-                            logs[i]
-                                    ? Math.log(there[rows[i]] / here[rows[i]])
-                                    : there[rows[i]] - here[rows[i]];
-                    if (Math.abs(by / step) > Math.abs(slopes[i * n + a])) {
-                        slopes[i * n + a] = by / step;
-                    }
-                }
-            }
+    private static double missed(Compared channel, double[] predicted) {
+        double sum = 0;
+        for (int i = 0; i < predicted.length; i++) {
+            double measured = channel.measuredSi()[i];
+            double way = measured - channel.startSi();
+            double expected =
+                    square(channel.noiseSi()[i])
+                            + square(channel.errorSi() / 2)
+                            + square(channel.errorShare() * measured / 2)
+                            + square(channel.leftOutShare() * way / 2)
+                            + square(channel.leftOutSi() / 2);
+            double off = measured - predicted[i];
+            sum += off * off / Math.max(expected, 1e-9 * square(measured) + Double.MIN_NORMAL);
         }
-        return slopes;
+        return sum;
     }
 
-    private FitResult.Moved moved(Found found) {
-        int unknown = fit.unknowns().of(found.parameter());
-        return new FitResult.Moved(
-                found,
-                unknown < 0 ? 0 : fit.deviates()[unknown],
-                unknown < 0 ? 1 : deviation(fit, unknown));
-    }
-
-    /** Pairs that the tests tell only together. */
-    private List<String> untold() {
-        int n = fit.unknowns().size();
-        List<String> untold = new ArrayList<>();
-        for (int a = 0; a < n && untold.size() < MOST_UNTOLD; a++) {
-            for (int b = 0; b < a && untold.size() < MOST_UNTOLD; b++) {
-                String one = fit.unknowns().name(b);
-                String other = fit.unknowns().name(a);
-                double between =
-                        fit.covariance()[a * n + b] / deviation(fit, a) / deviation(fit, b);
-                if (Math.abs(between) > ONE && !one.isEmpty() && !other.isEmpty()) {
-                    untold.add(
-                            one
-                                    + " and "
-                                    + other
-                                    + " are told only together: more of the one looks like "
-                                    + (between < 0 ? "more" : "less")
-                                    + " of the other");
-                }
-            }
-        }
-        return untold;
-    }
-
-    private List<List<Double>> rms(double[][][] predicted) {
-        List<List<Double>> all = new ArrayList<>();
-        for (int test = 0; test < tests.size(); test++) {
-            List<Double> one = new ArrayList<>();
-            for (int c = 0; c < fit.channels(test).size(); c++) {
-                one.add(fit.channels(test).get(c).rmsSi(predicted[test][c]));
-            }
-            all.add(one);
-        }
-        return all;
-    }
-
-    private List<FitResult.Residual> residuals(List<List<Double>> before) {
-        List<FitResult.Residual> residuals = new ArrayList<>();
-        for (int test = 0; test < tests.size(); test++) {
-            for (int c = 0; c < fit.channels(test).size(); c++) {
-                residuals.add(
-                        new FitResult.Residual(
-                                tests.get(test).name().id(),
-                                fit.channels(test).get(c).name(),
-                                before.get(test).get(c),
-                                fit.channels(test).get(c).rmsSi(fit.predicted(test)[c])));
-            }
-        }
-        return residuals;
+    private static double square(double x) {
+        return x * x;
     }
 }

@@ -3,36 +3,27 @@ package liftwright.learning.correct;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import liftwright.learning.fit.Fitted;
 import liftwright.rig.correction.Correction;
 import liftwright.rig.correction.Found;
 
 /**
  * What tests found of a rig.
  *
- * @param moved what they found, farthest first
- * @param untold what they cannot tell, in sentences
- * @param residuals of every channel of every test
- * @param heldOut how well each test is told by the others, over what was expected; empty for one
- * @param outliers blocks that lost more than half their weight
- * @param converged whether a most probable place was found
+ * @param fitted what the fit says of all of them together
+ * @param moved what they found of the rig, farthest first
+ * @param heldOut how well tests are told by the others: root mean square of measured less
+ *     predicted, over what was expected; empty for one test
  * @param correction all that was found together; empty where nothing was
- * @param notes what was taken for granted
  */
 public record FitResult(
+        Fitted fitted,
         List<Moved> moved,
-        List<String> untold,
-        List<Residual> residuals,
         OptionalDouble heldOut,
-        int outliers,
-        boolean converged,
-        Optional<Correction> correction,
-        List<String> notes) {
+        Optional<Correction> correction) {
 
     public FitResult {
         moved = List.copyOf(moved);
-        untold = List.copyOf(untold);
-        residuals = List.copyOf(residuals);
-        notes = List.copyOf(notes);
     }
 
     /**
@@ -40,17 +31,7 @@ public record FitResult(
      *
      * @param found the value with its doubt
      * @param by how far it went, in standard deviations of its declared doubt, with sign
-     * @param left what is left of that doubt, 0 to 1
+     * @param left what is left of that doubt, 1 where the tests told nothing
      */
     public record Moved(Found found, double by, double left) {}
-
-    /**
-     * How a channel fits.
-     *
-     * @param test name of the test
-     * @param channel as in the head of a log's column
-     * @param declaredSi root mean square of measured less predicted as declared, SI
-     * @param fittedSi the same with what was found, SI
-     */
-    public record Residual(String test, String channel, double declaredSi, double fittedSi) {}
 }

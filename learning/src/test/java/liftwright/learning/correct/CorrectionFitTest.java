@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import liftwright.learning.fit.Fitted;
 import liftwright.learning.replay.Driven;
 import liftwright.learning.replay.Watched;
 import liftwright.learning.truth.SimulatedTest;
@@ -42,7 +43,7 @@ class CorrectionFitTest {
             double gain = 1 + watched.track().errorShare() / 2 * random.nextGaussian();
             double[] values = new double[out[c].length];
             for (int i = 0; i < values.length; i++) {
-                double noise = 2e-3 * Math.abs(out[c][i]) * random.nextGaussian();
+                double noise = 5e-4 * Math.abs(out[c][i]) * random.nextGaussian();
                 values[i] = gain * out[c][i] + offset + noise;
             }
             tracks.add(
@@ -69,7 +70,7 @@ class CorrectionFitTest {
         for (int i = 1; i <= 2; i++) {
             tests.add(new FitTest(name(i), Driven.of(rig, shown(driven, truth, random))));
         }
-        FitResult found = CorrectionFit.of(rig, tests, Work.quiet()).orElseThrow();
+        FitResult found = CorrectionFit.of(rig, tests, 1, Work.quiet()).orElseThrow();
         return new Case(rig, truth, driven.parameters(), found);
     }
 
@@ -82,15 +83,15 @@ class CorrectionFitTest {
         for (int seed = 1; seed <= 3; seed++) {
             Case drawn = draw(seed);
             FitResult found = drawn.found();
-            converged += found.converged() ? 1 : 0;
+            converged += found.fitted().converged() ? 1 : 0;
             assertThat(found.correction()).isPresent();
 
             double before = 0;
             double after = 0;
-            for (FitResult.Residual one : found.residuals()) {
+            for (Fitted.Residual one : found.fitted().residuals()) {
                 if (one.channel().startsWith("thrust") || one.channel().startsWith("speed")) {
-                    before += one.declaredSi();
-                    after += one.fittedSi();
+                    before += one.declaredRmsSi();
+                    after += one.rmsSi();
                 }
             }
             assertThat(after).isLessThan(before);
