@@ -169,7 +169,7 @@ final class Instruments {
         double kept = Math.exp(-with.periodS() / 0.8);
         double shown = 0;
         double creep = 0;
-        double lastS = -1;
+        double lastS = Double.NEGATIVE_INFINITY;
         double[] series = seriesOf(with, log);
         for (int k = 0; k < count; k++) {
             double timeS = with.heldS() * k;

@@ -61,7 +61,7 @@ final class MudlarkLogs {
         StringBuilder text =
                 new StringBuilder(
                         """
-                        # Instruments of Mudlark's stand. Invented.
+                        # Instruments of Mudlark's stand, and what they are off by. Invented.
                         liftwright log map: 1
                         columns:
                           - {head: "thrust [N]", is: thrust, unit: N, error: 1.5, error share: 0.4 %}
@@ -77,17 +77,6 @@ final class MudlarkLogs {
                                     + " V, error: 0.05, error share: 0.1 %%}%n",
                             k));
         }
-        rigOn(12)
-                .fans()
-                .forEach(
-                        fan ->
-                                text.append(
-                                        String.format(
-                                                Locale.ROOT,
-                                                "  - {head: \"speed %1$s [rpm]\", is: speed %1$s,"
-                                                        + " unit: rpm, error: 40, error share: 0.3"
-                                                        + " %%}%n",
-                                                fan.id().text())));
         return text.toString();
     }
 
