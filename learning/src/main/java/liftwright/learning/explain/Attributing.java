@@ -111,7 +111,7 @@ final class Attributing {
         for (int k = 1; k < settings.length; k++) {
             s = settings[k] > settings[s] ? k : s;
         }
-        double[] sizes = likeliest(s, best);
+        double[] sizes = weigher.likeliest(s, best);
         Reduced.Vector left = weigher.left(s, best, sizes[0], sizes[1]);
         List<Integer> causes = new ArrayList<>();
         if (best.first() >= 0) {
@@ -121,28 +121,6 @@ final class Attributing {
             causes.add(best.second());
         }
         return new Point(causes, sizes, weigher.settings().get(s).reduced().deviates(left));
-    }
-
-    private double[] likeliest(int s, Weigher.Weight weight) {
-        double[] sizes = {0, 0};
-        if (weight.isPair()) {
-            Weigher.Joint joint = weigher.joint(s, weight.first(), weight.second(), 48);
-            int best = best(joint.logs());
-            sizes[0] = joint.first()[best];
-            sizes[1] = joint.second()[best];
-        } else if (weight.first() >= 0) {
-            Grid grid = weigher.grid(weight.first());
-            sizes[0] = grid.at(best(weigher.sizeLogs(s, weight.first(), grid)));
-        }
-        return sizes;
-    }
-
-    private static int best(double[] logs) {
-        int best = 0;
-        for (int k = 1; k < logs.length; k++) {
-            best = logs[k] > logs[best] ? k : best;
-        }
-        return best;
     }
 
     /** Groups that do anything at the point, with Shapley's shares of full runs. */

@@ -65,7 +65,7 @@ public final class Explain {
                 ranked,
                 attribution.predictedN() - attribution.measuredN(),
                 attribution,
-                List.of(),
+                NextTests.of(ranked),
                 notes);
     }
 

@@ -18,7 +18,15 @@ final class Judged {
     static final double PAIR_PRIOR = 1.0;
 
     /** Nobody is accused while nothing is this likely. */
-    static final double ACQUITTED = 0.15;
+    static final double ACQUITTED = 0.03;
+
+    /**
+     * What the likeliest causes leave of the readings may be as unlike doubt as this, ln of a Bayes
+     * factor, or this part of their own: more, and something else is at work.
+     */
+    private static final double LEFTOVER = 8;
+
+    private static final double LEFTOVER_PART = 0.2;
 
     /** What is named holds this part of what speaks for any named cause. */
     private static final double TOLD = 0.9;
@@ -36,6 +44,7 @@ final class Judged {
     private final double nothing;
     private final double other;
     private final double logOther;
+    private final double leftover;
 
     Judged(Weigher weigher, List<Hypothesis> hypotheses) {
         this.weigher = weigher;
@@ -52,6 +61,10 @@ final class Judged {
         shares = java.util.Arrays.copyOf(all, weights.size());
         nothing = all[weights.size()];
         other = all[weights.size() + 1];
+        leftover =
+                weights.isEmpty() || weights.getFirst().log() < 0
+                        ? 0
+                        : leftoverOf(weights.getFirst());
     }
 
     double nothing() {
@@ -186,7 +199,7 @@ final class Judged {
         if (nothing >= ACQUITTED && nothing >= other) {
             return Finding.NOTHING_BEYOND_DECLARED;
         }
-        if (other >= accused) {
+        if (other >= accused || isUnlike()) {
             return Finding.NONE_OF_THESE;
         }
         List<Integer> named = numbers();
@@ -194,6 +207,30 @@ final class Judged {
             return Finding.CANNOT_BE_TOLD;
         }
         return named.size() == 1 || together() ? Finding.FOUND : Finding.CANNOT_BE_TOLD_APART;
+    }
+
+    /** Whether the likeliest causes leave a pattern that none of them makes. */
+    private boolean isUnlike() {
+        Weigher.Weight best = weights.getFirst();
+        return leftover > LEFTOVER && leftover > LEFTOVER_PART * best.log();
+    }
+
+    /** ln of the Bayes factor of a free pattern on top of the likeliest causes. */
+    double leftover() {
+        return leftover;
+    }
+
+    private double leftoverOf(Weigher.Weight best) {
+        double[] settings = weigher.settingShares(best);
+        int s = 0;
+        for (int k = 1; k < settings.length; k++) {
+            s = settings[k] > settings[s] ? k : s;
+        }
+        double[] sizes = weigher.likeliest(s, best);
+        return weigher.patterns()
+                .logFactor(
+                        weigher.settings().get(s).reduced(),
+                        weigher.left(s, best, sizes[0], sizes[1]));
     }
 
     /** Whether the likeliest is a pair, and sure enough. */

@@ -377,7 +377,7 @@ final class Suspects {
                                 CauseKind.AIR,
                                 "",
                                 KIND / 4,
-                                new double[] {0.03, 0.1, 0.3},
+                                new double[] {0.03, 0.06, 0.12},
                                 0.02,
                                 new Numbers(
                                         (size, p) ->

@@ -339,6 +339,29 @@ final class Weigher {
         }
     }
 
+    /** Most probable sizes of the causes of a weight in one setting; 0 for none. */
+    double[] likeliest(int s, Weight weight) {
+        double[] sizes = {0, 0};
+        if (weight.isPair()) {
+            Joint joint = joint(s, weight.first(), weight.second(), 48);
+            int best = best(joint.logs());
+            sizes[0] = joint.first()[best];
+            sizes[1] = joint.second()[best];
+        } else if (weight.first() >= 0) {
+            Grid grid = grid(weight.first());
+            sizes[0] = grid.at(best(sizeLogs(s, weight.first(), grid)));
+        }
+        return sizes;
+    }
+
+    private static int best(double[] logs) {
+        int best = 0;
+        for (int k = 1; k < logs.length; k++) {
+            best = logs[k] > logs[best] ? k : best;
+        }
+        return best;
+    }
+
     List<Setting> settings() {
         return settings;
     }
