@@ -11,9 +11,8 @@ import liftwright.plant.recording.Samples;
  * own: no more than the independent points of the grid, and no more than some for each edge. The
  * confidence is the share of all weight near the best shift.
  *
- * <p>Weight of a regression against none: from the Bayesian information criterion, G. Schwarz,
- * Annals of Statistics 6 (1978) 461. Samples worth as much as independent ones: M. S. Bartlett,
- * Journal of the Royal Statistical Society 98 (1935) 536.
+ * <p>Weight of a regression against none: [SCHW78]. Samples worth as much as independent ones:
+ * [BART35].
  */
 final class Correlated {
 
