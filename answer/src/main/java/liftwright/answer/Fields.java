@@ -60,7 +60,8 @@ public final class Fields {
                         MeasuringFields.ROWS,
                         SoundFields.ROWS,
                         LogbookFields.ROWS,
-                        NameFields.ROWS)
+                        NameFields.ROWS,
+                        LearningFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(
                         field -> {

@@ -479,6 +479,81 @@ public sealed interface Section {
     }
 
     /**
+     * What was measured over time beside what was expected, a strip a channel, with what happened.
+     *
+     * @param strips in the order in which they matter
+     * @param events in the order of time
+     */
+    record Strips(String id, String title, List<Strip> strips, List<Event> events)
+            implements Section {
+
+        /** More points of a strip than these nobody sees. */
+        public static final int MOST_POINTS = 2000;
+
+        public Strips {
+            strips = List.copyOf(strips);
+            events = List.copyOf(events);
+        }
+
+        /**
+         * @param label in words
+         * @param field of its values
+         * @param part of what it was read
+         * @param channel name of the channel in the log
+         * @param timesS on the clock of the recording, rising, s
+         * @param measured one a time, SI, finite
+         * @param expected likewise
+         * @param low lower end of the band of what its instrument would show
+         * @param high upper end
+         */
+        public record Strip(
+                String label,
+                String field,
+                String part,
+                String channel,
+                List<Double> timesS,
+                List<Double> measured,
+                List<Double> expected,
+                List<Double> low,
+                List<Double> high) {
+            public Strip {
+                timesS = List.copyOf(timesS);
+                measured = List.copyOf(measured);
+                expected = List.copyOf(expected);
+                low = List.copyOf(low);
+                high = List.copyOf(high);
+                if (timesS.isEmpty() || timesS.size() > MOST_POINTS) {
+                    throw new IllegalArgumentException(timesS.size() + " points: " + channel);
+                }
+                for (List<Double> values : List.of(measured, expected, low, high)) {
+                    if (values.size() != timesS.size()
+                            || !values.stream().allMatch(Double::isFinite)) {
+                        throw new IllegalArgumentException("not a number a time: " + channel);
+                    }
+                }
+            }
+
+            /** Whether the value at a time lies within its band. */
+            public boolean isInside(int at) {
+                return measured.get(at) >= low.get(at) && measured.get(at) <= high.get(at);
+            }
+        }
+
+        /**
+         * @param timeS on the clock of the recording, s, finite
+         * @param label in words
+         * @param part of what; empty where the whole is meant
+         */
+        public record Event(double timeS, String label, String part) {
+            public Event {
+                if (!Double.isFinite(timeS)) {
+                    throw new IllegalArgumentException("an event has a time: " + label);
+                }
+            }
+        }
+    }
+
+    /**
      * A test card: one job with all that is needed to do it, to be printed and signed.
      *
      * @param state where it stands, in words: {@code open}, {@code closed}, {@code passed}

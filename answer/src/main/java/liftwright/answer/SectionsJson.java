@@ -52,6 +52,7 @@ final class SectionsJson {
             case Section.Cases cases -> cases(cases);
             case Section.Elevation elevation -> elevation(elevation);
             case Section.Card card -> card(card);
+            case Section.Strips strips -> strips(strips);
         }
     }
 
@@ -188,6 +189,39 @@ final class SectionsJson {
             values.occurs(playback.field(), track.limit());
             track.values().forEach(value -> values.occurs(playback.field(), value));
         }
+    }
+
+    private void strips(Section.Strips strips) {
+        heading("strips", strips);
+        axis("x", Section.Timeline.TIME);
+        json.each("strips", strips.strips(), strip -> json.object(() -> strip(strip)));
+        json.each(
+                "events",
+                strips.events(),
+                event ->
+                        json.object(
+                                () -> {
+                                    json.name("time").number(event.timeS());
+                                    json.member("label", event.label());
+                                    json.member("part", event.part());
+                                }));
+        strips.events()
+                .forEach(event -> values.occurs(Section.Timeline.TIME, event.timeS()));
+    }
+
+    private void strip(Section.Strips.Strip strip) {
+        json.member("label", strip.label()).member("field", strip.field());
+        json.member("part", strip.part()).member("channel", strip.channel());
+        json.member("unit", SiUnit.of(Fields.of(strip.field()).measure()));
+        json.each("times", strip.timesS(), json::number);
+        json.each("measured", strip.measured(), json::number);
+        json.each("expected", strip.expected(), json::number);
+        json.each("low", strip.low(), json::number);
+        json.each("high", strip.high(), json::number);
+        strip.timesS().forEach(timeS -> values.occurs(Section.Timeline.TIME, timeS));
+        strip.measured().forEach(si -> values.occurs(strip.field(), si));
+        strip.low().forEach(si -> values.occurs(strip.field(), si));
+        strip.high().forEach(si -> values.occurs(strip.field(), si));
     }
 
     private void track(Section.Playback.Track track) {

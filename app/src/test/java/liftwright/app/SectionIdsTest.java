@@ -102,6 +102,7 @@ class SectionIdsTest {
             case Section.Waterfall _ -> "waterfall";
             case Section.Drawing _ -> "drawing";
             case Section.Card _ -> "card";
+            case Section.Strips _ -> "strips";
         };
     }
 }

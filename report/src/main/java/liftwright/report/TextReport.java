@@ -108,6 +108,7 @@ public final class TextReport {
             case Section.Cases _ -> {} // are stepped through, which paper is not
             case Section.Elevation elevation -> new ElevationText(paper, figures).write(elevation);
             case Section.Card card -> new CardText(paper, figures, this::section).write(card);
+            case Section.Strips strips -> new StripsText(paper, figures).write(strips);
             case Section.Drawing _ -> {} // a terminal has no room for it; its numbers are in JSON
         }
     }

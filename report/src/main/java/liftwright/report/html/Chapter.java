@@ -183,6 +183,9 @@ final class Chapter {
                                 () ->
                                         new ElevationPicture(page, figures, units, elevation)
                                                 .draw(name));
+                case Section.Strips strips ->
+                        times.add(
+                                () -> new StripsPicture(page, figures, units).draw(strips, name));
                 case Section.Drawing drawing ->
                         drawings.add(() -> new RigPicture(page, units).draw(drawing, name));
             }
@@ -222,6 +225,7 @@ final class Chapter {
                 case Section.Shares shares -> tables.write(shares.table(), id);
                 case Section.Playback _ -> {} // moves, which paper does not
                 case Section.Cases _ -> {} // are stepped through, which paper is not
+                case Section.Strips _ -> {} // its numbers are those of the table of channels
                 case Section.Matrix _ -> {} // is a table as it is drawn
                 case Section.Card card -> card.tables().forEach(table -> tables.write(table, id));
                 case Section.Elevation elevation ->
@@ -270,6 +274,8 @@ final class Chapter {
                 }
                 case Section.Playback playback -> used.add(playback.field());
                 case Section.Cases cases -> used.add(cases.field());
+                case Section.Strips strips ->
+                        strips.strips().forEach(strip -> used.add(strip.field()));
                 case Section.Matrix matrix -> used.addAll(matrix.table().columns());
                 case Section.Card card ->
                         card.tables().forEach(table -> used.addAll(table.columns()));

@@ -242,6 +242,14 @@ class StagesTest {
                                                     .map(si -> Value.of(cases.field(), si))
                                                     .toList())
                             .toList();
+            case Section.Strips strips ->
+                    strips.strips().stream()
+                            .map(
+                                    strip ->
+                                            strip.measured().stream()
+                                                    .map(si -> Value.of(strip.field(), si))
+                                                    .toList())
+                            .toList();
             case Section.Playback playback ->
                     playback.tracks().stream()
                             .map(
