@@ -1,7 +1,8 @@
 package liftwright.answer;
 
-import java.util.List;
 import liftwright.quantity.Measure;
+
+import java.util.List;
 
 /** What a test measured, beside what was predicted for it. */
 final class LearningFields {
@@ -76,28 +77,25 @@ final class LearningFields {
                             "lift-promised",
                             "predicted",
                             "Lift predicted for the recorded throttle, as a mean over the time in which it is greatest."),
-                    newtons(
-                            "lift-measured",
-                            "measured",
-                            "Lift measured over the same time."),
+                    newtons("lift-measured", "measured", "Lift measured over the same time."),
                     newtons(
                             "lift-missing",
                             "missing",
                             "Lift predicted less lift measured; below nought where there is more."),
-                    words("cause", "cause", "What may be wrong."),
+                    words("why-cause", "cause", "What may be wrong."),
                     cause(
-                            "cause-share",
+                            "why-share",
                             "probability",
                             Measure.PERCENT,
                             "Probability that a cause is at work, given what was measured."),
                     cause(
-                            "cause-takes",
+                            "why-takes",
                             "takes",
                             Measure.THRUST,
                             "Lift that a cause takes, with what holds 90 % of its probability."),
-                    words("cause-size", "how large", "Size of a cause in its own unit."),
+                    words("why-size", "how large", "Size of a cause in its own unit."),
                     cause(
-                            "cause-evidence",
+                            "why-evidence",
                             "evidence",
                             Measure.RATIO,
                             "Natural logarithm of how much more probable the readings are with the cause than without any."),

@@ -205,8 +205,7 @@ final class SectionsJson {
                                     json.member("label", event.label());
                                     json.member("part", event.part());
                                 }));
-        strips.events()
-                .forEach(event -> values.occurs(Section.Timeline.TIME, event.timeS()));
+        strips.events().forEach(event -> values.occurs(Section.Timeline.TIME, event.timeS()));
     }
 
     private void strip(Section.Strips.Strip strip) {

@@ -1,11 +1,12 @@
 package liftwright.report;
 
-import java.util.List;
-import java.util.stream.IntStream;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Strips;
 import liftwright.answer.Section.Strips.Strip;
 import liftwright.answer.Value;
+
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Strips as rows of marks over time: within its band, above it, below it. What happened stands
@@ -83,14 +84,11 @@ final class StripsText {
     private void inWords(Strip strip) {
         long inside = inside(strip);
         paper.text(
-                INDENT,
-                strip.label() + ": " + inside + " of " + strip.timesS().size() + " within");
+                INDENT, strip.label() + ": " + inside + " of " + strip.timesS().size() + " within");
     }
 
     private static long inside(Strip strip) {
-        return IntStream.range(0, strip.timesS().size())
-                .filter(strip::isInside)
-                .count();
+        return IntStream.range(0, strip.timesS().size()).filter(strip::isInside).count();
     }
 
     /** Each mark is the worst of its stretch. */

@@ -71,7 +71,8 @@ final class Jumps {
                             + OWN * moved;
             if (Math.abs(after - before) > threshold && stays(timesS, ratio, k, before, after)) {
                 int at = sharpest(ratio, k, to, before, after);
-                found.add(new Jump(at, before, after, threshold));
+                double behind = Noise.median(ratio, at, until(timesS, at, BEHIND_S));
+                found.add(new Jump(at, before, behind, threshold));
                 held = at;
                 k = at + LEAST_SAMPLES;
             } else {

@@ -1,10 +1,5 @@
 package liftwright.report.html;
 
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 import liftwright.answer.Answer;
 import liftwright.answer.Field;
 import liftwright.answer.Fields;
@@ -17,6 +12,12 @@ import liftwright.quantity.QuantityFormat;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Figures;
 import liftwright.report.PlotFrame;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** One answer: verdict, findings, pictures, tables, what it rests on, what its numbers mean. */
 final class Chapter {
@@ -184,8 +185,7 @@ final class Chapter {
                                         new ElevationPicture(page, figures, units, elevation)
                                                 .draw(name));
                 case Section.Strips strips ->
-                        times.add(
-                                () -> new StripsPicture(page, figures, units).draw(strips, name));
+                        times.add(() -> new StripsPicture(page, figures, units).draw(strips, name));
                 case Section.Drawing drawing ->
                         drawings.add(() -> new RigPicture(page, units).draw(drawing, name));
             }

@@ -1,8 +1,5 @@
 package liftwright.report.html;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
 import liftwright.answer.Section.Strips;
 import liftwright.answer.Section.Strips.Strip;
 import liftwright.answer.Section.Timeline;
@@ -11,6 +8,10 @@ import liftwright.quantity.QuantityFormat;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Figures;
 import liftwright.report.PlotFrame.Axis;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Strips over one axis of time, one a channel: the band hatched, what was expected dashed, what was
@@ -138,12 +139,7 @@ final class StripsPicture {
     private void strip(Strip strip, Axis time, double top) {
         Axis value = value(strip);
         String unit = value.unit().isEmpty() ? "" : " [" + value.unit() + "]";
-        canvas.text(
-                LEFT,
-                top - 5,
-                "start",
-                Canvas.cut(strip.label() + unit, WIDTH - LEFT),
-                "over");
+        canvas.text(LEFT, top - 5, "start", Canvas.cut(strip.label() + unit, WIDTH - LEFT), "over");
         for (double tick : ends(value)) {
             double y = y(value, tick, top);
             canvas.line(LEFT, y, WIDTH - 1, y, "hair");
@@ -215,8 +211,7 @@ final class StripsPicture {
     private String words(Strips strips) {
         List<String> words = new ArrayList<>();
         for (Strip strip : strips.strips()) {
-            long inside =
-                    IntStream.range(0, strip.timesS().size()).filter(strip::isInside).count();
+            long inside = IntStream.range(0, strip.timesS().size()).filter(strip::isInside).count();
             words.add(
                     strip.label()
                             + ": "
