@@ -1,8 +1,7 @@
 package liftwright.answer;
 
-import liftwright.quantity.Measure;
-
 import java.util.List;
+import liftwright.quantity.Measure;
 
 /** What a test measured, beside what was predicted for it. */
 final class LearningFields {

@@ -2,6 +2,12 @@ package liftwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
 import liftwright.answer.Answer;
 import liftwright.answer.Section;
 import liftwright.numerics.Work;
@@ -12,16 +18,8 @@ import liftwright.review.HeatQuestion;
 import liftwright.review.RestraintQuestion;
 import liftwright.review.Settings;
 import liftwright.rig.Rig;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.regex.Pattern;
 
 /**
  * The sections that the page about answers names are those that the answers of the examples have.

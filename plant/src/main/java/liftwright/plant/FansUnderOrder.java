@@ -1,13 +1,12 @@
 package liftwright.plant;
 
+import java.util.Arrays;
 import liftwright.plant.fault.Effect;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.Consumer;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Control;
-
-import java.util.Arrays;
 
 /**
  * All fans of a rig following an {@link Order} on whatever voltages the supply has, with motors as

@@ -1,12 +1,11 @@
 package liftwright.report;
 
+import java.util.List;
+import java.util.stream.IntStream;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Strips;
 import liftwright.answer.Section.Strips.Strip;
 import liftwright.answer.Value;
-
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Strips as rows of marks over time: within its band, above it, below it. What happened stands

@@ -1,5 +1,6 @@
 package liftwright.report;
 
+import java.util.List;
 import liftwright.answer.Answer;
 import liftwright.answer.Cautions;
 import liftwright.answer.Checks;
@@ -7,8 +8,6 @@ import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Section;
 import liftwright.answer.Verdict;
-
-import java.util.List;
 
 /**
  * An answer for a terminal: the verdict first, then findings, worst first, then pictures and

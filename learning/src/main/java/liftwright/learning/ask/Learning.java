@@ -1,5 +1,8 @@
 package liftwright.learning.ask;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import liftwright.answer.Checks;
 import liftwright.answer.Evidence;
 import liftwright.answer.Section;
@@ -12,10 +15,6 @@ import liftwright.learning.replay.Replay;
 import liftwright.numerics.Work;
 import liftwright.quantity.Measure;
 import liftwright.review.Settings;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 
 /** "Why did it not do what was promised?" */
 public final class Learning {

@@ -1,9 +1,8 @@
 package liftwright.learning.ask;
 
+import java.util.Optional;
 import liftwright.plant.recording.Recording;
 import liftwright.rig.Rig;
-
-import java.util.Optional;
 
 /**
  * A test to be explained.

@@ -1,5 +1,10 @@
 package liftwright.learning.ask;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -11,12 +16,6 @@ import liftwright.learning.replay.Replayed;
 import liftwright.learning.replay.Unread;
 import liftwright.plant.recording.Track;
 import liftwright.quantity.Measure;
-
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 
 /** What a builder should know of a test. */
 final class LearningFindings {

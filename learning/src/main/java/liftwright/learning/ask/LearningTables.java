@@ -1,5 +1,10 @@
 package liftwright.learning.ask;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import liftwright.answer.Section;
 import liftwright.answer.Section.Strips;
 import liftwright.answer.Section.Table;
@@ -16,12 +21,6 @@ import liftwright.learning.replay.Replayed;
 import liftwright.plant.recording.Signal;
 import liftwright.plant.recording.Track;
 import liftwright.quantity.Band;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Tables and pictures of what a test taught. */
 final class LearningTables {

@@ -1,5 +1,9 @@
 package liftwright.learning.ask;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import liftwright.answer.Outcome;
 import liftwright.answer.Sentence;
 import liftwright.answer.Verdict;
@@ -9,11 +13,6 @@ import liftwright.learning.replay.MissingLift;
 import liftwright.learning.replay.Replay;
 import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The first line: did the test give what was predicted, and what is missing. */
 final class LearningVerdict {

@@ -2,6 +2,7 @@ package liftwright.learning.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import liftwright.answer.AnswerJson;
 import liftwright.answer.Outcome;
 import liftwright.answer.Section;
@@ -11,10 +12,7 @@ import liftwright.learning.LearningAnswer;
 import liftwright.learning.truth.SimulatedTest;
 import liftwright.numerics.Work;
 import liftwright.review.Settings;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.Optional;
 
 /** Answers about recordings of a simulator that shares no line with the product. */
 class LearningTest {

@@ -2,6 +2,13 @@ package liftwright.learning.replay;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
+import java.util.random.RandomGenerator;
 import liftwright.numerics.Work;
 import liftwright.plant.fault.Effect;
 import liftwright.plant.recording.Recording;
@@ -13,16 +20,7 @@ import liftwright.rig.Control;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
 import liftwright.trials.RandomTrialRig;
-
 import org.junit.jupiter.api.Test;
-
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.DoubleUnaryOperator;
-import java.util.random.RandomGenerator;
 
 /**
  * What is planted into recordings of random rigs, with instruments that are off and noisy, is told

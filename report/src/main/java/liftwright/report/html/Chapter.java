@@ -1,5 +1,10 @@
 package liftwright.report.html;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 import liftwright.answer.Answer;
 import liftwright.answer.Field;
 import liftwright.answer.Fields;
@@ -12,12 +17,6 @@ import liftwright.quantity.QuantityFormat;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Figures;
 import liftwright.report.PlotFrame;
-
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /** One answer: verdict, findings, pictures, tables, what it rests on, what its numbers mean. */
 final class Chapter {

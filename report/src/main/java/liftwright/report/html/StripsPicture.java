@@ -1,5 +1,8 @@
 package liftwright.report.html;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
 import liftwright.answer.Section.Strips;
 import liftwright.answer.Section.Strips.Strip;
 import liftwright.answer.Section.Timeline;
@@ -8,10 +11,6 @@ import liftwright.quantity.QuantityFormat;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Figures;
 import liftwright.report.PlotFrame.Axis;
-
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * Strips over one axis of time, one a channel: the band hatched, what was expected dashed, what was

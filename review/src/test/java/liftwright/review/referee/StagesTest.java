@@ -2,6 +2,16 @@ package liftwright.review.referee;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.random.RandomGenerator;
+import java.util.stream.Stream;
 import liftwright.answer.Answer;
 import liftwright.answer.Checks;
 import liftwright.answer.Outcome;
@@ -20,21 +30,9 @@ import liftwright.review.Staged;
 import liftwright.review.Task;
 import liftwright.rig.Rig;
 import liftwright.testkit.Seeded;
-
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.random.RandomGenerator;
-import java.util.stream.Stream;
 
 /** An answer that comes in stages says nothing that its whole does not. */
 class StagesTest {
