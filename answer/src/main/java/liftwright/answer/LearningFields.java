@@ -31,7 +31,7 @@ final class LearningFields {
                             "off by",
                             Measure.TEMPERATURE_DIFFERENCE,
                             "Difference of temperatures."),
-                    words("channel", "channel", "Name of a channel in the log."),
+                    words("replayed-channel", "channel", "Name of a channel in the log."),
                     words(
                             "channel-standing",
                             "standing",
@@ -62,16 +62,16 @@ final class LearningFields {
                             "Σ d(k) d(k+1) / Σ d(k)², d about its mean",
                             "by definition",
                             ANSWER),
-                    words("event", "what happened", "What happened, as the recording shows it."),
+                    words("happened", "what happened", "What happened, as the recording shows it."),
                     new Field(
-                            "event-time",
+                            "happened-at",
                             "time",
                             Measure.TIME,
                             "When it happened, on the clock of the recording.",
                             "first sample nearer to what came after than to what was before",
                             "by definition",
                             EVENTS),
-                    words("event-channel", "seen on", "Channel that shows it."),
+                    words("happened-on", "seen on", "Channel that shows it."),
                     newtons(
                             "lift-promised",
                             "predicted",

@@ -97,7 +97,7 @@ final class LearningTables {
             OptionalDouble from = channel.outsideFromS();
             rows.add(
                     List.of(
-                            Value.words("channel", channel.watched().track().name()),
+                            Value.words("replayed-channel", channel.watched().track().name()),
                             Value.words(
                                     "channel-standing",
                                     from.isEmpty()
@@ -115,7 +115,7 @@ final class LearningTables {
                 "channels",
                 "Each channel beside its prediction",
                 List.of(
-                        "channel",
+                        "replayed-channel",
                         "channel-standing",
                         "channel-inside",
                         "channel-bias",
@@ -130,10 +130,10 @@ final class LearningTables {
         for (Event event : replay.events()) {
             rows.add(
                     List.of(
-                            Value.of("event-time", event.timeS()),
+                            Value.of("happened-at", event.timeS()),
                             Value.words("part", event.part().equals(Track.ALL) ? "" : event.part()),
-                            Value.words("event", event.kind().words()),
-                            Value.words("event-channel", event.channel())));
+                            Value.words("happened", event.kind().words()),
+                            Value.words("happened-on", event.channel())));
         }
         return rows.isEmpty()
                 ? Optional.empty()
@@ -141,7 +141,7 @@ final class LearningTables {
                         new Table(
                                 "events",
                                 "What happened, in the order of time",
-                                List.of("event-time", "part", "event", "event-channel"),
+                                List.of("happened-at", "part", "happened", "happened-on"),
                                 rows));
     }
 
