@@ -30,7 +30,9 @@ final class FitText {
         line(rig + ": what its tests find of its numbers. A calculation, not a certificate.");
         line("");
         if (!found.fitted().converged()) {
-            line("No most probable place was found: take nothing of this for true.");
+            line(
+                    "What was found is not proven to be most probable: no verdict becomes better by"
+                            + " it.");
         }
         if (found.moved().isEmpty()) {
             line("These tests tell no number better than it is declared.");

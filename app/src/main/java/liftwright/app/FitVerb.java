@@ -147,7 +147,7 @@ final class FitVerb {
             say("nothing was written; " + FitGrammar.WRITE + " writes the corrections");
             return Exit.CLEAR;
         }
-        if (found.correction().isEmpty() || !found.fitted().converged()) {
+        if (found.correction().isEmpty()) {
             say("nothing was written: there is nothing that these tests tell");
             return Exit.STOPS;
         }

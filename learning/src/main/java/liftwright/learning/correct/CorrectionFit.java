@@ -85,9 +85,12 @@ public final class CorrectionFit {
                 tests.size() == 1
                         ? "found by test " + tests.getFirst().name().id()
                         : "found by " + tests.size() + " tests";
+        // What is not proven to be most probable counts, but bears nothing out.
         var grounds =
                 new Grounds(
-                        tests.stream().map(FitTest::name).toList(), heldOut, fitted.distance());
+                        tests.stream().map(FitTest::name).toList(),
+                        fitted.converged() ? heldOut : OptionalDouble.empty(),
+                        fitted.distance());
         return Optional.of(
                 new CorrectionMaker(rig, table).make(name, mostTold(all, fitted, table), grounds));
     }
