@@ -55,7 +55,7 @@ public record LogbookAnswer(
                                 new Evidence.Law(
                                         WRITTEN,
                                         "SHA-256 of its bytes, FIPS 180-4",
-                                        "who rewrites the list of digests too is not found out",
+                                        "slips and broken disks; who rewrites the digests too is not found",
                                         true)),
                         List.of(),
                         List.of()));

@@ -114,6 +114,13 @@ public final class Shown {
                                                 + (note.by().isEmpty()
                                                         ? ""
                                                         : " (" + note.by() + ")")));
+        entry.tables()
+                .forEach(
+                        table ->
+                                fact(
+                                        rows,
+                                        "reading of " + table.source(),
+                                        String.join(" ", table.notes())));
         fact(rows, "rig", "revision " + entry.rig().revision() + ", " + entry.rig().digest());
         fact(rows, "all files", test.digest());
         return new Section.Table(

@@ -2,7 +2,6 @@ package liftwright.logbook.life;
 
 import java.util.Arrays;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
 import liftwright.numerics.CounterStream;
@@ -22,7 +21,7 @@ final class Doubt {
     private static final double COVERAGE = 0.95;
 
     private final long seed;
-    private final Map<Quantity, Drawn> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Quantity, Drawn> known = new IdentityHashMap<>();
 
     Doubt(long seed) {
         this.seed = seed;

@@ -165,4 +165,98 @@ public final class RandomEntries {
     TestEntry test() {
         return test(new Snapshot("rig.yaml", digest(), random.nextInt(9)));
     }
+
+    /** A row of a life sheet. */
+    public PackSheet.Row row() {
+        boolean measured = random.nextBoolean();
+        boolean stored = random.nextBoolean();
+        return new PackSheet.Row(
+                date(),
+                measured
+                        ? Optional.of(amount(0.01, 0.05, Dimensions.RESISTANCE))
+                        : Optional.empty(),
+                measured ? Optional.of(amount(280, 310, Dimensions.TEMPERATURE)) : Optional.empty(),
+                maybe(() -> amount(10_000, 90_000, Dimensions.CHARGE)),
+                maybe(() -> amount(0.01, 0.2, Dimension.NONE)),
+                stored ? Optional.of(random.nextInt(99)) : Optional.empty(),
+                stored ? Optional.of(amount(0.3, 0.8, Dimension.NONE)) : Optional.empty(),
+                random.nextInt(3) == 0 ? words() : "",
+                random.nextBoolean() ? words() : "",
+                random.nextBoolean() ? words() : "");
+    }
+
+    /** A sheet with at least one row. */
+    public PackSheet pack() {
+        return new PackSheet(
+                "p.1",
+                random.nextBoolean() ? words() : "",
+                amount(1000, 3000, Dimensions.TEMPERATURE),
+                maybe(() -> amount(0.01, 0.05, Dimensions.RESISTANCE)),
+                maybe(() -> amount(10_000, 90_000, Dimensions.CHARGE)),
+                random.nextBoolean()
+                        ? PackSheet.Retire.USUAL
+                        : new PackSheet.Retire(
+                                random.nextDouble(1, 3),
+                                random.nextDouble(),
+                                random.nextDouble(),
+                                random.nextInt(9),
+                                true),
+                Stream.concat(Stream.of(row()), some(4, this::row).stream()).toList());
+    }
+
+    /** An inspection. */
+    public PartSheet.Inspection inspection() {
+        return new PartSheet.Inspection(
+                date(),
+                random.nextBoolean() ? words() : "",
+                random.nextBoolean(),
+                words(),
+                some(
+                        3,
+                        () ->
+                                new PartSheet.Measured(
+                                        words(),
+                                        amount(1, 2, Dimensions.MASS),
+                                        maybe(() -> amount(1, 2, Dimensions.MASS)))),
+                random.nextBoolean() ? words() : "");
+    }
+
+    PartSheet part() {
+        return new PartSheet(
+                "left.1",
+                Stream.concat(Stream.of(inspection()), some(3, this::inspection).stream()).toList());
+    }
+
+    /** A draft: nothing is frozen. */
+    public Incident incident() {
+        List<Incident.OtherClock> clocks =
+                random.nextBoolean()
+                        ? List.of()
+                        : List.of(
+                                new Incident.OtherClock(
+                                        "film", random.nextDouble(-9, 9), words()));
+        return new Incident(
+                date(),
+                words(),
+                random.nextBoolean() ? words() : "",
+                List.of(),
+                clocks,
+                some(
+                        4,
+                        () ->
+                                new Incident.Event(
+                                        random.nextDouble(-5, 50),
+                                        clocks.isEmpty() || random.nextBoolean() ? "" : "film",
+                                        words())),
+                some(
+                        3,
+                        () -> new Incident.Cause(words(), some(2, this::words), some(2, this::words))),
+                maybe(() -> CardId.of(CardKind.HOP)),
+                random.nextBoolean() ? words() : "");
+    }
+
+    /** A note on something. */
+    public Note note(EntryId about) {
+        return new Note(about, date(), random.nextBoolean() ? words() : "", words());
+    }
 }
