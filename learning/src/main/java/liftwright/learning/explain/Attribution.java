@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * Missing lift shared out among groups of causes, each newton once: predicted − Σ shares =
- * measured, to rounding. Lift is the mean over the blocks in which at least {@link #FULL} of the
- * greatest total thrust was predicted.
+ * measured, to rounding. Lift is the mean over the blocks in which total thrust was at least {@link
+ * #FULL} of its greatest, as measured; as declared where nothing measured it.
  *
  * @param predictedN lift as declared, N
  * @param measuredN lift measured, N

@@ -61,14 +61,7 @@ final class Bench {
         base = run.channels;
         baseLift = run.lift;
         channels = compared(run);
-        double most = 0;
-        for (double newton : baseLift) {
-            most = Math.max(most, newton);
-        }
-        full = new boolean[baseLift.length];
-        for (int k = 0; k < full.length; k++) {
-            full[k] = baseLift[k] >= Attribution.FULL * most;
-        }
+        full = full(liftMeasured ? open.watched().get(lift).blocks().meansSi() : baseLift);
     }
 
     /** Puts a channel in that nobody measured, to have it predicted. */
@@ -102,6 +95,19 @@ final class Bench {
             }
         }
         throw new IllegalStateException("thrust of all fans is always predicted");
+    }
+
+    /** Where a thrust is nearly its greatest. */
+    private static boolean[] full(double[] newtons) {
+        double most = 0;
+        for (double newton : newtons) {
+            most = Math.max(most, newton);
+        }
+        boolean[] full = new boolean[newtons.length];
+        for (int k = 0; k < full.length; k++) {
+            full[k] = newtons[k] >= Attribution.FULL * most;
+        }
+        return full;
     }
 
     private Run runs(Driven driven, double[] p) {

@@ -405,7 +405,7 @@ final class Suspects {
                         CauseKind.SCALE,
                         channel.name(),
                         share * (sign < 0 ? 1.5 : 0.5),
-                        new double[] {sign * 0.05, sign * 0.4},
+                        new double[] {sign * 0.05, sign * 0.2},
                         least,
                         new Shown(c, 1, 0),
                         percent(sign < 0 ? "shown too little" : "shown too much"));
