@@ -199,7 +199,7 @@ function valueOver(strip: Strip, values: readonly number[], time: number): numbe
     return one + ((other - one) * (time - from)) / (to - from);
 }
 
-/** A moment in words: "measured 23.1 to 23.4 N, expected 24.0 N (22.9 to 25.1)". */
+/** A moment in words: "measured 23.1 to 23.4 N, expected 24.0 N (22.9 to 25.1 N)". */
 export function momentWords(moment: Moment, y: Axis): string {
     const say = (si: number): string => numeral(shownOn(y, si), y.step / 100);
     const unit = y.unit ? ` ${y.unit}` : '';
@@ -209,8 +209,8 @@ export function momentWords(moment: Moment, y: Axis): string {
         const [low, high] = measured;
         said.push(`measured ${low === high ? say(low) : `${say(low)} to ${say(high)}`}${unit}`);
     }
-    if (expected !== undefined) said.push(`expected ${say(expected)}${unit}`);
-    if (band) said.push(`band ${say(band[0])} to ${say(band[1])}${unit}`);
+    const ends = band ? ` (${say(band[0])} to ${say(band[1])}${unit})` : '';
+    if (expected !== undefined) said.push(`expected ${say(expected)}${unit}${ends}`);
     return said.length > 0 ? said.join(', ') : 'nothing recorded here';
 }
 

@@ -122,9 +122,7 @@ describe('a moment', () => {
         const told = momentOf(one, measuredOf(one), 2.2);
         expect(told.measured).toEqual([22, 22]);
         expect(told.expected).toBeCloseTo(24.2);
-        expect(momentWords(told, y)).toBe(
-            'measured 22.00 N, expected 24.20 N, band 22.70 to 25.70 N',
-        );
+        expect(momentWords(told, y)).toBe('measured 22.00 N, expected 24.20 N (22.70 to 25.70 N)');
     });
 
     test('says of a thinned stretch its least and greatest', () => {

@@ -91,7 +91,7 @@ function seenOf(channels: Channels, { channel }: Strip): Envelope | undefined {
     return channel === undefined ? undefined : channels.get(channel);
 }
 
-/** What stands under the cursor, in words with units; the unit alone where there is none. */
+/** The unit, and what stands under the cursor in words. */
 function Reading({
     strip,
     looking,
@@ -104,13 +104,23 @@ function Reading({
         [strip, told, fields, looking],
     );
     const at = looking.cursor.value;
-    if (at === undefined) return <span class="quiet">{y.unit}</span>;
+    const unit = y.unit === '' ? '' : ` [${y.unit}]`;
+    if (at === undefined)
+        return (
+            <>
+                {unit}
+                <span class="reading" />
+            </>
+        );
     const other = seenOf(looking.other.value, strip);
     const beside = other && momentOf({ ...strip, times: [] }, other, at);
     return (
-        <span class="reading">
-            {momentWords(momentOf(strip, seenOf(looking.raw.value, strip) ?? told, at), y)}
-            {beside?.measured && `; ${besideLabel ?? 'other'} ${momentWords(beside, y)}`}
-        </span>
+        <>
+            {unit}
+            <span class="reading">
+                {momentWords(momentOf(strip, seenOf(looking.raw.value, strip) ?? told, at), y)}
+                {beside?.measured && `; ${besideLabel ?? 'other'} ${momentWords(beside, y)}`}
+            </span>
+        </>
     );
 }

@@ -107,7 +107,10 @@ function Drawn({ section, fields, raw, beside, onShow }: StripsProps) {
             {events.length > 0 && (
                 <EventList events={events} looking={looking} fields={fields} onShow={onShow} />
             )}
-            <div ref={home} class="strip-plots">
+            <div
+                ref={home}
+                class={beside === undefined ? 'strip-plots' : 'strip-plots with-beside'}
+            >
                 {section.strips.map(strip => (
                     <StripRow
                         key={strip.channel ?? strip.label}
