@@ -162,9 +162,9 @@ describe('a test', () => {
         expect(home.querySelector('.open-test .state')).toBeNull();
         const figures = [...home.querySelectorAll('.open-test figure, .open-test .picture.table')];
         expect(figures.map(each => each.className)).toEqual([
-            expect.stringContaining('strips'),
             expect.stringContaining('waterfall'),
             expect.stringContaining('table'),
+            expect.stringContaining('strips'),
         ]);
         expect(home.querySelector('.open-test')?.textContent).toContain('none of these');
         expect(home.querySelectorAll('img').length).toBe(0);

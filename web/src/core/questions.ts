@@ -46,7 +46,7 @@ export const FIRST: Record<Question, readonly string[]> = {
     failures: ['failures', 'failure-cases', 'goes-next'],
     restraint: ['restraint-elevation', 'stand-elevation', 'stand-loads', 'tether-loads', 'heights'],
     trials: ['today'], // and the way of the cards
-    learning: ['strips', 'missing-lift', 'causes', 'next-test', 'not-told'], // of the test that lies open
+    learning: ['missing-lift', 'causes', 'next-tests', 'events'], // of the test that lies open; then its strips
 };
 
 /** Kinds of sections that are pictures and nothing else. */

@@ -198,14 +198,68 @@ export type Units = 'si' | 'us';
 //   409 'refused' with the reason, among them a rig file that is not saved: a pass speaks of what is written.
 // POST /api/test {rig, test, units, turn?} -> stream of Told of the question 'learning' about one test of the logbook
 //   beside the rig: nominal has its channels and what was left over, whole what the missing newtons are due to.
+//   After the whole answer comes {logbook: AnswerDocument}: the list of tests, which knows it from now on.
 //   Stopped as an ask is. What is saved of the rig now does not matter: a test keeps the rig that it was made with.
 // POST /api/samples {rig, test, channels: string[], from, to, pixels} -> Stretches: what was recorded between two
 //   times, s, each channel in at most that many stretches with the least and the greatest of each.
 // POST /api/upload {rig, name, upload?, at, bytes} -> Uploaded: a piece of a log, base64; without `upload` a new one
 //   begins. POST /api/forget {rig, uploads} lets them go.
-// POST /api/reading {rig, base, uploads, mapping?, units, turn?} -> stream of {progress} | {read: LogRead} | {refused}
-//   | {end}: what the reader understood of the logs; nothing is kept yet.
-// POST /api/keep {rig, base, reading, ...AboutTest} -> Recorded with the id of the test; 409 'refused' with the reason.
+// POST /api/reading {rig, base, uploads, turn?} -> stream of ReadingTold: what the reader understood of the logs; nothing
+//   is kept yet. Closing the stream before its end stops it.
+// POST /api/keep {rig, base, reading, ...AboutTest} -> Kept; 409 'refused' with the reason, among them a rig file that is
+//   not saved: a test keeps the rig that it was made with.
+export interface Uploaded {
+    upload: string;
+    /** Bytes that have come so far. */
+    size: number;
+}
+export type ReadingTold =
+    { read: LogRead } | { problems: LogProblem[] } | { refused: string } | { end: 'done' };
+/** What was understood of the logs of one test. Texts of the files are untrusted. */
+export interface LogRead {
+    reading: string;
+    files: LogFile[];
+    rejected: {
+        source: string;
+        count: number;
+        first: { line: number; reason: string; text: string }[];
+    }[];
+    /** `line` is 0 for the file as a whole. */
+    notes: { source: string; line: number; text: string }[];
+}
+export interface LogFile {
+    source: string;
+    rows: number;
+    /** By its own clock, s. */
+    first: number;
+    last: number;
+    /** What its clock calls 0 s, where it tells a date. */
+    begin?: string;
+    /** How it stands to the clock of the test, in words. */
+    clock: string;
+    channels: { head: string; name: string; unit: string }[];
+}
+export interface LogProblem {
+    source: string;
+    line: number;
+    column: string;
+    found: string;
+    expected: string;
+    advice: string;
+}
+export interface AboutTest {
+    /** A day, 2026-03-14. */
+    date: string;
+    /** Id of a card; empty for a test of its own. */
+    card: string;
+    /** Names with commas between, each perhaps with `=role`. */
+    who: string;
+    note: string;
+}
+export interface Kept {
+    test: string;
+    sentence: string;
+}
 export interface Stretches {
     channels: Stretch[];
 }
@@ -237,6 +291,8 @@ export type Told =
     /** The rig cannot be asked: its file has errors, or what was declared makes no rig. */
     | { refused: string; question?: Question }
     | { end: 'done' | 'stopped' };
+/** Down the stream of one test. */
+export type TestTold = Told | { logbook: AnswerDocument };
 
 /** What `review --json` writes (docs/reference/answers.md), with texts for the reader added. */
 export interface AnswerDocument {

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Question, Stage, Told, Units } from '../core/wire';
+import type { AnswerDocument, Question, Stage, Told, Units } from '../core/wire';
 import { ASKED, asked, changed, ended, told, unasked, type Rungs } from '../core/verdicts';
 import type { Server } from './server';
 import { nextTurn } from './turn';
@@ -57,6 +57,13 @@ export class Asks {
         if (end.kind !== 'fault') return;
         if (end.fault.fault === 'stale') this.stale();
         else this.tell(end.fault.sentence);
+    }
+
+    /** What is known of a question now, without asking it again. */
+    learn(question: Question, document: AnswerDocument): void {
+        const { of } = this.rungs.value[question];
+        if (of === undefined) return;
+        this.rungs.value = told(this.rungs.value, of, { stage: 'whole', question, document });
     }
 
     /** What was answered stays. */

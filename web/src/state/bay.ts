@@ -7,6 +7,7 @@ import { Cards } from './cards';
 import { Gate } from './gate';
 import { StoredKeep } from './keep';
 import { Moving } from './moving';
+import { Reading } from './reading';
 import { Server } from './server';
 import { Taste } from './taste';
 import { Tests } from './tests';
@@ -70,7 +71,20 @@ export class Bay {
             this.askAgain();
         },
     );
-    readonly tests = new Tests(this.server, () => this.where());
+    readonly tests = new Tests(
+        this.server,
+        () => this.where(),
+        list => {
+            this.asks.learn('learning', list);
+        },
+    );
+    readonly reading = new Reading(
+        this.server,
+        () => this.where(),
+        () => {
+            this.askAgain();
+        },
+    );
     readonly moving = new Moving(
         this.server,
         this.trial,
@@ -171,6 +185,7 @@ export class Bay {
         this.asks.forget();
         this.cards.forget();
         this.tests.forget();
+        void this.reading.drop();
         this.selected.value = undefined;
         this.named.value = undefined;
         this.failure.value = undefined;

@@ -2,7 +2,7 @@ import { signal } from '@preact/signals';
 import type { RawSource } from '../core/samples';
 import type { Span } from '../core/span';
 import { asked, ended, told, unasked, type Rungs } from '../core/verdicts';
-import type { Stretch, Stretches, Told } from '../core/wire';
+import type { AnswerDocument, Stretch, Stretches, TestTold } from '../core/wire';
 import type { Where } from './cards';
 import type { Server } from './server';
 import { nextTurn } from './turn';
@@ -20,6 +20,8 @@ export class Tests {
     constructor(
         private readonly server: Server,
         private readonly where: () => Where | undefined,
+        /** The list of tests is another now. */
+        private readonly listed: (list: AnswerDocument) => void,
     ) {}
 
     /** Opens a test, or closes it where it lies open. */
@@ -66,10 +68,11 @@ export class Tests {
             '/api/test',
             { rig, units, test, turn: nextTurn() },
             running.signal,
-            line => {
-                if (this.running === running) {
-                    this.rungs.value = told(this.rungs.value, test, line as Told);
-                }
+            read => {
+                const line = read as TestTold;
+                if (this.running !== running) return;
+                if ('logbook' in line) this.listed(line.logbook);
+                else this.rungs.value = told(this.rungs.value, test, line);
             },
         );
         if (this.running !== running) return;

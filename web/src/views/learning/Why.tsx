@@ -2,7 +2,9 @@ import { testsOf, type TestRow } from '../../core/learning';
 import type { AnswerDocument } from '../../core/wire';
 import { exact } from '../../pictures/TableView';
 import { useBay } from '../context';
+import { Fold } from '../Fold';
 import { OpenTest } from './OpenTest';
+import { ReadLog } from './ReadLog';
 
 interface WhyProps {
     document: AnswerDocument;
@@ -22,6 +24,7 @@ export function Why({ document }: WhyProps) {
                 ) : (
                     <TestTable tests={tests} open={open} />
                 )}
+                <Fold title="Read in a log">{() => <ReadLog />}</Fold>
             </section>
             {open !== undefined && (
                 <OpenTest
