@@ -28,6 +28,8 @@ final class AllRoutes {
                                         bay::fault)
                                 .routes(),
                         new CardRoutes(bay, onRecord).routes(),
+                        new TestRoutes(bay, onRecord).routes(),
+                        new ReadingRoutes(bay, onRecord).routes(),
                         new GuideRoutes(bay).routes(),
                         new MoveRoute(bay).routes())
                 .flatMap(List::stream)

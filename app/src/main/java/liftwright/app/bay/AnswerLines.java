@@ -41,6 +41,11 @@ record AnswerLines(Lines lines, String version, Texts texts) {
                         + "}");
     }
 
+    /** The list of tests as it is now, where something was learned of one. */
+    void logbook(String rigName, Answer list) {
+        lines.tell("{\"logbook\":" + AnswerJson.write(list, rigName, version, texts) + "}");
+    }
+
     /** Tells how far something is that takes long. */
     void progress(Question question, AskedWork.Progress far) {
         lines.tell(

@@ -14,12 +14,25 @@ import liftwright.trials.day.Day;
  * @param records beside the rig files
  * @param reviewed what was answered lately
  * @param today the day
+ * @param logbooks beside the rig files
+ * @param learned what their tests taught, of those asked about lately
  */
-record OnRecord(Records records, Reviewed reviewed, Supplier<LocalDate> today) {
+record OnRecord(
+        Records records,
+        Reviewed reviewed,
+        Supplier<LocalDate> today,
+        Logbooks logbooks,
+        Learned learned) {
 
     /** Of the opened folder. */
     static OnRecord of(Bay bay) {
-        return new OnRecord(Records.beside(bay.folder()), new Reviewed(), LocalDate::now);
+        Records records = Records.beside(bay.folder());
+        return new OnRecord(
+                records,
+                new Reviewed(),
+                LocalDate::now,
+                new Logbooks(records, bay.folder().path()),
+                new Learned());
     }
 
     /**
@@ -50,6 +63,6 @@ record OnRecord(Records records, Reviewed reviewed, Supplier<LocalDate> today) {
      * @param digest of the rig as it stands
      */
     StagedLearning learning(String rig, String digest) {
-        return new StagedLearning(records.of(rig).rigFile(), digest);
+        return new StagedLearning(logbooks.of(rig), records.passes(rig), learned, digest);
     }
 }

@@ -2,6 +2,7 @@ package liftwright.app.bay;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import liftwright.app.bay.FaultException.Kind;
@@ -9,6 +10,7 @@ import liftwright.app.record.TrialsRecord;
 import liftwright.rig.Rig;
 import liftwright.trials.ask.TrialsCase;
 import liftwright.trials.day.Day;
+import liftwright.trials.evidence.Pass;
 import liftwright.trials.proof.KillProof;
 
 /** What is on record about the tests of the rigs of the opened folder. */
@@ -57,6 +59,15 @@ interface Records {
      */
     default Optional<KillProof> proof(String rig, String named) {
         return fromDisk(() -> of(rig).proof(named));
+    }
+
+    /**
+     * Passes beside a rig, as far as they read.
+     *
+     * @throws FaultException when the disk does not give it
+     */
+    default List<Pass> passes(String rig) {
+        return fromDisk(() -> of(rig).folder().read().passes());
     }
 
     /** What is read, or cannot be. */

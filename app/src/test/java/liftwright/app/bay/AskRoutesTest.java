@@ -34,6 +34,9 @@ class AskRoutesTest {
     private static final String ALL = "[\"lift\",\"endurance\",\"balance\"]";
     private static final Session TAB = new Session(1, Optional.empty());
 
+    private static final Records NOWHERE =
+            _ -> new TrialsRecord(Path.of("nowhere", "rig.yaml"));
+
     private final List<Throwable> faults = new CopyOnWriteArrayList<>();
 
     @AfterEach
@@ -57,9 +60,11 @@ class AskRoutesTest {
     private List<Route> routes(RigReading reading) {
         var untested =
                 new OnRecord(
-                        _ -> new TrialsRecord(Path.of("nowhere", "rig.yaml")),
+                        NOWHERE,
                         new Reviewed(),
-                        () -> LocalDate.of(2026, 3, 14));
+                        () -> LocalDate.of(2026, 3, 14),
+                        new Logbooks(NOWHERE, Path.of("nowhere")),
+                        new Learned());
         return new AskRoutes(_ -> reading, untested, "0.1.0", Duration.ofMillis(1), faults::add)
                 .routes();
     }

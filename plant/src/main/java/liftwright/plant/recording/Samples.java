@@ -84,4 +84,20 @@ public final class Samples {
         double share = (timeS - timesS[before]) / (timesS[before + 1] - timesS[before]);
         return valuesSi[before] + share * (valuesSi[before + 1] - valuesSi[before]);
     }
+
+    /**
+     * The same on a clock that shows more.
+     *
+     * @param byS so much, s; finite
+     */
+    public Samples later(double byS) {
+        if (byS == 0) {
+            return this;
+        }
+        double[] shiftedS = new double[timesS.length];
+        for (int k = 0; k < shiftedS.length; k++) {
+            shiftedS[k] = timesS[k] + byS;
+        }
+        return new Samples(shiftedS, valuesSi);
+    }
 }
