@@ -73,10 +73,12 @@ final class Tab implements AutoCloseable {
 
     /** A stream that can be read line by line. */
     BufferedReader stream(String route, String... members) throws Exception {
-        var reply =
-                client.send(
-                        request(route, key, object(List.of(members), "")),
-                        BodyHandlers.ofInputStream());
+        return lines(route, object(List.of(members), ""));
+    }
+
+    /** The same, of a body written as JSON. */
+    BufferedReader lines(String route, String body) throws Exception {
+        var reply = client.send(request(route, key, body), BodyHandlers.ofInputStream());
         if (reply.statusCode() != 200) {
             throw new IOException(route + " answered " + reply.statusCode());
         }
