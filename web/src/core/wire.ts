@@ -197,7 +197,7 @@ export type Units = 'si' | 'us';
 // POST /api/pass {rig, base, card, ...Outcome} -> Recorded: a file of its own beside the rig, never changed after.
 //   409 'refused' with the reason, among them a rig file that is not saved: a pass speaks of what is written.
 // POST /api/test {rig, test, units, turn?} -> stream of Told of the question 'learning' about one test of the logbook
-//   beside the rig: nominal has its channels and what was left over, whole what the missing newtons are due to.
+//   beside the rig, stage 'whole' alone: its channels, and what the missing newtons are due to.
 //   After the whole answer comes {logbook: AnswerDocument}: the list of tests, which knows it from now on.
 //   Stopped as an ask is. What is saved of the rig now does not matter: a test keeps the rig that it was made with.
 // POST /api/samples {rig, test, channels: string[], from, to, pixels} -> Stretches: what was recorded between two

@@ -1,19 +1,23 @@
 package liftwright.app.bay;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import liftwright.answer.Answer;
+import liftwright.learning.LearningAnswer;
+import liftwright.learning.ask.Learning;
+import liftwright.learning.ask.LearningCase;
+import liftwright.learning.replay.NotDrivenException;
 import liftwright.logbook.store.StoredTest;
 import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
+import liftwright.review.Settings;
 import liftwright.review.Stage;
-import liftwright.review.Staged;
+import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
+import liftwright.trials.CardId;
 
 /**
- * What one test taught, down a stream: first what its channels showed, then why; then the list of
- * tests anew, which knows it from now on.
+ * What one test taught, down a stream; then the list of tests anew, which knows it from now on.
  *
  * @param onRecord has the logbooks, and keeps what was learned
  * @param rig its path from the folder
@@ -29,13 +33,11 @@ record TestAnswering(
         AnswerLines lines,
         Consumer<Throwable> faults) {
 
-    private static final List<Stage> STAGES = List.of(Stage.NOMINAL, Stage.WHOLE);
-
     /** Answers, and says how it ended. */
     void run() {
         try {
             answer();
-        } catch (NotToldException | ImpossibleValueException e) {
+        } catch (NotToldException | ImpossibleValueException | NotDrivenException e) {
             lines.refuse(Optional.of(Question.LEARNING), String.valueOf(e.getMessage()));
         } catch (FaultException e) {
             lines.refuse(Optional.of(Question.LEARNING), e.sentence());
@@ -51,28 +53,28 @@ record TestAnswering(
 
     private void answer() {
         RigReading made = onRecord.logbooks().rigOf(rig, test);
-        String name = onRecord.logbooks().declared(made).name();
+        Rig declared = onRecord.logbooks().declared(made);
         Learned learned = onRecord.learned();
-        Optional<Staged> open = Optional.empty();
-        for (Stage stage : STAGES) {
-            if (work.stopped()) {
-                return;
-            }
-            Optional<? extends Answer> answer = learned.of(test.digest(), stage);
-            if (answer.isEmpty()) {
-                Staged staged = open.orElseGet(() -> staged(made));
-                open = Optional.of(staged);
-                answer = staged.answer(stage, work);
-                answer.ifPresent(found -> learned.keep(test.digest(), stage, found));
-            }
-            answer.ifPresent(found -> lines.tell(stage, Question.LEARNING, name, found));
-        }
-        lines.logbook(name, onRecord.learning(rig, made.digest()).listed());
+        Optional<Answer> known = learned.of(test.digest());
+        Optional<? extends Answer> answer =
+                known.isPresent() ? known : asked(made.digest(), declared);
+        answer.ifPresent(
+                found -> {
+                    learned.keep(test.digest(), found);
+                    lines.tell(Stage.WHOLE, Question.LEARNING, declared.name(), found);
+                    lines.logbook(declared.name(), onRecord.learning(rig, made.digest()).listed());
+                });
     }
 
-    private Staged staged(RigReading made) {
-        throw new FaultException(
-                FaultException.Kind.REFUSED, "This version does not tell it yet: " + made.digest());
+    private Optional<LearningAnswer> asked(String digest, Rig declared) {
+        var about =
+                new LearningCase(
+                        declared,
+                        digest,
+                        test.id().text(),
+                        onRecord.logbooks().recording(rig, test),
+                        test.entry().card().map(CardId::text));
+        return Learning.ask(about, Settings.standard(), work);
     }
 
     void tellProgress() {
