@@ -6,12 +6,9 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.File;
 import java.io.IOException;
-import java.net.URISyntaxException;
 import java.nio.file.Path;
-import java.security.CodeSource;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
@@ -56,7 +53,7 @@ final class Child {
                         "-Djava.io.tmpdir=" + confines.scratch(),
                         "--enable-native-access=ALL-UNNAMED",
                         "-cp",
-                        classPath(),
+                        System.getProperty("java.class.path"),
                         EngineMain.class.getName(),
                         Long.toString(ProcessHandle.current().pid())));
         command.addAll(confines.arguments());
@@ -66,30 +63,6 @@ final class Child {
         builder.directory(new File(confines.scratch()));
         builder.redirectError(ProcessBuilder.Redirect.DISCARD);
         return new Child(builder.start());
-    }
-
-    private static String classPath() throws IOException {
-        var places = new LinkedHashSet<String>();
-        try {
-            places.add(place(EngineMain.class));
-            places.add(
-                    place(
-                            Class.forName(
-                                    "org.duckdb.DuckDBDriver",
-                                    false,
-                                    EngineMain.class.getClassLoader())));
-        } catch (ClassNotFoundException | URISyntaxException e) {
-            throw new IOException("the SQL engine is not among the program's files", e);
-        }
-        return String.join(File.pathSeparator, places);
-    }
-
-    private static String place(Class<?> type) throws URISyntaxException, IOException {
-        CodeSource source = type.getProtectionDomain().getCodeSource();
-        if (source == null) {
-            throw new IOException(type + " came from nowhere");
-        }
-        return Path.of(source.getLocation().toURI()).toString();
     }
 
     private void listen(DataInputStream in) {

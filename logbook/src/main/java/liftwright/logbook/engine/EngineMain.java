@@ -1,5 +1,7 @@
 package liftwright.logbook.engine;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
@@ -8,6 +10,8 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -37,7 +41,7 @@ public final class EngineMain {
                         new BufferedOutputStream(
                                 new FileOutputStream(FileDescriptor.out), 1 << 16));
         // Whatever the library prints must not come between messages.
-        System.setOut(System.err);
+        System.setOut(new PrintStream(OutputStream.nullOutputStream(), true, UTF_8));
         try (var work = Statements.locked(Confines.of(args), out)) {
             forgetLibrary();
             Frame.of(Frame.Kind.READY, _ -> {}).write(out);
@@ -66,8 +70,7 @@ public final class EngineMain {
                 try {
                     Files.deleteIfExists(file);
                 } catch (IOException e) {
-                    // a system that keeps what is in use: the parent deletes the folder
-                    System.err.println(e);
+                    file.toFile().deleteOnExit(); // in use there: the parent deletes the folder
                 }
             }
         }
@@ -108,7 +111,7 @@ public final class EngineMain {
             }
             Files.deleteIfExists(scratch);
         } catch (IOException e) {
-            System.err.println(e);
+            scratch.toFile().deleteOnExit(); // the parent, if there is one, deletes it too
         } finally {
             Runtime.getRuntime().halt(status);
         }

@@ -52,7 +52,7 @@ final class Statements implements AutoCloseable {
             try {
                 statement.cancel();
             } catch (SQLException e) {
-                System.err.println(e); // it has just ended by itself
+                stopped = true; // it has just ended by itself, and its answer says how
             }
         }
     }
