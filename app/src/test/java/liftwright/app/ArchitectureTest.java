@@ -182,9 +182,19 @@ class ArchitectureTest {
                         "tools.jackson..");
         assertThat(HOUSE.stream().filter(bay)).as("classes of the bay").hasSizeGreaterThan(20);
         noClasses()
-                .that(DescribedPredicate.not(bay).and(DescribedPredicate.not(in("rig"))))
+                .that(
+                        DescribedPredicate.not(bay)
+                                .and(DescribedPredicate.not(in("rig")))
+                                .and(DescribedPredicate.not(in("logbook"))))
                 .should()
                 .dependOnClassesThat(network)
+                .check(HOUSE);
+        // Forces files to the disk; its engine's class path is made of URLs.
+        noClasses()
+                .that(in("logbook"))
+                .should()
+                .dependOnClassesThat(
+                        resideInAnyPackage("com.sun.net.httpserver..", "tools.jackson.."))
                 .check(HOUSE);
         noClasses()
                 .that(in("rig"))

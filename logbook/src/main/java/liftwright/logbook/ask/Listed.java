@@ -108,10 +108,10 @@ public final class Listed {
                 Value.of(
                         "test-channels",
                         entry.tables().stream().mapToInt(t -> t.channels().size()).sum()),
-                Value.of("log-rows", entry.tables().stream().mapToLong(SampleTable::rows).sum()),
+                Value.of("log-rows", (double) entry.tables().stream().mapToLong(SampleTable::rows).sum()),
                 Value.of(
                         "rows-aside",
-                        entry.tables().stream().mapToLong(SampleTable::rowsRejected).sum()));
+                        (double) entry.tables().stream().mapToLong(SampleTable::rowsRejected).sum()));
     }
 
     /** What was written down of the test's card on its day. */

@@ -153,8 +153,8 @@ public final class Shown {
             rows.add(
                     List.of(
                             Value.words("log-source", table.source()),
-                            Value.of("log-rows", table.rows()),
-                            Value.of("rows-aside", table.rowsRejected()),
+                            Value.of("log-rows", (double) table.rows()),
+                            Value.of("rows-aside", (double) table.rowsRejected()),
                             Value.of("clock-shift", table.clock().shiftS()),
                             table.clock()
                                     .confidence()
@@ -203,7 +203,7 @@ public final class Shown {
                 Math.hypot(channel.errorSi(), channel.errorShare() * Math.abs(found.mean()));
         return List.of(
                 Value.words("channel", channel.name()),
-                Value.of("channel-samples", found.samples()),
+                Value.of("channel-samples", (double) found.samples()),
                 Readings.of(channel.signal(), found.least()),
                 Readings.of(channel.signal(), found.mean()),
                 Readings.of(channel.signal(), found.most()),

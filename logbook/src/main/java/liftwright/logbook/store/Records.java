@@ -180,7 +180,7 @@ public final class Records {
                     RigFiles.create(file, text, disk);
                     return NOTES + "/" + name;
                 } catch (FileAlreadyExistsException e) {
-                    continue; // somebody else was quicker: the next number
+                    // somebody else was quicker: the next number
                 }
             }
         }
@@ -198,7 +198,7 @@ public final class Records {
         }
         List<Path> files;
         try (var all = Files.list(among(NOTES))) {
-            files = all.sorted(Comparator.comparing(Records::number)).toList();
+            files = all.sorted(Comparator.comparingInt(Records::number)).toList();
         }
         var notes = new ArrayList<Note>();
         for (Path file : files) {
