@@ -8,7 +8,7 @@ final class SoundFields {
 
     private static final String HOW = "docs/explanation/speed-from-sound.md";
     private static final String SPEEDS = "ListeningTest.oneFanIsFollowedWithAnIntervalThatHolds";
-    private static final String WHOSE = "ListeningTest.oneFanIsFollowedWithAnIntervalThatHolds";
+    private static final String WHOSE = "ListeningTest.whoseLineItIsIsRightWhereItIsClaimed";
 
     static final List<Field> ROWS =
             List.of(
@@ -59,7 +59,7 @@ final class SoundFields {
                             Measure.PERCENT,
                             "A fan's speed over the mean of those that were heard, at the same moments, less one.",
                             "median over moments of speed / mean - 1",
-                            "ListeningTest.oneFanIsFollowedWithAnIntervalThatHolds"));
+                            "ListeningTest.mismatchIsWhatTheFansDiffer"));
 
     private SoundFields() {}
 

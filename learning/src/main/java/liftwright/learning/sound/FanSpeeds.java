@@ -10,6 +10,9 @@ final class FanSpeeds {
 
     private record Point(double low, double high, double sdRadS, double perRatio) {}
 
+    /** Standard deviation of the shift of all ratios where few lines are seen. */
+    private static final double SHIFT = 0.003;
+
     private final List<Voice> voices;
     private final Doubt doubt;
     private final double[] expected;
@@ -95,8 +98,9 @@ final class FanSpeeds {
 
     /** One of several lines, of which some may not be seen: as far as its own ratio lets it be. */
     private Point widened(Point point, int fan) {
-        double least = point.perRatio() * (expected[fan] - 1.96 * strays[fan]);
-        double most = point.perRatio() * (expected[fan] + 1.96 * strays[fan]);
+        double stray = 1.96 * Math.hypot(strays[fan], SHIFT);
+        double least = point.perRatio() * (expected[fan] - stray);
+        double most = point.perRatio() * (expected[fan] + stray);
         return new Point(
                 Math.min(point.low(), least),
                 Math.max(point.high(), most),

@@ -133,11 +133,13 @@ public final class Listening {
     private Heard follow(
             Map<String, Kind> kinds, CommonCurve curve, List<Stretches.Stretch> stretches) {
         List<FanSpeed> speeds = new ArrayList<>();
+        List<Event> events = new ArrayList<>();
         int separable = 0;
         int unclaimed = 0;
         double resolution = 0;
         for (Kind kind : kinds.values()) {
             List<Trace> lines = new ArrayList<>();
+            List<Tracker> trackers = new ArrayList<>();
             int apart = 0;
             for (Stretches.Stretch stretch : stretches) {
                 var tracker =
@@ -147,19 +149,26 @@ public final class Listening {
                                 kind.fullHz(),
                                 kind.perRatioRadS(),
                                 kind.voices().size() == 1 ? ALONE_S : WINDOW_S);
+                trackers.add(tracker);
                 lines.addAll(tracker.follow(kind.voices().size()));
                 apart = Math.max(apart, tracker.apart());
                 resolution = Math.max(resolution, tracker.resolution());
             }
             separable += apart;
-            unclaimed += claim(kind, lines, speeds);
+            double centre = trackers.stream().mapToDouble(Tracker::centre).average().orElseThrow();
+            List<FanSpeed> of = new ArrayList<>();
+            unclaimed += claim(kind, centre, lines, of);
+            if (kind.voices().size() > 1) {
+                events.addAll(Endings.of(of, trackers, doubt.delayS()));
+            }
+            speeds.addAll(of);
         }
-        return new Heard(speeds, separable, resolution, unclaimed, List.of(), notes);
+        return new Heard(speeds, separable, resolution, unclaimed, events, notes);
     }
 
     /** How many lines are nobody's. */
-    private int claim(Kind kind, List<Trace> lines, List<FanSpeed> speeds) {
-        Owners found = Owners.of(kind.voices().size(), kind.ratios(), kind.sd(), lines);
+    private int claim(Kind kind, double centre, List<Trace> lines, List<FanSpeed> speeds) {
+        Owners found = Owners.of(kind.voices().size(), kind.ratios(), kind.sd(), centre, lines);
         double[] expected = kind.ratios().clone();
         for (int i = 0; i < expected.length; i++) {
             expected[i] += found.shift();

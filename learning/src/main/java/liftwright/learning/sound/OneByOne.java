@@ -1,6 +1,7 @@
 package liftwright.learning.sound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -83,12 +84,10 @@ record OneByOne(List<Alone> fans, Optional<String> trouble) {
         if (middle > 1.05 * voice.topRadS()) {
             return Optional.empty();
         }
-        double square = 0;
-        for (double speed : held) {
-            square += (speed - middle) * (speed - middle);
-        }
-        // Neighbouring windows share three quarters of their sound.
-        double sd = Math.sqrt(square / held.length * Tracker.HOPS / held.length);
+        double[] off = Arrays.stream(held).map(speed -> Math.abs(speed - middle)).toArray();
+        // Of normal errors 1.48 medians are a standard deviation, and spinning down counts for
+        // nothing. Neighbouring windows share three quarters of their sound.
+        double sd = 1.4826 * Line.median(off) * Math.sqrt(Tracker.HOPS / (double) held.length);
         return Optional.of(
                 new Alone(
                         voice,

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * For each line the fans it may belong to. First the moment at which the most lines are heard: there
- * each belongs to the fewest fans that are together as likely as {@value #SURE}. Then the other
- * lines, which are held against what the fans that are known by then turned in this very run.
+ * For each line the fans it may belong to. First the moment at which the most lines are heard:
+ * there each belongs to the fewest fans that are together as likely as {@value #SURE}. Then the
+ * other lines, which are held against what the fans that are known by then turned in this very run.
  *
  * @param of for each line, numbers of fans; empty where it is nobody's in particular
  * @param shift of all ratios against those one by one
@@ -16,10 +16,13 @@ import java.util.stream.IntStream;
 record Owners(List<List<Integer>> of, double shift) {
 
     /** Least probability of what is claimed. */
-    static final double SURE = 0.96;
+    static final double SURE = 0.98;
 
     /** Standard deviation of a fan's ratio within a run. */
     private static final double WITHIN = 0.0015;
+
+    /** A fan without a line may be in one that is this many standard deviations off. */
+    private static final double HIDDEN = 3.5;
 
     /** A line this many standard deviations from every fan is nobody's. */
     private static final double STRAY = 3.5;
@@ -32,15 +35,16 @@ record Owners(List<List<Integer>> of, double shift) {
      * @param fans how many there are
      * @param alone their ratios one by one; empty where that is not known
      * @param sd of the ratios
+     * @param centre mean ratio of all lines
      */
-    static Owners of(int fans, double[] alone, double[] sd, List<Trace> lines) {
+    static Owners of(int fans, double[] alone, double[] sd, double centre, List<Trace> lines) {
         if (fans == 1) {
             return new Owners(lines.stream().map(line -> List.of(0)).toList(), 0);
         }
         if (alone.length == 0 || lines.isEmpty()) {
             return new Owners(lines.stream().map(line -> List.<Integer>of()).toList(), 0);
         }
-        return new Finding(alone.clone(), sd.clone(), lines).owners();
+        return new Finding(alone.clone(), sd.clone(), lines).owners(centre);
     }
 
     private static final class Finding {
@@ -57,10 +61,10 @@ record Owners(List<List<Integer>> of, double shift) {
             lines.forEach(line -> of.add(List.of()));
         }
 
-        Owners owners() {
+        Owners owners(double centre) {
             List<Integer> first = fullest();
             double[] heard = first.stream().mapToDouble(k -> lines.get(k).medianRatio()).toArray();
-            var pairing = new Pairing(heard, ratio, sd);
+            var pairing = new Pairing(heard, ratio, sd, centre);
             shift = pairing.shift();
             for (int i = 0; i < ratio.length; i++) {
                 ratio[i] += shift;
@@ -70,7 +74,7 @@ record Owners(List<List<Integer>> of, double shift) {
                 for (int i = 0; i < chance.length; i++) {
                     chance[i] = pairing.chance(j, i);
                 }
-                of.set(first.get(j), likeliest(chance));
+                of.set(first.get(j), withUnseen(likeliest(chance), heard[j], first.size()));
             }
             know(first);
             IntStream.range(0, lines.size())
@@ -79,6 +83,21 @@ record Owners(List<List<Integer>> of, double shift) {
                     .sorted(Comparator.comparingInt(k -> -lines.get(k).size()))
                     .forEach(this::later);
             return new Owners(of, shift);
+        }
+
+        /** Where a fan has no line, it may hide in any line near the place where it should be. */
+        private List<Integer> withUnseen(List<Integer> fans, double heard, int seen) {
+            if (fans.isEmpty() || seen >= ratio.length) {
+                return fans;
+            }
+            var all = new ArrayList<>(fans);
+            for (int i = 0; i < ratio.length; i++) {
+                boolean near = Math.abs(heard - ratio[i]) < HIDDEN * sd[i];
+                if (near && !all.contains(i)) {
+                    all.add(i);
+                }
+            }
+            return all;
         }
 
         /** Lines at the moment that has the most. */

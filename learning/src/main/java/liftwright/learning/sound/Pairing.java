@@ -22,6 +22,10 @@ final class Pairing {
 
     private static final double FARTHEST = 0.05;
     private static final int SHIFTS = 101;
+
+    /** Standard deviation of the fans' mean against that of the lines that are seen. */
+    private static final double CENTRE = 0.004;
+
     private static final int SWEEPS = 1500;
     private static final int WARM = 100;
 
@@ -29,6 +33,7 @@ final class Pairing {
     private final double[] alone;
     private final double[] sd;
     private final double[][] chance;
+    private final double centre;
     private double shift;
     private int step;
 
@@ -36,8 +41,10 @@ final class Pairing {
      * @param ratio of each line
      * @param alone ratio of each fan one by one
      * @param sd of the difference of the two, for each fan
+     * @param centre mean ratio of all lines, those that meet too: near the mean of the fans
      */
-    Pairing(double[] ratio, double[] alone, double[] sd) {
+    Pairing(double[] ratio, double[] alone, double[] sd, double centre) {
+        this.centre = centre - 1;
         this.ratio = ratio.clone();
         this.alone = alone.clone();
         this.sd = sd.clone();
@@ -136,7 +143,8 @@ final class Pairing {
     }
 
     private double cost(int[] of, double shifted) {
-        double sum = 0;
+        double off = (shifted - centre) / CENTRE;
+        double sum = off * off / 2;
         for (int j = 0; j < of.length; j++) {
             sum += cost(j, of[j], shifted);
         }
@@ -144,8 +152,8 @@ final class Pairing {
     }
 
     private double bestShift(int[] of) {
-        double sum = 0;
-        double weights = 0;
+        double weights = 1 / (CENTRE * CENTRE);
+        double sum = weights * centre;
         for (int j = 0; j < of.length; j++) {
             if (of[j] != STRAY) {
                 double weight = 1 / (sd[of[j]] * sd[of[j]]);
@@ -153,7 +161,7 @@ final class Pairing {
                 weights += weight;
             }
         }
-        return weights == 0 ? 0 : sum / weights;
+        return sum / weights;
     }
 
     private void walk(Start start, double weight) {
@@ -183,13 +191,11 @@ final class Pairing {
     }
 
     private double drawnShift(int[] of) {
-        double weights = 0;
+        double weights = 1 / (CENTRE * CENTRE);
         for (int fan : of) {
             weights += fan == STRAY ? 0 : 1 / (sd[fan] * sd[fan]);
         }
-        return weights == 0
-                ? 0
-                : bestShift(of) + CounterStream.normal(1, 1, 0, step++) / Math.sqrt(weights);
+        return bestShift(of) + CounterStream.normal(1, 1, 0, step++) / Math.sqrt(weights);
     }
 
     private void exchange(int[] of, int[] owner, int line, double now) {

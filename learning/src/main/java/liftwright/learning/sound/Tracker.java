@@ -29,7 +29,9 @@ final class Tracker {
     private final Zoom zoom;
     private final double perRatioRadS;
     private final double[] timesS;
+    private final List<List<Peak>> peaks = new ArrayList<>();
     private int apart;
+    private double centre = 1;
 
     /**
      * @param fullHz rate of the blades at scale and ratio 1, Hz
@@ -63,7 +65,6 @@ final class Tracker {
      * @param fans how many there are: no more lines are looked for at one time
      */
     List<Trace> follow(int fans) {
-        List<List<Peak>> peaks = new ArrayList<>();
         double[] gate = new double[timesS.length];
         for (int k = 0; k < timesS.length; k++) {
             peaks.add(zoom.peaks(timesS[k]));
@@ -72,13 +73,14 @@ final class Tracker {
         }
         List<Line> lines = atMost(new Linker(peaks, gate, COST, LEAST).lines(4 * fans + 8), fans);
         apart = apart(lines);
+        centre = centre(lines);
         var kept = new ArrayList<Line>();
         for (Line line : Cuts.of(lines, this::tooNear)) {
             if (line.last() - line.first() + 1 >= SHORTEST * HOPS && line.seen() >= 0.6) {
                 kept.add(line);
             }
         }
-        return kept.stream().map(this::trace).toList();
+        return kept.stream().map(line -> trace(line, fans > 1)).toList();
     }
 
     /** Lines that begin while already as many run as there are fans are left out, weakest first. */
@@ -97,6 +99,59 @@ final class Tracker {
             kept.add(line);
         }
         return kept;
+    }
+
+    /** Mean ratio of all lines, those that meet too. */
+    double centre() {
+        return centre;
+    }
+
+    private static double centre(List<Line> lines) {
+        return lines.stream()
+                .flatMap(line -> line.peaks().stream())
+                .mapToDouble(Peak::ratio)
+                .average()
+                .orElse(1);
+    }
+
+    double fromS() {
+        return reference.fromS();
+    }
+
+    double toS() {
+        return reference.toS();
+    }
+
+    /** Ratio of a speed to the reference at a moment. */
+    double ratio(double speedRadS, double timeS) {
+        return speedRadS / perRatioRadS / reference.scaleAt(timeS);
+    }
+
+    /** Share of the windows between two moments in which there is a line near a ratio. */
+    double present(double ratio, double fromS, double toS) {
+        int all = 0;
+        int seen = 0;
+        for (int k = 0; k < timesS.length; k++) {
+            if (timesS[k] >= fromS && timesS[k] <= toS) {
+                double near = Math.max(0.003, zoom.resolution(reference.scaleAt(timesS[k])));
+                all++;
+                seen +=
+                        peaks.get(k).stream().anyMatch(p -> Math.abs(p.ratio() - ratio) < near)
+                                ? 1
+                                : 0;
+            }
+        }
+        return all == 0 ? 1 : seen / (double) all;
+    }
+
+    /** Whether the reference goes on at half its greatest scale and more. */
+    boolean goesOn(double fromS, double toS) {
+        for (double t = fromS; t <= toS; t += 0.1) {
+            if (reference.scaleAt(t) < 0.5 * reference.highest()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** How many lines run apart where the fans are fastest: the upper quartile of such windows. */
@@ -139,13 +194,13 @@ final class Tracker {
         return Math.abs(a - b) < Math.min(0.7 * zoom.resolution(scale), 0.004);
     }
 
-    private Trace trace(Line line) {
+    private Trace trace(Line line, boolean several) {
         int n = line.frames().size();
         double[] times = new double[n];
         double[] ratio = new double[n];
         double[] speed = new double[n];
         double[] sd = new double[n];
-        double[] wander = Wander.of(line);
+        double[] wander = Wander.of(line, several ? 0.7 : 0.2);
         for (int k = 0; k < n; k++) {
             Peak peak = line.peaks().get(k);
             double t = timesS[line.frames().get(k)];

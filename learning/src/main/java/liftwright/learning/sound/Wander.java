@@ -2,19 +2,22 @@ package liftwright.learning.sound;
 
 /**
  * How far a line's ratio strays within a window, from the line itself: variance of a value against
- * the mean of those half a window to either side. Of a ratio that walks at random a third of it is
+ * the mean of those half a window to either side. Of a ratio that walks at random a fifth of it is
  * what a window's mean misses of its middle, roughly; tests hold what comes of it.
  */
 final class Wander {
 
     private static final int LAG = Tracker.HOPS / 2;
     private static final int REACH = 8;
-    private static final double SHARE = 0.2;
 
     private Wander() {}
 
-    /** Variance for each peak of a line. */
-    static double[] of(Line line) {
+    /**
+     * Variance for each peak of a line.
+     *
+     * @param share of the variance that is an error: more beside other lines, which pull at it
+     */
+    static double[] of(Line line, double share) {
         int n = line.frames().size();
         double[] square = new double[n];
         boolean[] known = new boolean[n];
@@ -45,7 +48,7 @@ final class Wander {
                     terms++;
                 }
             }
-            variance[k] = SHARE * sum / terms;
+            variance[k] = share * sum / terms;
         }
         return variance;
     }

@@ -30,7 +30,7 @@ final class Scene {
         synth = new Synth(random);
         int blades = random.nextInt(3, 13);
         double topHz = random.nextDouble(1500, 5200);
-        double scatter = random.nextDouble(0.006, 0.015);
+        double scatter = random.nextDouble(0.008, 0.022);
         fans = synth.fans("left", count, blades, topHz / blades * 2 * Math.PI, scatter);
         voices =
                 fans.stream()
@@ -59,6 +59,23 @@ final class Scene {
                         random.nextDouble(1, 8),
                         0,
                         0.5);
+    }
+
+    /**
+     * A fan gives up: it coasts down, or it loses synchronism and shudders far below the others.
+     */
+    void fail(int fan, double atS) {
+        double[] speed = speeds.get(fan);
+        int from = (int) (atS / Synth.STEP_S);
+        double before = speed[from];
+        boolean shudders = random.nextBoolean();
+        for (int k = from; k < speed.length; k++) {
+            double t = (k - from) * Synth.STEP_S;
+            speed[k] =
+                    shudders
+                            ? before * Math.max(0.3 + 0.1 * synth.gauss(), Math.exp(-t / 0.25))
+                            : before * Math.exp(-t / 0.35);
+        }
     }
 
     Waveform together() {
