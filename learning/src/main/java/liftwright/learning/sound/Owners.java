@@ -87,12 +87,14 @@ record Owners(List<List<Integer>> of, double shift) {
 
         /** Where a fan has no line, it may hide in any line near the place where it should be. */
         private List<Integer> withUnseen(List<Integer> fans, double heard, int seen) {
-            if (fans.isEmpty() || seen >= ratio.length) {
+            if (fans.isEmpty()) {
                 return fans;
             }
+            // As many lines as fans need not be one each: a line may be an echo of another.
+            double reach = seen < ratio.length ? HIDDEN : HIDDEN / 2;
             var all = new ArrayList<>(fans);
             for (int i = 0; i < ratio.length; i++) {
-                boolean near = Math.abs(heard - ratio[i]) < HIDDEN * sd[i];
+                boolean near = Math.abs(heard - ratio[i]) < reach * sd[i];
                 if (near && !all.contains(i)) {
                     all.add(i);
                 }
@@ -136,11 +138,9 @@ record Owners(List<List<Integer>> of, double shift) {
             boolean near = false;
             for (int i = 0; i < ratio.length; i++) {
                 double z = (line.medianRatio() - ratio[i]) / sd[i];
-                if (!taken(i, line)) {
-                    chance[i] = Math.exp(-z * z / 2) / sd[i];
-                    near |= Math.abs(z) < STRAY;
-                    sum += chance[i];
-                }
+                chance[i] = Math.exp(-z * z / 2) / sd[i];
+                near |= Math.abs(z) < STRAY;
+                sum += chance[i];
             }
             if (!near) {
                 return;
@@ -150,7 +150,13 @@ record Owners(List<List<Integer>> of, double shift) {
             }
             List<Integer> fans = likeliest(chance);
             // A short line that could be of many would make one group of all.
-            if (fans.size() == 1 || of.stream().anyMatch(known -> known.containsAll(fans))) {
+            boolean own =
+                    fans.size() == 1
+                            && sd[fans.getFirst()] == WITHIN
+                            && !taken(fans.getFirst(), line);
+            boolean shared =
+                    fans.size() > 1 && of.stream().anyMatch(known -> known.containsAll(fans));
+            if (own || shared) {
                 of.set(number, fans);
             }
         }
