@@ -128,7 +128,11 @@ final class LogbookFields {
                             "second less first",
                             "Difference of the means, with its interval.",
                             COMPARED),
-                    words("step-told", "told", "Whether the difference is more than doubt.", COMPARED),
+                    words(
+                            "step-told",
+                            "told",
+                            "Whether the difference is more than doubt.",
+                            COMPARED),
                     words("pack-row", "date", "Day of a row of a life sheet.", LIFE),
                     row(
                             "pack-resistance",

@@ -16,7 +16,8 @@ final class EachRig {
             Function<RigSource, Exit> each) {
         RigSource source;
         try {
-            source = RigSource.of(UserFile.of(name, around.folder()))
+            source =
+                    RigSource.of(UserFile.of(name, around.folder()))
                             .asDeclared(options.has(Grammar.AS_DECLARED));
         } catch (UsageException e) {
             voice.aside(PlainText.of("liftwright: " + e.words(), !around.utf8()));

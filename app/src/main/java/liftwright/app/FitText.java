@@ -56,7 +56,10 @@ final class FitText {
                             one.rmsSi()));
         }
         if (found.fitted().outliers() > 0) {
-            line("  " + found.fitted().outliers() + " blocks lie far off and count for less than half");
+            line(
+                    "  "
+                            + found.fitted().outliers()
+                            + " blocks lie far off and count for less than half");
         }
         line("");
         heldOut(found);

@@ -77,7 +77,9 @@ final class FitVerb {
         List<StoredTest> all = logbook.tests();
         if (all.isEmpty()) {
             throw new UsageException(
-                    "there is no test in " + logbook.folder() + ": liftwright log add brings one in");
+                    "there is no test in "
+                            + logbook.folder()
+                            + ": liftwright log add brings one in");
         }
         if (names.isEmpty()) {
             return all;
@@ -109,8 +111,7 @@ final class FitVerb {
         return named;
     }
 
-    private List<FitTest> driven(
-            Logbook logbook, List<StoredTest> tests, RigSource source, Rig rig)
+    private List<FitTest> driven(Logbook logbook, List<StoredTest> tests, RigSource source, Rig rig)
             throws IOException {
         List<FitTest> driven = new ArrayList<>();
         try (Engine engine = Engine.start(logbook.folder())) {

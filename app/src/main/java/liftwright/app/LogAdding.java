@@ -165,8 +165,8 @@ record LogAdding(
                                                 + reading.problems().stream()
                                                         .map(p -> words(p))
                                                         .collect(
-                                                                java.util.stream.Collectors
-                                                                        .joining("; "))));
+                                                                java.util.stream.Collectors.joining(
+                                                                        "; "))));
     }
 
     static String words(Problem problem) {
@@ -213,7 +213,8 @@ record LogAdding(
             Path file = UserFile.path(named, around.folder());
             try {
                 media.add(
-                        new Media(named, "sha256:" + liftwright.logbook.store.FileHash.of(file), ""));
+                        new Media(
+                                named, "sha256:" + liftwright.logbook.store.FileHash.of(file), ""));
             } catch (IOException e) {
                 throw new UsageException("cannot read " + named + ": " + e.getMessage());
             }

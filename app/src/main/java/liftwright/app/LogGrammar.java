@@ -112,8 +112,7 @@ final class LogGrammar {
                                 + " \"air=9 °C, wind=2 m/s\"."));
         spec.addOption(Grammar.value(COST, "TEXT", "With add: such as \"12.50 EUR\"."));
         spec.addOption(Grammar.value(HOURS, "TIME", "With add: work, such as \"3 h\"."));
-        spec.addOption(
-                Grammar.value(INSTRUMENTS, "TEXT", "With add: what measured; with commas."));
+        spec.addOption(Grammar.value(INSTRUMENTS, "TEXT", "With add: what measured; with commas."));
         spec.addOption(
                 Grammar.value(
                         MEDIA,

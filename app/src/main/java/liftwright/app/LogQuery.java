@@ -31,7 +31,9 @@ record LogQuery(Voice voice, Options options) {
 
     private String text(Rows rows) {
         List<List<String>> cells =
-                rows.rows().stream().map(row -> row.stream().map(LogQuery::plain).toList()).toList();
+                rows.rows().stream()
+                        .map(row -> row.stream().map(LogQuery::plain).toList())
+                        .toList();
         boolean[] right = new boolean[rows.columns().size()];
         for (int c = 0; c < right.length; c++) {
             right[c] = isNumbers(rows, c);

@@ -60,9 +60,7 @@ record LogRecording(
                 EntryId.parse(rest.getFirst())
                         .filter(id -> isThere(logbook, id))
                         .orElseThrow(
-                                () ->
-                                        new UsageException(
-                                                "no test or incident " + rest.getFirst()));
+                                () -> new UsageException("no test or incident " + rest.getFirst()));
         var note = new Note(about, date, by(), rest.getLast());
         say.accept("wrote " + logbook.records().add(note));
         return Exit.CLEAR;
@@ -164,10 +162,8 @@ record LogRecording(
             sheet = records.add(head, read.rows().getLast());
             say.accept("wrote packs/" + id + ".yaml");
         }
-        var drawn =
-                new About(about.rigDigest(), about.folder(), about.seed(), PackLife.DRAWS);
-        return show.apply(
-                source, Life.of(drawn, sheet, PackLife.of(sheet, date, about.seed())));
+        var drawn = new About(about.rigDigest(), about.folder(), about.seed(), PackLife.DRAWS);
+        return show.apply(source, Life.of(drawn, sheet, PackLife.of(sheet, date, about.seed())));
     }
 
     /** Typed words tell nothing of the head, or the same as it says. */
@@ -205,8 +201,7 @@ record LogRecording(
                                                         + rig.packs().stream()
                                                                 .map(one -> one.id().text())
                                                                 .collect(
-                                                                        Collectors.joining(
-                                                                                ", "))));
+                                                                        Collectors.joining(", "))));
         return Typed.begun(id, "", pack.cell().temperatureCoefficient());
     }
 
@@ -238,7 +233,11 @@ record LogRecording(
         if (read.entry().isEmpty()) {
             throw new UsageException(
                     ProblemReport.write(
-                                    draft.named(), "an incident", "", read.problems(), options.look())
+                                    draft.named(),
+                                    "an incident",
+                                    "",
+                                    read.problems(),
+                                    options.look())
                             .strip());
         }
         var more = new ArrayList<NewFile>();

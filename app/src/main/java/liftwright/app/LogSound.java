@@ -95,7 +95,9 @@ final class LogSound {
             return Listening.to(sound, voices, doubt);
         }
         List<Voice> order =
-                options.text(LogSoundGrammar.ORDER).isPresent() ? voices(rig, LogSoundGrammar.ORDER) : voices;
+                options.text(LogSoundGrammar.ORDER).isPresent()
+                        ? voices(rig, LogSoundGrammar.ORDER)
+                        : voices;
         return Listening.to(sound, voices, sound(alone.get()), order, doubt);
     }
 

@@ -188,8 +188,7 @@ final class LogVerb {
         voice.answer(
                 options.json()
                         ? AnswerJson.write(answer, name, Program.VERSION) + "\n"
-                        : TextReport.write(
-                                answer, name, source.file().named(), options.look()));
+                        : TextReport.write(answer, name, source.file().named(), options.look()));
         return answer.verdict().outcome() == Outcome.HOLDS ? Exit.CLEAR : Exit.STOPS;
     }
 

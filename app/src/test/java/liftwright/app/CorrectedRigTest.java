@@ -60,9 +60,7 @@ class CorrectedRigTest {
                                         OptionalDouble.of(1),
                                         2));
         CorrectionsFile.beside(rig)
-                .write(
-                        new Corrections(
-                                reading.digest(), declared.revision(), List.of(group)));
+                .write(new Corrections(reading.digest(), declared.revision(), List.of(group)));
     }
 
     private String printed(List<String> verb, String... more) {

@@ -173,8 +173,7 @@ class LogVerbTest {
                 folder.resolve("rig.yaml"),
                 rig.replace("frame, mass: 2.2 kg", "frame, mass: 2.3 kg"));
         aTest(90);
-        var ran =
-                shell.run("log", "compare", "rig.yaml", "2026-03-14-1", "2026-03-14-2", "--json");
+        var ran = shell.run("log", "compare", "rig.yaml", "2026-03-14-1", "2026-03-14-2", "--json");
         obeysItsSchema(ran);
         assertThat(ran.code()).isEqualTo(1);
         JsonNode steps = section(answer(ran), "compared-steps").get("rows");
@@ -183,8 +182,7 @@ class LogVerbTest {
                 .containsExactly("differs", "differs", "within doubt", "within doubt");
         assertThat(section(answer(ran), "compared-rig").get("rows").toString())
                 .contains("2.2", "2.3");
-        fitsTheTerminal(
-                shell.run("log", "compare", "rig.yaml", "2026-03-14-1", "2026-03-14-2"));
+        fitsTheTerminal(shell.run("log", "compare", "rig.yaml", "2026-03-14-1", "2026-03-14-2"));
     }
 
     @Test

@@ -67,11 +67,7 @@ public final class TextReport {
      * @param right which columns hold numbers
      */
     public static String rows(
-            String title,
-            List<String> heads,
-            List<List<String>> rows,
-            boolean[] right,
-            Look look) {
+            String title, List<String> heads, List<List<String>> rows, boolean[] right, Look look) {
         var report = new TextReport(look);
         report.paper.heading(title);
         new TableText(report.paper, report.figures)

@@ -29,7 +29,10 @@ record LogRead(JsonText json) {
                                 .object(
                                         () ->
                                                 json.member("reading", id)
-                                                        .each("files", imported.tables(), this::file)
+                                                        .each(
+                                                                "files",
+                                                                imported.tables(),
+                                                                this::file)
                                                         .each(
                                                                 "rejected",
                                                                 imported.rejected(),

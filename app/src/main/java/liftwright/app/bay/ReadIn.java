@@ -53,8 +53,7 @@ final class ReadIn implements AutoCloseable {
 
     /** Reads it. */
     LogOutcome read(LogMap map, Rig rig) throws IOException {
-        Engine started =
-                Engine.start(folder, sources.stream().map(Source::file).toList());
+        Engine started = Engine.start(folder, sources.stream().map(Source::file).toList());
         engine.set(Optional.of(started));
         if (closed) {
             close();

@@ -128,8 +128,7 @@ final class ReadingRoutes {
         return sources;
     }
 
-    private void read(
-            Session session, List<Source> sources, Rig rig, AskedWork work, Lines told) {
+    private void read(Session session, List<Source> sources, Rig rig, AskedWork work, Lines told) {
         Optional.ofNullable(readings.remove(session)).ifPresent(ReadIn::close);
         if (!work.stopped()) {
             ReadIn reading = onDisk(() -> fresh(sources));
@@ -170,9 +169,7 @@ final class ReadingRoutes {
 
     private static void refuse(Lines told, String sentence) {
         told.tell(
-                json ->
-                        json.object(
-                                () -> json.member("refused", AnswerLines.harmless(sentence))));
+                json -> json.object(() -> json.member("refused", AnswerLines.harmless(sentence))));
     }
 
     private Reply keep(Call call) {
@@ -270,7 +267,8 @@ final class ReadingRoutes {
         int is = word.indexOf('=');
         String name = is < 0 ? word : word.substring(0, is).strip();
         if (name.isEmpty()) {
-            throw FaultException.badRequest("A role is written behind its name: A. Nobody=watcher.");
+            throw FaultException.badRequest(
+                    "A role is written behind its name: A. Nobody=watcher.");
         }
         return new TestEntry.Person(name, is < 0 ? "" : word.substring(is + 1).strip());
     }

@@ -53,9 +53,7 @@ record StagedLearning(Logbook logbook, List<Pass> passes, Learned learned, Strin
                         .map(StagedLearning::words)
                         .toList();
         Optional<Answer> last =
-                tests.isEmpty()
-                        ? Optional.empty()
-                        : learned.of(tests.getFirst().digest());
+                tests.isEmpty() ? Optional.empty() : learned.of(tests.getFirst().digest());
         return new Verdict(
                 last.map(answer -> answer.verdict().outcome()).orElse(Outcome.CANNOT_BE_TOLD),
                 last.map(answer -> of(tests.getFirst(), answer.verdict().sentence()))

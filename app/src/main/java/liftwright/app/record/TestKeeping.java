@@ -108,9 +108,7 @@ public record TestKeeping(TestEntry entry, List<NewFile> files) {
             case Shift.Own() -> SampleTable.Clock.OWN;
             case Shift.Found(var byS, var toleranceS, var confidence, var by) ->
                     new SampleTable.Clock(
-                            byS,
-                            Optional.of(confidence),
-                            by + ", within " + toleranceS + " s");
+                            byS, Optional.of(confidence), by + ", within " + toleranceS + " s");
             case Shift.Unknown(var why, var bestS, var confidence) ->
                     new SampleTable.Clock(
                             shift.seconds(),
@@ -123,10 +121,7 @@ public record TestKeeping(TestEntry entry, List<NewFile> files) {
     private static String plain(String named) {
         String path = named.replace('\\', '/');
         String name =
-                path.substring(path.lastIndexOf('/') + 1)
-                        .replaceAll("[^\\p{L}\\p{Nd}._-]", "_");
-        return name.length() > LONGEST_NAME
-                ? name.substring(name.length() - LONGEST_NAME)
-                : name;
+                path.substring(path.lastIndexOf('/') + 1).replaceAll("[^\\p{L}\\p{Nd}._-]", "_");
+        return name.length() > LONGEST_NAME ? name.substring(name.length() - LONGEST_NAME) : name;
     }
 }

@@ -34,8 +34,7 @@ class AskRoutesTest {
     private static final String ALL = "[\"lift\",\"endurance\",\"balance\"]";
     private static final Session TAB = new Session(1, Optional.empty());
 
-    private static final Records NOWHERE =
-            _ -> new TrialsRecord(Path.of("nowhere", "rig.yaml"));
+    private static final Records NOWHERE = _ -> new TrialsRecord(Path.of("nowhere", "rig.yaml"));
 
     private final List<Throwable> faults = new CopyOnWriteArrayList<>();
 

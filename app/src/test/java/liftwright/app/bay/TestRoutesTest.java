@@ -40,8 +40,7 @@ class TestRoutesTest {
         var text = new StringBuilder("time [s],throttle [%],thrust [N]\n");
         for (int k = 0; k < ROWS; k++) {
             text.append(
-                    String.format(
-                            Locale.ROOT, "%.2f,%d,%.6f%n", k * STEP_S, k / 400, thrustN(k)));
+                    String.format(Locale.ROOT, "%.2f,%d,%.6f%n", k * STEP_S, k / 400, thrustN(k)));
             if (k == 100) {
                 text.append("1.005,2,what?\n");
             }
@@ -310,8 +309,7 @@ class TestRoutesTest {
                         .as(strange)
                         .isEqualTo(404);
             }
-            var hostile =
-                    samples(tab, test, "[\"thrust\\\"; DROP TABLE samples; --\"]", 0, 1, 100);
+            var hostile = samples(tab, test, "[\"thrust\\\"; DROP TABLE samples; --\"]", 0, 1, 100);
             assertThat(hostile.status()).isEqualTo(200);
             assertThat(hostile.body().items("channels")).isEmpty();
             assertThat(bay.faults()).isEmpty();

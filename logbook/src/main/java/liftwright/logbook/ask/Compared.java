@@ -47,8 +47,7 @@ public final class Compared {
          */
         public static Side of(Logbook logbook, StoredTest test, SamplesOf reader, int most)
                 throws IOException {
-            return new Side(
-                    test, logbook.rigOf(test).rig(), logbook.recording(test, reader, most));
+            return new Side(test, logbook.rigOf(test).rig(), logbook.recording(test, reader, most));
         }
     }
 
@@ -85,8 +84,7 @@ public final class Compared {
                     Finding.of(
                             Severity.NOTES,
                             "more-differs",
-                            Sentence.words(
-                                    changes.size() - MOST_CHANGES + " more values differ"),
+                            Sentence.words(changes.size() - MOST_CHANGES + " more values differ"),
                             "the table shows the first " + MOST_CHANGES));
         }
         return LogbookAnswer.of(
@@ -99,8 +97,7 @@ public final class Compared {
                 sections);
     }
 
-    private static String sentence(
-            Side first, Side second, int changes, int met, long differing) {
+    private static String sentence(Side first, Side second, int changes, int met, long differing) {
         String readings =
                 met == 0
                         ? "no channel was read at the same throttle in both"
@@ -108,7 +105,10 @@ public final class Compared {
                                 ? "all "
                                         + LogbookAnswer.counted(met, "mean agrees", "means agree")
                                         + " within their doubts"
-                                : differing + " of " + met + " means differ by more than their doubts";
+                                : differing
+                                        + " of "
+                                        + met
+                                        + " means differ by more than their doubts";
         return first.test().id()
                 + " and "
                 + second.test().id()
@@ -230,10 +230,7 @@ public final class Compared {
                 .forEach(
                         (name, value) ->
                                 value.ifPresent(
-                                        q ->
-                                                said.put(
-                                                        "weather/" + name,
-                                                        QuantityWriter.write(q))));
+                                        q -> said.put("weather/" + name, QuantityWriter.write(q))));
         return said;
     }
 }

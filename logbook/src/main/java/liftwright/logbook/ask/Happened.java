@@ -20,8 +20,7 @@ public final class Happened {
     /** All of them, a row each. */
     public static LogbookAnswer all(About about, List<StoredIncident> incidents) {
         var rows = new ArrayList<List<Value>>();
-        incidents.forEach(
-                one -> Shown.fact(rows, one.id().text(), one.entry().what()));
+        incidents.forEach(one -> Shown.fact(rows, one.id().text(), one.entry().what()));
         return LogbookAnswer.of(
                 about,
                 Outcome.HOLDS,

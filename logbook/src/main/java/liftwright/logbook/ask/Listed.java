@@ -62,10 +62,7 @@ public final class Listed {
     private static String span(List<StoredTest> tests) {
         return tests.isEmpty()
                 ? ""
-                : " from "
-                        + tests.getFirst().id().date()
-                        + " to "
-                        + tests.getLast().id().date();
+                : " from " + tests.getFirst().id().date() + " to " + tests.getLast().id().date();
     }
 
     /** Every file of the logbook held against its digest. */
@@ -108,10 +105,15 @@ public final class Listed {
                 Value.of(
                         "test-channels",
                         entry.tables().stream().mapToInt(t -> t.channels().size()).sum()),
-                Value.of("log-rows", (double) entry.tables().stream().mapToLong(SampleTable::rows).sum()),
+                Value.of(
+                        "log-rows",
+                        (double) entry.tables().stream().mapToLong(SampleTable::rows).sum()),
                 Value.of(
                         "rows-aside",
-                        (double) entry.tables().stream().mapToLong(SampleTable::rowsRejected).sum()));
+                        (double)
+                                entry.tables().stream()
+                                        .mapToLong(SampleTable::rowsRejected)
+                                        .sum()));
     }
 
     /** What was written down of the test's card on its day. */

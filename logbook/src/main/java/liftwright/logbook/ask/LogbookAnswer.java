@@ -91,7 +91,9 @@ public record LogbookAnswer(
     }
 
     private static String says(Flaw flaw) {
-        return flaw.kind() == Flaw.Kind.UNREADABLE ? "does not read: " + flaw.words() : flaw.words();
+        return flaw.kind() == Flaw.Kind.UNREADABLE
+                ? "does not read: " + flaw.words()
+                : flaw.words();
     }
 
     /** How many of them may not be passed over. */

@@ -33,8 +33,7 @@ public final class Shown {
      * @param notes that were written later
      * @param flaws of the test's files
      */
-    public record Beside(
-            String standing, String outcome, List<Note> notes, List<Flaw> flaws) {
+    public record Beside(String standing, String outcome, List<Note> notes, List<Flaw> flaws) {
         public Beside {
             notes = List.copyOf(notes);
             flaws = List.copyOf(flaws);
@@ -199,8 +198,7 @@ public final class Shown {
 
     private static List<Value> row(Extremes found) {
         SampleTable.Channel channel = found.channel();
-        double error =
-                Math.hypot(channel.errorSi(), channel.errorShare() * Math.abs(found.mean()));
+        double error = Math.hypot(channel.errorSi(), channel.errorShare() * Math.abs(found.mean()));
         return List.of(
                 Value.words("channel", channel.name()),
                 Value.of("channel-samples", (double) found.samples()),
@@ -208,8 +206,7 @@ public final class Shown {
                 Readings.of(channel.signal(), found.mean()),
                 Readings.of(channel.signal(), found.most()),
                 error > 0
-                        ? Readings.difference(
-                                channel.signal(), error, java.util.Optional.empty())
+                        ? Readings.difference(channel.signal(), error, java.util.Optional.empty())
                         : Value.words("channel-error", "not told"));
     }
 }

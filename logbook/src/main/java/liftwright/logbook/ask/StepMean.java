@@ -45,8 +45,7 @@ record StepMean(double si, double halfSi) {
         double scatter =
                 StudentT.within(COVERAGE, BATCHES - 1)
                         * Math.sqrt(squares / (BATCHES - 1) / BATCHES);
-        double instrument =
-                Math.hypot(track.errorSi(), track.errorShare() * Math.abs(mean));
+        double instrument = Math.hypot(track.errorSi(), track.errorShare() * Math.abs(mean));
         return Optional.of(new StepMean(mean, Math.hypot(scatter, instrument)));
     }
 

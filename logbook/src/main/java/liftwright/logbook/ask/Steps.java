@@ -16,7 +16,9 @@ final class Steps {
     /** Shorter ones are no steps, s. */
     static final double LEAST_S = 1.0;
 
-    /** The first of a step is left out, for the rotors to settle: so much of it, at most a second. */
+    /**
+     * The first of a step is left out, for the rotors to settle: so much of it, at most a second.
+     */
     private static final double SETTLING_SHARE = 0.25;
 
     private static final double SETTLING_MOST_S = 1.0;
@@ -45,8 +47,7 @@ final class Steps {
         for (int k = 0; k <= times.size(); k++) {
             double level = k < times.size() ? level(throttles, times.timeS(k)) : Double.NaN;
             boolean goesOn =
-                    k < times.size()
-                            && (k == from || Math.abs(level - sum / (k - from)) <= STILL);
+                    k < times.size() && (k == from || Math.abs(level - sum / (k - from)) <= STILL);
             if (!goesOn) {
                 add(steps, times.timeS(from), times.timeS(k - 1), sum / (k - from));
                 from = k;

@@ -106,9 +106,7 @@ final class IncidentKeys {
     static final Key<List<Stated<Fields>>> CAUSES =
             open(
                     "causes",
-                    ListOf.any(
-                            "causes",
-                            Section.of("cause", "Thought of.", CAUSE, FOR, AGAINST)),
+                    ListOf.any("causes", Section.of("cause", "Thought of.", CAUSE, FOR, AGAINST)),
                     "What was thought of.",
                     "[]",
                     "none was thought of yet");

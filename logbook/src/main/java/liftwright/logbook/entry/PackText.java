@@ -11,13 +11,12 @@ final class PackText {
     /** All but the rows. */
     static String head(PackSheet sheet) {
         var out = new Writing();
-        out.comment("Life sheet of a pack. Rows are added with `liftwright log pack`, never edited.");
+        out.comment(
+                "Life sheet of a pack. Rows are added with `liftwright log pack`, never edited.");
         out.line(PackKeys.HEAD.name(), "1")
                 .text(PackKeys.PACK.name(), sheet.pack())
                 .textIfAny(PackKeys.SERIAL.name(), sheet.serial())
-                .line(
-                        PackKeys.COEFFICIENT.name(),
-                        Writing.kelvin(sheet.temperatureCoefficient()))
+                .line(PackKeys.COEFFICIENT.name(), Writing.kelvin(sheet.temperatureCoefficient()))
                 .amountIfAny(PackKeys.NEW_RESISTANCE.name(), sheet.newResistance())
                 .amountIfAny(PackKeys.NEW_CAPACITY.name(), sheet.newCapacity());
         Retire retire = sheet.retire();

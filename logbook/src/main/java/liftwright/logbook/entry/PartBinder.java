@@ -37,7 +37,9 @@ final class PartBinder {
                 Stating.sections(fields, PartKeys.INSPECTIONS).stream()
                         .flatMap(one -> inspection(one).stream())
                         .toList();
-        return problems.hasErrors() ? Optional.empty() : part.map(id -> new PartSheet(id, inspections));
+        return problems.hasErrors()
+                ? Optional.empty()
+                : part.map(id -> new PartSheet(id, inspections));
     }
 
     private Optional<Inspection> inspection(Fields fields) {
@@ -94,9 +96,7 @@ final class PartBinder {
                         stated.get().spot(),
                         Problems.quote(stated.get().value()) + ": " + refusal.message(),
                         "an amount with its unit such as 0.418 kg ± 1 g",
-                        refusal.suggestion()
-                                .map(s -> "Perhaps “" + s + "” is meant.")
-                                .orElse(""));
+                        refusal.suggestion().map(s -> "Perhaps “" + s + "” is meant.").orElse(""));
                 yield Optional.empty();
             }
         };

@@ -48,8 +48,7 @@ final class PartKeys {
                     "measured",
                     ListOf.any(
                             "measurements",
-                            Section.of(
-                                    "measurement", "What was measured.", WHAT, FOUND, DECLARED)),
+                            Section.of("measurement", "What was measured.", WHAT, FOUND, DECLARED)),
                     "What was measured, against what is declared.",
                     "[]",
                     "nothing was measured");

@@ -11,8 +11,7 @@ public record SheetText(String head, String rowsBegin, String row) {
 
     /** A row of a pack, for a sheet that may not be there yet. */
     public static SheetText of(PackSheet sheet, PackSheet.Row row) {
-        return new SheetText(
-                PackText.head(sheet), PackKeys.ROWS.name() + ":\n", PackText.row(row));
+        return new SheetText(PackText.head(sheet), PackKeys.ROWS.name() + ":\n", PackText.row(row));
     }
 
     /** An inspection of a part. */

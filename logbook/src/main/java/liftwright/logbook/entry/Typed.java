@@ -111,9 +111,7 @@ public final class Typed {
         }
         text.append("rows:\n").append(item(row));
         return read(
-                text.toString(),
-                "a row",
-                (root, problems) -> new PackBinder(problems).read(root));
+                text.toString(), "a row", (root, problems) -> new PackBinder(problems).read(root));
     }
 
     /** An inspection: its own keys, and what was measured as {@code mass=0.418 kg / 0.412 kg}. */

@@ -125,7 +125,8 @@ final class Writing {
                                 : " +" + plain(doubt.plus()) + "/-" + plain(doubt.minus()) + " K";
         String form = doubt.form() == Tolerance.Form.BOUND ? " bound" : "";
         String scope = doubt.scope() == Tolerance.Scope.EACH ? " each" : "";
-        return QuotedText.of(plain(value.si()) + " K" + sides + (sides.isEmpty() ? "" : form + scope));
+        return QuotedText.of(
+                plain(value.si()) + " K" + sides + (sides.isEmpty() ? "" : form + scope));
     }
 
     /** All digits, no exponent beyond what is needed. */

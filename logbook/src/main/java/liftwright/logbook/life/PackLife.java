@@ -13,8 +13,8 @@ import liftwright.quantity.Band;
 import liftwright.quantity.Quantity;
 
 /**
- * A pack on a day, by its life sheet. Resistances are brought to 25 °C with the law of the cell, R25
- * = R / exp(B (1/T − 1/298.15 K)) (Arrhenius form, {@link
+ * A pack on a day, by its life sheet. Resistances are brought to 25 °C with the law of the cell,
+ * R25 = R / exp(B (1/T − 1/298.15 K)) (Arrhenius form, {@link
  * liftwright.physics.CellLaw#temperatureFactor}; common practice between about 0 °C and 60 °C).
  *
  * @param points one for each row until that day, in the order of their days
@@ -154,10 +154,7 @@ public record PackLife(List<Point> points, List<Reason> reasons, int storedDays,
             PackSheet.Retire rule, List<Point> points, LocalDate today) {
         var reasons = new ArrayList<Reason>();
         last(points, Point::resistanceShare)
-                .ifPresent(
-                        found ->
-                                reasons.add(
-                                        found.atMost(Kind.RESISTANCE, rule.resistance())));
+                .ifPresent(found -> reasons.add(found.atMost(Kind.RESISTANCE, rule.resistance())));
         last(points, Point::capacityShare)
                 .ifPresent(found -> reasons.add(found.atLeast(Kind.CAPACITY, rule.capacity())));
         last(points, point -> point.row().swelling().map(PackLife::figure))
@@ -227,8 +224,7 @@ public record PackLife(List<Point> points, List<Reason> reasons, int storedDays,
         }
     }
 
-    private static Optional<Found> last(
-            List<Point> points, Function<Point, Optional<Figure>> of) {
+    private static Optional<Found> last(List<Point> points, Function<Point, Optional<Figure>> of) {
         return points.stream()
                 .flatMap(p -> of.apply(p).map(share -> new Found(p.row().date(), share)).stream())
                 .reduce((_, later) -> later);

@@ -50,8 +50,7 @@ record EntryFolder<T>(
             flaws.add(Digests.told(flaw.get(), shown + "/" + file));
             return Optional.empty();
         }
-        EntryReading<T> reading =
-                reads.apply(shown + "/" + file, RigFiles.read(at.resolve(file)));
+        EntryReading<T> reading = reads.apply(shown + "/" + file, RigFiles.read(at.resolve(file)));
         reading.problems().forEach(p -> flaws.add(Flaw.unreadable(shown + "/" + file, p)));
         if (reading.entry().filter(entry -> !day.apply(entry).equals(id.date())).isPresent()) {
             flaws.add(

@@ -34,11 +34,7 @@ final class Folders {
             String name = String.valueOf(path.getFileName());
             String shown = shownAs + "/" + name;
             if (name.startsWith(FreshFolder.TEMPORARY)) {
-                flaws.add(
-                        Flaw.of(
-                                Flaw.Kind.REMAINS,
-                                shown,
-                                Remains.WORDS));
+                flaws.add(Flaw.of(Flaw.Kind.REMAINS, shown, Remains.WORDS));
             } else if (Files.isSymbolicLink(path)) {
                 flaws.add(Digests.told(Flaw.Kind.LINK, shown));
             } else if (EntryId.parse(name).isEmpty() || !Files.isDirectory(path)) {

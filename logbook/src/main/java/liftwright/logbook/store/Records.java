@@ -151,8 +151,7 @@ public final class Records {
         var all = new ArrayList<NewFile>();
         all.add(NewFile.Said.of(INCIDENT_FILE, text));
         all.addAll(files);
-        EntryId id =
-                new FreshFolder(among(INCIDENTS), disk, stopped).add(incident.date(), all);
+        EntryId id = new FreshFolder(among(INCIDENTS), disk, stopped).add(incident.date(), all);
         return incidents().stream()
                 .filter(one -> one.id().equals(id))
                 .findFirst()
@@ -169,8 +168,7 @@ public final class Records {
         EntryReading<Note> again = EntryReading.note("note", text);
         if (!again.entry().equals(Optional.of(note))) {
             throw new IOException(
-                    "this note could not be read back, so it was not written: "
-                            + again.problems());
+                    "this note could not be read back, so it was not written: " + again.problems());
         }
         for (int number = 1; number <= EntryId.MOST; number++) {
             String name = note.about() + "." + number + ".yaml";
@@ -246,8 +244,7 @@ public final class Records {
         var flaws = new ArrayList<Flaw>();
         Optional<Digests> digests = Digests.of(incident.folder());
         if (digests.isPresent()) {
-            flaws.addAll(
-                    digests.get().flaws(incident.folder(), INCIDENTS + "/" + incident.id()));
+            flaws.addAll(digests.get().flaws(incident.folder(), INCIDENTS + "/" + incident.id()));
         }
         for (FrozenLog log : incident.entry().logs()) {
             thawed(incident, log).ifPresent(flaws::add);

@@ -117,13 +117,11 @@ record Sheets<T>(
             }
             byte[] before =
                     fresh ? text.head().getBytes(StandardCharsets.UTF_8) : RigFiles.read(file);
-            byte[] after =
-                    Seals.sealed(before, (fresh ? text.rowsBegin() : "") + text.row());
+            byte[] after = Seals.sealed(before, (fresh ? text.rowsBegin() : "") + text.row());
             EntryReading<T> again = reads.apply(id, after);
             if (again.entry().filter(means).isEmpty()) {
                 throw new IOException(
-                        "this could not be read back, so it was not written: "
-                                + again.problems());
+                        "this could not be read back, so it was not written: " + again.problems());
             }
             if (fresh) {
                 RigFiles.create(file, after, disk);

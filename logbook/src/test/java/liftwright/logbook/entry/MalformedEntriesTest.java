@@ -177,8 +177,7 @@ class MalformedEntriesTest {
                                                 + "; "
                                                 + p.expected())
                         .toList();
-        String pattern =
-                java.util.regex.Pattern.quote(told).replace("ANY", "\\E.*\\Q");
+        String pattern = java.util.regex.Pattern.quote(told).replace("ANY", "\\E.*\\Q");
         assertThat(said).as(text).anyMatch(one -> one.matches(pattern));
         assertThat(said.size()).isLessThanOrEqualTo(2);
     }

@@ -224,7 +224,8 @@ public final class RandomEntries {
     PartSheet part() {
         return new PartSheet(
                 "left.1",
-                Stream.concat(Stream.of(inspection()), some(3, this::inspection).stream()).toList());
+                Stream.concat(Stream.of(inspection()), some(3, this::inspection).stream())
+                        .toList());
     }
 
     /** A draft: nothing is frozen. */
@@ -233,8 +234,7 @@ public final class RandomEntries {
                 random.nextBoolean()
                         ? List.of()
                         : List.of(
-                                new Incident.OtherClock(
-                                        "film", random.nextDouble(-9, 9), words()));
+                                new Incident.OtherClock("film", random.nextDouble(-9, 9), words()));
         return new Incident(
                 date(),
                 words(),
@@ -250,7 +250,9 @@ public final class RandomEntries {
                                         words())),
                 some(
                         3,
-                        () -> new Incident.Cause(words(), some(2, this::words), some(2, this::words))),
+                        () ->
+                                new Incident.Cause(
+                                        words(), some(2, this::words), some(2, this::words))),
                 maybe(() -> CardId.of(CardKind.HOP)),
                 random.nextBoolean() ? words() : "");
     }

@@ -141,9 +141,7 @@ class PackLifeTest {
                         || (crash != LocalDate.MIN
                                 && !today.isAfter(crash.plusDays(rule.quarantineDays())));
         boolean nothing = ohmShare == 0 && chargeShare == 0 && swelling < 0;
-        return goes
-                ? Outcome.DOES_NOT_HOLD
-                : nothing ? Outcome.CANNOT_BE_TOLD : Outcome.HOLDS;
+        return goes ? Outcome.DOES_NOT_HOLD : nothing ? Outcome.CANNOT_BE_TOLD : Outcome.HOLDS;
     }
 
     @Test
@@ -232,7 +230,8 @@ class PackLifeTest {
                     double relative = Math.hypot(share, b / (kelvin * kelvin) * doubtK) / 2;
                     Band band = figure.band().orElseThrow();
                     double half = (band.high() - band.low()) / 2;
-                    assertThat(half / figure.si()).isCloseTo(1.96 * relative, within(0.1 * relative));
+                    assertThat(half / figure.si())
+                            .isCloseTo(1.96 * relative, within(0.1 * relative));
                 });
     }
 

@@ -40,8 +40,7 @@ class KilledWriterTest {
                 TestEntry entry =
                         new RandomEntries(random).test(new Snapshot("rig.yaml", rig.digest(), 1));
                 StoredTest test =
-                        logbook.add(
-                                entry, rig, LogbookTest.files(entry, random), () -> false);
+                        logbook.add(entry, rig, LogbookTest.files(entry, random), () -> false);
                 say("test " + test.id() + " " + test.digest());
                 int rows =
                         logbook.records()
@@ -101,8 +100,7 @@ class KilledWriterTest {
         var said = new ArrayList<String>();
         try (var out =
                 new BufferedReader(
-                        new InputStreamReader(
-                                writer.getInputStream(), StandardCharsets.UTF_8))) {
+                        new InputStreamReader(writer.getInputStream(), StandardCharsets.UTF_8))) {
             for (int k = 0; k < lines; k++) {
                 String line = out.readLine();
                 assertThat(line).as("the writer ended by itself").isNotNull();

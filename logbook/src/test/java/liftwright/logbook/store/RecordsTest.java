@@ -40,8 +40,7 @@ class RecordsTest {
             List.of(
                     (records, seed) -> records.add(random(0).pack(), random(seed).row()),
                     (records, seed) -> records.add("left.1", random(seed).inspection()),
-                    (records, seed) ->
-                            records.add(random(seed).incident(), List.of(), () -> false),
+                    (records, seed) -> records.add(random(seed).incident(), List.of(), () -> false),
                     (records, seed) ->
                             records.add(
                                     random(seed)
@@ -171,7 +170,8 @@ class RecordsTest {
     void namesThatLeadElsewhereAreRefused(@TempDir Path home) throws IOException {
         Records records = at(home).records();
         PartSheet.Inspection inspection = random(3).inspection();
-        for (String id : List.of("../x", "/x", "a/b", "..", ".x", "", "a\\b", "x..y", "C:x", "a\u0000")) {
+        for (String id :
+                List.of("../x", "/x", "a/b", "..", ".x", "", "a\\b", "x..y", "C:x", "a\u0000")) {
             assertThat(Records.isGoodId(id)).as(id).isFalse();
             assertThatThrownBy(() -> records.add(id, inspection)).isInstanceOf(IOException.class);
         }
