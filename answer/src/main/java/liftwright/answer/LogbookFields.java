@@ -7,7 +7,7 @@ import liftwright.quantity.Measure;
 final class LogbookFields {
 
     private static final String LISTED = "LogVerbTest.whatWasAddedIsListedAndShown";
-    private static final String COMPARED = "ComparedTest.stepsAreFoundAndTheirMeansCoverTheTruth";
+    private static final String COMPARED = "LogVerbTest.twoTestsAreComparedStepByStep";
     private static final String LIFE = "PackLifeTest.resistancesAndTheRuleAreThoseOfAPlainLoop";
     private static final String INTERVAL = "PackLifeTest.theIntervalIsThatOfTheLawOfPropagation";
     private static final String PART = "LogVerbTest.partsAreInspectedAndPacksGrowOld";
