@@ -70,6 +70,7 @@ final class Grammar {
     static final String OPEN = "open";
     static final String CARD = "card";
     static final String FIT = "fit";
+    static final String EXPLAIN = "explain";
     static final String LOG = "log";
 
     static final String NO_BROWSER = "--no-browser";
@@ -114,6 +115,7 @@ final class Grammar {
         spec.addSubcommand(REVIEW, line(review()));
         spec.addSubcommand(CARD, line(CardGrammar.spec()));
         spec.addSubcommand(FIT, line(FitGrammar.spec()));
+        spec.addSubcommand(EXPLAIN, line(ExplainGrammar.spec()));
         spec.addSubcommand(LOG, line(LogGrammar.spec()));
         spec.addSubcommand(OPEN, line(open()));
         root = line(spec);

@@ -1,0 +1,53 @@
+package liftwright.app;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** What {@code explain} takes. */
+final class ExplainGrammar {
+
+    private ExplainGrammar() {}
+
+    static CommandSpec spec() {
+        CommandSpec spec =
+                Grammar.verb(
+                        Grammar.EXPLAIN,
+                        "Why a test did not give what was promised: its recording beside what the"
+                                + " rig gives under the same throttle, what happened in it, how much"
+                                + " lift is missing, which causes explain it, and which test would"
+                                + " tell more.");
+        spec.addPositional(
+                PositionalParamSpec.builder()
+                        .paramLabel("RIG [TEST]")
+                        .hideParamSyntax(true)
+                        .index("0..*")
+                        .arity("1..*")
+                        .required(true)
+                        .type(List.class)
+                        .auxiliaryTypes(String.class)
+                        .description(
+                                "A rig file, or a folder with a rig.yaml in it; then a test of its"
+                                        + " logbook. Without one: the latest.")
+                        .build());
+        spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
+        spec.addOption(Grammar.value(Grammar.HTML, "FILE", "Also write a sheet of HTML to print."));
+        spec.addOption(Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));
+        spec.addOption(
+                Grammar.flag(
+                        Grammar.AS_DECLARED,
+                        "Leave out of account what tests found (rig.corrections.yaml)."));
+        spec.addOption(Grammar.value(Grammar.SEED, "N", "Seed of the draws."));
+        spec.addOption(
+                Grammar.value(
+                        Grammar.THREADS,
+                        "N",
+                        "Threads to compute with; the answer does not depend on it."));
+        spec.addOption(
+                Grammar.flag(
+                        Grammar.PROGRESS,
+                        "Say on standard error how far it is, also when that is no terminal."));
+        Grammar.look(spec);
+        return Grammar.example(spec, "liftwright explain examples/mudlark 2026-03-14-1");
+    }
+}
