@@ -105,6 +105,7 @@ class PagesTest {
                         List.of("card"),
                         List.of("fit"),
                         List.of("log"),
+                        List.of("explain"),
                         List.of("open"))) {
             var words = new ArrayList<>(verb);
             words.add("--help");
