@@ -33,7 +33,6 @@ public final class SimulatedTest {
     private final long seed;
     private final Rig rig;
     private final Profile profile;
-    private final Instruments instruments;
     private final List<Hidden> hidden;
     private final double endS;
     private final TrueLog log;
@@ -49,7 +48,6 @@ public final class SimulatedTest {
         this.seed = seed;
         this.rig = rig;
         this.profile = profile;
-        this.instruments = instruments;
         this.hidden = List.copyOf(hidden);
         this.endS = endS;
         log = new TrueLog(rig, seed, profile, hidden, endS);
