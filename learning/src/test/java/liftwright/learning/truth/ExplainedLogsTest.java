@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class ExplainedLogsTest {
 
     /** Ten times as many in a deep run. */
-    private static final int LOGS = 60;
+    private static final int LOGS = 40;
 
     /** Larger rigs in a deep run. */
     private static final int MOST_FANS = Seeded.deep() ? 6 : 3;
