@@ -25,7 +25,8 @@ export function spanOver(times: readonly (readonly number[])[]): Span {
 
 /** Within the whole, not shorter than the shortest, as long as it was where there is room. */
 export function within(span: Span, whole: Span): Span {
-    const long = Math.min(lengthOf(whole), Math.max(SHORTEST_S, lengthOf(span)));
+    const long = Math.max(SHORTEST_S, lengthOf(span));
+    if (long >= lengthOf(whole)) return whole; // to the last digit: it is compared
     const from = Math.min(Math.max(span.from, whole.from), whole.to - long);
     return { from, to: from + long };
 }
@@ -36,7 +37,8 @@ export function within(span: Span, whole: Span): Span {
  * @param factor below 1 is nearer
  */
 export function zoomed(span: Span, whole: Span, about: number, factor: number): Span {
-    const long = Math.min(lengthOf(whole), Math.max(SHORTEST_S, lengthOf(span) * factor));
+    const long = Math.max(SHORTEST_S, lengthOf(span) * factor);
+    if (long >= lengthOf(whole)) return whole;
     const share = (about - span.from) / lengthOf(span);
     return within({ from: about - share * long, to: about + (1 - share) * long }, whole);
 }

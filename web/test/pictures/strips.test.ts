@@ -44,6 +44,16 @@ describe('a span', () => {
         expect(nearer).toBeGreaterThan(300);
     });
 
+    test('that is all of it is the whole to the last digit', () => {
+        for (let i = 0; i < 500; i++) {
+            const whole: Span = { from: between(-90, 0), to: between(1, 4000) };
+            expect(within({ ...whole }, whole)).toEqual(whole);
+            const about = between(whole.from, whole.to);
+            const near = zoomed(whole, whole, about, 0.5);
+            expect(zoomed(near, whole, about, 9)).toEqual(whole);
+        }
+    });
+
     test('over nothing is a second, and over one moment as well', () => {
         expect(spanOver([])).toEqual({ from: 0, to: 1 });
         expect(spanOver([[], [7]])).toEqual({ from: 7, to: 8 });
