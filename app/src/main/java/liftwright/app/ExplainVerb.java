@@ -127,7 +127,9 @@ final class ExplainVerb {
         List<StoredTest> all = logbook.tests();
         if (all.isEmpty()) {
             throw new UsageException(
-                    "there is no test in " + logbook.folder() + ": liftwright log add brings one in");
+                    "there is no test in "
+                            + logbook.folder()
+                            + ": liftwright log add brings one in");
         }
         if (name.isEmpty()) {
             return all.getLast();

@@ -165,10 +165,7 @@ public final class CorrectionMaker {
             for (int k = 0; k < m; k++) {
                 int place = found.place(together.rows().get(known[k]));
                 double was = table.nominal()[rows[place]];
-                double by =
-                        logs[place]
-                                ? Math.log(values[place] / was)
-                                : values[place] - was;
+                double by = logs[place] ? Math.log(values[place] / was) : values[place] - was;
                 moved += slopes[r * m + k] * by;
                 for (int other = 0; other < own; other++) {
                     covariance[own * size + other] +=

@@ -24,8 +24,8 @@ import liftwright.rig.correction.Found;
  *
  * <p>Values that were found together lean on each other, so a group falls as a whole where a value
  * that the fit started from is another now. Where only a part was exchanged or taken off, what was
- * found of that part alone falls, and the others keep what is known of them when nothing is asked of
- * it: the part was there when they were found.
+ * found of that part alone falls, and the others keep what is known of them when nothing is asked
+ * of it: the part was there when they were found.
  *
  * @param held what counts, without values that are void
  * @param voids what does not count, and why
@@ -131,8 +131,7 @@ public record HeldCorrections(List<Correction> held, List<Voided> voids) {
             Set<String> lost = new HashSet<>();
             List<Voided> single = new ArrayList<>();
             for (Found found : group.found()) {
-                Optional<Voided> fallen =
-                        found.part().flatMap(part -> part(group, found, part));
+                Optional<Voided> fallen = found.part().flatMap(part -> part(group, found, part));
                 fallen.ifPresent(
                         one -> {
                             lost.add(found.parameter());
@@ -191,8 +190,7 @@ public record HeldCorrections(List<Correction> held, List<Voided> voids) {
         }
 
         private static Voided whole(Correction group, Why why, String at, String words) {
-            return new Voided(
-                    group.name(), Optional.empty(), group.found().size(), why, at, words);
+            return new Voided(group.name(), Optional.empty(), group.found().size(), why, at, words);
         }
 
         /** Whether the group falls as a whole. */
@@ -222,8 +220,7 @@ public record HeldCorrections(List<Correction> held, List<Voided> voids) {
         private Optional<Voided> value(Correction group, Found found) {
             String name = found.parameter();
             if (!declared.has(name)) {
-                return Optional.of(
-                        whole(group, Why.UNKNOWN, name, "the rig has no value " + name));
+                return Optional.of(whole(group, Why.UNKNOWN, name, "the rig has no value " + name));
             }
             Parameter row = declared.rows().get(declared.indexOf(name));
             if (!same(row, found.declared())) {
@@ -240,7 +237,11 @@ public record HeldCorrections(List<Correction> held, List<Voided> voids) {
             }
             if (!row.range().contains(found.value())) {
                 return Optional.of(
-                        whole(group, Why.IMPOSSIBLE, name, "no " + name + " can be " + found.value()));
+                        whole(
+                                group,
+                                Why.IMPOSSIBLE,
+                                name,
+                                "no " + name + " can be " + found.value()));
             }
             return Optional.empty();
         }

@@ -34,20 +34,19 @@ class CorrectedPlantTest {
         Path folder = Path.of("..", "examples", name);
         try {
             return RigReading.read(
-                    "rig.yaml",
-                    Files.readAllBytes(folder.resolve("rig.yaml")),
-                    new Folder(folder));
+                    "rig.yaml", Files.readAllBytes(folder.resolve("rig.yaml")), new Folder(folder));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** Edits each corrected value into the file, where that can be said there; tells which it did. */
+    /**
+     * Edits each corrected value into the file, where that can be said there; tells which it did.
+     */
     private static RigReading edited(RigReading file, Correction group, Set<String> done) {
         RigReading now = file;
         for (Found found : group.found()) {
-            String text =
-                    SiText.of(Quantity.exact(found.value(), found.declared().dimension()));
+            String text = SiText.of(Quantity.exact(found.value(), found.declared().dimension()));
             var change = new Change.Set(RigPath.parse(found.path()), text);
             if (now.with(List.of(change)) instanceof RigReading.Edit.Changed(var next, var _)
                     && next.rig().isPresent()
@@ -197,9 +196,7 @@ class CorrectedPlantTest {
                     ParameterTable table = Plant.assemble(declared).parameters();
                     List<Correction> groups = groups(random, declared, table);
                     ParameterTable first =
-                            Plant.assemble(
-                                            DrawnCorrections.with(
-                                                    declared, groups.subList(0, 1)))
+                            Plant.assemble(DrawnCorrections.with(declared, groups.subList(0, 1)))
                                     .parameters();
                     ParameterTable all =
                             Plant.assemble(DrawnCorrections.with(declared, groups)).parameters();
@@ -212,7 +209,11 @@ class CorrectedPlantTest {
                         assertThat(q[row]).isEqualTo(p[row]);
                     }
                     assertThat(all.inputs().stream().mapToInt(in -> in.rows().size()).sum())
-                            .isEqualTo(all.inputs().stream().flatMap(in -> in.rows().stream()).distinct().count());
+                            .isEqualTo(
+                                    all.inputs().stream()
+                                            .flatMap(in -> in.rows().stream())
+                                            .distinct()
+                                            .count());
                 });
     }
 

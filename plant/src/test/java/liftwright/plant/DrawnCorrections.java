@@ -17,7 +17,9 @@ import liftwright.rig.correction.Corrections;
 import liftwright.rig.correction.CorrectionsRead;
 import liftwright.rig.correction.Grounds;
 
-/** What a fit might have found of a rig: some of its numbers, moved a little, with any covariance. */
+/**
+ * What a fit might have found of a rig: some of its numbers, moved a little, with any covariance.
+ */
 public final class DrawnCorrections {
 
     public static final Grounds GROUNDS =

@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.random.RandomGenerator;
+import java.util.regex.Pattern;
 import liftwright.plant.HeldCorrections.Why;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.rig.Change;
@@ -113,7 +113,8 @@ class HeldCorrectionsTest {
                 6,
                 random -> {
                     List<Correction> groups = groups(random);
-                    String part = (random.nextBoolean() ? "corner." : "p.") + (1 + random.nextInt(4));
+                    String part =
+                            (random.nextBoolean() ? "corner." : "p.") + (1 + random.nextInt(4));
                     RigReading after =
                             changed(FILE, new Change.Set(RigPath.of("serials", part), "C9"));
                     Map<String, Set<String>> wanted = names(groups);
@@ -190,7 +191,8 @@ class HeldCorrectionsTest {
                         group.correlations(),
                         group.grounds(),
                         Map.of("corner.2", "A2"));
-        assertThat(HeldCorrections.of(DrawnCorrections.with(RIG, List.of(bound))).voids()).isEmpty();
+        assertThat(HeldCorrections.of(DrawnCorrections.with(RIG, List.of(bound))).voids())
+                .isEmpty();
         RigReading after = changed(FILE, new Change.Set(RigPath.of("serials", "corner.2"), "C9"));
         assertThat(
                         HeldCorrections.of(

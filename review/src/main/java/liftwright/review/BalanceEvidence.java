@@ -44,21 +44,26 @@ final class BalanceEvidence {
         }
         checks.add(
                 new Evidence.Check("draws without an operating point", judgement.failedDraws(), 0));
-        return CorrectionWords.on(plant, new Evidence(
-                rigDigest,
-                "none",
-                settings.seed(),
-                judgement.draws(),
-                Sentence.words("lift-off on full packs, upright in still air of ")
-                        .then(Measure.DENSITY, plant.siteDensityKgpm3(plant.parameters().nominal()))
-                        .then(", settled cells, motors cold (20 °C), wires 30 K above the air"),
-                laws(rig, point),
-                Stream.concat(
-                                assumptions(rig, judgement.steering(), point).stream(),
-                                besides.stream())
-                        .toList(),
-                checks,
-                MeasuredEvidence.of(rig)));
+        return CorrectionWords.on(
+                plant,
+                new Evidence(
+                        rigDigest,
+                        "none",
+                        settings.seed(),
+                        judgement.draws(),
+                        Sentence.words("lift-off on full packs, upright in still air of ")
+                                .then(
+                                        Measure.DENSITY,
+                                        plant.siteDensityKgpm3(plant.parameters().nominal()))
+                                .then(
+                                        ", settled cells, motors cold (20 °C), wires 30 K above the air"),
+                        laws(rig, point),
+                        Stream.concat(
+                                        assumptions(rig, judgement.steering(), point).stream(),
+                                        besides.stream())
+                                .toList(),
+                        checks,
+                        MeasuredEvidence.of(rig)));
     }
 
     /** Those that this rig needs. */

@@ -80,9 +80,7 @@ public final class CorrectionWords {
     static double far(Found found) {
         double by = found.value() - found.declared().si();
         double wide =
-                by < 0
-                        ? found.declared().tolerance().minus()
-                        : found.declared().tolerance().plus();
+                by < 0 ? found.declared().tolerance().minus() : found.declared().tolerance().plus();
         return Math.abs(by) / Math.max(wide, Double.MIN_NORMAL);
     }
 
@@ -120,13 +118,13 @@ public final class CorrectionWords {
                             "correction-void",
                             Sentence.words(
                                     one.parameter()
-                                            .map(name -> "what tests found of " + name)
-                                            .orElse(
-                                                    "what tests found together as "
-                                                            + one.group()
-                                                            + " ("
-                                                            + values(one.values())
-                                                            + ")")
+                                                    .map(name -> "what tests found of " + name)
+                                                    .orElse(
+                                                            "what tests found together as "
+                                                                    + one.group()
+                                                                    + " ("
+                                                                    + values(one.values())
+                                                                    + ")")
                                             + " is void: what is declared counts"),
                             one.words() + "; fit again to tell what is there now"));
         }

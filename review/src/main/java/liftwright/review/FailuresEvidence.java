@@ -35,23 +35,25 @@ final class FailuresEvidence {
             List<FaultView> views) {
         double[] p = plant.parameters().nominal();
         Asked asked = judgement.sample().panel().asked();
-        return CorrectionWords.on(plant, new Evidence(
-                rigDigest,
-                "none",
-                settings.seed(),
-                judgement.draws(),
-                Sentence.words(
-                                "one failure at a time on full packs, upright in still air, lift held"
-                                        + " at weight, ")
-                        .then(Measure.LENGTH, asked.heightM())
-                        .then(
-                                " up, settled cells, motors cold (20 °C), wires 30 K above the air,"
-                                        + " air of ")
-                        .then(Measure.DENSITY, plant.siteDensityKgpm3(p)),
-                laws(asked),
-                assumptions(rig, judgement.sample().panel().steering()),
-                checks(judgement, views),
-                MeasuredEvidence.of(rig)));
+        return CorrectionWords.on(
+                plant,
+                new Evidence(
+                        rigDigest,
+                        "none",
+                        settings.seed(),
+                        judgement.draws(),
+                        Sentence.words(
+                                        "one failure at a time on full packs, upright in still air, lift held"
+                                                + " at weight, ")
+                                .then(Measure.LENGTH, asked.heightM())
+                                .then(
+                                        " up, settled cells, motors cold (20 °C), wires 30 K above the air,"
+                                                + " air of ")
+                                .then(Measure.DENSITY, plant.siteDensityKgpm3(p)),
+                        laws(asked),
+                        assumptions(rig, judgement.sample().panel().steering()),
+                        checks(judgement, views),
+                        MeasuredEvidence.of(rig)));
     }
 
     private static List<Evidence.Check> checks(FailuresJudgement judgement, List<FaultView> views) {

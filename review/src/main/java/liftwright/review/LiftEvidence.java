@@ -30,20 +30,22 @@ final class LiftEvidence {
         double[] p = plant.parameters().nominal();
         SteadyState state = plant.state();
         plant.solve(p, Effects.ALL, plant.workspace(), state);
-        return CorrectionWords.on(plant, new Evidence(
-                rigDigest,
-                "none",
-                settings.seed(),
-                judgement.draws(),
-                Sentence.words("full throttle at ")
-                        .then(Measure.PERCENT, rig.demands().judgedAtCharge().si())
-                        .then(" charge, settled cells, air of ")
-                        .then(Measure.DENSITY, plant.siteDensityKgpm3(p))
-                        .then(", motors cold (20 °C), wires 30 K above the air"),
-                laws(plant.limits(p, state)),
-                assumptionsApartFromHeat(rig),
-                checks,
-                MeasuredEvidence.of(rig)));
+        return CorrectionWords.on(
+                plant,
+                new Evidence(
+                        rigDigest,
+                        "none",
+                        settings.seed(),
+                        judgement.draws(),
+                        Sentence.words("full throttle at ")
+                                .then(Measure.PERCENT, rig.demands().judgedAtCharge().si())
+                                .then(" charge, settled cells, air of ")
+                                .then(Measure.DENSITY, plant.siteDensityKgpm3(p))
+                                .then(", motors cold (20 °C), wires 30 K above the air"),
+                        laws(plant.limits(p, state)),
+                        assumptionsApartFromHeat(rig),
+                        checks,
+                        MeasuredEvidence.of(rig)));
     }
 
     /** Where the value at a path comes from. */

@@ -89,8 +89,7 @@ record Pursuit<S extends Sample<?>>(
      * @param nominalFound whether the declared values have an operating point
      */
     List<String> downgrades(boolean nominalFound) {
-        List<String> reasons =
-                Downgrades.of(sample.plant.rig(), nominalFound, failed(), draws);
+        List<String> reasons = Downgrades.of(sample.plant.rig(), nominalFound, failed(), draws);
         unproven.ifPresent(reasons::add);
         return reasons;
     }

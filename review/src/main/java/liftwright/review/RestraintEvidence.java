@@ -31,23 +31,26 @@ final class RestraintEvidence {
             Optional<Held> held) {
         double[] p = plant.parameters().nominal();
         Optional<Held.OnTether> tether = held.flatMap(Held::tether);
-        return CorrectionWords.on(plant, new Evidence(
-                rigDigest,
-                "none",
-                settings.seed(),
-                draws,
-                Sentence.words("every fan at full throttle as if alone, full packs, air of ")
-                        .then(Measure.DENSITY, plant.siteDensityKgpm3(p))
-                        .then(", motors cold (20 °C), level ground"),
-                laws(tether),
-                LiftEvidence.assumptions(rig, Set.of(Reader.ANY, Reader.RESTRAINT)),
-                List.of(
-                        new Evidence.Check(
-                                "energy of the runaway closes",
-                                tether.map(on -> on.path().closure()).orElse(0.0),
-                                CLOSURE),
-                        new Evidence.Check("draws without an operating point", failed, 0)),
-                MeasuredEvidence.of(rig)));
+        return CorrectionWords.on(
+                plant,
+                new Evidence(
+                        rigDigest,
+                        "none",
+                        settings.seed(),
+                        draws,
+                        Sentence.words(
+                                        "every fan at full throttle as if alone, full packs, air of ")
+                                .then(Measure.DENSITY, plant.siteDensityKgpm3(p))
+                                .then(", motors cold (20 °C), level ground"),
+                        laws(tether),
+                        LiftEvidence.assumptions(rig, Set.of(Reader.ANY, Reader.RESTRAINT)),
+                        List.of(
+                                new Evidence.Check(
+                                        "energy of the runaway closes",
+                                        tether.map(on -> on.path().closure()).orElse(0.0),
+                                        CLOSURE),
+                                new Evidence.Check("draws without an operating point", failed, 0)),
+                        MeasuredEvidence.of(rig)));
     }
 
     private static List<Evidence.Law> laws(Optional<Held.OnTether> tether) {

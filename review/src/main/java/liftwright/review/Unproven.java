@@ -7,7 +7,6 @@ import liftwright.plant.HeldCorrections;
 import liftwright.plant.Plant;
 import liftwright.rig.correction.Correction;
 import liftwright.rig.correction.Found;
-import liftwright.rig.correction.Grounds;
 
 /**
  * Why a verdict that only holds by corrections does not hold.

@@ -37,8 +37,7 @@ class UnprovenTest {
     private static Rig asked(double times) throws IOException {
         byte[] bytes = Files.readAllBytes(Path.of("..", "examples", "sandpiper", "rig.yaml"));
         RigReading file = RigReading.read("rig.yaml", bytes);
-        double has =
-                new LiftJudge(SETTINGS).nominal(Plant.assemble(file.rig().orElseThrow()));
+        double has = new LiftJudge(SETTINGS).nominal(Plant.assemble(file.rig().orElseThrow()));
         var change =
                 new Change.Set(
                         RigPath.of("demands", "thrust to weight"),
@@ -88,7 +87,8 @@ class UnprovenTest {
         Verdict without = verdict(found(rig, 1.05, NONE, 2, false));
         assertThat(without.outcome()).isEqualTo(Outcome.CANNOT_BE_TOLD);
         assertThat(without.downgrades()).singleElement().asString().contains("held out");
-        assertThat(without.wouldTell().orElseThrow().sentence().toString()).contains("2026-03-14-1");
+        assertThat(without.wouldTell().orElseThrow().sentence().toString())
+                .contains("2026-03-14-1");
         assertThat(without.wouldTell().orElseThrow().path()).isEqualTo(INSTALLATION);
     }
 
@@ -123,8 +123,7 @@ class UnprovenTest {
         LiftAnswer answer = ask(corrected);
         assertThat(answer.evidence().corrected().held()).isEqualTo(1);
         assertThat(answer.evidence().corrected().ofAnotherRevision()).isTrue();
-        assertThat(answer.evidence().measured())
-                .anyMatch(told -> told.part().equals(INSTALLATION));
+        assertThat(answer.evidence().measured()).anyMatch(told -> told.part().equals(INSTALLATION));
         assertThat(answer.findings())
                 .anyMatch(finding -> finding.code().equals("corrections-of-another-revision"));
         String json = AnswerJson.write(answer, "r", "v");
@@ -142,16 +141,16 @@ class UnprovenTest {
         byte[] bytes = Files.readAllBytes(Path.of("..", "examples", "sandpiper", "rig.yaml"));
         var change = new Change.Set(RigPath.parse(INSTALLATION), "0.93 ± 0.03");
         Rig changed =
-                ((RigReading.Edit.Changed)
-                                RigReading.read("rig.yaml", bytes).with(List.of(change)))
+                ((RigReading.Edit.Changed) RigReading.read("rig.yaml", bytes).with(List.of(change)))
                         .reading()
                         .rig()
                         .orElseThrow()
                         .with(corrected.corrections());
         LiftAnswer answer = ask(changed);
         assertThat(answer.evidence().corrected().voided()).isEqualTo(1);
-        assertThat(answer.evidence().corrected().why().getFirst()).contains("0.93").contains("0.92");
-        assertThat(answer.findings())
-                .anyMatch(finding -> finding.code().equals("correction-void"));
+        assertThat(answer.evidence().corrected().why().getFirst())
+                .contains("0.93")
+                .contains("0.92");
+        assertThat(answer.findings()).anyMatch(finding -> finding.code().equals("correction-void"));
     }
 }

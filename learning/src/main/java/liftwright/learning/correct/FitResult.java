@@ -17,10 +17,7 @@ import liftwright.rig.correction.Found;
  * @param correction all that was found together; empty where nothing was
  */
 public record FitResult(
-        Fitted fitted,
-        List<Moved> moved,
-        OptionalDouble heldOut,
-        Optional<Correction> correction) {
+        Fitted fitted, List<Moved> moved, OptionalDouble heldOut, Optional<Correction> correction) {
 
     public FitResult {
         moved = List.copyOf(moved);

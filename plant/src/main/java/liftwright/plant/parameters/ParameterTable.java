@@ -144,7 +144,10 @@ public final class ParameterTable {
     /** Rows that were found together and are drawn as one factor. */
     public List<Together> together() {
         return joints.stream()
-                .map(joint -> new Together(Arrays.stream(joint.rows).boxed().toList(), joint.factor))
+                .map(
+                        joint ->
+                                new Together(
+                                        Arrays.stream(joint.rows).boxed().toList(), joint.factor))
                 .toList();
     }
 

@@ -17,8 +17,7 @@ import liftwright.rig.text.FolderGuard;
  * @param digest of its bytes
  * @param problems why it cannot be read
  */
-record CorrectionsBeside(
-        Optional<Corrections> corrections, String digest, List<Problem> problems) {
+record CorrectionsBeside(Optional<Corrections> corrections, String digest, List<Problem> problems) {
 
     private static final CorrectionsBeside NONE =
             new CorrectionsBeside(Optional.empty(), "", List.of());

@@ -45,8 +45,7 @@ public final class Folder implements Beside {
                     "A path begins at the folder of the rig file; letters count as large or"
                             + " small.");
         } catch (IOException e) {
-            return new Fetched.Not(
-                    Code.NO_SUCH_PART, UNREADABLE, "May you read it?");
+            return new Fetched.Not(Code.NO_SUCH_PART, UNREADABLE, "May you read it?");
         }
     }
 }

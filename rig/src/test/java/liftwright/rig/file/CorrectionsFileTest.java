@@ -77,8 +77,7 @@ class CorrectionsFileTest {
         assertThat(file.write(corrections(0.8))).isEmpty();
         assertThat(file.write(corrections(0.8))).isEmpty();
         byte[] first = RigFiles.read(file.path());
-        assertThat(file.write(corrections(0.7)))
-                .contains(folder.resolve("rig.corrections.1.yaml"));
+        assertThat(file.write(corrections(0.7))).contains(folder.resolve("rig.corrections.1.yaml"));
         assertThat(RigFiles.read(folder.resolve("rig.corrections.1.yaml"))).isEqualTo(first);
         assertThat(file.write(corrections(0.6))).isPresent();
         assertThat(names())

@@ -18,9 +18,9 @@ import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.answer.Verdict;
 import liftwright.numerics.Work;
+import liftwright.plant.HeldCorrections;
 import liftwright.plant.Plant;
 import liftwright.quantity.Measure;
-import liftwright.plant.HeldCorrections;
 import liftwright.review.CorrectionWords;
 import liftwright.review.Settings;
 import liftwright.trials.CardId;
@@ -337,9 +337,6 @@ public final class Trials {
         all.addAll(CorrectionWords.findings(about.rig(), corrections));
         all.sort(java.util.Comparator.comparing(Finding::severity));
         return new TrialsAnswer(
-                liftwright.answer.Checks.downgrade(verdict, evidence),
-                all,
-                sections,
-                evidence);
+                liftwright.answer.Checks.downgrade(verdict, evidence), all, sections, evidence);
     }
 }

@@ -39,9 +39,7 @@ final class CorrectionInputs {
     private static String text(Found found) {
         double by = found.value() - found.declared().si();
         double doubt =
-                by < 0
-                        ? found.declared().tolerance().minus()
-                        : found.declared().tolerance().plus();
+                by < 0 ? found.declared().tolerance().minus() : found.declared().tolerance().plus();
         if (by == 0) {
             return "";
         }
@@ -52,7 +50,9 @@ final class CorrectionInputs {
         double times = Math.floor(Math.abs(by) / doubt);
         return times < 1
                 ? ""
-                : "found beyond " + (long) Math.min(times, 1e6) + " times its doubt "
+                : "found beyond "
+                        + (long) Math.min(times, 1e6)
+                        + " times its doubt "
                         + (by < 0 ? "below" : "above");
     }
 

@@ -39,14 +39,14 @@ class CorrectionInputsTest {
                                         new boolean[] {false},
                                         new double[] {1e-8}),
                                 new Grounds(
-                                        List.of(
-                                                new Grounds.Test(
-                                                        "t", "sha256:" + "0".repeat(64))),
+                                        List.of(new Grounds.Test("t", "sha256:" + "0".repeat(64))),
                                         OptionalDouble.of(1),
                                         1));
         return RIG.with(
                 new CorrectionsRead(
-                        new Corrections("sha256:" + "1".repeat(64), 1, List.of(group)), "d", false));
+                        new Corrections("sha256:" + "1".repeat(64), 1, List.of(group)),
+                        "d",
+                        false));
     }
 
     private static Parameter each(String ending) {

@@ -28,14 +28,7 @@ import liftwright.rig.Vec3;
 final class RigLeaves {
 
     private static final Set<String> PASSED_OVER =
-            Set.of(
-                    "name",
-                    "revision",
-                    "note",
-                    "declaration",
-                    "defaults",
-                    "tables",
-                    "corrections");
+            Set.of("name", "revision", "note", "declaration", "defaults", "tables", "corrections");
 
     /** Where such parts are written out. */
     private static final Pattern OWN =

@@ -17,7 +17,6 @@ import liftwright.rig.correction.Corrections;
 import liftwright.rig.correction.Found;
 import liftwright.rig.correction.Grounds;
 import liftwright.rig.shape.kind.Fields;
-import liftwright.rig.shape.kind.Key;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Spot;
 import liftwright.rig.shape.kind.Stated;
@@ -115,7 +114,8 @@ final class CorrectionsBinder {
         List<Double> correlations = new ArrayList<>();
         for (int i = 0; i < stated.size(); i++) {
             Fields one = stated.get(i).value();
-            one.stated(CorrectionsKeys.PARAMETER).ifPresent(name -> parameter(name, fields, serials));
+            one.stated(CorrectionsKeys.PARAMETER)
+                    .ifPresent(name -> parameter(name, fields, serials));
             found(one).ifPresent(found::add);
             correlations.addAll(correlations(one, i));
         }

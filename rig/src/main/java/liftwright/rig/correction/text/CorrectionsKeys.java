@@ -66,8 +66,7 @@ final class CorrectionsKeys {
     static final Key<List<Stated<String>>> CORRELATIONS =
             open(
                     "correlations",
-                    new ListOf<>(
-                            "numbers from −1 to 1", new Text("a number"), 0, Correction.MOST),
+                    new ListOf<>("numbers from −1 to 1", new Text("a number"), 0, Correction.MOST),
                     "Correlation with each value before it.",
                     "[0.31, -0.2]",
                     "it is the first");

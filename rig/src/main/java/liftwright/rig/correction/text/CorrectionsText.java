@@ -81,7 +81,10 @@ public final class CorrectionsText {
         line("    ", "distance", String.valueOf(group.grounds().distance()));
         if (!group.serials().isEmpty()) {
             out.append("    serials:\n");
-            group.serials().forEach((part, serial) -> line("      ", QuotedText.of(part), QuotedText.of(serial)));
+            group.serials()
+                    .forEach(
+                            (part, serial) ->
+                                    line("      ", QuotedText.of(part), QuotedText.of(serial)));
         }
         out.append("    found:\n");
         for (int i = 0; i < group.found().size(); i++) {
@@ -126,10 +129,7 @@ public final class CorrectionsText {
     }
 
     private static String rounded(double si) {
-        return new BigDecimal(si)
-                .round(new MathContext(4))
-                .stripTrailingZeros()
-                .toString();
+        return new BigDecimal(si).round(new MathContext(4)).stripTrailingZeros().toString();
     }
 
     private void line(String indent, String key, String value) {

@@ -24,7 +24,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The file of corrections: what is written is read back, and what is wrong is told at its place. */
+/**
+ * The file of corrections: what is written is read back, and what is wrong is told at its place.
+ */
 class CorrectionsReadingTest {
 
     private static final String DIGEST = "sha256:" + "0123456789abcdef".repeat(4);
@@ -65,7 +67,8 @@ class CorrectionsReadingTest {
     private static final String ADVICE = " " + CorrectionsReading.ADVICE;
 
     private static CorrectionsReading read(String text) {
-        return CorrectionsReading.read("rig.corrections.yaml", text.getBytes(StandardCharsets.UTF_8));
+        return CorrectionsReading.read(
+                "rig.corrections.yaml", text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** As the terminal would put it: place, what was found, what is expected, what to do. */
@@ -104,285 +107,284 @@ class CorrectionsReadingTest {
                         "liftwright corrections: 1",
                         "liftwright corrections: 2",
                         "UNSUPPORTED_VERSION 2:25 liftwright corrections | found "
-                            + "format 2, expected format 1. A newer Liftwright wrote this "
-                            + "file: use that one."),
+                                + "format 2, expected format 1. A newer Liftwright wrote this "
+                                + "file: use that one."),
                 of(
                         "liftwright corrections: 1",
                         "liftwright corrections: one",
                         "WRONG_KIND 2:25 liftwright corrections | found “one”, "
-                            + "expected the format, a whole number from 1 to 1. Write "
-                            + "digits only, without a unit."),
+                                + "expected the format, a whole number from 1 to 1. Write "
+                                + "digits only, without a unit."),
                 of(
                         "liftwright corrections: 1\n",
                         "\n",
                         "MISSING_KEY 3:1 liftwright corrections | found no "
-                            + "“liftwright corrections”, expected liftwright corrections: "
-                            + "the format, a whole number from 1 to 1. Add for instance "
-                            + "“liftwright corrections: 1”."),
+                                + "“liftwright corrections”, expected liftwright corrections: "
+                                + "the format, a whole number from 1 to 1. Add for instance "
+                                + "“liftwright corrections: 1”."),
                 of(
                         "rig: \"sha256",
                         "rig: \"sha1",
                         "NOT_A_QUANTITY 3:6 rig | found "
-                            + "“sha1:0123456789abcdef0123456789abcdef0123456789abcdef0123456…”, "
-                            + "expected sha256: and 64 digits from 0 to f.§"),
+                                + "“sha1:0123456789abcdef0123456789abcdef0123456789abcdef0123456…”, "
+                                + "expected sha256: and 64 digits from 0 to f.§"),
                 of(
                         "rig: \"",
                         "rigs: \"",
                         "MISSING_KEY 2:1 rig | found no “rig”, expected rig: the "
-                            + "digest of a rig file. Add for instance “rig: \"sha256:…\"”.",
+                                + "digest of a rig file. Add for instance “rig: \"sha256:…\"”.",
                         "UNKNOWN_KEY 3:1 rigs | found the key “rigs”, expected one "
-                            + "of the keys of corrections. Perhaps “rig” is meant."),
+                                + "of the keys of corrections. Perhaps “rig” is meant."),
                 of(
                         "revision: 3\n",
                         "\n",
                         "MISSING_KEY 2:1 revision | found no “revision”, expected "
-                            + "revision: the number of the revision, a whole number from 0 "
-                            + "to 1000000. Add for instance “revision: 3”."),
+                                + "revision: the number of the revision, a whole number from 0 "
+                                + "to 1000000. Add for instance “revision: 3”."),
                 of(
                         "revision: 3",
                         "revision: -1",
                         "OUT_OF_RANGE 4:11 revision | found -1, expected the number "
-                            + "of the revision, a whole number from 0 to 1000000."),
+                                + "of the revision, a whole number from 0 to 1000000."),
                 of(
                         "revision: 3",
                         "revision: three",
                         "WRONG_KIND 4:11 revision | found “three”, expected the "
-                            + "number of the revision, a whole number from 0 to 1000000. "
-                            + "Write digits only, without a unit."),
+                                + "number of the revision, a whole number from 0 to 1000000. "
+                                + "Write digits only, without a unit."),
                 of(
                         "name: \"fans of the left\"",
                         "name: \"\"",
                         "WRONG_KIND 6:11 corrections/1/name | found nothing, "
-                            + "expected a name.§"),
+                                + "expected a name.§"),
                 of(
                         "name: \"fans of the left\"\n    tests",
                         "name: [left]\n    tests",
-                        "WRONG_KIND 6:11 corrections/1/name | found a list, expected "
-                            + "a name."),
+                        "WRONG_KIND 6:11 corrections/1/name | found a list, expected " + "a name."),
                 of(
                         "{test: \"2026-03-14-1\", digest",
                         "{test: \"\", digest",
                         "WRONG_KIND 8:16 corrections/1/tests/1/test | found nothing, "
-                            + "expected the name of a test.§"),
+                                + "expected the name of a test.§"),
                 of(
                         "{test: \"2026-03-14-1\", digest",
                         "{digest",
                         "MISSING_KEY 8:9 corrections/1/tests/1/test | found no "
-                            + "“test”, expected test: the name of a test. Add for instance "
-                            + "“test: \"2026-03-14-1\"”."),
+                                + "“test”, expected test: the name of a test. Add for instance "
+                                + "“test: \"2026-03-14-1\"”."),
                 of(
                         "digest: \"sha256:0",
                         "digest: \"SHA256:0",
                         "NOT_A_QUANTITY 8:40 corrections/1/tests/1/digest | found "
-                            + "“SHA256:0123456789abcdef0123456789abcdef0123456789abcdef01234…”, "
-                            + "expected sha256: and 64 digits from 0 to f.§"),
+                                + "“SHA256:0123456789abcdef0123456789abcdef0123456789abcdef01234…”, "
+                                + "expected sha256: and 64 digits from 0 to f.§"),
                 of(
                         "held-out residual: 1.1",
                         "held-out residual: -1.1",
                         "OUT_OF_RANGE 9:24 corrections/1/held-out residual | found "
-                            + "-1.1, expected a number no less than 0.§"),
+                                + "-1.1, expected a number no less than 0.§"),
                 of(
                         "held-out residual: 1.1",
                         "held-out residual: none",
                         "NOT_A_QUANTITY 9:24 corrections/1/held-out residual | found "
-                            + "“none”, expected a number without a unit.§"),
+                                + "“none”, expected a number without a unit.§"),
                 of(
                         "distance: 2.5",
                         "distance: NaN",
                         "NOT_A_QUANTITY 10:15 corrections/1/distance | found “NaN”, "
-                            + "expected a number without a unit.§"),
+                                + "expected a number without a unit.§"),
                 of(
                         "distance: 2.5",
                         "distance: 1e400",
                         "NOT_A_QUANTITY 10:15 corrections/1/distance | found "
-                            + "“1e400”, expected a number without a unit.§"),
+                                + "“1e400”, expected a number without a unit.§"),
                 of(
                         "distance: 2.5",
                         "distance: 2.5 s",
                         "NOT_A_QUANTITY 10:15 corrections/1/distance | found “2.5 "
-                            + "s”, expected a number without a unit.§"),
+                                + "s”, expected a number without a unit.§"),
                 of(
                         "distance: 2.5\n",
                         "\n",
                         "MISSING_KEY 6:5 corrections/1/distance | found no "
-                            + "“distance”, expected distance: a number no less than 0. Add "
-                            + "for instance “distance: 2.3”."),
+                                + "“distance”, expected distance: a number no less than 0. Add "
+                                + "for instance “distance: 2.3”."),
                 of(
                         "serials:\n      left.3: \"F-17\"\n",
                         "\n",
                         "CONTRADICTION 13:20 corrections/1/found/1/parameter | found "
-                            + "no serial number of “left.3”, expected each part of a "
-                            + "correction among its “serials”, empty if it had none.§"),
+                                + "no serial number of “left.3”, expected each part of a "
+                                + "correction among its “serials”, empty if it had none.§"),
                 of(
                         "left.3: \"F-17\"",
                         "left.4: \"F-17\"",
                         "CONTRADICTION 14:20 corrections/1/found/1/parameter | found "
-                            + "no serial number of “left.3”, expected each part of a "
-                            + "correction among its “serials”, empty if it had none.§"),
+                                + "no serial number of “left.3”, expected each part of a "
+                                + "correction among its “serials”, empty if it had none.§"),
                 of(
                         "left.3: \"F-17\"",
                         "left.3: [F-17]",
                         "WRONG_KIND 12:15 corrections/1/serials/left.3 | found a "
-                            + "list, expected a serial number.",
+                                + "list, expected a serial number.",
                         "CONTRADICTION 14:20 corrections/1/found/1/parameter | found "
-                            + "no serial number of “left.3”, expected each part of a "
-                            + "correction among its “serials”, empty if it had none.§"),
+                                + "no serial number of “left.3”, expected each part of a "
+                                + "correction among its “serials”, empty if it had none.§"),
                 of(
                         "parameter: \"packs/p/interconnect\"",
                         "parameter: \"interconnect\"",
                         "UNKNOWN_WORD 20:20 corrections/1/found/2/parameter | found "
-                            + "“interconnect”, expected a path of the rig file, such as "
-                            + "“fan types/F140/installation”, behind the id of a part and "
-                            + "a colon where the part has its own.§"),
+                                + "“interconnect”, expected a path of the rig file, such as "
+                                + "“fan types/F140/installation”, behind the id of a part and "
+                                + "a colon where the part has its own.§"),
                 of(
                         "parameter: \"packs/p/interconnect\"",
                         "parameter: \"left.3: fan types/F140/scatter\"",
                         "DUPLICATE_KEY 20:20 corrections/1/found/2/parameter | found "
-                            + "“left.3: fan types/F140/scatter” again, expected every "
-                            + "parameter once in the file.§"),
+                                + "“left.3: fan types/F140/scatter” again, expected every "
+                                + "parameter once in the file.§"),
                 of(
                         "parameter: \"packs/p/interconnect\"",
                         "parameter: \"packs/p/\"",
                         "UNKNOWN_WORD 20:20 corrections/1/found/2/parameter | found "
-                            + "“packs/p/”, expected a path of the rig file, such as “fan "
-                            + "types/F140/installation”, behind the id of a part and a "
-                            + "colon where the part has its own.§"),
+                                + "“packs/p/”, expected a path of the rig file, such as “fan "
+                                + "types/F140/installation”, behind the id of a part and a "
+                                + "colon where the part has its own.§"),
                 of(
                         "declared: \"1.0 ± 0.04 each\"",
                         "declared: \"1.0 ± 4 % each\"",
                         "NOT_A_QUANTITY 16:19 corrections/1/found/1/declared | found "
-                            + "“1.0 ± 4 % each”, expected an SI value with its unit, such "
-                            + "as “0.74 kg ± 0.0148 each”.§"),
+                                + "“1.0 ± 4 % each”, expected an SI value with its unit, such "
+                                + "as “0.74 kg ± 0.0148 each”.§"),
                 of(
                         "declared: \"1.0 ± 0.04 each\"",
                         "declared: \"1.0 +0.04/-0.02\"",
                         "NOT_A_QUANTITY 16:19 corrections/1/found/1/declared | found "
-                            + "“1.0 +0.04/-0.02”, expected an SI value with its unit, such "
-                            + "as “0.74 kg ± 0.0148 each”.§"),
+                                + "“1.0 +0.04/-0.02”, expected an SI value with its unit, such "
+                                + "as “0.74 kg ± 0.0148 each”.§"),
                 of(
                         "declared: \"0.0015 Ω",
                         "declared: \"1.5 mΩ",
                         "NOT_A_QUANTITY 22:19 corrections/1/found/2/declared | found "
-                            + "“1.5 mΩ +2.0E-4/−1.0E-4 bound”, expected an SI value with "
-                            + "its unit, such as “0.74 kg ± 0.0148 each”.§"),
+                                + "“1.5 mΩ +2.0E-4/−1.0E-4 bound”, expected an SI value with "
+                                + "its unit, such as “0.74 kg ± 0.0148 each”.§"),
                 of(
                         "value: \"0.0017 Ω\"",
                         "value: \"0.0017 V\"",
                         "WRONG_UNIT 23:16 corrections/1/found/2/value | found the "
-                            + "unit V, expected the unit Ω, as what was declared.§"),
+                                + "unit V, expected the unit Ω, as what was declared.§"),
                 of(
                         "value: \"0.0017 Ω\"",
                         "value: \"0.0017\"",
                         "WRONG_UNIT 23:16 corrections/1/found/2/value | found no "
-                            + "unit, expected the unit Ω, as what was declared.§"),
+                                + "unit, expected the unit Ω, as what was declared.§"),
                 of(
                         "value: \"0.0017 Ω\"",
                         "value: \"0,0017 Ω\"",
                         "NOT_A_QUANTITY 23:16 corrections/1/found/2/value | found "
-                            + "“0,0017 Ω”, expected an SI value with its unit, such as "
-                            + "“0.74 kg ± 0.0148 each”.§"),
+                                + "“0,0017 Ω”, expected an SI value with its unit, such as "
+                                + "“0.74 kg ± 0.0148 each”.§"),
                 of(
                         "value: \"0.0017 Ω\"",
                         "value: \"0.0017 Ω ± 0.0001\"",
                         "CONTRADICTION 23:16 corrections/1/found/2/value | found a "
-                            + "value with a doubt of its own, expected a value alone: its "
-                            + "doubt is “deviation” and “correlations”.§"),
+                                + "value with a doubt of its own, expected a value alone: its "
+                                + "doubt is “deviation” and “correlations”.§"),
                 of(
                         "value: \"0.93\"",
                         "value: \"-0.93\"",
                         "CONTRADICTION 17:16 corrections/1/found/1/value | found a "
-                            + "value of -0.93 that is drawn in logarithms, expected a "
-                            + "value above 0, or one drawn as it is.§"),
+                                + "value of -0.93 that is drawn in logarithms, expected a "
+                                + "value above 0, or one drawn as it is.§"),
                 of(
                         "value: \"0.93\"",
                         "value: \"1e999\"",
                         "NOT_A_QUANTITY 17:16 corrections/1/found/1/value | found "
-                            + "“1e999”, expected an SI value with its unit, such as “0.74 "
-                            + "kg ± 0.0148 each”.§"),
+                                + "“1e999”, expected an SI value with its unit, such as “0.74 "
+                                + "kg ± 0.0148 each”.§"),
                 of(
                         "value: \"0.93\"\n",
                         "\n",
                         "MISSING_KEY 14:9 corrections/1/found/1/value | found no "
-                            + "“value”, expected value: a value with its unit. Add for "
-                            + "instance “value: \"0.93\"”."),
+                                + "“value”, expected value: a value with its unit. Add for "
+                                + "instance “value: \"0.93\"”."),
                 of(
                         "drawn: in logarithms",
                         "drawn: logarithms",
                         "UNKNOWN_WORD 18:16 corrections/1/found/1/drawn | found "
-                            + "“logarithms”, expected one of in logarithms, as it is. "
-                            + "Perhaps “in logarithms” is meant."),
+                                + "“logarithms”, expected one of in logarithms, as it is. "
+                                + "Perhaps “in logarithms” is meant."),
                 of(
                         "drawn: as it is",
                         "drawn: yes",
                         "UNKNOWN_WORD 24:16 corrections/1/found/2/drawn | found "
-                            + "“yes”, expected one of in logarithms, as it is."),
+                                + "“yes”, expected one of in logarithms, as it is."),
                 of(
                         "deviation: 0.01",
                         "deviation: -0.01",
                         "OUT_OF_RANGE 19:20 corrections/1/found/1/deviation | found "
-                            + "-0.01, expected a number no less than 0.§"),
+                                + "-0.01, expected a number no less than 0.§"),
                 of(
                         "deviation: 0.01",
                         "deviation: \"1 %\"",
                         "NOT_A_QUANTITY 19:20 corrections/1/found/1/deviation | "
-                            + "found “1 %”, expected a number without a unit.§"),
+                                + "found “1 %”, expected a number without a unit.§"),
                 of(
                         "correlations: [-0.25]",
                         "correlations: []",
                         "OUT_OF_RANGE 26:23 corrections/1/found/2/correlations | "
-                            + "found 0 numbers, expected 1 number, one for each value "
-                            + "before it.§"),
+                                + "found 0 numbers, expected 1 number, one for each value "
+                                + "before it.§"),
                 of(
                         "correlations: [-0.25]",
                         "correlations: [-0.25, 0.1]",
                         "OUT_OF_RANGE 26:23 corrections/1/found/2/correlations | "
-                            + "found 2 numbers, expected 1 number, one for each value "
-                            + "before it.§"),
+                                + "found 2 numbers, expected 1 number, one for each value "
+                                + "before it.§"),
                 of(
                         "correlations: [-0.25]",
                         "correlations: [-1.25]",
                         "OUT_OF_RANGE 26:24 corrections/1/found/2/correlations/1 | "
-                            + "found -1.25, expected a correlation from −1 to 1.§"),
+                                + "found -1.25, expected a correlation from −1 to 1.§"),
                 of(
                         "correlations: [-0.25]",
                         "correlations: [much]",
                         "NOT_A_QUANTITY 26:24 corrections/1/found/2/correlations/1 | "
-                            + "found “much”, expected a number without a unit.§"),
+                                + "found “much”, expected a number without a unit.§"),
                 of(
                         "correlations: [-0.25]",
                         "correlations: -0.25",
                         "WRONG_KIND 26:23 corrections/1/found/2/correlations | found "
-                            + "“-0.25”, expected a list of numbers from −1 to 1."),
+                                + "“-0.25”, expected a list of numbers from −1 to 1."),
                 of(
                         "correlations: [-0.25]",
                         "correlation: [-0.25]",
                         "OUT_OF_RANGE 20:9 corrections/1/found/2/correlations | "
-                            + "found 0 numbers, expected 1 number, one for each value "
-                            + "before it.§",
+                                + "found 0 numbers, expected 1 number, one for each value "
+                                + "before it.§",
                         "UNKNOWN_KEY 26:9 corrections/1/found/2/correlation | found "
-                            + "the key “correlation”, expected one of the keys of found. "
-                            + "Perhaps “correlations” is meant."),
+                                + "the key “correlation”, expected one of the keys of found. "
+                                + "Perhaps “correlations” is meant."),
                 of(
                         "seal: \"sha256:5",
                         "seal: \"sha256:6",
                         "CONTRADICTION 27:7 seal | found a seal of other values, "
-                            + "expected the values that were sealed: somebody edited the "
-                            + "file.§"),
+                                + "expected the values that were sealed: somebody edited the "
+                                + "file.§"),
                 of(
                         "seal: \"sha256:5",
                         "seal: \"sha256:g",
                         "NOT_A_QUANTITY 27:7 seal | found "
-                            + "“sha256:g5555555555555555555555555555555555555555555555555555…”, "
-                            + "expected sha256: and 64 digits from 0 to f.§"),
+                                + "“sha256:g5555555555555555555555555555555555555555555555555555…”, "
+                                + "expected sha256: and 64 digits from 0 to f.§"),
                 of(
                         "seal: ",
                         "sealed: ",
                         "MISSING_KEY 2:1 seal | found no “seal”, expected seal: the "
-                            + "digest of what is said above. Add for instance “seal: "
-                            + "\"sha256:…\"”.",
+                                + "digest of what is said above. Add for instance “seal: "
+                                + "\"sha256:…\"”.",
                         "UNKNOWN_KEY 27:1 sealed | found the key “sealed”, expected "
-                            + "one of the keys of corrections. Its keys are: liftwright "
-                            + "corrections, rig, revision, corrections, seal."));
+                                + "one of the keys of corrections. Its keys are: liftwright "
+                                + "corrections, rig, revision, corrections, seal."));
     }
 
     @ParameterizedTest
