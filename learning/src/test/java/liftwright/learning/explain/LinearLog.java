@@ -23,6 +23,7 @@ final class LinearLog {
     };
 
     /** What a cause does to each channel for a size of 1: by throttle, and growing with time. */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     private record Effect(double[] byThrottle, double[] byTime) {}
 
     final List<Compared> channels = new ArrayList<>();
