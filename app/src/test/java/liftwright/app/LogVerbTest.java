@@ -61,7 +61,7 @@ class LogVerbTest {
     }
 
     /**
-     * A test in two steps of throttle, 100 values a second: a force of {@code scale} newtons at
+     * A test in two steps of throttle, 100 values a second: a force of {@code scaleN} at
      * full, a current of 40 A.
      */
     private StoredTest aTest(double scaleN) throws IOException {

@@ -76,7 +76,7 @@ final class MadeRecording {
             read(plant, rig, run, k);
             went = k + 1;
         }
-        make(rig, went, quietly);
+        make(went, quietly);
     }
 
     private void read(Plant plant, Rig rig, Discharge run, int k) {
@@ -110,7 +110,7 @@ final class MadeRecording {
         values.computeIfAbsent(name, any -> new double[timesS.length])[k] = si;
     }
 
-    private void make(Rig rig, int went, boolean quietly) {
+    private void make(int went, boolean quietly) {
         double[] times = Arrays.copyOf(timesS, went);
         tracks.add(
                 new Track(

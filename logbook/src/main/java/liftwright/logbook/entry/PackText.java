@@ -31,7 +31,7 @@ final class PackText {
         return out.toString();
     }
 
-    /** One row, below {@code rows}. */
+    /** One row, to stand below those there are. */
     static String row(Row row) {
         var out = new Writing().below();
         out.item()

@@ -16,7 +16,7 @@ final class PartText {
                 .toString();
     }
 
-    /** One inspection, below {@code inspections}. */
+    /** One inspection, to stand below those there are. */
     static String row(Inspection inspection) {
         var out = new Writing().below();
         out.item()

@@ -138,7 +138,7 @@ class PackLifeTest {
                 ohmShare >= rule.resistance()
                         || (chargeShare > 0 && chargeShare < rule.capacity())
                         || swelling >= rule.swelling()
-                        || (crash != LocalDate.MIN
+                        || (!crash.equals(LocalDate.MIN)
                                 && !today.isAfter(crash.plusDays(rule.quarantineDays())));
         boolean nothing = ohmShare == 0 && chargeShare == 0 && swelling < 0;
         return goes ? Outcome.DOES_NOT_HOLD : nothing ? Outcome.CANNOT_BE_TOLD : Outcome.HOLDS;

@@ -93,8 +93,8 @@ public final class CorrectionsFile {
             try {
                 RigFiles.create(copy, before, disk);
                 return copy;
-            } catch (FileAlreadyExistsException e) {
-                continue; // somebody else was quicker
+            } catch (FileAlreadyExistsException _) {
+                // Somebody else was quicker: the next number.
             }
         }
         throw new IOException("there are " + MOST_COPIES + " copies of " + file + " already");

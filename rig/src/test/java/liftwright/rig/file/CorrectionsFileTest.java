@@ -99,8 +99,10 @@ class CorrectionsFileTest {
     void atWhateverStepTheDiskFailsTheOldOneOrTheNewOneStandsWhole() throws IOException {
         int failed = 0;
         for (int at = 0; at < 12; at++) {
-            for (Path each : Files.list(folder).toList()) {
-                Files.delete(each);
+            try (var files = Files.list(folder)) {
+                for (Path each : files.toList()) {
+                    Files.delete(each);
+                }
             }
             CorrectionsFile.beside(rig()).write(corrections(0.8));
             CorrectionsFile failing = CorrectionsFile.beside(rig(), new FailingAt(at));

@@ -87,7 +87,7 @@ class CorrectionsReadingTest {
     }
 
     /** One mistake and all that is said of it, word for word. */
-    private record Mistake(String from, String to, List<String> told) {
+    record Mistake(String from, String to, List<String> told) {
 
         @Override
         public String toString() {
@@ -516,8 +516,8 @@ class CorrectionsReadingTest {
                                     new Tolerance(
                                             random.nextInt(2) * random.nextDouble(),
                                             random.nextDouble() * 1e-7,
-                                            Tolerance.Form.values()[random.nextInt(2)],
-                                            Tolerance.Scope.values()[random.nextInt(2)])),
+                                            random.nextBoolean() ? Tolerance.Form.NORMAL : Tolerance.Form.BOUND,
+                                            random.nextBoolean() ? Tolerance.Scope.SHARED : Tolerance.Scope.EACH)),
                             Math.exp(8 * random.nextGaussian()),
                             random.nextDouble() * Math.pow(10, -random.nextInt(9)),
                             random.nextBoolean()));
