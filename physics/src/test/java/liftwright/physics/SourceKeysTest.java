@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -22,7 +23,8 @@ class SourceKeysTest {
     @Test
     void theListOfSourcesHasExactlyTheKeysInUse() throws IOException {
         Set<String> used = new TreeSet<>();
-        for (String room : new String[] {"physics", "numerics", "plant", "review"}) {
+        for (String room : List.of(
+                        "physics", "numerics", "plant", "review", "trials", "logbook", "learning")) {
             used.addAll(keysIn(Path.of("..", room, "src", "main", "java")));
         }
         Set<String> listed =
