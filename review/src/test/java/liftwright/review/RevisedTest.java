@@ -30,7 +30,11 @@ class RevisedTest {
         String rig = Files.readString(Path.of("..", "examples", "mudlark", "rig.yaml"));
         String named = rig.replaceFirst("\n    at speed:", "\n    bench: fan.csv\n    at speed:");
         assertThat(named).isNotEqualTo(rig);
-        Beside beside = _ -> new Beside.Fetched.Bytes(TABLE.getBytes(UTF_8));
+        Beside beside =
+                path ->
+                        path.equals("fan.csv")
+                                ? new Beside.Fetched.Bytes(TABLE.getBytes(UTF_8))
+                                : Beside.NOTHING.fetch(path);
         Rig read = RigReading.read("rig.yaml", named.getBytes(UTF_8), beside).rig().orElseThrow();
         FanType type = measured(read);
         var change = new Change.Set(RigPath.of("fan types", type.name(), "mass"), "0.9 kg");
