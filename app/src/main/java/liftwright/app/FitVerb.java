@@ -143,7 +143,9 @@ final class FitVerb {
     }
 
     private Exit told(RigSource source, Rig rig, FitResult found) {
-        voice.answer(PlainText.of(FitText.of(rig.name(), found), !around.utf8()));
+        for (String line : FitText.of(rig.name(), found).split("\n", -1)) {
+            voice.answer(PlainText.of(line, !around.utf8()) + "\n");
+        }
         if (!options.has(FitGrammar.WRITE)) {
             say("nothing was written; " + FitGrammar.WRITE + " writes the corrections");
             return Exit.CLEAR;

@@ -61,8 +61,8 @@ class LogVerbTest {
     }
 
     /**
-     * A test in two steps of throttle, 100 values a second: a force of {@code scaleN} at
-     * full, a current of 40 A.
+     * A test in two steps of throttle, 100 values a second: a force of {@code scaleN} at full, a
+     * current of 40 A.
      */
     private StoredTest aTest(double scaleN) throws IOException {
         Logbook logbook = Logbook.at(folder.resolve("rig.yaml"));

@@ -2,7 +2,9 @@ package liftwright.learning.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import liftwright.answer.Checks;
 import liftwright.answer.Evidence;
 import liftwright.answer.Section;
@@ -11,8 +13,11 @@ import liftwright.learning.LearningAnswer;
 import liftwright.learning.explain.Attribution;
 import liftwright.learning.explain.Explain;
 import liftwright.learning.explain.Explained;
+import liftwright.learning.replay.Lag;
 import liftwright.learning.replay.Replay;
 import liftwright.numerics.Work;
+import liftwright.plant.recording.Recording;
+import liftwright.plant.recording.Track;
 import liftwright.quantity.Measure;
 import liftwright.review.Settings;
 
@@ -40,16 +45,41 @@ public final class Learning {
         if (replayed.isEmpty() || work.stopped()) {
             return Optional.empty();
         }
-        Explained explained = explained(about, settings, work);
+        Explained explained =
+                explained(about, inStep(about.recording(), replayed.get()), settings, work);
         return work.stopped()
                 ? Optional.empty()
                 : Optional.of(answer(about, settings, replayed.get(), explained));
     }
 
+    /**
+     * What comes later than its throttle is put back: rotors that spool up and clocks that differ
+     * would look like a pattern that no cause explains.
+     */
+    private static Recording inStep(Recording recording, Replay replay) {
+        Map<String, Double> lagS =
+                replay.lags().stream().collect(Collectors.toMap(Lag::channel, Lag::lagS));
+        return new Recording(
+                recording.tracks().stream()
+                        .map(
+                                track ->
+                                        new Track(
+                                                track.signal(),
+                                                track.of(),
+                                                track.errorSi(),
+                                                track.errorShare(),
+                                                track.samples()
+                                                        .later(
+                                                                -lagS.getOrDefault(
+                                                                        track.name(), 0.0))))
+                        .toList());
+    }
+
     /** Where the causes cannot be computed, the replay alone is told, and why. */
-    private static Explained explained(LearningCase about, Settings settings, Work work) {
+    private static Explained explained(
+            LearningCase about, Recording inStep, Settings settings, Work work) {
         try {
-            return Explain.of(about.rig(), about.recording(), settings.threads(), work);
+            return Explain.of(about.rig(), inStep, settings.threads(), work);
         } catch (IllegalArgumentException e) {
             return new Explained(
                     Explained.Finding.CANNOT_BE_TOLD,

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
@@ -29,7 +30,7 @@ final class LearningFindings {
         List<Finding> found = new ArrayList<>();
         replay.events().forEach(event -> found.add(event(event)));
         found.addAll(channels(replay));
-        replay.lags().forEach(lag -> found.add(lag(lag)));
+        lags(replay.lags()).ifPresent(found::add);
         if (replay.wentS() < replay.driven().toS() - 1e-6) {
             found.add(
                     Finding.of(
@@ -129,17 +130,28 @@ final class LearningFindings {
         return found;
     }
 
-    private static Finding lag(Lag lag) {
-        return Finding.of(
-                Severity.NOTES,
-                "channel-late",
-                Sentence.words(lag.channel() + " comes ")
-                        .then(Measure.TIME, Math.abs(lag.lagS()))
-                        .then(
-                                lag.lagS() > 0
-                                        ? " later than its throttle: a rotor that spools up, or"
-                                                + " clocks that differ"
-                                        : " earlier than its throttle: clocks that differ"),
-                "found by sliding one along the other; taken out before they are compared");
+    /** One for all: a rig spools up in all its channels at once. */
+    private static Optional<Finding> lags(List<Lag> lags) {
+        if (lags.isEmpty()) {
+            return Optional.empty();
+        }
+        double[] lagsS = lags.stream().mapToDouble(Lag::lagS).sorted().toArray();
+        String which =
+                lags.size() > MOST_CHANNELS
+                        ? lags.size() + " channels come "
+                        : lags.stream().map(Lag::channel).collect(Collectors.joining(", "))
+                                + (lags.size() == 1 ? " comes " : " come ");
+        Sentence from = Sentence.words(which).then(Measure.TIME, lagsS[0]);
+        Sentence by =
+                lags.size() == 1
+                        ? from
+                        : from.then(" to ").then(Measure.TIME, lagsS[lagsS.length - 1]);
+        return Optional.of(
+                Finding.of(
+                        Severity.NOTES,
+                        "channel-late",
+                        by.then(
+                                " later than the throttle: rotors that spool up, or clocks that differ"),
+                        "found by sliding one along the other; taken out before they are compared"));
     }
 }

@@ -41,7 +41,7 @@ final class LearningVerdict {
                             .then(Measure.THRUST, lift.measuredN())
                             .then(" of lift where ")
                             .then(Measure.THRUST, lift.predictedN())
-                            .then(" were predicted, within the bands"),
+                            .then(" were predicted, within the bands" + yet(explained)),
                     Optional.empty(),
                     downgrades);
         }
@@ -50,6 +50,14 @@ final class LearningVerdict {
                 missing(lift, failed).then("; " + cause(explained)),
                 Optional.empty(),
                 downgrades);
+    }
+
+    /** A cause can be plain in other channels and small in lift. */
+    private static String yet(Explained explained) {
+        return switch (explained.finding()) {
+            case FOUND, CANNOT_BE_TOLD_APART -> "; " + cause(explained);
+            case NOTHING_BEYOND_DECLARED, NONE_OF_THESE, CANNOT_BE_TOLD -> "";
+        };
     }
 
     /** Something without which nothing can be as predicted. */

@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
  *
  * <p>Aimed at: right cause first in 80 %, none of these in 80 % of those outside, at most 5 % of
  * the healthy accused (of a cause or of something unknown), 85 to 95 % of the 90 % intervals of
- * sizes hold the truth. On the 40 logs of a plain build 19 of 24, 3 of 8, 2 of 8 accused and 15
- * of 23 intervals came out: what is asserted are lower bounds, so that it becomes no worse. The
+ * sizes hold the truth. On the 40 logs of a plain build 19 of 24, 3 of 8, 2 of 8 accused and 15 of
+ * 23 intervals came out: what is asserted are lower bounds, so that it becomes no worse. The
  * figures stand in docs/validation.md.
  */
 class ExplainedLogsTest {
