@@ -53,57 +53,10 @@ public record Rig(
         defaults = List.copyOf(defaults);
     }
 
-    /** A rig of which no test found anything. */
-    public Rig(
-            String name,
-            int revision,
-            String note,
-            Site site,
-            Demands demands,
-            Limits limits,
-            Optional<Wearer> wearer,
-            List<Mount> mounts,
-            List<FanType> fanTypes,
-            List<Fan> fans,
-            List<CellType> cellTypes,
-            List<Pack> packs,
-            Wiring wiring,
-            List<OtherPart> otherParts,
-            Control control,
-            List<CrewMember> crew,
-            Restraint restraint,
-            Rates rates,
-            RiskMatrix riskMatrix,
-            Declaration declaration,
-            Tables tables,
-            List<DefaultUsed> defaults) {
-        this(
-                name,
-                revision,
-                note,
-                site,
-                demands,
-                limits,
-                wearer,
-                mounts,
-                fanTypes,
-                fans,
-                cellTypes,
-                packs,
-                wiring,
-                otherParts,
-                control,
-                crew,
-                restraint,
-                rates,
-                riskMatrix,
-                declaration,
-                tables,
-                defaults,
-                CorrectionsRead.NONE);
-    }
-
-    /** A rig with nobody around it, that nothing holds, and of whose parts no rates are known. */
+    /**
+     * A rig with nobody around it, that nothing holds, of whose parts no rates are known and of
+     * which no test found anything.
+     */
     public Rig(
             String name,
             int revision,
@@ -145,27 +98,43 @@ public record Rig(
                 RiskMatrix.USUAL,
                 declaration,
                 tables,
-                defaults);
+                defaults,
+                CorrectionsRead.NONE);
     }
 
     /** The same at another site. */
     public Rig at(Site other) {
-        return with(other, fans, packs, corrections);
+        return with(other, limits, fans, packs, wiring, control, corrections);
+    }
+
+    /** The same within other limits. */
+    public Rig within(Limits others) {
+        return with(site, others, fans, packs, wiring, control, corrections);
     }
 
     /** The same with other fans. */
     public Rig with(List<Fan> others) {
-        return with(site, others, packs, corrections);
+        return with(site, limits, others, packs, wiring, control, corrections);
     }
 
     /** The same with other packs. */
     public Rig fedBy(List<Pack> others) {
-        return with(site, fans, others, corrections);
+        return with(site, limits, fans, others, wiring, control, corrections);
+    }
+
+    /** The same with other wires. */
+    public Rig wired(Wiring other) {
+        return with(site, limits, fans, packs, other, control, corrections);
+    }
+
+    /** The same under another control. */
+    public Rig under(Control other) {
+        return with(site, limits, fans, packs, wiring, other, corrections);
     }
 
     /** The same with what tests found in place of what is declared. */
     public Rig with(CorrectionsRead found) {
-        return with(site, fans, packs, found);
+        return with(site, limits, fans, packs, wiring, control, found);
     }
 
     /** The same, where what tests found is left out of account. */
@@ -174,23 +143,29 @@ public record Rig(
     }
 
     private Rig with(
-            Site otherSite, List<Fan> otherFans, List<Pack> otherPacks, CorrectionsRead found) {
+            Site otherSite,
+            Limits otherLimits,
+            List<Fan> otherFans,
+            List<Pack> otherPacks,
+            Wiring otherWiring,
+            Control otherControl,
+            CorrectionsRead found) {
         return new Rig(
                 name,
                 revision,
                 note,
                 otherSite,
                 demands,
-                limits,
+                otherLimits,
                 wearer,
                 mounts,
                 fanTypes,
                 otherFans,
                 cellTypes,
                 otherPacks,
-                wiring,
+                otherWiring,
                 otherParts,
-                control,
+                otherControl,
                 crew,
                 restraint,
                 rates,

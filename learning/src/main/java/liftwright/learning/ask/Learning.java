@@ -17,7 +17,6 @@ import liftwright.learning.replay.Lag;
 import liftwright.learning.replay.Replay;
 import liftwright.numerics.Work;
 import liftwright.plant.recording.Recording;
-import liftwright.plant.recording.Track;
 import liftwright.quantity.Measure;
 import liftwright.review.Settings;
 
@@ -63,11 +62,7 @@ public final class Learning {
                 recording.tracks().stream()
                         .map(
                                 track ->
-                                        new Track(
-                                                track.signal(),
-                                                track.of(),
-                                                track.errorSi(),
-                                                track.errorShare(),
+                                        track.showing(
                                                 track.samples()
                                                         .later(
                                                                 -lagS.getOrDefault(

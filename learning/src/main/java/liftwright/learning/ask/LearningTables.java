@@ -25,6 +25,11 @@ import liftwright.quantity.Band;
 /** Tables and pictures of what a test taught. */
 final class LearningTables {
 
+    private static final String PREDICTED = "predicted";
+
+    /** What is known of a day before anything turns. */
+    private static final String AS_FOUND = "with charge and air as the log found them";
+
     /** More strips than these nobody looks at: those that leave their bands come first. */
     private static final int MOST_STRIPS = 24;
 
@@ -174,15 +179,16 @@ final class LearningTables {
                 "missing-lift",
                 "Where the missing lift went",
                 new Waterfall.Step(
-                        "predicted",
+                        shared ? "as declared" : PREDICTED,
                         Value.of("lift-promised", shared ? shares.predictedN() : lift.predictedN()),
-                        ""),
+                        shared ? "with packs as full as the rig file says" : AS_FOUND),
                 steps,
                 new Waterfall.Step(
                         "measured",
                         Value.of("lift-measured", shared ? shares.measuredN() : lift.measuredN()),
                         lift.channel()),
-                new Waterfall.Step("predicted", Value.of("lift-promised", lift.predictedN()), ""));
+                new Waterfall.Step(
+                        PREDICTED, Value.of("lift-promised", lift.predictedN()), AS_FOUND));
     }
 
     private static Band band(double low, double high) {

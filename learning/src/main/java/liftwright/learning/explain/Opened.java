@@ -31,30 +31,7 @@ final class Opened {
         Opened opened = new Opened();
         List<Fan> fans = rig.fans().stream().map(opened::fan).toList();
         List<Pack> packs = rig.packs().stream().map(opened::pack).toList();
-        Rig fed = rig.asDeclared().with(fans).fedBy(packs);
-        return new Rig(
-                fed.name(),
-                fed.revision(),
-                fed.note(),
-                fed.site(),
-                fed.demands(),
-                fed.limits(),
-                fed.wearer(),
-                fed.mounts(),
-                fed.fanTypes(),
-                fed.fans(),
-                fed.cellTypes(),
-                fed.packs(),
-                opened.wiring(rig.wiring()),
-                fed.otherParts(),
-                fed.control(),
-                fed.crew(),
-                fed.restraint(),
-                fed.rates(),
-                fed.riskMatrix(),
-                fed.declaration(),
-                fed.tables(),
-                fed.defaults());
+        return rig.asDeclared().with(fans).fedBy(packs).wired(opened.wiring(rig.wiring()));
     }
 
     private static Quantity each(Quantity of) {

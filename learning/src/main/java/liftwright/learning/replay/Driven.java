@@ -97,11 +97,12 @@ public final class Driven {
      * @param blocks most of them, ≥ 1
      */
     public static Driven of(Rig rig, Recording asRecorded, Effect atStart, int blocks) {
-        Recording recording = Spikes.without(asRecorded);
+        List<String> notes = new ArrayList<>();
+        Recording recording = Spikes.without(UsualErrors.in(asRecorded, notes));
         Throttles throttles = Throttles.of(rig, recording);
         Start start = Start.of(rig, recording, throttles);
         Plant plant = Plant.assembleHeated(start.rig());
-        List<String> notes = new ArrayList<>(throttles.notes());
+        notes.addAll(throttles.notes());
         notes.addAll(start.notes());
         Channels channels = new Channels(plant, new Held(plant, recording, throttles, notes));
         double[] edges =

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import liftwright.plant.recording.Recording;
 import liftwright.plant.recording.Samples;
 import liftwright.plant.recording.Signal;
-import liftwright.plant.recording.Track;
 
 /**
  * Single samples that stand far off both their neighbours, which agree: no part moves like that.
@@ -27,12 +26,7 @@ final class Spikes {
                                 track ->
                                         track.signal() == Signal.THROTTLE
                                                 ? track
-                                                : new Track(
-                                                        track.signal(),
-                                                        track.of(),
-                                                        track.errorSi(),
-                                                        track.errorShare(),
-                                                        without(track.samples())))
+                                                : track.showing(without(track.samples())))
                         .toList());
     }
 

@@ -5,7 +5,8 @@ package liftwright.plant.recording;
  *
  * @param signal what is measured
  * @param of of what: the id of a part, or {@link #ALL}
- * @param errorSi 95 % of the instrument's errors are smaller, SI, ≥ 0
+ * @param errorSi 95 % of the instrument's errors are smaller, SI, ≥ 0; where both are 0, nothing is
+ *     said of it
  * @param errorShare of the reading, added in quadrature, ≥ 0
  * @param samples what it showed
  */
@@ -18,6 +19,16 @@ public record Track(Signal signal, String of, double errorSi, double errorShare,
         if (!(errorSi >= 0) || !(errorShare >= 0)) {
             throw new IllegalArgumentException("an error below nought");
         }
+    }
+
+    /** The same channel with other samples. */
+    public Track showing(Samples others) {
+        return new Track(signal, of, errorSi, errorShare, others);
+    }
+
+    /** Whether anything is said of the instrument's errors: none has no errors at all. */
+    public boolean hasError() {
+        return errorSi > 0 || errorShare > 0;
     }
 
     /** As in the head of a log's column: {@code current p.1}. */

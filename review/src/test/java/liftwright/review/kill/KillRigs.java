@@ -102,29 +102,7 @@ final class KillRigs {
     }
 
     static Rig with(Rig rig, Wiring wiring, Control control) {
-        return new Rig(
-                rig.name(),
-                rig.revision(),
-                rig.note(),
-                rig.site(),
-                rig.demands(),
-                rig.limits(),
-                rig.wearer(),
-                rig.mounts(),
-                rig.fanTypes(),
-                rig.fans(),
-                rig.cellTypes(),
-                rig.packs(),
-                wiring,
-                rig.otherParts(),
-                control,
-                rig.crew(),
-                rig.restraint(),
-                rig.rates(),
-                rig.riskMatrix(),
-                rig.declaration(),
-                rig.tables(),
-                rig.defaults());
+        return rig.wired(wiring).under(control);
     }
 
     static Control control(Rig rig, Control.Kind kind) {

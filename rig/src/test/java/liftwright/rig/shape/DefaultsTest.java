@@ -116,7 +116,8 @@ class DefaultsTest {
                 rig.riskMatrix(),
                 asIn.declaration(),
                 rig.tables(),
-                asIn.defaults());
+                asIn.defaults(),
+                rig.corrections());
     }
 
     @Test

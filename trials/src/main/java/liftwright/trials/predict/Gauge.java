@@ -178,7 +178,8 @@ public enum Gauge {
         return Math.hypot(errorSi(), errorShare() * readingSi);
     }
 
-    Channel channel(String part) {
+    /** What is read of a part, with its usual instrument. */
+    public Channel channel(String part) {
         return new Channel(
                 field,
                 part,

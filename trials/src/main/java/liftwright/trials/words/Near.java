@@ -172,36 +172,17 @@ record Near(Rig rig, People people, List<FanAlone> alone, double faster) {
                         old.lowering(),
                         old.radio());
         Wiring wiring = rig.wiring();
-        return new Rig(
-                rig.name(),
-                rig.revision(),
-                rig.note(),
-                rig.site(),
-                rig.demands(),
-                rig.limits(),
-                rig.wearer(),
-                rig.mounts(),
-                rig.fanTypes(),
-                fans,
-                rig.cellTypes(),
-                packs,
-                new Wiring(
-                        chains,
-                        wiring.contactors(),
-                        wiring.preCharge(),
-                        wiring.kills(),
-                        wiring.grounds(),
-                        wiring.discharge()),
-                rig.otherParts(),
-                control,
-                rig.crew(),
-                rig.restraint(),
-                rig.rates(),
-                rig.riskMatrix(),
-                rig.declaration(),
-                rig.tables(),
-                rig.defaults(),
-                rig.corrections());
+        return rig.with(fans)
+                .fedBy(packs)
+                .wired(
+                        new Wiring(
+                                chains,
+                                wiring.contactors(),
+                                wiring.preCharge(),
+                                wiring.kills(),
+                                wiring.grounds(),
+                                wiring.discharge()))
+                .under(control);
     }
 
     /** What was found under a code, as a number, SI. */

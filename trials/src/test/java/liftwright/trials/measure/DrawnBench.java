@@ -70,29 +70,12 @@ final class DrawnBench {
 
     private static Rig airOf(Rig rig, RandomGenerator random) {
         Site site = rig.site();
-        return new Rig(
-                rig.name(),
-                rig.revision(),
-                rig.note(),
+        return rig.at(
                 new Site(
                         one(site.elevation(), random),
                         one(site.temperature(), random),
                         one(site.pressure(), random),
-                        one(site.humidity(), random)),
-                rig.demands(),
-                rig.limits(),
-                rig.wearer(),
-                rig.mounts(),
-                rig.fanTypes(),
-                rig.fans(),
-                rig.cellTypes(),
-                rig.packs(),
-                rig.wiring(),
-                rig.otherParts(),
-                rig.control(),
-                rig.declaration(),
-                rig.tables(),
-                rig.defaults());
+                        one(site.humidity(), random)));
     }
 
     private static Fan fan(Fan fan, RandomGenerator random) {

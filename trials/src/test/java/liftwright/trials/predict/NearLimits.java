@@ -55,7 +55,7 @@ final class NearLimits {
                 case HEIGHT, CLOCK -> {}
             }
         }
-        return new RandomCard(with(card.rig(), new Limits(limits)), card.run());
+        return new RandomCard(card.rig().within(new Limits(limits)), card.run());
     }
 
     private static double least(Watch watch) {
@@ -65,31 +65,5 @@ final class NearLimits {
     private static void share(
             Map<LimitName, Double> limits, LimitName name, Rig rig, double times) {
         limits.put(name, Math.min(1, rig.limits().si(name) * times));
-    }
-
-    private static Rig with(Rig rig, Limits limits) {
-        return new Rig(
-                rig.name(),
-                rig.revision(),
-                rig.note(),
-                rig.site(),
-                rig.demands(),
-                limits,
-                rig.wearer(),
-                rig.mounts(),
-                rig.fanTypes(),
-                rig.fans(),
-                rig.cellTypes(),
-                rig.packs(),
-                rig.wiring(),
-                rig.otherParts(),
-                rig.control(),
-                rig.crew(),
-                rig.restraint(),
-                rig.rates(),
-                rig.riskMatrix(),
-                rig.declaration(),
-                rig.tables(),
-                rig.defaults());
     }
 }

@@ -19,6 +19,7 @@ import liftwright.rig.RiskMatrix;
 import liftwright.rig.Site;
 import liftwright.rig.Wearer;
 import liftwright.rig.Wiring;
+import liftwright.rig.correction.CorrectionsRead;
 import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.words.FanKeys;
@@ -107,7 +108,8 @@ public final class WholeRig {
                         matrix,
                         declaration,
                         shelf.tables(),
-                        ledger.defaults()));
+                        ledger.defaults(),
+                        CorrectionsRead.NONE));
     }
 
     /** Who may hold a kill. */

@@ -516,8 +516,12 @@ class CorrectionsReadingTest {
                                     new Tolerance(
                                             random.nextInt(2) * random.nextDouble(),
                                             random.nextDouble() * 1e-7,
-                                            random.nextBoolean() ? Tolerance.Form.NORMAL : Tolerance.Form.BOUND,
-                                            random.nextBoolean() ? Tolerance.Scope.SHARED : Tolerance.Scope.EACH)),
+                                            random.nextBoolean()
+                                                    ? Tolerance.Form.NORMAL
+                                                    : Tolerance.Form.BOUND,
+                                            random.nextBoolean()
+                                                    ? Tolerance.Scope.SHARED
+                                                    : Tolerance.Scope.EACH)),
                             Math.exp(8 * random.nextGaussian()),
                             random.nextDouble() * Math.pow(10, -random.nextInt(9)),
                             random.nextBoolean()));
