@@ -38,7 +38,9 @@ describe.each(['light', 'dark'] as const)('in %s', theme => {
                     for (const screen of theme === 'light' ? screens : screens.slice(0, 1)) {
                         await page.setViewportSize(screen);
                         // From its top: what is scrolled goes under the head.
-                        await page.evaluate(() => window.scrollTo(0, 0));
+                        await page.evaluate(() => {
+                            window.scrollTo(0, 0);
+                        });
                         const size = `${screen.width}x${screen.height}`;
                         await expectClean(page, `${where}, ${size}`);
                         await shoot(page, `${question}-${theme}-${size}`);

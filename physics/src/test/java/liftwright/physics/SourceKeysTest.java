@@ -23,8 +23,15 @@ class SourceKeysTest {
     @Test
     void theListOfSourcesHasExactlyTheKeysInUse() throws IOException {
         Set<String> used = new TreeSet<>();
-        for (String room : List.of(
-                        "physics", "numerics", "plant", "review", "trials", "logbook", "learning")) {
+        for (String room :
+                List.of(
+                        "physics",
+                        "numerics",
+                        "plant",
+                        "review",
+                        "trials",
+                        "logbook",
+                        "learning")) {
             used.addAll(keysIn(Path.of("..", room, "src", "main", "java")));
         }
         Set<String> listed =
