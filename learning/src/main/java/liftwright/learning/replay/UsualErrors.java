@@ -19,10 +19,10 @@ final class UsualErrors {
     private UsualErrors() {}
 
     /** 95 % of the errors are smaller: SI, and as a share of the reading, in quadrature. */
-    private record Error(double si, double share, String origin) {
-        static Error of(Gauge gauge) {
+    private record Usual(double si, double share, String origin) {
+        static Usual of(Gauge gauge) {
             Channel.Instrument usual = gauge.channel("").instrument();
-            return new Error(usual.errorSi(), usual.errorShare(), usual.origin());
+            return new Usual(usual.errorSi(), usual.errorShare(), usual.origin());
         }
     }
 
@@ -36,7 +36,7 @@ final class UsualErrors {
         var words = new TreeSet<String>();
         var origins = new TreeSet<String>();
         for (Track track : recording.tracks()) {
-            Optional<Error> usual = track.hasError() ? Optional.empty() : usual(track.signal());
+            Optional<Usual> usual = track.hasError() ? Optional.empty() : usual(track.signal());
             tracks.add(
                     usual.map(
                                     error ->
@@ -64,25 +64,25 @@ final class UsualErrors {
         return new Recording(tracks);
     }
 
-    private static Optional<Error> usual(Signal signal) {
+    private static Optional<Usual> usual(Signal signal) {
         return switch (signal) {
             case THROTTLE -> Optional.empty();
-            case THRUST -> Optional.of(Error.of(Gauge.THRUST));
-            case SCALE -> Optional.of(Error.of(Gauge.SCALE));
-            case TETHER_LOAD -> Optional.of(Error.of(Gauge.TETHER));
-            case CURRENT -> Optional.of(Error.of(Gauge.PACK_CURRENT));
-            case CELL_VOLTAGE -> Optional.of(Error.of(Gauge.CELL_VOLTAGE));
-            case SPEED -> Optional.of(Error.of(Gauge.SPEED));
-            case WINDING_CURRENT -> Optional.of(Error.of(Gauge.WINDING_CURRENT));
-            case TEMPERATURE -> Optional.of(Error.of(Gauge.WIRE));
+            case THRUST -> Optional.of(Usual.of(Gauge.THRUST));
+            case SCALE -> Optional.of(Usual.of(Gauge.SCALE));
+            case TETHER_LOAD -> Optional.of(Usual.of(Gauge.TETHER));
+            case CURRENT -> Optional.of(Usual.of(Gauge.PACK_CURRENT));
+            case CELL_VOLTAGE -> Optional.of(Usual.of(Gauge.CELL_VOLTAGE));
+            case SPEED -> Optional.of(Usual.of(Gauge.SPEED));
+            case WINDING_CURRENT -> Optional.of(Usual.of(Gauge.WINDING_CURRENT));
+            case TEMPERATURE -> Optional.of(Usual.of(Gauge.WIRE));
             case ROLL_MOMENT, PITCH_MOMENT, YAW_MOMENT ->
-                    Optional.of(new Error(1, 0.02, "from memory"));
-            case VOLTAGE -> Optional.of(new Error(0.1, 0.005, "from memory"));
-            case CHARGE_USED -> Optional.of(new Error(36, 0.02, "from memory"));
-            case AIR_TEMPERATURE -> Optional.of(new Error(1, 0, "common practice"));
-            case AIR_PRESSURE -> Optional.of(new Error(200, 0, "from memory"));
-            case HUMIDITY -> Optional.of(new Error(0.05, 0, "from memory"));
-            case WIND -> Optional.of(new Error(0.5, 0.1, "from memory"));
+                    Optional.of(new Usual(1, 0.02, "from memory"));
+            case VOLTAGE -> Optional.of(new Usual(0.1, 0.005, "from memory"));
+            case CHARGE_USED -> Optional.of(new Usual(36, 0.02, "from memory"));
+            case AIR_TEMPERATURE -> Optional.of(new Usual(1, 0, "common practice"));
+            case AIR_PRESSURE -> Optional.of(new Usual(200, 0, "from memory"));
+            case HUMIDITY -> Optional.of(new Usual(0.05, 0, "from memory"));
+            case WIND -> Optional.of(new Usual(0.5, 0.1, "from memory"));
         };
     }
 }
