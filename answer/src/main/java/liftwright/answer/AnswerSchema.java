@@ -23,6 +23,7 @@ public final class AnswerSchema {
                     "restraint",
                     "trials",
                     "learning",
+                    "flight",
                     "sound",
                     "logbook",
                     "stand",
@@ -48,6 +49,7 @@ public final class AnswerSchema {
         return switch (question) {
             case "trials" -> "liftwright card --json RIG";
             case "learning" -> "liftwright explain --json RIG TEST";
+            case "flight" -> "liftwright fly --json RIG --profile PROFILE";
             case "sound" -> "liftwright log sound --json RIG RECORDING";
             case "logbook" -> "liftwright log list --json RIG";
             case "stand" -> "liftwright check --stand --json STAND";

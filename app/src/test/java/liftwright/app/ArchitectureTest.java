@@ -50,8 +50,9 @@ class ArchitectureTest {
                     entry("trials", Set.of("review")),
                     entry("logbook", Set.of("trials")),
                     entry("learning", Set.of("trials")),
+                    entry("flight", Set.of("review")),
                     entry("report", Set.of("answer")),
-                    entry("app", Set.of("logbook", "learning", "report")));
+                    entry("app", Set.of("logbook", "learning", "flight", "report")));
 
     private static final JavaClasses HOUSE =
             new ClassFileImporter()
@@ -110,7 +111,7 @@ class ArchitectureTest {
     @Test
     void theCoreKnowsNeitherFilesNorLibraries() {
         noClasses()
-                .that(in("quantity", "physics", "plant", "review", "learning"))
+                .that(in("quantity", "physics", "plant", "review", "learning", "flight"))
                 .should()
                 .dependOnClassesThat(
                         resideInAnyPackage(

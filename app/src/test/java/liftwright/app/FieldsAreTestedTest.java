@@ -30,6 +30,7 @@ class FieldsAreTestedTest {
         sources.addAll(sources("trials", "main"));
         sources.addAll(sources("logbook", "main"));
         sources.addAll(sources("learning", "main"));
+        sources.addAll(sources("flight", "main"));
         for (Path source : sources) {
             String text = Files.readString(source);
             for (Pattern pattern : List.of(MADE, STEP, LIMIT)) {
@@ -61,6 +62,7 @@ class FieldsAreTestedTest {
                             "trials",
                             "logbook",
                             "learning",
+                            "flight",
                             "report",
                             "app")) {
                 files.addAll(

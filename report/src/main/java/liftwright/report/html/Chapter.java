@@ -51,6 +51,7 @@ final class Chapter {
             case "failures" -> "What if something fails?";
             case "restraint" -> "What must hold it down?";
             case "trials" -> "How do I test it without hurting anyone?";
+            case "flight" -> "Will the flight computer hold it?";
             case "learning" -> "Why did it not do what was promised?";
             default -> question;
         };
