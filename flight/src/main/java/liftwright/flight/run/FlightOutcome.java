@@ -1,0 +1,103 @@
+package liftwright.flight.run;
+
+import java.util.List;
+import java.util.Optional;
+import liftwright.flight.profile.Profile;
+import liftwright.plant.Discharge;
+
+/**
+ * What came of a flight.
+ *
+ * @param number of the flight
+ * @param end how it ended
+ * @param durationS from the start of the profile to the end, s
+ * @param figures what is held against limits
+ * @param first the first limit of supply or heat that was reached; empty where none was
+ * @param aborts that acted, in their order
+ * @param events in order of time
+ * @param series thinned records of it
+ * @param converged whether everything in it could be computed
+ */
+public record FlightOutcome(
+        int number,
+        End end,
+        double durationS,
+        Figures figures,
+        Optional<Discharge.End> first,
+        List<Profile.Abort> aborts,
+        List<Event> events,
+        FlightSeries series,
+        boolean converged) {
+
+    public FlightOutcome {
+        aborts = List.copyOf(aborts);
+        events = List.copyOf(events);
+    }
+
+    /** How a flight ends. */
+    public enum End {
+        /** Every step was flown, and it stands on the ground. */
+        LANDED("every step flown, and on the ground again"),
+        /** Every step was flown, and it is in the air still. */
+        REACHED("every step flown, still in the air"),
+        /** An abort or a kill ended it, and it came down within its limits. */
+        ABORTED("ended early, and down within its limits"),
+        /** It struck the ground, tipped over, or left every bound. */
+        LOST("lost"),
+        /** The supply ended first. */
+        SPENT("the supply ended first");
+
+        private final String words;
+
+        End(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * @param missM distance from the last held point: the mean over the last second of the last
+     *     hold, m
+     * @param worstMissM the greatest in that second, m
+     * @param heightLostM greatest height below the set point in the air, m
+     * @param tiltRad greatest tilt in the air, rad
+     * @param driftM greatest level distance from the set point in the air, m
+     * @param saturatedShare share of the time in the air with a fan at an end of its range
+     * @param energyJ given by all packs, J
+     * @param chargeLeft of the emptiest pack at the end, share
+     * @param landingMps sink at the last touch-down, m/s; 0 where there was none
+     * @param airS time in the air, s
+     */
+    public record Figures(
+            double missM,
+            double worstMissM,
+            double heightLostM,
+            double tiltRad,
+            double driftM,
+            double saturatedShare,
+            double energyJ,
+            double chargeLeft,
+            double landingMps,
+            double airS) {}
+
+    /**
+     * @param timeS since the start of the profile, s
+     * @param words what happened
+     * @param part to which part; empty where the whole is meant
+     */
+    public record Event(double timeS, String words, String part) {}
+
+    /** Whether all went as the profile wants it: every step, within every limit. */
+    public boolean isWell(Profile.Limits limits) {
+        return converged
+                && (end == End.LANDED || end == End.REACHED)
+                && figures.missM <= limits.missM()
+                && figures.heightLostM <= limits.heightLostM()
+                && figures.tiltRad <= limits.tiltRad()
+                && figures.driftM <= limits.driftM()
+                && figures.landingMps <= limits.landingMps();
+    }
+}
