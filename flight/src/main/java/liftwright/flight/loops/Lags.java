@@ -1,0 +1,35 @@
+package liftwright.flight.loops;
+
+/**
+ * Everything between a turning of the rig and the thrust that answers it, except the spooling of
+ * the fans themselves.
+ *
+ * @param controlHz how often commands are given, Hz; half a period counts as delay (a held command)
+ * @param computerS from sensor to command, s
+ * @param escS delay of the motor controllers, s
+ * @param gyroS how late a turn rate is, s
+ * @param gyroHz how often turn rates are read, Hz
+ * @param filterHz corner of the first-order filter of turn rates, Hz; infinite without one
+ * @param velocityS how late an estimate of velocity is, s
+ * @param positionS how late an estimate of position is, s
+ */
+public record Lags(
+        double controlHz,
+        double computerS,
+        double escS,
+        double gyroS,
+        double gyroHz,
+        double filterHz,
+        double velocityS,
+        double positionS) {
+
+    /** Delay in the rate loop: sensor, computer, half a sample, motor controller, s. */
+    public double rateDelayS() {
+        return gyroS + computerS + 0.5 / controlHz + escS;
+    }
+
+    /** Lag of the filter, s. */
+    public double filterS() {
+        return 1 / (2 * Math.PI * filterHz);
+    }
+}
