@@ -190,6 +190,11 @@ public final class Plant {
                 parts.heat.map(bank -> new HeatRun(parts, bank, own, circuit)));
     }
 
+    /** All rotors on the one supply at fixed steps, for one thread. */
+    public Drive drive() {
+        return new Drive(rig.fans().size());
+    }
+
     /** Turns the vector into what a run needs; see {@link Discharge#load}. */
     void load(double[] p, CellDraw draw, Workspace own, FansUnderOrder under, Cells cells) {
         double airK = air.temperatureK(p);
