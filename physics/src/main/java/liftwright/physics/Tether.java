@@ -30,4 +30,17 @@ public final class Tether {
         double weight = massKg * Gravity.STANDARD_MPS2;
         return weight + Math.sqrt(weight * weight + massKg * stiffnessNpm * speedMps * speedMps);
     }
+
+    /**
+     * Pull of a line that is a spring beside a damper and never pushes, max(0, k s + c ds/dt) while
+     * it is stretched, N.
+     *
+     * @param stretchM s beyond the length at which it is straight, m; at or below 0 it is slack
+     * @param rateMps ds/dt, m/s
+     * @param dampingNspm c ≥ 0, N·s/m
+     */
+    public static double pullN(
+            double stretchM, double rateMps, double stiffnessNpm, double dampingNspm) {
+        return stretchM > 0 ? Math.max(0, stiffnessNpm * stretchM + dampingNspm * rateMps) : 0;
+    }
 }

@@ -1,0 +1,118 @@
+package liftwright.flight.motion;
+
+import static liftwright.flight.motion.BodyState.WX;
+
+import java.util.Arrays;
+
+/**
+ * What all fans do together: force, moment and angular momentum at the three moments of a step, and
+ * the matrix of their momentum drag, ṁ of the middle. The drag itself goes by the speed of the
+ * stage that asks.
+ */
+final class FanSums {
+
+    private static final int TERMS = 9;
+
+    private final FrameNumbers n;
+
+    /** For each moment: force, moment about the origin, angular momentum. */
+    private final double[] sum = new double[TERMS * FanLoads.MOMENTS];
+
+    private final double[] drag = new double[FrameNumbers.DRAG];
+
+    FanSums(FrameNumbers n) {
+        this.n = n;
+    }
+
+    void take(FanLoads loads) {
+        if (loads.fans != n.fans) {
+            throw new IllegalArgumentException("loads of another number of fans");
+        }
+        Arrays.fill(sum, 0);
+        Arrays.fill(drag, 0);
+        for (int moment = 0; moment < FanLoads.MOMENTS; moment++) {
+            add(loads, moment);
+        }
+        for (int fan = 0; fan < n.fans; fan++) {
+            double flow = loads.flowKgps[FanLoads.MIDDLE * n.fans + fan];
+            int at = FrameNumbers.DRAG * fan;
+            for (int k = 0; k < FrameNumbers.DRAG; k++) {
+                drag[k] += flow * n.drag[at + k];
+            }
+        }
+    }
+
+    private void add(FanLoads loads, int moment) {
+        int to = TERMS * moment;
+        for (int fan = 0; fan < n.fans; fan++) {
+            int from = moment * n.fans + fan;
+            int at = FrameNumbers.PUSH * fan;
+            double thrust = loads.thrustN[from];
+            double reaction = loads.reactionNm[from];
+            double spin = loads.spinNms[from];
+            for (int k = 0; k < 3; k++) {
+                double axis = n.push[at + k];
+                sum[to + k] += thrust * axis;
+                sum[to + 3 + k] += thrust * n.push[at + 3 + k] + reaction * axis;
+                sum[to + 6 + k] += spin * axis;
+            }
+        }
+    }
+
+    double spinX(int moment) {
+        return sum[TERMS * moment + 6];
+    }
+
+    double spinY(int moment) {
+        return sum[TERMS * moment + 7];
+    }
+
+    double spinZ(int moment) {
+        return sum[TERMS * moment + 8];
+    }
+
+    /**
+     * Adds force and moment.
+     *
+     * @param u speed of the origin through the air, body axes, m/s
+     * @param y the state, for its rate of turn
+     */
+    void add(int moment, double u, double v, double w, double[] y, double[] wrench) {
+        double p = y[WX];
+        double q = y[WX + 1];
+        double r = y[WX + 2];
+        int at = TERMS * moment;
+        double[] d = drag;
+        wrench[0] += sum[at] - (d[0] * u + d[1] * v + d[2] * w + d[3] * p + d[4] * q + d[5] * r);
+        wrench[1] +=
+                sum[at + 1] - (d[1] * u + d[6] * v + d[7] * w + d[8] * p + d[9] * q + d[10] * r);
+        wrench[2] +=
+                sum[at + 2] - (d[2] * u + d[7] * v + d[11] * w + d[12] * p + d[13] * q + d[14] * r);
+        wrench[3] +=
+                sum[at + 3] - (d[3] * u + d[8] * v + d[12] * w + d[15] * p + d[16] * q + d[17] * r);
+        wrench[4] +=
+                sum[at + 4] - (d[4] * u + d[9] * v + d[13] * w + d[16] * p + d[18] * q + d[19] * r);
+        wrench[5] +=
+                sum[at + 5]
+                        - (d[5] * u + d[10] * v + d[14] * w + d[17] * p + d[19] * q + d[20] * r);
+    }
+
+    /** Speed through the air along and across every fan. */
+    void inflow(double u, double v, double w, double[] y, double[] alongMps, double[] acrossMps) {
+        double p = y[WX];
+        double q = y[WX + 1];
+        double r = y[WX + 2];
+        for (int fan = 0; fan < n.fans; fan++) {
+            int at = FrameNumbers.PUSH * fan;
+            double x = n.push[at + 6];
+            double yy = n.push[at + 7];
+            double z = n.push[at + 8];
+            double a = u + q * z - r * yy;
+            double b = v + r * x - p * z;
+            double c = w + p * yy - q * x;
+            double along = a * n.push[at] + b * n.push[at + 1] + c * n.push[at + 2];
+            alongMps[fan] = along;
+            acrossMps[fan] = Math.sqrt(Math.max(0, a * a + b * b + c * c - along * along));
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package liftwright.flight.motion;
+
+import static liftwright.flight.motion.BodyState.OWN;
+import static liftwright.flight.motion.BodyState.PX;
+import static liftwright.flight.motion.BodyState.QW;
+import static liftwright.flight.motion.BodyState.VX;
+import static liftwright.flight.motion.BodyState.WX;
+
+import liftwright.physics.Contact;
+import liftwright.physics.Rotation;
+import liftwright.physics.Tether;
+
+/**
+ * Ground under the feet and lines. A foot that stands is held by a spring to the spot where it
+ * stands, which moves along when friction holds no more; a foot in the air takes its spot with it.
+ */
+final class Holds {
+
+    private final FrameNumbers n;
+
+    /** Where each foot stands, scene axes, m. */
+    private final double[] spot;
+
+    final double[] footN;
+    final double[] lineN;
+
+    // A point of the rig as it was placed last: scene place and speed, body place.
+    private double px;
+    private double py;
+    private double pz;
+    private double ux;
+    private double uy;
+    private double uz;
+    private double bx;
+    private double by;
+    private double bz;
+
+    // Sideways push that a foot asks for.
+    private double sideX;
+    private double sideY;
+    private double share;
+
+    Holds(FrameNumbers n) {
+        this.n = n;
+        spot = new double[2 * n.feet];
+        footN = new double[n.feet];
+        lineN = new double[n.lines];
+    }
+
+    /** Every foot stands where it is. */
+    void begin(double[] y) {
+        double[] turn = new double[9];
+        Rotation.matrix(y, QW, turn);
+        for (int foot = 0; foot < n.feet; foot++) {
+            foot(foot, y, turn);
+            spot[2 * foot] = px;
+            spot[2 * foot + 1] = py;
+        }
+    }
+
+    /** Adds what ground and lines do. */
+    void add(double[] y, double[] turn, double[] wrench, double[] pulled) {
+        for (int foot = 0; foot < n.feet; foot++) {
+            foot(foot, y, turn);
+            double normal = press(foot);
+            footN[foot] = normal;
+            if (normal > 0) {
+                double x = share * sideX;
+                double yy = share * sideY;
+                double fx = turn[0] * x + turn[3] * yy - turn[6] * normal;
+                double fy = turn[1] * x + turn[4] * yy - turn[7] * normal;
+                double fz = turn[2] * x + turn[5] * yy - turn[8] * normal;
+                push(n.footOn[foot], fx, fy, fz, y, wrench, pulled);
+            }
+        }
+        for (int line = 0; line < n.lines; line++) {
+            pull(line, y, turn, wrench);
+        }
+    }
+
+    /** After a step: spots of feet that slid or are in the air move along. */
+    void settle(double[] y, double[] turn) {
+        for (int foot = 0; foot < n.feet; foot++) {
+            foot(foot, y, turn);
+            footN[foot] = press(foot);
+            if (footN[foot] <= 0) {
+                spot[2 * foot] = px;
+                spot[2 * foot + 1] = py;
+            } else if (share < 1) {
+                spot[2 * foot] = px + share * sideX / n.ground.sideNpm();
+                spot[2 * foot + 1] = py + share * sideY / n.ground.sideNpm();
+            }
+        }
+    }
+
+    private double press(int foot) {
+        Airframe.Ground ground = n.ground;
+        double normal = Contact.normalN(pz, uz, ground.stiffnessNpm(), ground.dampingSpm());
+        if (normal > 0) {
+            sideX = -ground.sideNpm() * (px - spot[2 * foot]) - ground.sideNspm() * ux;
+            sideY = -ground.sideNpm() * (py - spot[2 * foot + 1]) - ground.sideNspm() * uy;
+            double wanted = Math.sqrt(sideX * sideX + sideY * sideY);
+            share = Contact.heldShare(wanted, normal, ground.friction());
+        }
+        return normal;
+    }
+
+    private void foot(int foot, double[] y, double[] turn) {
+        int on = n.footOn[foot];
+        double x = n.footAt[3 * foot];
+        double yy = n.footAt[3 * foot + 1];
+        double z = n.footAt[3 * foot + 2];
+        if (on == Airframe.FRAME) {
+            point(x, yy, z, 0, 0, 0, y, turn);
+        } else {
+            int at = OWN + 6 * on;
+            point(
+                    x + y[at],
+                    yy + y[at + 1],
+                    z + y[at + 2],
+                    y[at + 3],
+                    y[at + 4],
+                    y[at + 5],
+                    y,
+                    turn);
+        }
+    }
+
+    private void point(
+            double x, double yy, double z, double u, double v, double w, double[] y, double[] t) {
+        bx = x;
+        by = yy;
+        bz = z;
+        double a = u + y[WX + 1] * z - y[WX + 2] * yy;
+        double b = v + y[WX + 2] * x - y[WX] * z;
+        double c = w + y[WX] * yy - y[WX + 1] * x;
+        px = y[PX] + t[0] * x + t[1] * yy + t[2] * z;
+        py = y[PX + 1] + t[3] * x + t[4] * yy + t[5] * z;
+        pz = y[PX + 2] + t[6] * x + t[7] * yy + t[8] * z;
+        ux = y[VX] + t[0] * a + t[1] * b + t[2] * c;
+        uy = y[VX + 1] + t[3] * a + t[4] * b + t[5] * c;
+        uz = y[VX + 2] + t[6] * a + t[7] * b + t[8] * c;
+    }
+
+    private void push(
+            int on, double fx, double fy, double fz, double[] y, double[] wrench, double[] pulled) {
+        if (on == Airframe.FRAME) {
+            Motion.push(wrench, fx, fy, fz, bx, by, bz);
+            return;
+        }
+        pulled[3 * on] += fx;
+        pulled[3 * on + 1] += fy;
+        pulled[3 * on + 2] += fz;
+        int at = OWN + 6 * on;
+        Motion.turnOnly(
+                wrench,
+                fx,
+                fy,
+                fz,
+                bx - n.looseAt[3 * on] - y[at],
+                by - n.looseAt[3 * on + 1] - y[at + 1],
+                bz - n.looseAt[3 * on + 2] - y[at + 2]);
+    }
+
+    private void pull(int line, double[] y, double[] turn, double[] wrench) {
+        int at = 3 * line;
+        point(n.ring[at], n.ring[at + 1], n.ring[at + 2], 0, 0, 0, y, turn);
+        double x = n.anchor[at] - px;
+        double yy = n.anchor[at + 1] - py;
+        double z = n.anchor[at + 2] - pz;
+        double apart = Math.sqrt(x * x + yy * yy + z * z);
+        double stretch = apart - n.lineM[line];
+        lineN[line] = 0;
+        if (stretch > 0) {
+            double rate = -(x * ux + yy * uy + z * uz) / apart;
+            double pull = Tether.pullN(stretch, rate, n.lineK[line], n.lineC[line]);
+            lineN[line] = pull;
+            double s = pull / apart;
+            double fx = s * (turn[0] * x + turn[3] * yy + turn[6] * z);
+            double fy = s * (turn[1] * x + turn[4] * yy + turn[7] * z);
+            double fz = s * (turn[2] * x + turn[5] * yy + turn[8] * z);
+            Motion.push(wrench, fx, fy, fz, bx, by, bz);
+        }
+    }
+}
