@@ -19,7 +19,9 @@ public record DefaultUsed(RigPath at, String value, String origin, Reader reader
         /** Failures and restraint. */
         FAILURES,
         /** Restraint alone. */
-        RESTRAINT
+        RESTRAINT,
+        /** Flight alone. */
+        FLIGHT
     }
 
     /** One that every question may read. */

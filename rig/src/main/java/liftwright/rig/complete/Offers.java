@@ -24,6 +24,7 @@ import liftwright.rig.shape.kind.NoiseDensity;
 import liftwright.rig.shape.kind.Reference;
 import liftwright.rig.shape.kind.Rule;
 import liftwright.rig.shape.kind.Section;
+import liftwright.rig.shape.kind.Sensed;
 import liftwright.rig.shape.kind.Text;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
@@ -160,6 +161,7 @@ final class Offers {
                             MapOf<?> _,
                             NoiseDensity _,
                             Section _,
+                            Sensed _,
                             Text _,
                             Whole _ ->
                             Stream.empty();

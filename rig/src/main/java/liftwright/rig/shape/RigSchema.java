@@ -19,6 +19,7 @@ import liftwright.rig.shape.kind.NoiseDensity;
 import liftwright.rig.shape.kind.Reference;
 import liftwright.rig.shape.kind.Rule;
 import liftwright.rig.shape.kind.Section;
+import liftwright.rig.shape.kind.Sensed;
 import liftwright.rig.shape.kind.Text;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
@@ -32,6 +33,9 @@ public final class RigSchema {
 
     /** A number and at least one more character: what it may be is the reader's to say. */
     private static final String AMOUNT = "^[+−-]?\\.?[0-9].*[^0-9. ]";
+
+    /** As an amount, or a doubt alone. */
+    private static final String SENSED = "^(± *)?[+−-]?\\.?[0-9].*[^0-9. ]";
 
     private static final String DOUBT = "^[±+]";
     private static final String GAUGE = "^([0-9]|[1-3][0-9]|40|[1-4]/0) *AWG$";
@@ -104,6 +108,7 @@ public final class RigSchema {
                 json.raw("maxLength", Integer.toString(Name.LONGEST));
             }
             case Reference _ -> json.text("type", "string");
+            case Sensed _ -> string(SENSED);
             case Text _ -> json.texts("type", List.of("string", "number"));
             case Whole whole -> {
                 json.text("type", "integer");

@@ -18,6 +18,7 @@ import liftwright.rig.shape.kind.MapOf;
 import liftwright.rig.shape.kind.NoiseDensity;
 import liftwright.rig.shape.kind.Reference;
 import liftwright.rig.shape.kind.Section;
+import liftwright.rig.shape.kind.Sensed;
 import liftwright.rig.shape.kind.Text;
 import liftwright.rig.shape.kind.Whole;
 import liftwright.rig.shape.kind.Word;
@@ -103,6 +104,7 @@ public final class Shape {
                     Ident _,
                     NoiseDensity _,
                     Reference _,
+                    Sensed _,
                     Text _,
                     Whole _,
                     Word<?> _,

@@ -47,6 +47,7 @@ class DefaultsTest {
                 Starter.text(),
                 Good.resource("/format/v1-heat.yaml"),
                 Good.resource("/format/v1-failures.yaml"),
+                Good.resource("/format/v1-flight.yaml"),
                 bare());
     }
 

@@ -70,7 +70,8 @@ class PublishedFormatTest {
         "v1-body, 24, 12, 36, 5",
         "v1-places, 4, 6, 8, 1",
         "v1-heat, 12, 4, 16, 3",
-        "v1-failures, 12, 4, 16, 4"
+        "v1-failures, 12, 4, 16, 4",
+        "v1-flight, 8, 4, 12, 3"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -292,6 +293,63 @@ class PublishedFormatTest {
     }
 
     @Test
+    void sensorsEstimatorAndLoopsAreBound() {
+        Control control = Texts.rig(Good.resource("/format/v1-flight.yaml")).control();
+        assertThat(control.sensors())
+                .extracting(Control.Sensor::name, s -> s.measures().orElse(null))
+                .containsExactly(
+                        tuple("gyro", Control.Measures.TURN_RATE),
+                        tuple("accelerometer", Control.Measures.ACCELERATION),
+                        tuple("beam down", Control.Measures.HEIGHT),
+                        tuple("position", Control.Measures.POSITION),
+                        tuple("velocity", Control.Measures.VELOCITY),
+                        tuple("heading", Control.Measures.HEADING),
+                        tuple("tape", null));
+        Control.Sensor gyro = control.sensor(Control.Measures.TURN_RATE).orElseThrow();
+        double degree = Math.toRadians(1);
+        assertThat(gyro.count()).isEqualTo(2);
+        assertThat(gyro.noise().orElseThrow().si()).isCloseTo(0.005 * degree, within(1e-15));
+        assertThat(gyro.noise().orElseThrow().tolerance().plus())
+                .isCloseTo(0.001 * degree, within(1e-15));
+        assertThat(gyro.rate().orElseThrow().si()).isEqualTo(2000);
+        assertThat(gyro.delay().orElseThrow().si()).isEqualTo(0.001);
+        assertThat(gyro.misalignment().orElseThrow().si()).isCloseTo(degree, within(1e-15));
+        assertThat(gyro.dropout().orElseThrow().si()).isCloseTo(0.001, within(1e-15));
+        assertThat(gyro.filter().orElseThrow().si()).isEqualTo(90);
+        assertThat(gyro.bias().orElseThrow().si()).isZero();
+        assertThat(gyro.bias().orElseThrow().tolerance().plus())
+                .isCloseTo(0.5 * degree, within(1e-15));
+        assertThat(gyro.range().orElseThrow().si()).isCloseTo(2000 * degree, within(1e-9));
+        Control.Sensor felt = control.sensor(Control.Measures.ACCELERATION).orElseThrow();
+        assertThat(felt.bias().orElseThrow().si()).isEqualTo(0.02);
+        assertThat(felt.bias().orElseThrow().tolerance().minus()).isEqualTo(0.1);
+        assertThat(felt.delay()).isEmpty();
+        Control.Sensor down = control.sensor(Control.Measures.HEIGHT).orElseThrow();
+        assertThat(down.noise().orElseThrow().si()).isEqualTo(0.005);
+        assertThat(down.range().orElseThrow().si()).isEqualTo(12);
+        assertThat(control.estimator().kind()).contains(Control.EstimatorKind.KALMAN);
+        assertThat(control.estimator().bandwidth().orElseThrow().si()).isEqualTo(0.3);
+        assertThat(control.loops()).containsOnlyKeys(Control.LoopName.values());
+        Control.Loop rate = requireNonNull(control.loops().get(Control.LoopName.RATE));
+        assertThat(rate.crossover().orElseThrow().si()).isEqualTo(6);
+        assertThat(rate.margin().orElseThrow().si()).isCloseTo(50 * degree, within(1e-12));
+        assertThat(rate.integral()).contains(true);
+        Control.Loop position = requireNonNull(control.loops().get(Control.LoopName.POSITION));
+        assertThat(position.integral()).contains(false);
+        assertThat(position.crossover()).isEmpty();
+    }
+
+    @Test
+    void sensorsOfOldFilesMeasureWhatTheirNamesSay() {
+        Control old = Texts.rig(Good.resource("/format/v1-failures.yaml")).control();
+        assertThat(old.sensors().get(0).measures()).contains(Control.Measures.TURN_RATE);
+        assertThat(old.sensors().get(1).measures()).isEmpty();
+        Control every = Texts.rig(Good.resource("/format/v1-every-key.yaml")).control();
+        assertThat(every.estimator().kind()).contains(Control.EstimatorKind.COMPLEMENTARY);
+        assertThat(every.loops()).containsOnlyKeys(Control.LoopName.RATE);
+    }
+
+    @Test
     void whatHoldsAndWhatIsRiskedIsBound() {
         Rig rig = Texts.rig(Good.resource("/format/v1-failures.yaml"));
         HoldingStand stand = rig.restraint().stand().orElseThrow();
@@ -358,7 +416,8 @@ class PublishedFormatTest {
                         "v1-steering",
                         "v1-places",
                         "v1-heat",
-                        "v1-failures")) {
+                        "v1-failures",
+                        "v1-flight")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

@@ -34,7 +34,14 @@ class RigSchemaTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"v1-every-key", "v1-wearable", "v1-module", "v1-carrier", "v1-failures"})
+            strings = {
+                "v1-every-key",
+                "v1-wearable",
+                "v1-module",
+                "v1-carrier",
+                "v1-failures",
+                "v1-flight"
+            })
     void everySavedFilePasses(String name) {
         assertThat(errors(Good.resource("/format/" + name + ".yaml"))).isEmpty();
     }

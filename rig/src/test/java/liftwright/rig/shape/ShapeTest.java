@@ -76,17 +76,25 @@ class ShapeTest {
 
     @Test
     void aKeyThatNoQuestionReadsIsSaidOnceAtItsPlace() {
-        String text = Good.text() + "  loops:\n    rate: {margin: 50°}\n";
-        int line = (int) text.lines().count() - 1;
+        String controller = "    controller: {current limit: 130 A, mass: 0.12 kg}\n";
+        String block =
+                """
+                    controller:
+                      current limit: 130 A
+                      mass: 0.12 kg
+                      command: {low end: 5 %}
+                """;
+        String text = Good.text().replace(controller, block);
+        int line = (int) text.lines().takeWhile(l -> !l.contains("command")).count() + 1;
         assertThat(Texts.read(text).rig()).isPresent();
         assertThat(Texts.read(text).problems())
-                .filteredOn(p -> p.at().path().startsWith("control/loops"))
+                .filteredOn(p -> p.at().path().startsWith("fan types/F140/controller/command"))
                 .containsExactly(
                         new liftwright.rig.Problem(
                                 liftwright.rig.Problem.Code.USED_BY_NO_QUESTION_YET,
                                 new liftwright.rig.Problem.Place(
-                                        "rig.yaml", line, 3, "control/loops"),
-                                "the key “loops”",
+                                        "rig.yaml", line, 7, "fan types/F140/controller/command"),
+                                "the key “command”",
                                 "nothing else: it is part of the format",
                                 "It is read, and used by no question yet."));
     }

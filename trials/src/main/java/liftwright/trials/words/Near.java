@@ -154,23 +154,7 @@ record Near(Rig rig, People people, List<FanAlone> alone, double faster) {
             List<Pack> packs,
             List<Wiring.Chain> chains,
             List<Control.Group> groups) {
-        Control old = rig.control();
-        Control control =
-                new Control(
-                        old.kind(),
-                        groups,
-                        old.linkLoss(),
-                        old.lossTime(),
-                        old.rise(),
-                        old.liveBelow(),
-                        old.stop(),
-                        old.rate(),
-                        old.delay(),
-                        old.sensors(),
-                        old.computers(),
-                        old.fedBy(),
-                        old.lowering(),
-                        old.radio());
+        Control control = rig.control().with(groups);
         Wiring wiring = rig.wiring();
         return rig.with(fans)
                 .fedBy(packs)

@@ -14,7 +14,6 @@ import liftwright.rig.shape.kind.Fields;
 import liftwright.rig.shape.kind.Problems;
 import liftwright.rig.shape.kind.Stated;
 import liftwright.rig.shape.words.ControlKeys;
-import liftwright.rig.shape.words.SensorKeys;
 
 /** The control groups; every fan is in exactly one. */
 final class ControlBinder {
@@ -30,6 +29,7 @@ final class ControlBinder {
     }
 
     Control bind(Fields control) {
+        var sensors = new SensorsBinder(ledger);
         Control.Kind kind = ledger.value(control, ControlKeys.KIND);
         Map<String, Stated<Fields>> declared = control.get(ControlKeys.GROUPS).orElse(Map.of());
         return new Control(
@@ -42,25 +42,13 @@ final class ControlBinder {
                 control.get(ControlKeys.STOP),
                 control.get(ControlKeys.RATE),
                 control.get(ControlKeys.DELAY),
-                sensors(control),
+                sensors.sensors(control),
                 ledger.value(control, ControlKeys.COMPUTERS),
                 new SupplyBinder(ledger, parts).of(control, ControlKeys.FED_BY),
                 ledger.value(control, ControlKeys.LOWERING),
-                control.get(ControlKeys.RADIO));
-    }
-
-    private List<Control.Sensor> sensors(Fields control) {
-        var sensors = new ArrayList<Control.Sensor>();
-        control.get(SensorKeys.SENSORS)
-                .orElse(Map.of())
-                .forEach(
-                        (name, stated) ->
-                                sensors.add(
-                                        new Control.Sensor(
-                                                name,
-                                                stated.value().spot().path(),
-                                                ledger.value(stated.value(), SensorKeys.COUNT))));
-        return sensors;
+                control.get(ControlKeys.RADIO),
+                SensorsBinder.estimator(control),
+                sensors.loops(control));
     }
 
     private Control.Group all(Fields control) {

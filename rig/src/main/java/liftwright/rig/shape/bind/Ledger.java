@@ -87,6 +87,7 @@ final class Ledger {
             case HEAT -> DefaultUsed.Reader.HEAT;
             case FAILURES -> DefaultUsed.Reader.FAILURES;
             case RESTRAINT -> DefaultUsed.Reader.RESTRAINT;
+            case FLIGHT -> DefaultUsed.Reader.FLIGHT;
         };
     }
 

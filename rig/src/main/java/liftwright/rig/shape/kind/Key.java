@@ -28,7 +28,8 @@ public record Key<T>(
         BALANCE(true),
         HEAT(true),
         FAILURES(true),
-        RESTRAINT(true);
+        RESTRAINT(true),
+        FLIGHT(true);
 
         private final boolean asked;
 

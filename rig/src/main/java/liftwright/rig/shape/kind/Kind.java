@@ -21,6 +21,7 @@ public sealed interface Kind<T>
                 NoiseDensity,
                 Reference,
                 Section,
+                Sensed,
                 Text,
                 Whole,
                 Word,
