@@ -35,22 +35,41 @@ public final class RigReference {
             uses them yet.
             """;
 
-    private final StringBuilder out = new StringBuilder(HEAD);
+    private final StringBuilder out;
 
-    private RigReference() {}
+    /** Whether the page says which question reads a key. */
+    private final boolean readers;
+
+    private RigReference(String head, boolean readers) {
+        out = new StringBuilder(head);
+        this.readers = readers;
+    }
 
     /** The page as Markdown, with a line feed at its end. */
     public static String markdown() {
-        var page = new RigReference();
+        var page = new RigReference(HEAD, true);
         Shape.sections().values().forEach(page::section);
+        return page.out.toString();
+    }
+
+    /**
+     * The page of another file that is read with the same kinds.
+     *
+     * @param head what stands above the tables, with a line feed at its end
+     * @param root of the file
+     */
+    public static String markdown(String head, Section root) {
+        var page = new RigReference(head, false);
+        Shape.sections(root).values().forEach(page::section);
         return page.out.toString();
     }
 
     private void section(Section section) {
         out.append("\n## ").append(title(section.name())).append("\n\n");
         out.append(section.meaning()).append("\n\n");
-        out.append("| key | what it is | without it | meaning | example | read by |\n");
-        out.append("| --- | --- | --- | --- | --- | --- |\n");
+        out.append("| key | what it is | without it | meaning | example |");
+        out.append(readers ? " read by |\n" : "\n");
+        out.append("| --- | --- | --- | --- | --- |").append(readers ? " --- |\n" : "\n");
         section.keys().forEach(this::row);
         var all = new ArrayList<>(section.rules());
         if (section.equals(FanKeys.SECTION)) {
@@ -68,7 +87,10 @@ public final class RigReference {
         out.append(cell(what(key.kind()))).append(" | ");
         out.append(cell(without(key.need()))).append(" | ");
         out.append(cell(key.meaning())).append(" | `");
-        out.append(cell(key.example())).append("` | ");
+        out.append(cell(key.example())).append(readers ? "` | " : "` |\n");
+        if (!readers) {
+            return;
+        }
         key.usedBy().ifPresent(q -> out.append(q.name().toLowerCase(Locale.ROOT)));
         out.append(key.isUsed() ? "" : key.usedBy().isPresent() ? ", *not yet*" : "*not yet*");
         out.append(" |\n");

@@ -42,8 +42,13 @@ public final class Shape {
      *     fault in the table
      */
     public static Map<String, Section> sections() {
+        return sections(root());
+    }
+
+    /** The sections of another file by their names, itself first. */
+    static Map<String, Section> sections(Section root) {
         var found = new LinkedHashMap<String, Section>();
-        gather(root(), found);
+        gather(root, found);
         return found;
     }
 
