@@ -53,8 +53,16 @@ public record Airframe(
      * @param at a point of its thrust line, m
      * @param intake middle of its intake, where air that comes from the side is turned into it, m
      * @param axis direction of thrust, of length 1
+     * @param strikeForce force of what its jet strikes of the rig itself, for 1 N of thrust
+     * @param strikeTurn moment of the same about the origin, for 1 N of thrust, m
      */
-    public record FanLine(Vec3 at, Vec3 intake, Vec3 axis) {}
+    public record FanLine(Vec3 at, Vec3 intake, Vec3 axis, Vec3 strikeForce, Vec3 strikeTurn) {
+
+        /** A fan whose jet meets nothing. */
+        public FanLine(Vec3 at, Vec3 intake, Vec3 axis) {
+            this(at, intake, axis, Vec3.ZERO, Vec3.ZERO);
+        }
+    }
 
     /**
      * A point mass on three springs with dampers along body axes, loaded so that it is at its place
@@ -120,17 +128,36 @@ public record Airframe(
             double stiffnessNpm,
             double dampingNspm) {}
 
-    /** The same with its moments of inertia, and no other of its numbers, times a factor. */
-    public Airframe withInertia(double factor) {
+    /**
+     * The same with its moments of inertia times a factor each. Loose masses come nearer to the
+     * centre or go away from it by the root of the least factor, so that what is left of the frame
+     * has an inertia that can be.
+     */
+    public Airframe withInertia(double roll, double pitch, double yaw) {
+        double x = Math.sqrt(roll);
+        double y = Math.sqrt(pitch);
+        double z = Math.sqrt(yaw);
         Inertia more =
                 new Inertia(
-                        factor * inertia.xx(),
-                        factor * inertia.yy(),
-                        factor * inertia.zz(),
-                        factor * inertia.xy(),
-                        factor * inertia.xz(),
-                        factor * inertia.yz());
-        return new Airframe(massKg, more, fans, loose, feet, ground, drag, lines, densityKgpm3);
+                        roll * inertia.xx(),
+                        pitch * inertia.yy(),
+                        yaw * inertia.zz(),
+                        x * y * inertia.xy(),
+                        x * z * inertia.xz(),
+                        y * z * inertia.yz());
+        double nearer = Math.min(x, Math.min(y, z));
+        List<Loose> moved = new ArrayList<>();
+        for (Loose each : loose) {
+            moved.add(
+                    new Loose(
+                            each.name(),
+                            each.massKg(),
+                            each.at().times(nearer),
+                            each.on(),
+                            each.stiffnessNpm(),
+                            each.dampingNspm()));
+        }
+        return new Airframe(massKg, more, fans, moved, feet, ground, drag, lines, densityKgpm3);
     }
 
     /** The same held by these lines alone. */

@@ -1,5 +1,7 @@
 package liftwright.flight.motion;
 
+import liftwright.plant.Drive;
+
 /**
  * What fans do to the frame over one step, at its start, its middle and its end. Filled by who
  * steps them; number of an entry: {@code moment · fans + fan}.
@@ -46,6 +48,20 @@ public final class FanLoads {
             this.reactionNm[at] = reactionNm;
             this.spinNms[at] = spinNms;
             this.flowKgps[at] = flowKgps;
+        }
+    }
+
+    /** Takes the step that a drive has just gone. */
+    public void take(Drive drive) {
+        for (int fan = 0; fan < fans; fan++) {
+            steady(
+                    fan,
+                    drive.thrustMiddleN(fan),
+                    drive.reactionNm(fan),
+                    drive.angularMomentum(fan),
+                    drive.massFlowKgps(fan));
+            thrustN[fan] = drive.thrustStartN(fan);
+            thrustN[END * fans + fan] = drive.thrustN(fan);
         }
     }
 }

@@ -52,11 +52,17 @@ final class FanSums {
             double spin = loads.spinNms[from];
             for (int k = 0; k < 3; k++) {
                 double axis = n.push[at + k];
-                sum[to + k] += thrust * axis;
-                sum[to + 3 + k] += thrust * n.push[at + 3 + k] + reaction * axis;
+                sum[to + k] += thrust * n.push[at + 3 + k];
+                sum[to + 3 + k] += thrust * n.push[at + 6 + k] + reaction * axis;
                 sum[to + 6 + k] += spin * axis;
             }
         }
+    }
+
+    /** Force of all fans together, N, at the end of the step taken last. */
+    double forceN() {
+        int at = TERMS * FanLoads.END;
+        return Math.sqrt(sum[at] * sum[at] + sum[at + 1] * sum[at + 1] + sum[at + 2] * sum[at + 2]);
     }
 
     double spinX(int moment) {
@@ -104,9 +110,9 @@ final class FanSums {
         double r = y[WX + 2];
         for (int fan = 0; fan < n.fans; fan++) {
             int at = FrameNumbers.PUSH * fan;
-            double x = n.push[at + 6];
-            double yy = n.push[at + 7];
-            double z = n.push[at + 8];
+            double x = n.push[at + 9];
+            double yy = n.push[at + 10];
+            double z = n.push[at + 11];
             double a = u + q * z - r * yy;
             double b = v + r * x - p * z;
             double c = w + p * yy - q * x;

@@ -14,12 +14,12 @@ final class FrameNumbers {
     /** Terms of the symmetric 6 × 6 matrix of momentum drag, upper triangle row by row. */
     static final int DRAG = 21;
 
-    /** Terms of one fan in {@link #push}: force and moment of a newton, axis. */
-    static final int PUSH = 9;
+    /** Terms of one fan in {@link #push}. */
+    static final int PUSH = 12;
 
     final int fans;
 
-    /** For each fan: axis (3), moment of a unit of thrust about the origin (3), intake (3). */
+    /** For each fan: axis, force of 1 N of thrust, its moment about the origin, intake. */
     final double[] push;
 
     /** For each fan the matrix of its momentum drag for 1 kg/s. */
@@ -39,6 +39,10 @@ final class FrameNumbers {
     final int feet;
     final double[] footAt;
     final int[] footOn;
+
+    /** No foot is farther than this from the origin, loose masses at rest, m. */
+    final double footReachM;
+
     final Airframe.Ground ground;
 
     final int lines;
@@ -55,6 +59,9 @@ final class FrameNumbers {
 
     /** Of the rigid frame alone. */
     final double frameKg;
+
+    /** Of the whole, N. */
+    final double weightN;
 
     final double[] centre = new double[3];
     final double[] inertia;
@@ -75,6 +82,7 @@ final class FrameNumbers {
         looseC = new double[3 * loose];
         looseUpN = new double[loose];
         looseOn = new int[loose];
+        weightN = airframe.massKg() * Gravity.STANDARD_MPS2;
         double kg = airframe.massKg();
         Vec3 moment = Vec3.ZERO;
         Inertia own = airframe.inertia();
@@ -105,13 +113,16 @@ final class FrameNumbers {
         own = plusPoint(own, -kg, middle);
         inertia = new double[] {own.xx(), own.yy(), own.zz(), own.xy(), own.xz(), own.yz()};
         inverse = inverse(inertia);
+        double reach = 0;
         feet = airframe.feet().size();
         footAt = new double[3 * feet];
         footOn = new int[feet];
         for (int k = 0; k < feet; k++) {
             put(airframe.feet().get(k).at(), footAt, k);
             footOn[k] = airframe.feet().get(k).on();
+            reach = Math.max(reach, airframe.feet().get(k).at().length());
         }
+        footReachM = reach;
         ground = airframe.ground();
         lines = airframe.lines().size();
         anchor = new double[3 * lines];
@@ -135,10 +146,10 @@ final class FrameNumbers {
 
     private void fan(Airframe.FanLine line, int fan) {
         Vec3 axis = line.axis();
-        Vec3 moment = line.at().cross(axis);
-        put(axis, push, 3 * fan);
-        put(moment, push, 3 * fan + 1);
-        put(line.intake(), push, 3 * fan + 2);
+        put(axis, push, 4 * fan);
+        put(axis.plus(line.strikeForce()), push, 4 * fan + 1);
+        put(line.at().cross(axis).plus(line.strikeTurn()), push, 4 * fan + 2);
+        put(line.intake(), push, 4 * fan + 3);
         // Crossflow at the intake is P (u + ω × r) with P = 1 − f fᵀ, which turns both ways of it
         // into one symmetric matrix JᵀJ, J = (P, −P [r]×).
         double[] f = {axis.x(), axis.y(), axis.z()};

@@ -6,6 +6,7 @@ import static liftwright.flight.motion.BodyState.QW;
 import static liftwright.flight.motion.BodyState.VX;
 import static liftwright.flight.motion.BodyState.WX;
 
+import java.util.Arrays;
 import liftwright.physics.Contact;
 import liftwright.physics.Rotation;
 import liftwright.physics.Tether;
@@ -16,7 +17,11 @@ import liftwright.physics.Tether;
  */
 final class Holds {
 
+    /** No loose mass moves farther than this while feet are in the air, m. */
+    private static final double LOOSE_M = 1;
+
     private final FrameNumbers n;
+    private boolean high;
 
     /** Where each foot stands, scene axes, m. */
     private final double[] spot;
@@ -60,7 +65,8 @@ final class Holds {
 
     /** Adds what ground and lines do. */
     void add(double[] y, double[] turn, double[] wrench, double[] pulled) {
-        for (int foot = 0; foot < n.feet; foot++) {
+        high = isHigh(y);
+        for (int foot = 0; foot < n.feet && !high; foot++) {
             foot(foot, y, turn);
             double normal = press(foot);
             footN[foot] = normal;
@@ -78,8 +84,18 @@ final class Holds {
         }
     }
 
+    /** Whether no foot can reach the ground, however the rig is turned. */
+    private boolean isHigh(double[] y) {
+        return -y[PX + 2] > n.footReachM + LOOSE_M;
+    }
+
     /** After a step: spots of feet that slid or are in the air move along. */
     void settle(double[] y, double[] turn) {
+        if (high && isHigh(y)) {
+            // Spots are set anew before a foot can come down again.
+            Arrays.fill(footN, 0);
+            return;
+        }
         for (int foot = 0; foot < n.feet; foot++) {
             foot(foot, y, turn);
             footN[foot] = press(foot);

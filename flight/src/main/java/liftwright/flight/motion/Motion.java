@@ -10,6 +10,7 @@ import static liftwright.flight.motion.BodyState.WX;
 import java.util.Arrays;
 import liftwright.physics.Gravity;
 import liftwright.physics.Rotation;
+import liftwright.plant.Drive;
 
 /**
  * Moves a rig by steps of one length: a rigid frame with loose masses on springs, pushed by fans,
@@ -34,6 +35,9 @@ public final class Motion {
     private final double[] k4 = new double[SIZE];
     private final double[] trial = new double[SIZE];
     private final int used;
+    private final FanLoads own;
+    private final double[] alongMps;
+    private final double[] acrossMps;
 
     /** Body into scene, row by row. */
     private final double[] turn = new double[9];
@@ -60,6 +64,9 @@ public final class Motion {
         sums = new FanSums(n);
         holds = new Holds(n);
         used = OWN + 6 * n.loose;
+        own = new FanLoads(n.fans);
+        alongMps = new double[n.fans];
+        acrossMps = new double[n.fans];
     }
 
     /** Takes a state as the start: what feet stand on and what was felt before is forgotten. */
@@ -69,14 +76,46 @@ public final class Motion {
         Arrays.fill(felt, 0);
     }
 
-    /** Puts loose masses where they rest, carried by the frame, as in a hover. */
-    public static void settle(BodyState state) {
-        Arrays.fill(state.y, OWN, SIZE, 0);
+    /**
+     * Stands the rig on its feet at a place, upright, its weight on all of them, nothing moving:
+     * the state of a start. A wearer then carries the rig, and not the rig the wearer.
+     */
+    public void stand(BodyState state, double xM, double yM, double headingRad) {
+        double deepest = 0;
+        double up = 0;
+        for (int foot = 0; foot < n.feet; foot++) {
+            deepest = Math.max(deepest, n.footAt[3 * foot + 2]);
+            up = n.footOn[foot] == Airframe.FRAME ? 0 : n.weightN / n.looseK[2];
+        }
+        double pressed = n.feet == 0 ? 0 : n.weightN / (n.feet * n.ground.stiffnessNpm());
+        state.rest(xM, yM, deepest - up - pressed, headingRad);
+        for (int k = 0; k < n.loose; k++) {
+            state.y[OWN + 6 * k + 2] = -up;
+        }
+        begin(state);
+    }
+
+    /**
+     * Goes one step with a drive: air, inflow of every fan, the drive itself, the body.
+     *
+     * @param dtS usually 0.001 s
+     * @return whether the drive found an operating point
+     */
+    public boolean step(double dtS, Drive drive, BodyState state) {
+        air(dtS, state);
+        inflow(dtS, state, alongMps, acrossMps);
+        for (int fan = 0; fan < n.fans; fan++) {
+            drive.inflow(fan, alongMps[fan], acrossMps[fan]);
+        }
+        boolean found = drive.step(dtS);
+        own.take(drive);
+        step(dtS, own, state);
+        return found;
     }
 
     /** Moves the air on by a step: first of the three calls of a step. */
     public void air(double dtS, BodyState state) {
-        air.advance(dtS, state);
+        air.advance(dtS, state, Math.sqrt(sums.forceN() / n.weightN));
     }
 
     /**
