@@ -2,11 +2,21 @@ package liftwright.flight.loops;
 
 /** What a loop steers. */
 public enum Axis {
-    ROLL,
-    PITCH,
-    YAW,
+    ROLL("roll"),
+    PITCH("pitch"),
+    YAW("yaw"),
     /** Up and down. */
-    CLIMB,
+    CLIMB("climb"),
     /** Over the ground, both ways. */
-    ACROSS
+    ACROSS("motion over the ground");
+
+    private final String words;
+
+    Axis(String words) {
+        this.words = words;
+    }
+
+    public String words() {
+        return words;
+    }
 }

@@ -1,6 +1,7 @@
 package liftwright.flight.loops;
 
 import java.util.List;
+import liftwright.physics.Gravity;
 import liftwright.plant.body.Inertia;
 
 /**
@@ -26,5 +27,41 @@ public record Craft(
     public Craft {
         fans = List.copyOf(fans);
         hoverV = List.copyOf(hoverV);
+    }
+
+    /** Weight under standard gravity, N. */
+    public double weightN() {
+        return massKg * Gravity.STANDARD_MPS2;
+    }
+
+    /** Inertia about a turning axis, kg·m². */
+    double inertiaKgm2(Axis axis) {
+        return switch (axis) {
+            case ROLL -> inertia.xx();
+            case PITCH -> inertia.yy();
+            case YAW -> inertia.zz();
+            case CLIMB, ACROSS -> throw new IllegalArgumentException("nothing turns about " + axis);
+        };
+    }
+
+    /** The same with other lags. */
+    Craft with(Lags other) {
+        return new Craft(massKg, inertia, fans, hoverV, other, flexible, yawHeld);
+    }
+
+    /** The same with all lags and delays longer or shorter by a factor. */
+    Craft with(double factor) {
+        return with(lags.times(factor))
+                .with(fans.stream().map(fan -> fan.spooled(factor)).toList());
+    }
+
+    /** The same with another wearer. */
+    Craft with(Flexible other) {
+        return new Craft(massKg, inertia, fans, hoverV, lags, other, yawHeld);
+    }
+
+    /** The same with other fans. */
+    Craft with(List<Lifter> other) {
+        return new Craft(massKg, inertia, other, hoverV, lags, flexible, yawHeld);
     }
 }

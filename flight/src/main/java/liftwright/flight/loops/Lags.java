@@ -23,6 +23,19 @@ public record Lags(
         double velocityS,
         double positionS) {
 
+    /** All longer or shorter by a factor; how often a gyro is read stays. */
+    Lags times(double factor) {
+        return new Lags(
+                controlHz / factor,
+                factor * computerS,
+                factor * escS,
+                factor * gyroS,
+                gyroHz,
+                filterHz / factor,
+                factor * velocityS,
+                factor * positionS);
+    }
+
     /** Delay in the rate loop: sensor, computer, half a sample, motor controller, s. */
     public double rateDelayS() {
         return gyroS + computerS + 0.5 / controlHz + escS;

@@ -30,6 +30,25 @@ public record Lifter(
         Volts volts,
         Rotor rotor) {
 
+    /** The same with a rotor that is faster or slower by a factor on its inertia. */
+    Lifter spooled(double factor) {
+        return new Lifter(
+                id,
+                force,
+                moment,
+                axis,
+                spin,
+                hoverN,
+                mostN,
+                idleN,
+                volts,
+                new Rotor(
+                        factor * rotor.inertiaKgm2(),
+                        rotor.speedRadps(),
+                        factor * rotor.lagS(),
+                        rotor.newtonSpRad()));
+    }
+
     /**
      * Duty times voltage that a steady thrust takes: d V = a + b √T + c T. Follows from {@code d V
      * = R I + Ω/K_v}, {@code I = I₀ + s Ω + K_v Q} and thrust and torque in step with Ω²; exact

@@ -15,6 +15,7 @@ package liftwright.flight.loops;
  * @param bandwidth as ADS-33 defines it
  * @param step answer to a step of its command
  * @param worst with ± 30 % of inertia and lag
+ * @param cascade it and the loops inside it
  * @param bound what kept the crossover from being higher, in words
  */
 public record Loop(
@@ -28,14 +29,26 @@ public record Loop(
         Bandwidth bandwidth,
         Step step,
         Worst worst,
+        Cascade cascade,
         String bound) {
 
     /** Inner to outer. */
     public enum Level {
-        RATE,
-        ATTITUDE,
-        VELOCITY,
-        POSITION
+        RATE("rate"),
+        ATTITUDE("attitude"),
+        VELOCITY("velocity"),
+        POSITION("position");
+
+        private final String words;
+
+        Level(String words) {
+            this.words = words;
+        }
+
+        /** Its name in a rig file. */
+        public String words() {
+            return words;
+        }
     }
 
     /**

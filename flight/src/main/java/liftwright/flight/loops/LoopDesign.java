@@ -7,7 +7,12 @@ public sealed interface LoopDesign {
 
     /** Loops for a rig of which these are the numbers. */
     static LoopDesign of(Craft craft) {
-        return new Refused(Reason.NO_TRIM, "not designed yet: mass " + craft.massKg(), List.of());
+        return of(craft, Asked.USUAL);
+    }
+
+    /** The same where something else is asked of them. */
+    static LoopDesign of(Craft craft, Asked asked) {
+        return LoopMaking.design(craft, asked);
     }
 
     /**

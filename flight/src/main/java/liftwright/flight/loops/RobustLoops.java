@@ -1,0 +1,42 @@
+package liftwright.flight.loops;
+
+/** Margins of shaped loops with more and less inertia and lag than declared. */
+final class RobustLoops {
+
+    private static final double[] FACTORS = {1 - Asked.DOUBT, 1, 1 + Asked.DOUBT};
+
+    /** Margins that must be left then: 10° and a tenth of gain. */
+    private static final double LEFT_RAD = Math.toRadians(10);
+
+    private static final double LEFT_GAIN = 1.1;
+
+    private RobustLoops() {}
+
+    /** Worst margins of a stage over all pairs of factors. */
+    static Loop.Worst worst(Cascade cascade, int stage, double radps) {
+        double phase = Double.POSITIVE_INFINITY;
+        double gain = Double.POSITIVE_INFINITY;
+        for (double inertia : FACTORS) {
+            for (double lags : FACTORS) {
+                Margins margins = Shaper.margins(cascade, stage, radps, inertia, lags);
+                phase = Math.min(phase, margins.phaseMarginRad());
+                gain = Math.min(gain, margins.gainMargin());
+                if (margins.lowGainMargin() > 0) {
+                    gain = Math.min(gain, 1 / margins.lowGainMargin());
+                }
+            }
+        }
+        return new Loop.Worst(phase, gain);
+    }
+
+    static boolean stable(Shaped shaped) {
+        int first = shaped.cascade().stages().size() - shaped.levels().size();
+        for (int k = Math.max(0, -first); k < shaped.levels().size(); k++) {
+            Loop.Worst worst = worst(shaped.cascade(), first + k, shaped.radps().get(k));
+            if (worst.phaseMarginRad() < LEFT_RAD || worst.gainMargin() < LEFT_GAIN) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,150 @@
+package liftwright.flight.loops;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds crossovers and gains of the loops of one axis, from the inside out: as fast as margin, inner
+ * loop and everything else that bounds them let them be.
+ */
+final class Shaper {
+
+    private static final double SLOWER = 0.93;
+    private static final double FAR = 1e4;
+
+    /** Range of a sweep below and above a crossover. */
+    private static final double BELOW = 300;
+
+    private static final double ABOVE = 200;
+
+    private final Asked asked;
+    private final Axis axis;
+
+    /** Factor on all crossovers that were not declared, for the sake of robustness. */
+    private final double slowed;
+
+    private Cascade cascade;
+    private final List<Loop.Level> levels = new ArrayList<>();
+    private final List<Double> radps = new ArrayList<>();
+    private final List<Shaped.Bound> bounds = new ArrayList<>();
+
+    Shaper(Asked asked, Axis axis, Actuation actuation, double slowed) {
+        this.asked = asked;
+        this.axis = axis;
+        this.slowed = slowed;
+        cascade = new Cascade(actuation, List.of());
+    }
+
+    /** An axis whose inner loops are shaped already. */
+    Shaper(Asked asked, Axis axis, Cascade inner, double innerRadps, double slowed) {
+        this(asked, axis, inner.actuation(), slowed);
+        cascade = inner;
+        radps.add(innerRadps);
+        levels.add(Loop.Level.ATTITUDE);
+        bounds.add(Shaped.Bound.INNER);
+    }
+
+    /** An upper end of a crossover. */
+    record Cap(Shaped.Bound bound, double radps) {}
+
+    /** Adds a loop outside. */
+    Shaper loop(Loop.Level level, double lateS, Cap... caps) {
+        boolean ownDeclared = axis != Axis.YAW && axis != Axis.CLIMB;
+        double corner = asked.corner(axis, level);
+        double top = FAR;
+        Shaped.Bound bound = Shaped.Bound.MARGIN;
+        if (ownDeclared && asked.declared(level).crossoverRadps().isPresent()) {
+            add(
+                    level,
+                    lateS,
+                    corner,
+                    asked.declared(level).crossoverRadps().getAsDouble(),
+                    Shaped.Bound.DECLARED);
+            return this;
+        }
+        if (radps.isEmpty()) {
+            top = marginRadps(corner);
+        } else {
+            top = radps.getLast() / asked.ratio();
+            bound = Shaped.Bound.INNER;
+        }
+        for (Cap cap : caps) {
+            if (cap.radps() < top) {
+                top = cap.radps();
+                bound = cap.bound();
+            }
+        }
+        if (slowed < 1) {
+            top *= radps.isEmpty() ? slowed : 1;
+            bound = radps.isEmpty() ? Shaped.Bound.ROBUST : bound;
+        }
+        settle(level, lateS, corner, top, bound);
+        return this;
+    }
+
+    Shaped done() {
+        return new Shaped(axis, cascade, levels, radps, bounds);
+    }
+
+    /** Slows a loop until it has the margins asked. */
+    private void settle(
+            Loop.Level level, double lateS, double corner, double top, Shaped.Bound first) {
+        double margin = ownMargin(level);
+        double at = top;
+        Shaped.Bound bound = first;
+        for (int k = 0; k < 80; k++) {
+            Cascade tried = cascade.with(stage(level, lateS, corner, at));
+            Margins margins = margins(tried, tried.stages().size() - 1, at, 1, 1);
+            // Rounding must not slow a loop that was placed exactly at its margin.
+            boolean phase = margins.phaseMarginRad() >= margin - 1e-6;
+            if (phase && margins.gainMargin() >= asked.gainMargin()) {
+                break;
+            }
+            at *= SLOWER;
+            bound = phase ? Shaped.Bound.GAIN_MARGIN : Shaped.Bound.MARGIN;
+        }
+        add(level, lateS, corner, at, bound);
+    }
+
+    private double ownMargin(Loop.Level level) {
+        return axis == Axis.YAW || axis == Axis.CLIMB
+                ? asked.marginRad()
+                : asked.marginRad(level);
+    }
+
+    private void add(
+            Loop.Level level, double lateS, double corner, double at, Shaped.Bound bound) {
+        cascade = cascade.with(stage(level, lateS, corner, at));
+        levels.add(level);
+        radps.add(at);
+        bounds.add(bound);
+    }
+
+    /** A loop whose gain is one at a frequency. */
+    private Cascade.Stage stage(Loop.Level level, double lateS, double corner, double at) {
+        boolean asInner = level == Loop.Level.ATTITUDE;
+        Cascade unit = cascade.with(new Cascade.Stage(1, corner * at, lateS, asInner));
+        double gain = unit.open(unit.stages().size() - 1).at(at).gain();
+        return new Cascade.Stage(1 / gain, corner * at, lateS, asInner);
+    }
+
+    /** Where 90° less all that is lost equals the margin, rad/s. */
+    private double marginRadps(double corner) {
+        Actuation act = cascade.actuation();
+        Loop.Level level = axis == Axis.CLIMB ? Loop.Level.VELOCITY : Loop.Level.RATE;
+        double left = Math.PI / 2 - Math.atan(corner) - ownMargin(level);
+        double low = 1e-3;
+        while (low < FAR && act.lostRad(low * 1.05) < left) {
+            low *= 1.05;
+        }
+        return low >= FAR
+                ? FAR
+                : Sweep.bisect(w -> act.lostRad(w) - left, low, low * 1.05);
+    }
+
+    /** Margins of a stage on other numbers. */
+    static Margins margins(Cascade cascade, int stage, double radps, double inertia, double lags) {
+        return Margins.of(
+                cascade.open(stage, inertia, lags), radps / BELOW, Math.max(radps * ABOVE, 200));
+    }
+}
