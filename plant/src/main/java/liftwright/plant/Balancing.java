@@ -305,6 +305,27 @@ public final class Balancing {
             return torqueNm[fan];
         }
 
+        /**
+         * Shaft speed of a fan at the point that was solved last, rad/s; 0 where nothing feeds it.
+         */
+        public double speedRadps(int fan) {
+            return parts.network.isFed(fan) ? units.speedRadps(fan) : 0;
+        }
+
+        /** Voltage at the controller of a fan there, V; 0 where nothing feeds it. */
+        public double terminalV(int fan) {
+            return parts.network.isFed(fan) ? supply.loadTerminalV(fan) : 0;
+        }
+
+        /**
+         * One number of a fan's unit as {@link #liftOff} loaded it.
+         *
+         * @param which a place in the coefficient block of {@link liftwright.physics.FanUnit}
+         */
+        public double coefficient(int fan, int which) {
+            return units.coefficient(fan, which);
+        }
+
         /** Power at the shaft of a fan at the point that was solved last, W. */
         public double shaftW(int fan) {
             return shaftW[fan];

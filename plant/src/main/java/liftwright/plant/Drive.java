@@ -157,7 +157,9 @@ public final class Drive {
         return 0;
     }
 
-    /** Air through the fan in the middle of the step, ≥ 0, kg/s: momentum drag is it × cross-flow. */
+    /**
+     * Air through the fan in the middle of the step, ≥ 0, kg/s: momentum drag is it × cross-flow.
+     */
     public double massFlowKgps(int fan) {
         return 0;
     }
@@ -192,7 +194,9 @@ public final class Drive {
         return false;
     }
 
-    /** Whether the fan is fed and was not stopped: by a loss, a kill or its controller's cut-off. */
+    /**
+     * Whether the fan is fed and was not stopped: by a loss, a kill or its controller's cut-off.
+     */
     public boolean isLive(int fan) {
         return true;
     }

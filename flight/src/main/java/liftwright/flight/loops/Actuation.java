@@ -5,8 +5,8 @@ package liftwright.flight.loops;
  * round an integrator. All that a flight simulates stands here, fan by fan weighed together.
  *
  * @param spoolS lag of the fans that act on this axis, s
- * @param leadS lead of the moment over the thrust, from the reaction to rotors that are sped up; below
- *     0 where it acts against the steady moment first, s
+ * @param leadS lead of the moment over the thrust, from the reaction to rotors that are sped up;
+ *     below 0 where it acts against the steady moment first, s
  * @param slowedS lag that the controller itself puts before this axis against the lead, s
  * @param forwardS delay of computer, half a sample and motor controllers, s
  * @param filterS lag of the filter of the sensor, s
@@ -24,9 +24,7 @@ public record Actuation(
     Complex forward(double radps, double lags) {
         return Complex.delay(radps, lags * forwardS)
                 .times(Complex.onePlus(radps, leadS))
-                .over(
-                        Complex.onePlus(radps, lags * spoolS)
-                                .times(Complex.onePlus(radps, slowedS)));
+                .over(Complex.onePlus(radps, lags * spoolS).times(Complex.onePlus(radps, slowedS)));
     }
 
     /** From what moves to what is measured. */
@@ -34,9 +32,7 @@ public record Actuation(
         return Complex.delay(radps, lags * sensorS).over(Complex.onePlus(radps, lags * filterS));
     }
 
-    /**
-     * Phase lost at a frequency, rad: Σ atan(ωτ) + ωL − atan(ωT).
-     */
+    /** Phase lost at a frequency, rad: Σ atan(ωτ) + ωL − atan(ωT). */
     double lostRad(double radps) {
         return radps * (forwardS + sensorS)
                 + Math.atan(radps * spoolS)

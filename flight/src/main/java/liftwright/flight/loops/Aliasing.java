@@ -3,8 +3,9 @@ package liftwright.flight.loops;
 import java.util.OptionalDouble;
 
 /**
- * One per revolution of the fans, read by a gyro at its own rate: what lies above half of it shows as
- * something slower (667 Hz reads as 333 Hz at 1 kHz), and no filter behind the sampling takes it away.
+ * One per revolution of the fans, read by a gyro at its own rate: what lies above half of it shows
+ * as something slower (667 Hz reads as 333 Hz at 1 kHz), and no filter behind the sampling takes it
+ * away.
  */
 final class Aliasing {
 
@@ -28,9 +29,7 @@ final class Aliasing {
         return lowest;
     }
 
-    /**
-     * Least rate above the present one at which nothing shows below a frequency, Hz.
-     */
+    /** Least rate above the present one at which nothing shows below a frequency, Hz. */
     static OptionalDouble rateHz(double leastHz, double mostHz, double nowHz, double aboveHz) {
         // Beyond the highest vibration and the band above it, nothing of it folds below the band.
         double enough = mostHz + aboveHz;

@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  * @param marginRad least phase margin, rad
  * @param gainMargin least gain margin, 1
  * @param ratio crossover of a loop over that of the next loop outside it, at least, 1
- * @param declared what the rig file declares of loops; those of tilt and of velocity over the ground
+ * @param declared what the rig file declares of loops; those of tilt and of velocity over the
+ *     ground
  */
 public record Asked(
         double marginRad, double gainMargin, double ratio, Map<Loop.Level, Declared> declared) {
@@ -61,9 +62,7 @@ public record Asked(
 
     /** What one declared loop says. */
     public record Declared(
-            OptionalDouble crossoverRadps,
-            OptionalDouble marginRad,
-            Optional<Boolean> integral) {
+            OptionalDouble crossoverRadps, OptionalDouble marginRad, Optional<Boolean> integral) {
 
         /** Nothing. */
         public static final Declared NOTHING =
@@ -71,8 +70,7 @@ public record Asked(
     }
 
     public Asked {
-        declared =
-                declared.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(declared));
+        declared = declared.isEmpty() ? Map.of() : Map.copyOf(new EnumMap<>(declared));
     }
 
     Declared declared(Loop.Level level) {

@@ -24,8 +24,7 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
      * @param radps its crossover
      * @param leastRadps the slowest worth having
      */
-    record Slow(
-            Axis axis, Loop.Level level, double radps, double leastRadps, Shaped.Bound bound) {}
+    record Slow(Axis axis, Loop.Level level, double radps, double leastRadps, Shaped.Bound bound) {}
 
     Attempt {
         shaped = List.copyOf(shaped);
@@ -88,6 +87,7 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     }
 
     private static Shaped climb(Craft craft, Asked asked, Dynamics dynamics, double liftShare) {
+        Actuation act = dynamics.of(Axis.CLIMB);
         double reach =
                 Math.max(0, liftShare - 1)
                         * craft.weightN()
@@ -95,11 +95,14 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                         / Asked.CLIMB_IN_REACH_MPS;
         return robust(
                 slowed ->
-                        new Shaper(asked, Axis.CLIMB, dynamics.of(Axis.CLIMB), slowed)
+                        new Shaper(asked, Axis.CLIMB, act, slowed)
                                 .loop(
                                         Loop.Level.VELOCITY,
                                         0,
-                                        new Shaper.Cap(Shaped.Bound.AUTHORITY, reach))
+                                        new Shaper.Cap(Shaped.Bound.AUTHORITY, reach),
+                                        new Shaper.Cap(
+                                                Shaped.Bound.HARNESS,
+                                                modeRadps(craft.flexible(), act, asked)))
                                 .loop(Loop.Level.POSITION, craft.lags().positionS())
                                 .done());
     }
@@ -134,9 +137,9 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     }
 
     /**
-     * Highest crossover of turn rate at which the open loop's gain at the harness mode is small enough
-     * in any phase. At resonance the part that hangs in the harness adds its share over twice the
-     * damping.
+     * Highest crossover of turn rate at which the open loop's gain at the harness mode is small
+     * enough in any phase. At resonance the part that hangs in the harness adds its share over
+     * twice the damping.
      */
     static double modeRadps(Flexible flexible, Actuation act, Asked asked) {
         if (flexible.harnessHz() == Double.POSITIVE_INFINITY || flexible.harnessShare() == 0) {
@@ -159,7 +162,12 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                         case CLIMB -> Asked.LEAST_CLIMB_RADPS;
                         case ACROSS -> Asked.LEAST_TILT_RADPS / asked.ratio();
                     };
-            int at = one.levels().indexOf(one.axis() == Axis.CLIMB || one.axis() == Axis.ACROSS ? Loop.Level.VELOCITY : Loop.Level.ATTITUDE);
+            int at =
+                    one.levels()
+                            .indexOf(
+                                    one.axis() == Axis.CLIMB || one.axis() == Axis.ACROSS
+                                            ? Loop.Level.VELOCITY
+                                            : Loop.Level.ATTITUDE);
             if (one.radps().get(at) < least * (1 - 1e-9)) {
                 return Optional.of(
                         new Slow(

@@ -2,9 +2,9 @@ package liftwright.flight.loops;
 
 /**
  * Bandwidth and phase delay as ADS-33E-PRF defines them, of an answer in attitude (or of any answer
- * that falls off like it): phase bandwidth where the phase is −135°, gain bandwidth where the gain is
- * 6 dB above that at −180°, phase delay from the lag at twice the frequency of −180°. The delay's
- * formula is from memory.
+ * that falls off like it): phase bandwidth where the phase is −135°, gain bandwidth where the gain
+ * is 6 dB above that at −180°, phase delay from the lag at twice the frequency of −180°. The
+ * delay's formula is from memory.
  */
 final class Bandwidths {
 

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Loops of one axis, each round the one inside it. The innermost is round an integrator behind {@link
- * Actuation}; each outer one commands the one inside and is integrated once more. What an outer loop
- * is told is late by a delay of its own, except the angle, which is the integral of the measured rate.
+ * Loops of one axis, each round the one inside it. The innermost is round an integrator behind
+ * {@link Actuation}; each outer one commands the one inside and is integrated once more. What an
+ * outer loop is told is late by a delay of its own, except the angle, which is the integral of the
+ * measured rate.
  */
 public final class Cascade {
 

@@ -21,8 +21,7 @@ final class Dynamics {
             case ROLL -> turning(1, forward);
             case PITCH -> turning(2, forward);
             case YAW -> turning(3, forward);
-            case CLIMB, ACROSS ->
-                    new Actuation(spoolS(0), 0, 0, forward, 0, lags.velocityS());
+            case CLIMB, ACROSS -> new Actuation(spoolS(0), 0, 0, forward, 0, lags.velocityS());
         };
     }
 
@@ -51,8 +50,8 @@ final class Dynamics {
     }
 
     /**
-     * Lead of a moment over its steady value: a rotor that is sped up pushes back by J dΩ/dt, against
-     * its spin.
+     * Lead of a moment over its steady value: a rotor that is sped up pushes back by J dΩ/dt,
+     * against its spin.
      */
     double leadS(int row) {
         double sum = 0;

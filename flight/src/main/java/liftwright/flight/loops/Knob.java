@@ -42,56 +42,128 @@ record Knob(
                         "s",
                         l.escS(),
                         0,
-                        to -> craft.with(new Lags(l.controlHz(), l.computerS(), to, l.gyroS(), l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()))),
+                        to ->
+                                craft.with(
+                                        new Lags(
+                                                l.controlHz(),
+                                                l.computerS(),
+                                                to,
+                                                l.gyroS(),
+                                                l.gyroHz(),
+                                                l.filterHz(),
+                                                l.velocityS(),
+                                                l.positionS()))),
                 new Knob(
                         Reason.COMPUTER_DELAY_TOO_LONG,
                         "delay from sensor to command",
                         "s",
                         l.computerS(),
                         0,
-                        to -> craft.with(new Lags(l.controlHz(), to, l.escS(), l.gyroS(), l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()))),
+                        to ->
+                                craft.with(
+                                        new Lags(
+                                                l.controlHz(),
+                                                to,
+                                                l.escS(),
+                                                l.gyroS(),
+                                                l.gyroHz(),
+                                                l.filterHz(),
+                                                l.velocityS(),
+                                                l.positionS()))),
                 new Knob(
                         Reason.SENSOR_DELAY_TOO_LONG,
                         "delay of the gyro",
                         "s",
                         l.gyroS(),
                         0,
-                        to -> craft.with(new Lags(l.controlHz(), l.computerS(), l.escS(), to, l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()))),
+                        to ->
+                                craft.with(
+                                        new Lags(
+                                                l.controlHz(),
+                                                l.computerS(),
+                                                l.escS(),
+                                                to,
+                                                l.gyroHz(),
+                                                l.filterHz(),
+                                                l.velocityS(),
+                                                l.positionS()))),
                 new Knob(
                         Reason.FILTER_TOO_LOW,
                         "corner of the gyro's filter",
                         "Hz",
                         l.filterHz(),
                         FAR,
-                        to -> craft.with(new Lags(l.controlHz(), l.computerS(), l.escS(), l.gyroS(), l.gyroHz(), to, l.velocityS(), l.positionS()))),
+                        to ->
+                                craft.with(
+                                        new Lags(
+                                                l.controlHz(),
+                                                l.computerS(),
+                                                l.escS(),
+                                                l.gyroS(),
+                                                l.gyroHz(),
+                                                to,
+                                                l.velocityS(),
+                                                l.positionS()))),
                 new Knob(
                         Reason.RATE_TOO_LOW,
                         "rate at which commands are given",
                         "Hz",
                         l.controlHz(),
                         FAR,
-                        to -> craft.with(new Lags(to, l.computerS(), l.escS(), l.gyroS(), l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()))),
+                        to ->
+                                craft.with(
+                                        new Lags(
+                                                to,
+                                                l.computerS(),
+                                                l.escS(),
+                                                l.gyroS(),
+                                                l.gyroHz(),
+                                                l.filterHz(),
+                                                l.velocityS(),
+                                                l.positionS()))),
                 new Knob(
                         Reason.VELOCITY_ESTIMATE_TOO_LATE,
                         "delay of estimated velocity",
                         "s",
                         l.velocityS(),
                         0,
-                        to -> craft.with(new Lags(l.controlHz(), l.computerS(), l.escS(), l.gyroS(), l.gyroHz(), l.filterHz(), to, l.positionS()))),
+                        to ->
+                                craft.with(
+                                        new Lags(
+                                                l.controlHz(),
+                                                l.computerS(),
+                                                l.escS(),
+                                                l.gyroS(),
+                                                l.gyroHz(),
+                                                l.filterHz(),
+                                                to,
+                                                l.positionS()))),
                 new Knob(
                         Reason.HARNESS_MODE_TOO_NEAR,
                         "lowest frequency of the wearer in the harness",
                         "Hz",
                         f.harnessHz(),
                         FAR,
-                        to -> craft.with(new Flexible(to, f.harnessDamping(), f.harnessShare(), f.legsHz()))),
+                        to ->
+                                craft.with(
+                                        new Flexible(
+                                                to,
+                                                f.harnessDamping(),
+                                                f.harnessShare(),
+                                                f.legsHz()))),
                 new Knob(
                         Reason.LEGS_TOO_NEAR,
                         "frequency of swinging legs",
                         "Hz",
                         f.legsHz(),
                         FAR,
-                        to -> craft.with(new Flexible(f.harnessHz(), f.harnessDamping(), f.harnessShare(), to))));
+                        to ->
+                                craft.with(
+                                        new Flexible(
+                                                f.harnessHz(),
+                                                f.harnessDamping(),
+                                                f.harnessShare(),
+                                                to))));
     }
 
     /** Whether it can be changed for the better at all. */

@@ -6,9 +6,10 @@ package liftwright.flight.loops;
  * @param crossoverRadps highest frequency at which the gain is one, rad/s; 0 where it never is
  * @param phaseMarginRad least over all such frequencies, how far the phase is above −180°, rad; π
  *     where there is none
- * @param gainMargin least factor above one by which the gain may rise before the phase is −180° at a
- *     gain of one; below 1 where it is past it; infinite where the phase never gets there
- * @param lowGainMargin greatest factor below one to which the gain may fall; 0 where any fall is borne
+ * @param gainMargin least factor above one by which the gain may rise before the phase is −180° at
+ *     a gain of one; below 1 where it is past it; infinite where the phase never gets there
+ * @param lowGainMargin greatest factor below one to which the gain may fall; 0 where any fall is
+ *     borne
  */
 public record Margins(
         double crossoverRadps, double phaseMarginRad, double gainMargin, double lowGainMargin) {

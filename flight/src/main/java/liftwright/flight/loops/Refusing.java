@@ -38,8 +38,7 @@ final class Refusing {
                                     + " lies outside of what the fans can balance",
                             List.of()));
         }
-        double tilt =
-                Asked.LEAST_TILT_RADPS * Asked.LEAST_TILT_RADPS * Asked.TILT_IN_REACH_RAD;
+        double tilt = Asked.LEAST_TILT_RADPS * Asked.LEAST_TILT_RADPS * Asked.TILT_IN_REACH_RAD;
         if (authority.rollRadps2() < tilt) {
             return refuse(
                     new LoopDesign.Would(
@@ -99,8 +98,7 @@ final class Refusing {
                 }
                 Loop.Level level = shaped.levels().get(k);
                 Margins margins =
-                        Shaper.margins(
-                                shaped.cascade(), first + k, shaped.radps().get(k), 1, 1);
+                        Shaper.margins(shaped.cascade(), first + k, shaped.radps().get(k), 1, 1);
                 double margin = asked.marginRad(level);
                 if (margins.phaseMarginRad() < margin - 1e-9
                         || margins.gainMargin() < asked.gainMargin()) {
@@ -311,8 +309,7 @@ final class Refusing {
     }
 
     private static Optional<LoopDesign.Refused> refuse(LoopDesign.Would would) {
-        return Optional.of(
-                new LoopDesign.Refused(would.reason(), words(would), List.of(would)));
+        return Optional.of(new LoopDesign.Refused(would.reason(), words(would), List.of(would)));
     }
 
     private static String words(LoopDesign.Would would) {

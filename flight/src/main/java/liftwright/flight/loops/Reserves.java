@@ -21,8 +21,7 @@ final class Reserves {
         weightN = craft.weightN();
         double squares = 0;
         for (Lifter fan : craft.fans()) {
-            squares +=
-                    fan.moment().x() * fan.moment().x() + fan.moment().y() * fan.moment().y();
+            squares += fan.moment().x() * fan.moment().x() + fan.moment().y() * fan.moment().y();
         }
         armM = squares > 0 ? Math.sqrt(squares / craft.fans().size()) : 1;
     }
@@ -41,8 +40,8 @@ final class Reserves {
     }
 
     /**
-     * Greatest moment about an axis either way, the lesser, N·m; below zero or empty where it cannot
-     * even be held at rest.
+     * Greatest moment about an axis either way, the lesser, N·m; below zero or empty where it
+     * cannot even be held at rest.
      *
      * @param row 1 roll, 2 pitch, 3 yaw
      */
@@ -71,8 +70,7 @@ final class Reserves {
         }
         double[] span = new double[fans];
         Arrays.setAll(
-                span,
-                f -> Math.max(0, craft.fans().get(f).mostN() - craft.fans().get(f).idleN()));
+                span, f -> Math.max(0, craft.fans().get(f).mostN() - craft.fans().get(f).idleN()));
         return switch (BoundedProgram.greatest(scaled(row, sign), a, b, span)) {
             case BoundedProgram.Found found ->
                     OptionalDouble.of((found.value() + sign * atIdle(row)) * scale(row));

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds crossovers and gains of the loops of one axis, from the inside out: as fast as margin, inner
- * loop and everything else that bounds them let them be.
+ * Finds crossovers and gains of the loops of one axis, from the inside out: as fast as margin,
+ * inner loop and everything else that bounds them let them be.
  */
 final class Shaper {
 
@@ -107,13 +107,10 @@ final class Shaper {
     }
 
     private double ownMargin(Loop.Level level) {
-        return axis == Axis.YAW || axis == Axis.CLIMB
-                ? asked.marginRad()
-                : asked.marginRad(level);
+        return axis == Axis.YAW || axis == Axis.CLIMB ? asked.marginRad() : asked.marginRad(level);
     }
 
-    private void add(
-            Loop.Level level, double lateS, double corner, double at, Shaped.Bound bound) {
+    private void add(Loop.Level level, double lateS, double corner, double at, Shaped.Bound bound) {
         cascade = cascade.with(stage(level, lateS, corner, at));
         levels.add(level);
         radps.add(at);
@@ -137,9 +134,7 @@ final class Shaper {
         while (low < FAR && act.lostRad(low * 1.05) < left) {
             low *= 1.05;
         }
-        return low >= FAR
-                ? FAR
-                : Sweep.bisect(w -> act.lostRad(w) - left, low, low * 1.05);
+        return low >= FAR ? FAR : Sweep.bisect(w -> act.lostRad(w) - left, low, low * 1.05);
     }
 
     /** Margins of a stage on other numbers. */

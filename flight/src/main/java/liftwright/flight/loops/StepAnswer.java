@@ -3,8 +3,9 @@ package liftwright.flight.loops;
 import java.util.List;
 
 /**
- * Answer of a {@link Cascade} to a step of its outermost command, stepped in time with the delays as
- * such: lags exactly, integrals to first order in a step that is short against the innermost loop.
+ * Answer of a {@link Cascade} to a step of its outermost command, stepped in time with the delays
+ * as such: lags exactly, integrals to first order in a step that is short against the innermost
+ * loop.
  */
 final class StepAnswer {
 
@@ -51,13 +52,23 @@ final class StepAnswer {
             slowed = lag(slowed, late, act.slowedS());
             double rise = act.slowedS() > 0 ? (slowed - was) / stepS : 0;
             double wasSpool = spool;
-            spool = lag(spool, slowed + (act.slowedS() > 0 ? act.leadS() * rise : 0), lags * act.spoolS());
-            double force = spool + (act.slowedS() > 0 ? 0 : act.leadS() * (spool - wasSpool) / stepS);
+            spool =
+                    lag(
+                            spool,
+                            slowed + (act.slowedS() > 0 ? act.leadS() * rise : 0),
+                            lags * act.spoolS());
+            double force =
+                    spool + (act.slowedS() > 0 ? 0 : act.leadS() * (spool - wasSpool) / stepS);
             moved[0][k + 1] = moved[0][k] + stepS * force / inertia;
             for (int n = 1; n < stages.size(); n++) {
-                moved[n][k + 1] = moved[n][k] + stepS * 0.5 * (moved[n - 1][k] + moved[n - 1][k + 1]);
+                moved[n][k + 1] =
+                        moved[n][k] + stepS * 0.5 * (moved[n - 1][k] + moved[n - 1][k + 1]);
             }
-            filtered = lag(filtered, before(moved[0], k + 1, lags * act.sensorS()), lags * act.filterS());
+            filtered =
+                    lag(
+                            filtered,
+                            before(moved[0], k + 1, lags * act.sensorS()),
+                            lags * act.filterS());
             angle += stepS * filtered;
             answer[k + 1] = moved[outer][k + 1];
         }
@@ -79,9 +90,7 @@ final class StepAnswer {
         if (n == 0) {
             return filtered;
         }
-        return stages.get(n).asInner()
-                ? angle
-                : before(moved[n], k, lags * stages.get(n).lateS());
+        return stages.get(n).asInner() ? angle : before(moved[n], k, lags * stages.get(n).lateS());
     }
 
     private double lag(double state, double to, double seconds) {

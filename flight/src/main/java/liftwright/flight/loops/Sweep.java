@@ -3,8 +3,8 @@ package liftwright.flight.loops;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * Gain and phase of a transfer over its frequencies, the phase unwound from the low end: a fixed grid
- * on which crossings are bracketed, and then found to rounding.
+ * Gain and phase of a transfer over its frequencies, the phase unwound from the low end: a fixed
+ * grid on which crossings are bracketed, and then found to rounding.
  */
 final class Sweep {
 

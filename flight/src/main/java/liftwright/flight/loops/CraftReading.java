@@ -1,0 +1,157 @@
+package liftwright.flight.loops;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import liftwright.physics.FanLaw;
+import liftwright.physics.FanUnit;
+import liftwright.plant.Balancing;
+import liftwright.plant.HoverPoint;
+import liftwright.plant.balance.FanAtWork;
+import liftwright.rig.Fan;
+import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
+
+/** Reads the numbers that loops are made from at a rig's hover point. */
+final class CraftReading {
+
+    private final Rig rig;
+    private final double[] p;
+    private final double[] rotorKgm2;
+    private final Balancing.Worker worker;
+
+    CraftReading(Balancing balancing, double[] p, double[] rotorKgm2) {
+        rig = balancing.rig();
+        this.p = p;
+        this.rotorKgm2 = rotorKgm2;
+        worker = balancing.worker();
+    }
+
+    /** Empty where no operating point is found. */
+    Optional<Craft> read(Lags lags, Flexible flexible, boolean yawHeld) {
+        HoverPoint hover = worker.liftOff(p);
+        if (!hover.converged()) {
+            return Optional.empty();
+        }
+        List<Lifter.Rotor> rotors = new ArrayList<>();
+        List<Lifter.Volts> volts = new ArrayList<>();
+        List<Double> hoverV = new ArrayList<>();
+        List<Double> idleN = new ArrayList<>();
+        for (int f = 0; f < rig.fans().size(); f++) {
+            double thrustN = hover.ledger().fans().get(f).thrustN();
+            double speed = worker.speedRadps(f);
+            boolean turns = speed > 0 && thrustN > 0;
+            rotors.add(turns ? rotor(f, thrustN, speed) : STILL);
+            volts.add(turns ? volts(f, thrustN, speed) : NO_VOLTS);
+            hoverV.add(worker.terminalV(f));
+            idleN.add(volts.getLast().thrustN(idle(f) * worker.terminalV(f)));
+        }
+        Optional<List<FanAtWork>> full = worker.fullThrottle(p, hover.mass().centre());
+        if (full.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Lifter> fans = new ArrayList<>();
+        for (int f = 0; f < rig.fans().size(); f++) {
+            fans.add(
+                    lifter(
+                            rig.fans().get(f),
+                            hover.ledger().fans().get(f),
+                            full.get().get(f).thrustN(),
+                            idleN.get(f),
+                            volts.get(f),
+                            rotors.get(f)));
+        }
+        return Optional.of(
+                new Craft(
+                        hover.mass().massKg(),
+                        hover.mass().inertia(),
+                        fans,
+                        hoverV,
+                        lags,
+                        flexible,
+                        yawHeld));
+    }
+
+    /** A fan that nothing feeds. */
+    private static final Lifter.Rotor STILL = new Lifter.Rotor(0, 0, 0, 1);
+
+    private static final Lifter.Volts NO_VOLTS = new Lifter.Volts(0, 1, 0);
+
+    private static Lifter lifter(
+            Fan fan,
+            FanAtWork hover,
+            double mostN,
+            double idleN,
+            Lifter.Volts volts,
+            Lifter.Rotor rotor) {
+        int spin =
+                switch (fan.spin()) {
+                    case RIGHT_HAND -> 1;
+                    case LEFT_HAND -> -1;
+                };
+        double thrustN = hover.thrustN();
+        Vec3 moment =
+                thrustN > 0
+                        ? hover.moment().times(1 / thrustN)
+                        : hover.arm().cross(hover.actual()).plus(hover.strike().turn());
+        Vec3 force = hover.actual().plus(hover.strike().force());
+        return new Lifter(
+                fan.id(),
+                force,
+                moment,
+                hover.actual(),
+                spin,
+                thrustN,
+                Math.max(mostN, 0),
+                Math.min(idleN, 0.5 * Math.max(mostN, 0)),
+                volts,
+                rotor);
+    }
+
+    /**
+     * J dΩ/dt = (I − I₀)/K_v − Q near hover with d V kept: the mixer's duties follow the measured
+     * voltage, so that the supply's sag takes no part.
+     */
+    private Lifter.Rotor rotor(int f, double thrustN, double speed) {
+        double kv = worker.coefficient(f, FanUnit.KV);
+        double back = 1 / (kv * kv * worker.coefficient(f, FanUnit.RESISTANCE));
+        double friction = worker.coefficient(f, FanUnit.NO_LOAD_SLOPE) / kv;
+        double air = (2 + worker.coefficient(f, FanUnit.TORQUE_DRIFT)) * airNm(f, speed) / speed;
+        return new Lifter.Rotor(
+                rotorKgm2[f],
+                speed,
+                rotorKgm2[f] / (back + friction + air),
+                (2 + worker.coefficient(f, FanUnit.THRUST_DRIFT)) * thrustN / speed);
+    }
+
+    private Lifter.Volts volts(int f, double thrustN, double speed) {
+        double ohm = worker.coefficient(f, FanUnit.RESISTANCE);
+        double kv = worker.coefficient(f, FanUnit.KV);
+        double perRoot = speed / Math.sqrt(thrustN);
+        return new Lifter.Volts(
+                ohm * worker.coefficient(f, FanUnit.NO_LOAD),
+                perRoot * (1 / kv + ohm * worker.coefficient(f, FanUnit.NO_LOAD_SLOPE)),
+                ohm * kv * airNm(f, speed) / thrustN);
+    }
+
+    private double airNm(int f, double speed) {
+        return worker.coefficient(f, FanUnit.TORQUE)
+                * speed
+                * speed
+                * FanLaw.drift(
+                        worker.coefficient(f, FanUnit.TORQUE_DRIFT),
+                        speed,
+                        worker.coefficient(f, FanUnit.REFERENCE_SPEED));
+    }
+
+    private double idle(int f) {
+        return rig.fans()
+                .get(f)
+                .type()
+                .controller()
+                .misbehaviour()
+                .idle()
+                .map(q -> q.si())
+                .orElse(0.0);
+    }
+}
