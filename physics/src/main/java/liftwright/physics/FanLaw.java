@@ -178,6 +178,28 @@ public final class FanLaw {
         }
     }
 
+    /**
+     * The same as a share of the still-air exit speed, for loops: x of (1 + K) x³ − u² x = 1 + K.
+     * Starts with the root's series in ε = u²/(1 + K), 1 + ε/3 − ε³/81, and takes two steps of
+     * Newton's, which leaves rounding up to ε = ½.
+     *
+     * @param inflowShare u = V_a/V_e0
+     * @param loss K ≥ 0
+     * @return V_e/V_e0 ≥ 1
+     */
+    public static double exitShareWithInflow(double inflowShare, double loss) {
+        double inflow = inflowShare * inflowShare / (1 + loss);
+        if (inflow == 0) {
+            return 1;
+        }
+        if (inflow > 0.5) {
+            return exitSpeedWithInflowMps(1, inflowShare, loss);
+        }
+        double exit = 1 + inflow / 3 - inflow * inflow * inflow / 81;
+        exit -= (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
+        return exit - (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
+    }
+
     /** Whether the inflow relation holds: V_a ≥ 0, or a small descent. */
     public static boolean inflowInRange(double stillExitMps, double inflowMps) {
         return inflowMps > -GREATEST_DESCENT_SHARE * stillExitMps;

@@ -12,7 +12,7 @@ import liftwright.rig.Control;
  * All fans of a rig following an {@link Order} on whatever voltages the supply has, with motors as
  * cold or warm as the units are told. Allocates nothing in its loop; for one thread.
  */
-public final class FansUnderOrder implements Consumer {
+public final class FansUnderOrder implements Consumer, RunLimits.Pull {
 
     /** The lift ordered is met to this share of itself. */
     private static final double MET = 1e-8;
@@ -440,6 +440,7 @@ public final class FansUnderOrder implements Consumer {
      * computer, the least loaded fan) has left, 0 to 1; where the lift ordered was not reached,
      * what is missing over what was ordered, below 0.
      */
+    @Override
     public double margin() {
         if (wantedN > 0 && !reached) {
             return liftN / wantedN - 1;
@@ -462,7 +463,8 @@ public final class FansUnderOrder implements Consumer {
     }
 
     /** Whether a lift is ordered, rather than throttles or thrusts. */
-    boolean ordersLift() {
+    @Override
+    public boolean ordersLift() {
         return switch (order) {
             case Order.Lift _, Order.LiftRamp _ -> true;
             case Order.Throttle _, Order.Ramp _, Order.Course _, Order.Thrusts _ -> false;
@@ -472,6 +474,11 @@ public final class FansUnderOrder implements Consumer {
     /** Whether the thrust ordered was reached at the last point. */
     public boolean reached() {
         return reached;
+    }
+
+    @Override
+    public boolean isStopped(int fan) {
+        return units.isStopped(fan);
     }
 
     /** The units at the last point. */

@@ -2,6 +2,7 @@ package liftwright.plant;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import liftwright.plant.heat.HeatBank;
 import liftwright.plant.heat.HeatNumbers;
 import liftwright.plant.heat.HeatStart;
@@ -13,17 +14,28 @@ import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
 import liftwright.plant.supply.WarmSupply;
+import liftwright.plant.supply.Warmed;
 import liftwright.rig.Pack;
 import liftwright.rig.table.StartState;
 
 /** The heat of one run: what it starts with, what is watched, which fuses are open. */
 final class HeatRun {
 
+    /** What hangs on the supply and warms, loaded before each run. */
+    interface Warming extends Warmed {
+        /**
+         * Takes the vector of a run. The units are loaded, cold.
+         *
+         * @param fullV voltage of each fan with full packs and no current, V; 0 without supply
+         */
+        void load(double[] p, double[] fullV);
+    }
+
     private final Assembler parts;
     private final HeatBank bank;
     private final Workspace own;
     private final HeatNumbers numbers;
-    private final WarmFans fans;
+    private final Warming fans;
     private final WarmSupply supply;
     private final HeatStart starts;
     private final HeatWatch watch;
@@ -35,11 +47,20 @@ final class HeatRun {
      * @param own scratch of the run
      */
     HeatRun(Assembler parts, HeatBank bank, Workspace own, Circuit circuit) {
+        this(parts, bank, own, numbers -> new WarmFans(parts.fans, own.units, bank, numbers, circuit));
+    }
+
+    /** The same with other loads on the supply. */
+    HeatRun(
+            Assembler parts,
+            HeatBank bank,
+            Workspace own,
+            Function<HeatNumbers, Warming> loads) {
         this.parts = parts;
         this.bank = bank;
         this.own = own;
         numbers = bank.newNumbers();
-        fans = new WarmFans(parts.fans, own.units, bank, numbers, circuit);
+        fans = loads.apply(numbers);
         packs = parts.rig.packs();
         supply = new WarmSupply(bank, numbers, fans);
         starts = new HeatStart(bank, numbers);
@@ -143,6 +164,11 @@ final class HeatRun {
         return watch.isFuse(part)
                 ? watch.fuseRoom(heat(state), stepper.load(), part)
                 : Double.POSITIVE_INFINITY;
+    }
+
+    /** Soonest that a fuse opens if currents stay as they are, s; infinite where none does. */
+    double opensInS(SupplyState state, SupplyStepper stepper) {
+        return watch.opensInS(heat(state), stepper.load());
     }
 
     /** Chain of a fuse. */

@@ -192,7 +192,8 @@ public final class Plant {
 
     /** All rotors on the one supply at fixed steps, for one thread. */
     public Drive drive() {
-        return new Drive(rig.fans().size());
+        Workspace own = workspace();
+        return new Drive(parts, own, new Circuit(network, own.network));
     }
 
     /** Turns the vector into what a run needs; see {@link Discharge#load}. */

@@ -9,6 +9,18 @@ import liftwright.rig.Rig;
 /** How far the limits of a run are at the moment it stands at. */
 final class RunLimits {
 
+    /** What pulls on the supply: fans that follow orders at once, or rotors in time. */
+    interface Pull {
+        /** Whether a controller has stopped its fan for good. */
+        boolean isStopped(int fan);
+
+        /** Whether a lift is ordered. */
+        boolean ordersLift();
+
+        /** How far an ordered lift is from what the fans can do; see {@link FansUnderOrder}. */
+        double margin();
+    }
+
     /**
      * A step errs by 1e-5 of a pack's charge, so its current leaves the straight line by less than
      * this; the knees of a cell's rest voltage make it crest.
@@ -61,14 +73,14 @@ final class RunLimits {
             int part,
             SupplyStepper stepper,
             NetworkState network,
-            FansUnderOrder fans) {
+            Pull fans) {
         return switch (cause) {
             case RESERVE -> stepper.leastChargeLeft(part) - reserve;
             case EMPTY -> stepper.leastChargeLeft(part);
             case CELL_VOLTAGE -> stepper.leastCellV(part) - leastCellV;
             case CELL_CURRENT -> peakA[part] - stepper.packA(part);
             case CUT_OFF ->
-                    fans.units().isStopped(part) || network.loadTerminalV(part) == 0
+                    fans.isStopped(part) || network.loadTerminalV(part) == 0
                             ? Double.POSITIVE_INFINITY
                             : network.loadTerminalV(part) - cutOffV[part];
             case FULL_THROTTLE -> fans.ordersLift() ? fans.margin() : Double.POSITIVE_INFINITY;

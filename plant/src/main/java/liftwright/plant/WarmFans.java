@@ -7,7 +7,6 @@ import liftwright.plant.heat.HeatNumbers;
 import liftwright.plant.heat.HeatState;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.NetworkState;
-import liftwright.plant.supply.Warmed;
 import liftwright.plant.thrust.FanBank;
 import liftwright.plant.thrust.FanUnits;
 
@@ -17,7 +16,7 @@ import liftwright.plant.thrust.FanUnits;
  * winding, and what iron and bearings take warms the case. Both are cooled by the fan's own stream,
  * at the share that its speed is of full speed: that at full duty on full packs without sag.
  */
-final class WarmFans implements Warmed {
+final class WarmFans implements HeatRun.Warming {
 
     private final FanBank fans;
     private final FanUnits units;
@@ -36,12 +35,8 @@ final class WarmFans implements Warmed {
         fullRadps = new double[bank.fans()];
     }
 
-    /**
-     * Takes the vector of a run. The units are loaded, cold.
-     *
-     * @param fullV voltage of each fan with full packs and no current, V; 0 without supply
-     */
-    void load(double[] p, double[] fullV) {
+    @Override
+    public void load(double[] p, double[] fullV) {
         this.p = p.clone();
         for (int fan = 0; fan < fullRadps.length; fan++) {
             units.order(fan, units.orderedDuty(fan));
@@ -62,6 +57,11 @@ final class WarmFans implements Warmed {
                     numbers.innerK(at, bank.controller(fan)),
                     units);
         }
+    }
+
+    /** Speed at full duty on full packs without sag, rad/s. */
+    double fullRadps(int fan) {
+        return fullRadps[fan];
     }
 
     @Override

@@ -247,6 +247,19 @@ public final class HeatWatch {
         return excess > 0 && excess < 1 ? room / excess : room;
     }
 
+    /** Soonest that a fuse opens if currents stay as they are, s; infinite where none does. */
+    public double opensInS(HeatState at, HeatLoad load) {
+        double soonest = Double.POSITIVE_INFINITY;
+        for (int fuse = 0; fuse < at.fuseRoom.length; fuse++) {
+            double room = at.fuseRoom[fuse];
+            double excess = load.excess[fuse];
+            if (room > 0 && excess > 0) {
+                soonest = Math.min(soonest, n.fuseS[fuse] * Math.log1p(room / excess));
+            }
+        }
+        return soonest;
+    }
+
     /** Whether a part is a fuse. */
     public boolean isFuse(int part) {
         return parts.fuse[part] >= 0;

@@ -1,13 +1,22 @@
 package liftwright.plant.motion;
 
+import liftwright.physics.FanLaw;
 import liftwright.physics.FanUnit;
 import liftwright.plant.thrust.FanUnits;
 
 /**
- * What the loop of {@link Rotors} asks of the units, one value a fan, and what follows from the
- * duties alone. For one run.
+ * What winding, controller and air do to a rotor that turns at some speed: the one law of all that
+ * follows rotors in time, J dΩ/dt = (I − I₀)/K_v − κ Ω². The coefficients of the units are laid out
+ * one array each, with what follows from the duties alone. For one thread.
+ *
+ * <p>The winding's current is (d V − Ω/K_v)/R: no less than 0 where the bridge does not conduct
+ * against a faster rotor, no more than the controller's limit. At duty 0 a controller that brakes
+ * shorts the winding; one that freewheels gives a faster rotor's energy back at any duty.
  */
-final class RotorLaws {
+public final class RotorLaws {
+
+    /** Slower than this friction fades, so that a rotor comes to rest, rad/s. */
+    private static final double NEARLY_STILL_RADPS = 10;
 
     /** Speed over voltage, rad/(V·s). */
     final double[] kv;
@@ -37,42 +46,246 @@ final class RotorLaws {
     final double[] thrustDrift;
     final double[] referenceRadps;
 
+    /** Duty told, 0 to 1. */
+    final double[] duty;
+
+    /** Whether a faster rotor gives its energy back. */
+    final boolean[] givesBack;
+
     /** Current drawn over that of the winding, 1. */
-    final double[] drawnShare;
+    private final double[] drawnShare;
 
     /** S. */
-    final double[] dutyOverOhm;
+    private final double[] dutyOverOhm;
 
-    RotorLaws(FanUnits units) {
-        kv = all(units, FanUnit.KV);
-        ohm = all(units, FanUnit.RESISTANCE);
-        limitA = all(units, FanUnit.CURRENT_LIMIT);
-        switching = all(units, FanUnit.SWITCHING);
-        fixedW = all(units, FanUnit.FIXED);
-        noLoadA = all(units, FanUnit.NO_LOAD);
-        noLoadSlope = all(units, FanUnit.NO_LOAD_SLOPE);
-        torque = all(units, FanUnit.TORQUE);
-        torqueDrift = all(units, FanUnit.TORQUE_DRIFT);
-        thrust = all(units, FanUnit.THRUST);
-        thrustDrift = all(units, FanUnit.THRUST_DRIFT);
-        referenceRadps = all(units, FanUnit.REFERENCE_SPEED);
-        drawnShare = new double[kv.length];
-        dutyOverOhm = new double[kv.length];
+    // The last unit operated, written for the network.
+    private double windingA;
+    private double currentA;
+    private double slopeS;
+    private boolean limited;
+
+    /** Takes the coefficients as they stand; duties are 0. */
+    public RotorLaws(FanUnits units) {
+        int fans = units.fans();
+        kv = new double[fans];
+        ohm = new double[fans];
+        limitA = new double[fans];
+        switching = new double[fans];
+        fixedW = new double[fans];
+        noLoadA = new double[fans];
+        noLoadSlope = new double[fans];
+        torque = new double[fans];
+        torqueDrift = new double[fans];
+        thrust = new double[fans];
+        thrustDrift = new double[fans];
+        referenceRadps = new double[fans];
+        duty = new double[fans];
+        givesBack = new boolean[fans];
+        drawnShare = new double[fans];
+        dutyOverOhm = new double[fans];
+        take(units);
     }
 
-    private static double[] all(FanUnits units, int which) {
-        double[] values = new double[units.fans()];
-        for (int fan = 0; fan < values.length; fan++) {
-            values[fan] = units.coefficient(fan, which);
+    /** Takes the coefficients anew: other numbers, or the same ones warmer. */
+    public void take(FanUnits units) {
+        for (int fan = 0; fan < kv.length; fan++) {
+            kv[fan] = units.coefficient(fan, FanUnit.KV);
+            ohm[fan] = units.coefficient(fan, FanUnit.RESISTANCE);
+            limitA[fan] = units.coefficient(fan, FanUnit.CURRENT_LIMIT);
+            switching[fan] = units.coefficient(fan, FanUnit.SWITCHING);
+            fixedW[fan] = units.coefficient(fan, FanUnit.FIXED);
+            noLoadA[fan] = units.coefficient(fan, FanUnit.NO_LOAD);
+            noLoadSlope[fan] = units.coefficient(fan, FanUnit.NO_LOAD_SLOPE);
+            torque[fan] = units.coefficient(fan, FanUnit.TORQUE);
+            torqueDrift[fan] = units.coefficient(fan, FanUnit.TORQUE_DRIFT);
+            thrust[fan] = units.coefficient(fan, FanUnit.THRUST);
+            thrustDrift[fan] = units.coefficient(fan, FanUnit.THRUST_DRIFT);
+            referenceRadps[fan] = units.coefficient(fan, FanUnit.REFERENCE_SPEED);
+            order(fan, duty[fan]);
         }
-        return values;
     }
 
-    /** Takes other duties. */
-    void order(double[] duty) {
-        for (int fan = 0; fan < duty.length; fan++) {
-            drawnShare[fan] = duty[fan] + switching[fan] * (1 - duty[fan]);
-            dutyOverOhm[fan] = duty[fan] / ohm[fan];
+    /** Takes other duties, one a fan. */
+    public void order(double[] told) {
+        for (int fan = 0; fan < told.length; fan++) {
+            order(fan, told[fan]);
         }
+    }
+
+    /** Takes another duty of one fan, 0 to 1. */
+    public void order(int fan, double told) {
+        duty[fan] = told;
+        drawnShare[fan] = told + switching[fan] * (1 - told);
+        dutyOverOhm[fan] = told / ohm[fan];
+    }
+
+    /** Duty that a fan was told. */
+    public double duty(int fan) {
+        return duty[fan];
+    }
+
+    /**
+     * Whether the controller of a fan gives a faster rotor's energy back to the supply
+     * (synchronous rectification).
+     */
+    public void giveBack(int fan, boolean back) {
+        givesBack[fan] = back;
+    }
+
+    /** Resistance of winding, switches and leads, Ω. */
+    public double ohm(int fan) {
+        return ohm[fan];
+    }
+
+    /** Voltage that a rotor makes, V. */
+    public double backV(int fan, double speedRadps) {
+        return speedRadps / kv[fan];
+    }
+
+    /**
+     * Winding, bus current and its slope at a voltage; the figures below then speak of them.
+     *
+     * @param terminalV any; a bus below 0 V is taken as none
+     * @param backV what the rotor makes at its speed, ≥ 0, V
+     */
+    public void operate(int fan, double terminalV, double backV) {
+        double volts = Math.max(terminalV, 0);
+        double winding = (duty[fan] * volts - backV) / ohm[fan];
+        double slope = terminalV > 0 ? dutyOverOhm[fan] : 0;
+        double share = drawnShare[fan];
+        double limit = limitA[fan];
+        limited = false;
+        if (winding <= 0) {
+            if (givesBack[fan]) {
+                giveBack(fan, terminalV, backV, winding, slope);
+                return;
+            }
+            // The bridge does not conduct against a faster rotor.
+            winding = 0;
+            slope = 0;
+        }
+        currentA = share * winding;
+        slopeS = share * slope;
+        if (winding > limit) {
+            limited = true;
+            winding = limit;
+            double effective = (limit * ohm[fan] + backV) / volts;
+            currentA = limit * (effective + switching[fan] * (1 - effective));
+            slopeS = -limit * (1 - switching[fan]) * effective / volts;
+        }
+        fixed(fan, terminalV, volts);
+        windingA = winding;
+    }
+
+    /** What switching takes is a loss in this direction too. */
+    private void giveBack(
+            int fan, double terminalV, double backV, double winding, double slope) {
+        double volts = Math.max(terminalV, 0);
+        double share = 2 * duty[fan] - drawnShare[fan];
+        double limit = limitA[fan];
+        windingA = winding;
+        currentA = share * winding;
+        slopeS = share * slope;
+        if (winding < -limit) {
+            limited = true;
+            windingA = -limit;
+            double effective = (backV - limit * ohm[fan]) / volts;
+            boolean full = !(effective < 1);
+            double within = full ? 1 : effective;
+            currentA = -limit * (within - switching[fan] * (1 - within));
+            slopeS = full ? 0 : limit * (1 + switching[fan]) * within / volts;
+        }
+        fixed(fan, terminalV, volts);
+    }
+
+    /** A live controller at a shorted winding, or at one that it leaves open. */
+    public void idle(int fan, double terminalV, double braked) {
+        currentA = 0;
+        slopeS = 0;
+        limited = false;
+        windingA = braked;
+        fixed(fan, terminalV, Math.max(terminalV, 0));
+    }
+
+    /** A stopped controller draws nothing. */
+    public void dead() {
+        windingA = 0;
+        currentA = 0;
+        slopeS = 0;
+        limited = false;
+    }
+
+    private void fixed(int fan, double terminalV, double volts) {
+        double fixed = fixedW[fan];
+        double least = FanUnit.LEAST_CONTROLLER_V;
+        if (terminalV >= least) {
+            currentA += fixed / terminalV;
+            slopeS -= fixed / (terminalV * terminalV);
+        } else {
+            currentA += fixed * volts / (least * least);
+            slopeS += terminalV > 0 ? fixed / (least * least) : 0;
+        }
+    }
+
+    /** Current of the winding of the fan operated last, A. */
+    public double windingA() {
+        return windingA;
+    }
+
+    /** Current that it draws, A. */
+    public double currentA() {
+        return currentA;
+    }
+
+    /** Derivative of that by the voltage, S. */
+    public double slopeS() {
+        return slopeS;
+    }
+
+    /** Whether its controller held its current limit. */
+    public boolean limited() {
+        return limited;
+    }
+
+    /** Current of the winding alone, as {@link #operate} has it, A. */
+    public double windingA(int fan, double terminalV, double backV) {
+        double winding = (duty[fan] * Math.max(terminalV, 0) - backV) / ohm[fan];
+        double limit = limitA[fan];
+        return winding > limit
+                ? limit
+                : winding >= 0 ? winding : givesBack[fan] ? Math.max(winding, -limit) : 0;
+    }
+
+    /** Current through a shorted winding, against the turning, no more than the limit, ≤ 0 A. */
+    public double brakedA(int fan, double speedRadps) {
+        return -Math.min(speedRadps / (kv[fan] * ohm[fan]), limitA[fan]);
+    }
+
+    /** What iron and bearings hold a rotor back with, N·m. */
+    public double frictionNm(int fan, double speedRadps) {
+        return (noLoadA[fan] + noLoadSlope[fan] * speedRadps)
+                / kv[fan]
+                * Math.min(1, speedRadps / NEARLY_STILL_RADPS);
+    }
+
+    /** What the air holds a rotor back with, N·m. */
+    public double airNm(int fan, double speedRadps) {
+        return torque[fan]
+                * speedRadps
+                * speedRadps
+                * FanLaw.drift(torqueDrift[fan], speedRadps, referenceRadps[fan]);
+    }
+
+    /** What a current of the winding turns a rotor with, N·m. */
+    public double drivenNm(int fan, double windingA) {
+        return windingA / kv[fan];
+    }
+
+    /** Thrust in still air at a speed ≥ 0, N. */
+    public double stillN(int fan, double speedRadps) {
+        return thrust[fan]
+                * speedRadps
+                * speedRadps
+                * FanLaw.drift(thrustDrift[fan], speedRadps, referenceRadps[fan]);
     }
 }

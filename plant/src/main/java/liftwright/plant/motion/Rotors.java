@@ -1,7 +1,6 @@
 package liftwright.plant.motion;
 
 import liftwright.physics.FanLaw;
-import liftwright.physics.FanUnit;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.Device;
 import liftwright.plant.thrust.FanUnits;
@@ -18,9 +17,6 @@ import liftwright.plant.thrust.FanUnits;
  * open contactor every rotor coasts: nothing feeds the controller that would brake it.
  */
 final class Rotors implements Lifting, Device {
-
-    /** Slower than this friction fades, so that a rotor comes to rest, rad/s. */
-    private static final double NEARLY_STILL_RADPS = 10;
 
     /** A jet slower than this is told nothing by the inflow law, m/s. */
     private static final double LEAST_JET_MPS = 0.5;
@@ -44,10 +40,7 @@ final class Rotors implements Lifting, Device {
     /** Voltage that each rotor makes at the speeds last asked, V. */
     private final double[] backV;
 
-    // One load at work, written for the network.
     private int from;
-    private double currentA;
-    private double slopeS;
 
     private boolean commanded;
     private boolean stopped;
@@ -91,7 +84,7 @@ final class Rotors implements Lifting, Device {
         double sum = 0;
         double outside = 0;
         for (int fan = 0; fan < duty.length; fan++) {
-            double still = stillN(fan, y[at + OWN + fan]);
+            double still = laws.stillN(fan, Math.max(0, y[at + OWN + fan]));
             double share = numbers.upShare[fan];
             double jetMps =
                     still > 0
@@ -115,14 +108,6 @@ final class Rotors implements Lifting, Device {
         return left * sum;
     }
 
-    private double stillN(int fan, double speedRadps) {
-        double speed = Math.max(0, speedRadps);
-        return laws.thrust[fan]
-                * speed
-                * speed
-                * FanLaw.drift(laws.thrustDrift[fan], speed, laws.referenceRadps[fan]);
-    }
-
     @Override
     public void slopes(double timeS, double[] y, int at, double[] slope) {
         from = at + OWN;
@@ -138,25 +123,18 @@ final class Rotors implements Lifting, Device {
             if (circuit.plan().isFed(fan)) {
                 if (fed) {
                     operate(fan, volt[fan]);
-                    drawnW += volt[fan] * currentA;
-                    spentW += volt[fan] * currentA - driveW(fan, speed);
+                    drawnW += volt[fan] * laws.currentA();
+                    spentW += volt[fan] * laws.currentA() - driveW(fan, speed);
                 } else {
                     windingA[fan] = brakedA(fan, speed);
                     spentW -= driveW(fan, speed);
                 }
                 winding = windingA[fan];
             }
-            double friction =
-                    (laws.noLoadA[fan] + laws.noLoadSlope[fan] * speed)
-                            / laws.kv[fan]
-                            * Math.min(1, speed / NEARLY_STILL_RADPS);
-            double air =
-                    laws.torque[fan]
-                            * speed
-                            * speed
-                            * FanLaw.drift(laws.torqueDrift[fan], speed, laws.referenceRadps[fan]);
+            double friction = laws.frictionNm(fan, speed);
+            double air = laws.airNm(fan, speed);
             slope[from + fan] =
-                    (winding / laws.kv[fan] - friction - air) / numbers.inertiaKgm2[fan];
+                    (laws.drivenNm(fan, winding) - friction - air) / numbers.inertiaKgm2[fan];
             spentW += (friction + air) * speed;
         }
         slope[at + DRAWN_J] = drawnW;
@@ -166,7 +144,7 @@ final class Rotors implements Lifting, Device {
     /** Voltage at every fan that turns as fast as this. */
     private void feed(double[] y) {
         for (int fan = 0; fan < duty.length; fan++) {
-            backV[fan] = Math.max(0, y[from + fan]) / laws.kv[fan];
+            backV[fan] = laws.backV(fan, Math.max(0, y[from + fan]));
         }
         // What a kill changed is another question than that of the run before.
         boolean asBegun = !commanded && !opened;
@@ -184,7 +162,7 @@ final class Rotors implements Lifting, Device {
 
     /** Power from the winding's field to the shaft, W. */
     private double driveW(int fan, double speed) {
-        return windingA[fan] / laws.kv[fan] * speed;
+        return laws.drivenNm(fan, windingA[fan]) * speed;
     }
 
     private boolean anyFed() {
@@ -196,56 +174,24 @@ final class Rotors implements Lifting, Device {
         return false;
     }
 
-    /** Current through a shorted winding, against the turning, no more than the limit. */
     private double brakedA(int fan, double speed) {
-        if (!numbers.brakes[fan]) {
-            return 0;
-        }
-        double short0 = speed / (laws.kv[fan] * laws.ohm[fan]);
-        return -Math.min(short0, laws.limitA[fan]);
+        return numbers.brakes[fan] ? laws.brakedA(fan, speed) : 0;
     }
 
     @Override
     public void operate(int fan, double terminalV) {
-        double volts = Math.max(terminalV, 0);
-        double winding = (duty[fan] * volts - backV[fan]) / laws.ohm[fan];
-        double slope = terminalV > 0 ? laws.dutyOverOhm[fan] : 0;
-        double share = laws.drawnShare[fan];
-        if (winding <= 0) {
-            // The bridge does not conduct against a faster rotor.
-            winding = 0;
-            slope = 0;
-        }
-        currentA = share * winding;
-        slopeS = share * slope;
-        double limit = laws.limitA[fan];
-        if (winding > limit) {
-            winding = limit;
-            double switching = laws.switching[fan];
-            double effective = (limit * laws.ohm[fan] + backV[fan]) / volts;
-            currentA = limit * (effective + switching * (1 - effective));
-            slopeS = -limit * (1 - switching) * effective / volts;
-        }
-        double fixedW = laws.fixedW[fan];
-        double least = FanUnit.LEAST_CONTROLLER_V;
-        if (terminalV >= least) {
-            currentA += fixedW / terminalV;
-            slopeS -= fixedW / (terminalV * terminalV);
-        } else {
-            currentA += fixedW * volts / (least * least);
-            slopeS += terminalV > 0 ? fixedW / (least * least) : 0;
-        }
-        windingA[fan] = winding;
+        laws.operate(fan, terminalV, backV[fan]);
+        windingA[fan] = laws.windingA();
     }
 
     @Override
     public double currentA(int load) {
-        return currentA;
+        return laws.currentA();
     }
 
     @Override
     public double slopeS(int load) {
-        return slopeS;
+        return laws.slopeS();
     }
 
     @Override

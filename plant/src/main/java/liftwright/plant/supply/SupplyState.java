@@ -63,11 +63,16 @@ public final class SupplyState {
         Arrays.fill(warmth, 1);
     }
 
-    public void copyFrom(SupplyState other) {
+    /** All but temperatures. */
+    void chargeFrom(SupplyState other) {
         timeS = other.timeS;
         System.arraycopy(other.passedAs, 0, passedAs, 0, passedAs.length);
         System.arraycopy(other.slowV, 0, slowV, 0, slowV.length);
         System.arraycopy(other.warmth, 0, warmth, 0, warmth.length);
+    }
+
+    public void copyFrom(SupplyState other) {
+        chargeFrom(other);
         if (heat.isPresent() && other.heat.isPresent()) {
             heat.get().copyFrom(other.heat.get());
         }

@@ -194,6 +194,54 @@ public final class SupplyStepper {
         move(start, nearA, presentA, lastS * share, state);
     }
 
+    /**
+     * Goes a step of a given length with charge and slow voltages alone, for a consumer that moves
+     * by itself meanwhile (rotors): it is asked once, at the far end with the currents of the near
+     * end held (order 1), and charge then moves with currents that run linearly between what was
+     * found at both (order 2). Temperatures wait for {@link #warm}; there is no looking back.
+     *
+     * @param h &gt; 0, s
+     * @return whether there is an operating point, now and before
+     */
+    public boolean flow(double h) {
+        if (failed) {
+            return false;
+        }
+        start.chargeFrom(state);
+        System.arraycopy(presentA, 0, nearA, 0, nearA.length);
+        move(start, nearA, nearA, h, state);
+        failed = !ask(state, presentA);
+        move(start, nearA, presentA, h, state);
+        lastS = h;
+        return !failed;
+    }
+
+    /**
+     * Finds the operating point at the present moment and temperatures, after something else was
+     * asked of the consumer between two calls of {@link #flow}.
+     *
+     * @return whether there is one
+     */
+    public boolean again() {
+        failed |= !ask(state, presentA);
+        return !failed;
+    }
+
+    /**
+     * Moves temperatures over a time that {@link #flow} has gone since they were moved last, with
+     * what makes heat running linearly between its ends.
+     *
+     * @param h &gt; 0, s
+     */
+    public void warm(double h) {
+        warm.orElseThrow().follow(start, state, h, circuit.state(), cells);
+    }
+
+    /** What makes heat is that of the point last solved. */
+    public void settleHeat() {
+        warm.orElseThrow().settle(state, circuit.state(), cells);
+    }
+
     /** Error of a step over what is allowed; infinite where a point was not found. */
     private double attempt(double h) {
         if (warm.isPresent()) {
@@ -266,6 +314,12 @@ public final class SupplyStepper {
         if (warm.isPresent()) {
             warm.get().take(at, network, cells);
         }
+        return ask(at, packA);
+    }
+
+    /** The same with resistances as they are. */
+    private boolean ask(SupplyState at, double[] packA) {
+        NetworkState network = circuit.state();
         for (int k = 0; k < packA.length; k++) {
             network.emfV[k] = cells.emfV(k, at.passedAs[k], at.slowV);
             network.packOhm[k] = cells.packOhm(k, at.passedAs[k], at.warmth[k]);

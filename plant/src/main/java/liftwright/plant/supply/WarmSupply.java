@@ -116,6 +116,23 @@ public final class WarmSupply {
         step.settle(heat(at), present);
     }
 
+    /**
+     * A step over a time in which charge has moved already: from the present load to the one at the
+     * point last solved. What has a resistance is then as warm as the end.
+     *
+     * @param scratch its temperatures are overwritten
+     * @param at settled; in: temperatures at the start, all else at the end
+     */
+    void follow(
+            SupplyState scratch, SupplyState at, double h, NetworkState network, Cells cells) {
+        heat(scratch).copyFrom(heat(at));
+        tell(at, network, cells, far);
+        step.predict(heat(scratch), present, h, heat(at));
+        step.correct(heat(scratch), present, far, h, heat(at));
+        take(at, network, cells);
+        settle(at, network, cells);
+    }
+
     /** A step begins at the present moment. */
     void begin() {
         near.copyFrom(present);

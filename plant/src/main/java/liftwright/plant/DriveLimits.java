@@ -1,0 +1,153 @@
+package liftwright.plant;
+
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import liftwright.plant.drive.SpinningFans;
+import liftwright.plant.supply.Circuit;
+import liftwright.plant.supply.SupplyState;
+import liftwright.plant.supply.SupplyStepper;
+
+/**
+ * When a flight first reached each limit of its supply, and what follows at once: a controller that
+ * cuts off stops its fan, a fuse that opens takes its chain out. Between two looks a distance runs
+ * straight. Allocates nothing but for an opening; for one thread.
+ */
+final class DriveLimits implements RunLimits.Pull {
+
+    private static final Cause[] BY_LOOK = {
+        Cause.RESERVE, Cause.CELL_VOLTAGE, Cause.CELL_CURRENT, Cause.CUT_OFF, Cause.EMPTY
+    };
+
+    private final RunLimits limits;
+    private final ReachedTimes times;
+    private final SupplyStepper stepper;
+    private final SupplyState state;
+    private final SpinningFans fans;
+    private final Circuit circuit;
+    private final Optional<HeatRun> heat;
+
+    /** Distance of each cause and part at the last look; infinite before the first. */
+    private final double[][] before = new double[BY_LOOK.length][];
+
+    private double lookedS;
+
+    DriveLimits(
+            RunLimits limits,
+            ReachedTimes times,
+            SupplyStepper stepper,
+            SupplyState state,
+            SpinningFans fans,
+            Circuit circuit,
+            Optional<HeatRun> heat) {
+        this.limits = limits;
+        this.times = times;
+        this.stepper = stepper;
+        this.state = state;
+        this.fans = fans;
+        this.circuit = circuit;
+        this.heat = heat;
+        for (int cause = 0; cause < BY_LOOK.length; cause++) {
+            before[cause] = new double[times.of(BY_LOOK[cause]).length];
+        }
+    }
+
+    void start() {
+        times.clear();
+        for (double[] distances : before) {
+            Arrays.fill(distances, Double.POSITIVE_INFINITY);
+        }
+        lookedS = 0;
+    }
+
+    /**
+     * Looks at a point just solved.
+     *
+     * @return whether a controller cut off: the point is to be solved again
+     */
+    boolean look() {
+        boolean again = false;
+        double nowS = state.timeS();
+        for (int k = 0; k < BY_LOOK.length; k++) {
+            Cause cause = BY_LOOK[k];
+            double[] when = times.of(cause);
+            double[] last = before[k];
+            for (int part = 0; part < when.length; part++) {
+                if (when[part] < Double.POSITIVE_INFINITY) {
+                    continue;
+                }
+                double distance =
+                        limits.distance(cause, part, stepper, stepper.network(), this);
+                if (distance <= 0) {
+                    when[part] = crossing(last[part], distance, nowS);
+                    if (cause == Cause.CUT_OFF) {
+                        fans.stop(part);
+                        again = true;
+                    }
+                }
+                last[part] = distance;
+            }
+        }
+        lookedS = nowS;
+        return again;
+    }
+
+    private double crossing(double last, double distance, double nowS) {
+        double share = last < Double.POSITIVE_INFINITY ? last / (last - distance) : 1;
+        return lookedS + Math.clamp(share, 0, 1) * (nowS - lookedS);
+    }
+
+    /**
+     * Looks at temperatures that have just moved.
+     *
+     * @param fromS when they moved before, s
+     * @return whether a fuse opened: the point is to be solved again
+     */
+    boolean lookAtHeat(double fromS) {
+        HeatRun of = heat.orElseThrow();
+        of.step(fromS, state, stepper, times.of(Cause.OVERHEATED));
+        double[] when = times.of(Cause.FUSE_OPENED);
+        boolean opened = false;
+        for (int part = 0; part < when.length; part++) {
+            if (when[part] == Double.POSITIVE_INFINITY
+                    && of.fuseRoom(state, stepper, part) <= 0) {
+                when[part] = state.timeS();
+                circuit.open(of.chain(part));
+                opened = true;
+            }
+        }
+        return opened;
+    }
+
+    @Override
+    public boolean isStopped(int fan) {
+        return fans.isStopped(fan);
+    }
+
+    /** A flight tells its fans what its loops want; who flies it says when that is too much. */
+    @Override
+    public boolean ordersLift() {
+        return false;
+    }
+
+    @Override
+    public double margin() {
+        return Double.POSITIVE_INFINITY;
+    }
+
+    Optional<Discharge.End> ended() {
+        return times.end();
+    }
+
+    Map<Cause, Double> firsts() {
+        return times.firsts();
+    }
+
+    double firstS() {
+        return times.first();
+    }
+
+    double reachedS(Cause cause, int part) {
+        return times.of(cause)[part];
+    }
+}

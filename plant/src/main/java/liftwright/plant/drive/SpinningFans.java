@@ -1,0 +1,320 @@
+package liftwright.plant.drive;
+
+import java.util.Arrays;
+import liftwright.physics.FanLaw;
+import liftwright.plant.motion.RotorLaws;
+import liftwright.plant.motion.RotorNumbers;
+import liftwright.plant.supply.Device;
+import liftwright.plant.supply.NetworkState;
+
+/**
+ * All rotors of a rig between two solutions of its network: speeds move by the explicit midpoint
+ * rule (order 2) on voltages that run straight on from the last two solutions. For the network they
+ * stand still: back EMF is what they make at the moment it is asked. Allocates nothing; for one
+ * thread.
+ *
+ * <p>Thrust in a stream is that of momentum theory at equal shaft power, and torque at a given
+ * speed is kept: thrust in a climb is rather too high. In a descent faster than the law holds for,
+ * thrust is that at its end, and {@link #isBeyondLaw} says so.
+ */
+public final class SpinningFans implements Device {
+
+    /** A jet slower than this is told nothing by the inflow law, m/s. */
+    private static final double LEAST_JET_MPS = 0.5;
+
+    /** Cross-flow over the jet from which the lip stalls; from memory, as in {@link FanLaw}. */
+    private static final double GREATEST_CROSS_SHARE = 0.15;
+
+    private final RotorLaws laws;
+    private final RotorNumbers numbers;
+    private final double[] startRadps;
+    private final double[] middleRadps;
+    private final double[] endRadps;
+
+    /** At the point last solved, and how they run on from there, V and V/s. */
+    private final double[] volt;
+
+    private final double[] voltPerS;
+    private final double[] backV;
+    private final double[] windingA;
+    private final double[] busA;
+    private final boolean[] limited;
+
+    private final boolean[] fed;
+    private final boolean[] stopped;
+    private final double[] axialMps;
+    private final double[] acrossMps;
+    private final boolean[] beyond;
+    private double stepS;
+
+    /**
+     * @param laws with coefficients and duties of the units
+     * @param numbers filled by the caller; brakes are those of a shorted winding alone
+     */
+    public SpinningFans(RotorLaws laws, RotorNumbers numbers) {
+        this.laws = laws;
+        this.numbers = numbers;
+        int fans = numbers.inertiaKgm2.length;
+        startRadps = new double[fans];
+        middleRadps = new double[fans];
+        endRadps = new double[fans];
+        volt = new double[fans];
+        voltPerS = new double[fans];
+        backV = new double[fans];
+        windingA = new double[fans];
+        busA = new double[fans];
+        limited = new boolean[fans];
+        fed = new boolean[fans];
+        stopped = new boolean[fans];
+        axialMps = new double[fans];
+        acrossMps = new double[fans];
+        beyond = new boolean[fans];
+    }
+
+    /** Everything at rest, nothing stopped, in still air. */
+    public void rest() {
+        Arrays.fill(stopped, false);
+        Arrays.fill(axialMps, 0);
+        Arrays.fill(acrossMps, 0);
+        Arrays.fill(beyond, false);
+        Arrays.fill(volt, 0);
+        Arrays.fill(voltPerS, 0);
+        Arrays.fill(windingA, 0);
+        Arrays.fill(busA, 0);
+        Arrays.fill(limited, false);
+        stepS = 0;
+        for (int fan = 0; fan < endRadps.length; fan++) {
+            turn(fan, 0);
+        }
+    }
+
+    /** Lets a rotor turn at a speed ≥ 0, rad/s. */
+    public void turn(int fan, double radps) {
+        startRadps[fan] = radps;
+        middleRadps[fan] = radps;
+        endRadps[fan] = radps;
+    }
+
+    /** Its controller stops a fan for good: it draws nothing and coasts. */
+    public void stop(int fan) {
+        stopped[fan] = true;
+    }
+
+    public boolean isStopped(int fan) {
+        return stopped[fan];
+    }
+
+    /** Whether a controller at work drives the fan. */
+    public boolean isLive(int fan) {
+        return fed[fan] && !stopped[fan];
+    }
+
+    /** Whether a pack reaches a fan from now on. */
+    public void feed(int fan, boolean reaches) {
+        fed[fan] = reaches;
+    }
+
+    /**
+     * The air that meets a fan from now on, m/s.
+     *
+     * @param axial along the thrust, above 0 where the fan flies into it
+     * @param across beside it, ≥ 0
+     */
+    public void inflow(int fan, double axial, double across) {
+        axialMps[fan] = axial;
+        acrossMps[fan] = across;
+    }
+
+    /** The network is to be solved at the speeds of now. */
+    public void face() {
+        for (int fan = 0; fan < backV.length; fan++) {
+            backV[fan] = laws.backV(fan, endRadps[fan]);
+        }
+    }
+
+    /**
+     * Takes the voltages just solved.
+     *
+     * @param sinceS time since those before, s; 0 where orders have jumped: voltages then stay
+     *     until the next are known
+     */
+    public void take(NetworkState solved, double sinceS) {
+        for (int fan = 0; fan < volt.length; fan++) {
+            double now = solved.loadTerminalV(fan);
+            voltPerS[fan] = sinceS > 0 ? (now - volt[fan]) / sinceS : 0;
+            volt[fan] = now;
+            if (isLive(fan)) {
+                operate(fan, now);
+                windingA[fan] = laws.windingA();
+                busA[fan] = laws.currentA();
+                limited[fan] = laws.limited();
+            } else {
+                windingA[fan] = 0;
+                busA[fan] = 0;
+                limited[fan] = false;
+            }
+        }
+    }
+
+    @Override
+    public void operate(int fan, double terminalV) {
+        if (stopped[fan]) {
+            laws.dead();
+        } else if (shorts(fan)) {
+            laws.idle(fan, terminalV, laws.brakedA(fan, endRadps[fan]));
+        } else {
+            laws.operate(fan, terminalV, backV[fan]);
+        }
+    }
+
+    private boolean shorts(int fan) {
+        return numbers.brakes[fan] && laws.duty(fan) == 0;
+    }
+
+    @Override
+    public double currentA(int load) {
+        return laws.currentA();
+    }
+
+    @Override
+    public double slopeS(int load) {
+        return laws.slopeS();
+    }
+
+    /**
+     * All rotors go one step.
+     *
+     * @param sinceS time since the network was solved, s
+     */
+    public void step(double dtS, double sinceS) {
+        stepS = dtS;
+        double half = dtS / 2;
+        for (int fan = 0; fan < endRadps.length; fan++) {
+            double start = endRadps[fan];
+            double near = volt[fan] + voltPerS[fan] * sinceS;
+            double middle = Math.max(0, start + half * slope(fan, start, near));
+            double slope = slope(fan, middle, near + voltPerS[fan] * half);
+            startRadps[fan] = start;
+            middleRadps[fan] = middle;
+            endRadps[fan] = Math.max(0, start + dtS * slope);
+        }
+    }
+
+    private double slope(int fan, double radps, double terminalV) {
+        double winding = 0;
+        if (isLive(fan)) {
+            winding =
+                    shorts(fan)
+                            ? laws.brakedA(fan, radps)
+                            : laws.windingA(fan, terminalV, laws.backV(fan, radps));
+        }
+        return (laws.drivenNm(fan, winding) - laws.frictionNm(fan, radps) - laws.airNm(fan, radps))
+                / numbers.inertiaKgm2[fan];
+    }
+
+    /** Thrust at a speed in the stream of now, N. */
+    private double thrustN(int fan, double radps) {
+        double still = laws.stillN(fan, radps);
+        double jet = jetMps(fan, still);
+        if (jet < LEAST_JET_MPS) {
+            return still;
+        }
+        double inflow = inflowShare(fan, jet);
+        double exit = FanLaw.exitShareWithInflow(inflow, numbers.loss[fan]);
+        return still * exit * (exit - inflow);
+    }
+
+    private double jetMps(int fan, double stillN) {
+        return FanLaw.exitSpeedMps(stillN, numbers.densityKgpm3, numbers.exitM2[fan]);
+    }
+
+    /** The stream along the thrust over the jet in still air, no less than the law holds for. */
+    private double inflowShare(int fan, double jet) {
+        double share = axialMps[fan] / jet;
+        boolean falls = share <= -FanLaw.GREATEST_DESCENT_SHARE;
+        beyond[fan] = falls || acrossMps[fan] > GREATEST_CROSS_SHARE * jet;
+        return falls ? -FanLaw.GREATEST_DESCENT_SHARE : share;
+    }
+
+    /** Thrust along the axis at the start of the last step, in the stream of now, N. */
+    public double thrustStartN(int fan) {
+        return thrustN(fan, startRadps[fan]);
+    }
+
+    /** The same in its middle, N. */
+    public double thrustMiddleN(int fan) {
+        return thrustN(fan, middleRadps[fan]);
+    }
+
+    /** The same at its end, N. */
+    public double thrustEndN(int fan) {
+        return thrustN(fan, endRadps[fan]);
+    }
+
+    /** Air through the fan in the middle of the last step, ≥ 0, kg/s. */
+    public double massFlowKgps(int fan) {
+        double jet = jetMps(fan, laws.stillN(fan, middleRadps[fan]));
+        double exit = jet;
+        if (jet >= LEAST_JET_MPS) {
+            exit *= FanLaw.exitShareWithInflow(inflowShare(fan, jet), numbers.loss[fan]);
+        }
+        return numbers.densityKgpm3 * numbers.exitM2[fan] * exit;
+    }
+
+    /** Whether the last thrust or flow asked of a fan was in a stream beyond the law. */
+    public boolean isBeyondLaw(int fan) {
+        return beyond[fan];
+    }
+
+    /** Torque of the air on the rotor against its turning in the middle of the step, ≥ 0 N·m. */
+    public double airNm(int fan) {
+        return laws.airNm(fan, middleRadps[fan]);
+    }
+
+    /** What the rotor takes up over the last step, J dΩ/dt, N·m. */
+    public double speedingUpNm(int fan) {
+        return stepS > 0
+                ? numbers.inertiaKgm2[fan] * (endRadps[fan] - startRadps[fan]) / stepS
+                : 0;
+    }
+
+    public double startRadps(int fan) {
+        return startRadps[fan];
+    }
+
+    public double middleRadps(int fan) {
+        return middleRadps[fan];
+    }
+
+    public double endRadps(int fan) {
+        return endRadps[fan];
+    }
+
+    /** Speed at the point last solved: the network's word is of it. */
+    public double facedRadps(int fan) {
+        return backV[fan] / laws.backV(fan, 1);
+    }
+
+    /** Voltage at the point last solved, V. */
+    public double volt(int fan) {
+        return volt[fan];
+    }
+
+    /** Current of the winding at the point last solved, A. */
+    public double windingA(int fan) {
+        return windingA[fan];
+    }
+
+    /** Current drawn at the point last solved, A. */
+    public double busA(int fan) {
+        return busA[fan];
+    }
+
+    public boolean limited(int fan) {
+        return limited[fan];
+    }
+
+    public RotorLaws laws() {
+        return laws;
+    }
+}
