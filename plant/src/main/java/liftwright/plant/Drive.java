@@ -358,7 +358,7 @@ public final class Drive {
         } else {
             begin();
         }
-        fans.step(dtS, (steps - solvedAt) * dtS);
+        fans.step(dtS);
         steps++;
         return !failed;
     }
@@ -379,8 +379,12 @@ public final class Drive {
 
     private boolean settle(double timeS, NetworkState supply) {
         fans.face();
-        circuit.plan().solve(supply, fans);
-        fans.take(supply, intervalS);
+        if (intervalS > 0) {
+            circuit.plan().resume(supply, fans);
+        } else {
+            circuit.plan().solve(supply, fans);
+        }
+        fans.take(supply, intervalS > 0 ? stepS : 0);
         return supply.converged();
     }
 
@@ -418,6 +422,14 @@ public final class Drive {
         follow();
         if (steps >= solveNext) {
             solve();
+            return;
+        }
+        fans.face();
+        circuit.plan().follow(circuit.state(), fans);
+        if (fans.moved()) {
+            solve();
+        } else {
+            fans.follow(circuit.state(), stepS);
         }
     }
 
@@ -433,7 +445,7 @@ public final class Drive {
         intervalS = (steps - solvedAt) * stepS;
         failed |= !stepper.flow(intervalS);
         solvedAt = steps;
-        solveNext = steps + Math.max(1, (long) (networkS / stepS + ROUNDING));
+        solveNext = steps + everySteps();
         boolean lost = limits.look();
         if (heat.isPresent() && state.timeS() >= warmNextS - ROUNDING) {
             lost |= warm();
@@ -441,6 +453,10 @@ public final class Drive {
         if (lost) {
             again();
         }
+    }
+
+    private long everySteps() {
+        return Math.max(1, (long) (networkS / stepS + ROUNDING));
     }
 
     /** Temperatures move up to now; whether a fuse opened. */
@@ -470,15 +486,18 @@ public final class Drive {
 
     private void settled() {
         solvedAt = steps;
-        // How voltages run on from here is seen after one step.
-        solveNext = steps + 1;
+        solveNext = steps + everySteps();
         if (heat.isPresent() && !failed) {
             stepper.settleHeat();
             heat.get().settle(state, stepper);
         }
     }
 
-    /** How often the network is solved at least, &gt; 0, s; 5 ms unless told otherwise. */
+    /**
+     * How often the network is solved in full at least, &gt; 0, s; 5 ms unless told otherwise. In
+     * between its voltages follow the rotors at every step by the slopes of the last solution, for
+     * as long as every fan stays on the same piece of its law.
+     */
     public void networkEvery(double seconds) {
         networkS = seconds;
     }

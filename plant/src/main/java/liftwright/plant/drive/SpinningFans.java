@@ -8,8 +8,8 @@ import liftwright.plant.supply.Device;
 import liftwright.plant.supply.NetworkState;
 
 /**
- * All rotors of a rig between two solutions of its network: speeds move by the explicit midpoint
- * rule (order 2) on voltages that run straight on from the last two solutions. For the network they
+ * All rotors of a rig in time: speeds move by the explicit midpoint
+ * rule (order 2) on voltages that are solved at its start and run straight on from those before it. For the network they
  * stand still: back EMF is what they make at the moment it is asked. Allocates nothing; for one
  * thread.
  *
@@ -31,21 +31,23 @@ public final class SpinningFans implements Device {
     private final double[] middleRadps;
     private final double[] endRadps;
 
-    /** At the point last solved, and how they run on from there, V and V/s. */
+    /** At the start of a step, and how they ran until then, V and V/s. */
     private final double[] volt;
 
     private final double[] voltPerS;
     private final double[] backV;
     private final double[] windingA;
     private final double[] busA;
-    private final boolean[] limited;
+    private final RotorLaws.Piece[] piece;
 
     private final boolean[] fed;
     private final boolean[] stopped;
     private final double[] axialMps;
     private final double[] acrossMps;
     private final boolean[] beyond;
+    private final double[] facedRadps;
     private double stepS;
+    private boolean moved;
 
     /**
      * @param laws with coefficients and duties of the units
@@ -61,9 +63,10 @@ public final class SpinningFans implements Device {
         volt = new double[fans];
         voltPerS = new double[fans];
         backV = new double[fans];
+        facedRadps = new double[fans];
         windingA = new double[fans];
         busA = new double[fans];
-        limited = new boolean[fans];
+        piece = new RotorLaws.Piece[fans];
         fed = new boolean[fans];
         stopped = new boolean[fans];
         axialMps = new double[fans];
@@ -81,7 +84,7 @@ public final class SpinningFans implements Device {
         Arrays.fill(voltPerS, 0);
         Arrays.fill(windingA, 0);
         Arrays.fill(busA, 0);
-        Arrays.fill(limited, false);
+        Arrays.fill(piece, RotorLaws.Piece.OFF);
         stepS = 0;
         for (int fan = 0; fan < endRadps.length; fan++) {
             turn(fan, 0);
@@ -130,30 +133,47 @@ public final class SpinningFans implements Device {
         for (int fan = 0; fan < backV.length; fan++) {
             backV[fan] = laws.backV(fan, endRadps[fan]);
         }
+        moved = false;
     }
 
     /**
-     * Takes the voltages just solved.
+     * Takes the voltages just solved in full.
      *
      * @param sinceS time since those before, s; 0 where orders have jumped: voltages then stay
      *     until the next are known
      */
     public void take(NetworkState solved, double sinceS) {
+        follow(solved, sinceS);
+        for (int fan = 0; fan < volt.length; fan++) {
+            facedRadps[fan] = endRadps[fan];
+            if (isLive(fan)) {
+                operate(fan, volt[fan]);
+                windingA[fan] = laws.windingA();
+                busA[fan] = laws.currentA();
+                piece[fan] = laws.piece();
+            } else {
+                windingA[fan] = 0;
+                busA[fan] = 0;
+                piece[fan] = RotorLaws.Piece.OFF;
+            }
+        }
+    }
+
+    /** Takes voltages that follow those solved in full; parameters as {@link #take}. */
+    public void follow(NetworkState solved, double sinceS) {
         for (int fan = 0; fan < volt.length; fan++) {
             double now = solved.loadTerminalV(fan);
             voltPerS[fan] = sinceS > 0 ? (now - volt[fan]) / sinceS : 0;
             volt[fan] = now;
-            if (isLive(fan)) {
-                operate(fan, now);
-                windingA[fan] = laws.windingA();
-                busA[fan] = laws.currentA();
-                limited[fan] = laws.limited();
-            } else {
-                windingA[fan] = 0;
-                busA[fan] = 0;
-                limited[fan] = false;
-            }
         }
+    }
+
+    /**
+     * Whether since {@link #face} a fan was found on another piece of its law than where the
+     * network was solved in full last: slopes found there no longer serve.
+     */
+    public boolean moved() {
+        return moved;
     }
 
     @Override
@@ -165,6 +185,7 @@ public final class SpinningFans implements Device {
         } else {
             laws.operate(fan, terminalV, backV[fan]);
         }
+        moved |= laws.piece() != piece[fan];
     }
 
     private boolean shorts(int fan) {
@@ -184,14 +205,14 @@ public final class SpinningFans implements Device {
     /**
      * All rotors go one step.
      *
-     * @param sinceS time since the network was solved, s
+     * @param dtS from the moment whose voltages were taken last, s
      */
-    public void step(double dtS, double sinceS) {
+    public void step(double dtS) {
         stepS = dtS;
         double half = dtS / 2;
         for (int fan = 0; fan < endRadps.length; fan++) {
             double start = endRadps[fan];
-            double near = volt[fan] + voltPerS[fan] * sinceS;
+            double near = volt[fan];
             double middle = Math.max(0, start + half * slope(fan, start, near));
             double slope = slope(fan, middle, near + voltPerS[fan] * half);
             startRadps[fan] = start;
@@ -290,12 +311,12 @@ public final class SpinningFans implements Device {
         return endRadps[fan];
     }
 
-    /** Speed at the point last solved: the network's word is of it. */
+    /** Speed at the point last solved in full. */
     public double facedRadps(int fan) {
-        return backV[fan] / laws.backV(fan, 1);
+        return facedRadps[fan];
     }
 
-    /** Voltage at the point last solved, V. */
+    /** Voltage at the start of the last step, V. */
     public double volt(int fan) {
         return volt[fan];
     }
@@ -310,8 +331,10 @@ public final class SpinningFans implements Device {
         return busA[fan];
     }
 
+    /** Whether its controller holds its current limit there. */
     public boolean limited(int fan) {
-        return limited[fan];
+        return piece[fan] == RotorLaws.Piece.LIMITED
+                || piece[fan] == RotorLaws.Piece.BACK_LIMITED;
     }
 
     public RotorLaws laws() {

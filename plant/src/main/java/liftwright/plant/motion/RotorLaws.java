@@ -52,6 +52,12 @@ public final class RotorLaws {
     /** Whether a faster rotor gives its energy back. */
     final boolean[] givesBack;
 
+    /** 1/K_v, V·s. */
+    private final double[] perKv;
+
+    /** 1/R, S. */
+    private final double[] perOhm;
+
     /** Current drawn over that of the winding, 1. */
     private final double[] drawnShare;
 
@@ -62,7 +68,21 @@ public final class RotorLaws {
     private double windingA;
     private double currentA;
     private double slopeS;
-    private boolean limited;
+    private Piece piece = Piece.OFF;
+
+    /** Pieces of the law of a unit's current. */
+    public enum Piece {
+        /** Nothing flows through the bridge. */
+        OFF,
+        /** The duty told is in effect. */
+        FREE,
+        /** The controller holds its current limit. */
+        LIMITED,
+        /** The rotor gives its energy back. */
+        BACK,
+        /** The same at the current limit. */
+        BACK_LIMITED
+    }
 
     /** Takes the coefficients as they stand; duties are 0. */
     public RotorLaws(FanUnits units) {
@@ -81,6 +101,8 @@ public final class RotorLaws {
         referenceRadps = new double[fans];
         duty = new double[fans];
         givesBack = new boolean[fans];
+        perKv = new double[fans];
+        perOhm = new double[fans];
         drawnShare = new double[fans];
         dutyOverOhm = new double[fans];
         take(units);
@@ -91,6 +113,8 @@ public final class RotorLaws {
         for (int fan = 0; fan < kv.length; fan++) {
             kv[fan] = units.coefficient(fan, FanUnit.KV);
             ohm[fan] = units.coefficient(fan, FanUnit.RESISTANCE);
+            perKv[fan] = 1 / kv[fan];
+            perOhm[fan] = 1 / ohm[fan];
             limitA[fan] = units.coefficient(fan, FanUnit.CURRENT_LIMIT);
             switching[fan] = units.coefficient(fan, FanUnit.SWITCHING);
             fixedW[fan] = units.coefficient(fan, FanUnit.FIXED);
@@ -116,7 +140,7 @@ public final class RotorLaws {
     public void order(int fan, double told) {
         duty[fan] = told;
         drawnShare[fan] = told + switching[fan] * (1 - told);
-        dutyOverOhm[fan] = told / ohm[fan];
+        dutyOverOhm[fan] = told * perOhm[fan];
     }
 
     /** Duty that a fan was told. */
@@ -139,7 +163,7 @@ public final class RotorLaws {
 
     /** Voltage that a rotor makes, V. */
     public double backV(int fan, double speedRadps) {
-        return speedRadps / kv[fan];
+        return speedRadps * perKv[fan];
     }
 
     /**
@@ -150,24 +174,25 @@ public final class RotorLaws {
      */
     public void operate(int fan, double terminalV, double backV) {
         double volts = Math.max(terminalV, 0);
-        double winding = (duty[fan] * volts - backV) / ohm[fan];
+        double winding = (duty[fan] * volts - backV) * perOhm[fan];
         double slope = terminalV > 0 ? dutyOverOhm[fan] : 0;
         double share = drawnShare[fan];
         double limit = limitA[fan];
-        limited = false;
+        piece = Piece.FREE;
         if (winding <= 0) {
             if (givesBack[fan]) {
                 giveBack(fan, terminalV, backV, winding, slope);
                 return;
             }
             // The bridge does not conduct against a faster rotor.
+            piece = Piece.OFF;
             winding = 0;
             slope = 0;
         }
         currentA = share * winding;
         slopeS = share * slope;
         if (winding > limit) {
-            limited = true;
+            piece = Piece.LIMITED;
             winding = limit;
             double effective = (limit * ohm[fan] + backV) / volts;
             currentA = limit * (effective + switching[fan] * (1 - effective));
@@ -183,11 +208,12 @@ public final class RotorLaws {
         double volts = Math.max(terminalV, 0);
         double share = 2 * duty[fan] - drawnShare[fan];
         double limit = limitA[fan];
+        piece = Piece.BACK;
         windingA = winding;
         currentA = share * winding;
         slopeS = share * slope;
         if (winding < -limit) {
-            limited = true;
+            piece = Piece.BACK_LIMITED;
             windingA = -limit;
             double effective = (backV - limit * ohm[fan]) / volts;
             boolean full = !(effective < 1);
@@ -202,7 +228,7 @@ public final class RotorLaws {
     public void idle(int fan, double terminalV, double braked) {
         currentA = 0;
         slopeS = 0;
-        limited = false;
+        piece = Piece.OFF;
         windingA = braked;
         fixed(fan, terminalV, Math.max(terminalV, 0));
     }
@@ -212,7 +238,7 @@ public final class RotorLaws {
         windingA = 0;
         currentA = 0;
         slopeS = 0;
-        limited = false;
+        piece = Piece.OFF;
     }
 
     private void fixed(int fan, double terminalV, double volts) {
@@ -242,14 +268,14 @@ public final class RotorLaws {
         return slopeS;
     }
 
-    /** Whether its controller held its current limit. */
-    public boolean limited() {
-        return limited;
+    /** Which piece of the law it was on. */
+    public Piece piece() {
+        return piece;
     }
 
     /** Current of the winding alone, as {@link #operate} has it, A. */
     public double windingA(int fan, double terminalV, double backV) {
-        double winding = (duty[fan] * Math.max(terminalV, 0) - backV) / ohm[fan];
+        double winding = (duty[fan] * Math.max(terminalV, 0) - backV) * perOhm[fan];
         double limit = limitA[fan];
         return winding > limit
                 ? limit
@@ -258,14 +284,14 @@ public final class RotorLaws {
 
     /** Current through a shorted winding, against the turning, no more than the limit, ≤ 0 A. */
     public double brakedA(int fan, double speedRadps) {
-        return -Math.min(speedRadps / (kv[fan] * ohm[fan]), limitA[fan]);
+        return -Math.min(speedRadps * perKv[fan] * perOhm[fan], limitA[fan]);
     }
 
     /** What iron and bearings hold a rotor back with, N·m. */
     public double frictionNm(int fan, double speedRadps) {
         return (noLoadA[fan] + noLoadSlope[fan] * speedRadps)
-                / kv[fan]
-                * Math.min(1, speedRadps / NEARLY_STILL_RADPS);
+                * perKv[fan]
+                * (speedRadps < NEARLY_STILL_RADPS ? speedRadps / NEARLY_STILL_RADPS : 1);
     }
 
     /** What the air holds a rotor back with, N·m. */
@@ -278,7 +304,7 @@ public final class RotorLaws {
 
     /** What a current of the winding turns a rotor with, N·m. */
     public double drivenNm(int fan, double windingA) {
-        return windingA / kv[fan];
+        return windingA * perKv[fan];
     }
 
     /** Thrust in still air at a speed ≥ 0, N. */

@@ -36,6 +36,10 @@ public final class Network {
     /** A node is below the wanted solution only by more than this share of its load current. */
     private static final double BELOW = 1e-10;
 
+    /** The same where one goes on from a solution: a few millionths of a millivolt. */
+    private static final double SETTLED_AGAIN = 1e-10;
+
+    private static final int FEW_STEPS = 8;
     private static final int MOST_STEPS = 200;
     private static final int MOST_CHORDS = 40;
 
@@ -194,6 +198,57 @@ public final class Network {
     }
 
     /**
+     * Voltages and currents again after a little has changed since they were solved: Newton's
+     * method from where they were, which goes on along the same solutions. Where that does not
+     * settle at once, solved as if for the first time. Allocates nothing.
+     */
+    public void resume(NetworkState s, Device device) {
+        prepare(s);
+        if (topology.unknowns > 0 && !settles(s, device)) {
+            iterate(s, device);
+        }
+        results(s, device);
+    }
+
+    private boolean settles(NetworkState s, Device device) {
+        double scale = scale(s);
+        evaluate(s, s.offset, device);
+        while (s.iterations < FEW_STEPS) {
+            s.iterations++;
+            keep(s);
+            if (!direction(s, false)) {
+                return false;
+            }
+            double length = move(s, device);
+            System.arraycopy(s.trial, 0, s.offset, 0, s.offset.length);
+            if (length <= SETTLED_AGAIN * scale) {
+                s.converged = true;
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Voltages at the loads after less has changed: one step with the slopes that the last solution
+     * ended with. Holds while each load draws by the same piece of its law as there; what it misses
+     * the next call sees and mends. Writes the loads' voltages alone. Allocates nothing.
+     */
+    public void follow(NetworkState s, Device device) {
+        if (topology.unknowns == 0) {
+            return;
+        }
+        evaluate(s, s.offset, device);
+        s.factor.solve(s.residual, s.step);
+        for (int i = 0; i < s.offset.length; i++) {
+            s.offset[i] -= s.step[i];
+        }
+        for (int load : liveLoads) {
+            s.loadTerminalV[load] = loadV(s, s.offset, load);
+        }
+    }
+
+    /**
      * Makes ready for the sensitivities below, at the point last solved.
      *
      * @return false where the network is singular there
@@ -271,10 +326,8 @@ public final class Network {
     }
 
     private void iterate(NetworkState s, Device device) {
-        double scale = 0;
-        for (double volt : s.referenceV) {
-            scale = Math.max(scale, Math.abs(volt));
-        }
+        double scale = scale(s);
+        s.iterations = 0;
         Arrays.fill(s.offset, 0);
         evaluate(s, s.offset, device);
         while (s.iterations < MOST_STEPS) {
@@ -301,6 +354,14 @@ public final class Network {
                 return;
             }
         }
+    }
+
+    private static double scale(NetworkState s) {
+        double scale = 0;
+        for (double volt : s.referenceV) {
+            scale = Math.max(scale, Math.abs(volt));
+        }
+        return scale;
     }
 
     /** Remembers what {@link #evaluate} found at the point a step starts from. */
