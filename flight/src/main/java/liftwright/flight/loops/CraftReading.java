@@ -37,12 +37,14 @@ final class CraftReading {
         List<Lifter.Volts> volts = new ArrayList<>();
         List<Double> hoverV = new ArrayList<>();
         List<Double> idleN = new ArrayList<>();
+        List<Double> limitN = new ArrayList<>();
         for (int f = 0; f < rig.fans().size(); f++) {
             double thrustN = hover.ledger().fans().get(f).thrustN();
             double speed = worker.speedRadps(f);
             boolean turns = speed > 0 && thrustN > 0;
             rotors.add(turns ? rotor(f, thrustN, speed) : STILL);
             volts.add(turns ? volts(f, thrustN, speed) : NO_VOLTS);
+            limitN.add(turns ? limitN(f, thrustN, speed) : 0);
             hoverV.add(worker.terminalV(f));
             idleN.add(volts.getLast().thrustN(idle(f) * worker.terminalV(f)));
         }
@@ -57,6 +59,7 @@ final class CraftReading {
                             rig.fans().get(f),
                             hover.ledger().fans().get(f),
                             full.get().get(f).thrustN(),
+                            limitN.get(f),
                             idleN.get(f),
                             volts.get(f),
                             rotors.get(f)));
@@ -81,6 +84,7 @@ final class CraftReading {
             Fan fan,
             FanAtWork hover,
             double mostN,
+            double limitN,
             double idleN,
             Lifter.Volts volts,
             Lifter.Rotor rotor) {
@@ -103,6 +107,7 @@ final class CraftReading {
                 spin,
                 thrustN,
                 Math.max(mostN, 0),
+                limitN,
                 Math.min(idleN, 0.5 * Math.max(mostN, 0)),
                 volts,
                 rotor);
@@ -132,6 +137,22 @@ final class CraftReading {
                 ohm * worker.coefficient(f, FanUnit.NO_LOAD),
                 perRoot * (1 / kv + ohm * worker.coefficient(f, FanUnit.NO_LOAD_SLOPE)),
                 ohm * kv * airNm(f, speed) / thrustN);
+    }
+
+    /** I₀ + s Ω + K_v Q is the limit: square in the root of the thrust. */
+    private double limitN(int f, double thrustN, double speed) {
+        double kv = worker.coefficient(f, FanUnit.KV);
+        double left =
+                worker.coefficient(f, FanUnit.CURRENT_LIMIT)
+                        - worker.coefficient(f, FanUnit.NO_LOAD);
+        if (left == Double.POSITIVE_INFINITY) {
+            return left;
+        }
+        return new Lifter.Volts(
+                        0,
+                        worker.coefficient(f, FanUnit.NO_LOAD_SLOPE) * speed / Math.sqrt(thrustN),
+                        kv * airNm(f, speed) / thrustN)
+                .thrustN(left);
     }
 
     private double airNm(int f, double speed) {

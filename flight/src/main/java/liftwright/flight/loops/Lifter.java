@@ -14,6 +14,7 @@ import liftwright.rig.Vec3;
  * @param spin +1 right-hand about the axis, −1 left-hand
  * @param hoverN thrust at hover with every fan at one throttle, N
  * @param mostN thrust at full duty with all fans at full throttle, N
+ * @param limitN thrust at the current limit of its controller, N; infinite without one
  * @param idleN least thrust while it flies: at its declared idle, else 0, N
  * @param volts voltage behind a thrust
  * @param rotor how it spools
@@ -26,6 +27,7 @@ public record Lifter(
         int spin,
         double hoverN,
         double mostN,
+        double limitN,
         double idleN,
         Volts volts,
         Rotor rotor) {
@@ -40,6 +42,7 @@ public record Lifter(
                 spin,
                 hoverN,
                 mostN,
+                limitN,
                 idleN,
                 volts,
                 new Rotor(

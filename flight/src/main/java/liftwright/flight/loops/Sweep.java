@@ -95,7 +95,7 @@ final class Sweep {
     static double bisect(DoubleUnaryOperator f, double from, double to) {
         double low = from;
         double high = to;
-        boolean rising = f.applyAsDouble(low) < 0;
+        boolean rising = f.applyAsDouble(high) > 0;
         for (int k = 0; k < 80 && high - low > 1e-13 * high; k++) {
             double middle = 0.5 * (low + high);
             if (f.applyAsDouble(middle) < 0 == rising) {
