@@ -61,7 +61,8 @@ public final class Fields {
                         SoundFields.ROWS,
                         LogbookFields.ROWS,
                         NameFields.ROWS,
-                        LearningFields.ROWS)
+                        LearningFields.ROWS,
+                        DispersionFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(
                         field -> {

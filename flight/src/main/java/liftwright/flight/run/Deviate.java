@@ -53,6 +53,24 @@ public enum Deviate {
         return halfWidth;
     }
 
+    /** Its half-width in words. */
+    public String words() {
+        String amount =
+                switch (this) {
+                    case WIND_FROM -> Math.round(Math.toDegrees(halfWidth)) + "°";
+                    case GYRO_BIAS_ROLL,
+                            GYRO_BIAS_PITCH,
+                            GYRO_BIAS_YAW,
+                            ACCELERATION_BIAS_FORWARD,
+                            ACCELERATION_BIAS_RIGHT,
+                            ACCELERATION_BIAS_DOWN,
+                            HEIGHT_BIAS ->
+                            Math.round(halfWidth) + " standard deviations of the sensor";
+                    default -> Math.round(100 * halfWidth) + " %";
+                };
+        return "± " + amount + (bound ? ", anything in between alike" : "");
+    }
+
     /** Whether the half-width is a rectangle's. */
     public boolean bound() {
         return bound;

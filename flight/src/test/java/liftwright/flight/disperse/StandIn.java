@@ -36,7 +36,7 @@ final class StandIn implements Flights {
             throw new ImpossibleValueException("lag", lag, Range.POSITIVE);
         }
         double miss = wind * wind / stiffness;
-        boolean lost = lag > 0.17;
+        boolean lost = lag > 0.125;
         double time = 20 * (1 + lag);
         return new FlightOutcome(
                 number,
