@@ -197,7 +197,8 @@ public record Control(
      * @param count how many, ≥ 1
      * @param measures what it measures, as declared or by its name; empty for one that a flight
      *     does not read
-     * @param noise amplitude density of its noise, one-sided, unit of its values per √Hz
+     * @param noise amplitude density of its noise, two-sided as in IEEE Std 952, unit of its values
+     *     per √Hz
      * @param rate how often it is read, Hz
      * @param delay how late its value is, its filter's left out, s
      * @param misalignment how far its axes are off, ≥ 0 rad

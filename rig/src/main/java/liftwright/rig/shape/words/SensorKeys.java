@@ -46,7 +46,7 @@ public final class SensorKeys {
             usual(
                     "noise",
                     new NoiseDensity(MEASURES),
-                    "Noise as one-sided amplitude density.",
+                    "Noise as amplitude density: summed up over a time t it strays by that times √t.",
                     "0.005 deg/s/√Hz");
     public static final Key<Quantity> RATE =
             usual("rate", Amount.positive(Measure.FREQUENCY), "How often it is read.", "2 kHz");
@@ -70,7 +70,7 @@ public final class SensorKeys {
             usual(
                     "bias",
                     new Sensed(MEASURES, Sensed.Form.OFFSET),
-                    "Offset that stays; its doubt is drawn once a flight.",
+                    "Offset that is left after rest; its doubt is drawn once a flight.",
                     "± 0.5 deg/s");
     public static final Key<Quantity> RANGE =
             usual(

@@ -1,0 +1,196 @@
+package liftwright.flight.sense;
+
+import java.util.List;
+import liftwright.numerics.CounterStream;
+import liftwright.plant.body.Inertia;
+import liftwright.rig.Vec3;
+
+/**
+ * What the rotors' unbalance does to sensors at the centre of mass. Each rotor's centre runs round
+ * its axis at the distance e, and the rig, taken as rigid, is pushed by m e Ω² in the plane of the
+ * rotor, once a revolution. A sensor read at less than twice that rate shows it at a wrong, lower
+ * frequency.
+ *
+ * <p>Source: unbalance m e from the balance grade e Ω, ISO 21940-11; rigid-body dynamics. A frame
+ * that rings at that frequency shakes more: not told here.
+ */
+public final class Vibration {
+
+    /** Balance grade e Ω of fans at top speed, m/s: G 6.3 of ISO 21940-11 (common practice). */
+    public static final double USUAL_GRADE_MPS = 6.3e-3;
+
+    private static final long PHASE = CounterStream.channel("flight: phase of rotors");
+
+    private final int fans;
+
+    /** Specific force and turn acceleration per m e Ω², at phase 0 and a quarter turn on. */
+    private final double[] share;
+
+    private final double[] unbalance;
+
+    /** Turns of each rotor at the last tick, −½ to ½, and speed then, rad/s. */
+    private final double[] turns;
+
+    private final double[] speed;
+    private final double[] next;
+
+    private static final int EACH = 12;
+
+    /**
+     * @param massKg of the rig
+     * @param inertia about its centre of mass
+     * @param at middle of each rotor, from the centre of mass, m
+     * @param axis of each rotor, of length 1
+     * @param unbalanceKgm m e of each rotor, ≥ 0
+     */
+    public Vibration(
+            double massKg, Inertia inertia, List<Vec3> at, List<Vec3> axis, double[] unbalanceKgm) {
+        fans = unbalanceKgm.length;
+        if (at.size() != fans || axis.size() != fans) {
+            throw new IllegalArgumentException(
+                    "places, axes and unbalance of other numbers of fans");
+        }
+        share = new double[EACH * fans];
+        unbalance = unbalanceKgm.clone();
+        turns = new double[fans];
+        speed = new double[fans];
+        next = new double[fans];
+        double[] inverse = inverse(inertia);
+        for (int f = 0; f < fans; f++) {
+            Vec3 first = across(axis.get(f));
+            put(f, 0, first, at.get(f), massKg, inverse);
+            put(f, 6, cross(axis.get(f), first), at.get(f), massKg, inverse);
+        }
+    }
+
+    /** Of a rig that nothing shakes. */
+    public static Vibration none(int fans) {
+        List<Vec3> zero = java.util.Collections.nCopies(fans, new Vec3(0, 0, 0));
+        List<Vec3> up = java.util.Collections.nCopies(fans, new Vec3(0, 0, -1));
+        return new Vibration(1, new Inertia(1, 1, 1, 0, 0, 0), zero, up, new double[fans]);
+    }
+
+    /** Puts every rotor at a random angle, standing. */
+    void begin(long seed, int number) {
+        for (int f = 0; f < fans; f++) {
+            turns[f] = CounterStream.uniform(seed, PHASE, number, f) - 0.5;
+            speed[f] = 0;
+            next[f] = 0;
+        }
+    }
+
+    /** Goes on by a tick, at the end of which the rotors have these speeds. */
+    void advance(double dtS, double[] speedRadps) {
+        for (int f = 0; f < fans; f++) {
+            double gone = turns[f] + dtS * (speed[f] + next[f]) / (4 * Math.PI);
+            turns[f] = gone - Math.rint(gone);
+            speed[f] = next[f];
+            next[f] = Math.abs(speedRadps[f]);
+        }
+    }
+
+    /**
+     * Adds what shakes a sensor, in the tick last advanced to.
+     *
+     * @param gone share of the tick gone by, 0 to 1
+     * @param rate whether turn rate rather than specific force is read
+     */
+    void add(double dtS, double gone, boolean rate, double[] axes) {
+        for (int f = 0; f < fans; f++) {
+            double omega = speed[f] + gone * (next[f] - speed[f]);
+            double force = unbalance[f] * omega * omega;
+            if (force == 0) {
+                continue;
+            }
+            double at =
+                    turns[f]
+                            + gone
+                                    * dtS
+                                    * (speed[f] + gone / 2 * (next[f] - speed[f]))
+                                    / (2 * Math.PI);
+            double sine = sineOfTurns(at);
+            double cosine = sineOfTurns(at + 0.25);
+            int from = EACH * f;
+            if (rate) {
+                // the integral of cos is sin over the speed, that of sin is −cos
+                double amount = force / omega;
+                for (int k = 3; k < 6; k++) {
+                    axes[k - 3] += amount * (sine * share[from + k] - cosine * share[from + 6 + k]);
+                }
+            } else {
+                for (int k = 0; k < 3; k++) {
+                    axes[k] += force * (cosine * share[from + k] + sine * share[from + 6 + k]);
+                }
+            }
+        }
+    }
+
+    /** sin 2πx to 3e-8: its series, folded to a quarter turn. */
+    static double sineOfTurns(double x) {
+        double folded = x - Math.rint(x);
+        double half = folded > 0.25 ? 0.5 - folded : folded < -0.25 ? -0.5 - folded : folded;
+        double a = 2 * Math.PI * half;
+        double s = a * a;
+        return a
+                * (1
+                        - s
+                                / 6
+                                * (1
+                                        - s
+                                                / 20
+                                                * (1
+                                                        - s
+                                                                / 42
+                                                                * (1
+                                                                        - s
+                                                                                / 72
+                                                                                * (1
+                                                                                        - s
+                                                                                                / 110
+                                                                                                * (1
+                                                                                                        - s
+                                                                                                                / 156))))));
+    }
+
+    private void put(int fan, int from, Vec3 push, Vec3 at, double massKg, double[] inverse) {
+        int to = EACH * fan + from;
+        Vec3 moment = cross(at, push);
+        share[to] = push.x() / massKg;
+        share[to + 1] = push.y() / massKg;
+        share[to + 2] = push.z() / massKg;
+        for (int k = 0; k < 3; k++) {
+            share[to + 3 + k] =
+                    inverse[3 * k] * moment.x()
+                            + inverse[3 * k + 1] * moment.y()
+                            + inverse[3 * k + 2] * moment.z();
+        }
+    }
+
+    private static double[] inverse(Inertia i) {
+        double a = i.yy() * i.zz() - i.yz() * i.yz();
+        double b = i.xz() * i.yz() - i.xy() * i.zz();
+        double c = i.xy() * i.yz() - i.xz() * i.yy();
+        double det = i.xx() * a + i.xy() * b + i.xz() * c;
+        double d = i.xx() * i.zz() - i.xz() * i.xz();
+        double e = i.xy() * i.xz() - i.xx() * i.yz();
+        double f = i.xx() * i.yy() - i.xy() * i.xy();
+        return new double[] {
+            a / det, b / det, c / det, b / det, d / det, e / det, c / det, e / det, f / det
+        };
+    }
+
+    /** Some direction at right angles. */
+    private static Vec3 across(Vec3 axis) {
+        Vec3 other = Math.abs(axis.x()) < 0.7 ? new Vec3(1, 0, 0) : new Vec3(0, 1, 0);
+        Vec3 raw = cross(axis, other);
+        double length = Math.sqrt(raw.x() * raw.x() + raw.y() * raw.y() + raw.z() * raw.z());
+        return new Vec3(raw.x() / length, raw.y() / length, raw.z() / length);
+    }
+
+    private static Vec3 cross(Vec3 a, Vec3 b) {
+        return new Vec3(
+                a.y() * b.z() - a.z() * b.y(),
+                a.z() * b.x() - a.x() * b.z(),
+                a.x() * b.y() - a.y() * b.x());
+    }
+}
