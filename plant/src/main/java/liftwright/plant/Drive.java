@@ -134,8 +134,7 @@ public final class Drive {
         heat =
                 parts.heat.map(
                         bank -> new HeatRun(parts, bank, own, numbersOf -> warming(numbersOf)));
-        stepper =
-                new SupplyStepper(circuit, this::settle, cells, heat.map(HeatRun::supply));
+        stepper = new SupplyStepper(circuit, this::settle, cells, heat.map(HeatRun::supply));
         state = stepper.newState();
         limits =
                 new DriveLimits(
@@ -558,6 +557,11 @@ public final class Drive {
         return fans.endRadps(fan);
     }
 
+    /** Speed at the start of the step, ≥ 0, rad/s. */
+    public double speedStartRadps(int fan) {
+        return fans.startRadps(fan);
+    }
+
     /** Speed in the middle of the step, ≥ 0, rad/s. */
     public double speedMiddleRadps(int fan) {
         return fans.middleRadps(fan);
@@ -565,10 +569,7 @@ public final class Drive {
 
     /** Angular momentum about the direction of thrust at the end, right-hand, σ J Ω, kg·m²/s. */
     public double angularMomentum(int fan) {
-        return Math.signum(sense[fan])
-                * hand[fan]
-                * numbers.inertiaKgm2[fan]
-                * fans.endRadps(fan);
+        return Math.signum(sense[fan]) * hand[fan] * numbers.inertiaKgm2[fan] * fans.endRadps(fan);
     }
 
     /**
@@ -633,6 +634,19 @@ public final class Drive {
     /** Inertia of a rotor at the vector loaded, kg·m². */
     public double inertiaKgm2(int fan) {
         return numbers.inertiaKgm2[fan];
+    }
+
+    /**
+     * What a fan spends at the network's last point, W: heat of winding and controller, friction,
+     * and the air. What is left of what it draws speeds the rotor up.
+     */
+    public double spentW(int fan) {
+        return fans.spentW(fan);
+    }
+
+    /** Number of packs. */
+    public int packs() {
+        return rig.packs().size();
     }
 
     /** Current of a pack at the network's last point, A. */

@@ -76,8 +76,7 @@ final class DriveLimits implements RunLimits.Pull {
                 if (when[part] < Double.POSITIVE_INFINITY) {
                     continue;
                 }
-                double distance =
-                        limits.distance(cause, part, stepper, stepper.network(), this);
+                double distance = limits.distance(cause, part, stepper, stepper.network(), this);
                 if (distance <= 0) {
                     when[part] = crossing(last[part], distance, nowS);
                     if (cause == Cause.CUT_OFF) {
@@ -109,8 +108,7 @@ final class DriveLimits implements RunLimits.Pull {
         double[] when = times.of(Cause.FUSE_OPENED);
         boolean opened = false;
         for (int part = 0; part < when.length; part++) {
-            if (when[part] == Double.POSITIVE_INFINITY
-                    && of.fuseRoom(state, stepper, part) <= 0) {
+            if (when[part] == Double.POSITIVE_INFINITY && of.fuseRoom(state, stepper, part) <= 0) {
                 when[part] = state.timeS();
                 circuit.open(of.chain(part));
                 opened = true;

@@ -47,15 +47,15 @@ final class HeatRun {
      * @param own scratch of the run
      */
     HeatRun(Assembler parts, HeatBank bank, Workspace own, Circuit circuit) {
-        this(parts, bank, own, numbers -> new WarmFans(parts.fans, own.units, bank, numbers, circuit));
+        this(
+                parts,
+                bank,
+                own,
+                numbers -> new WarmFans(parts.fans, own.units, bank, numbers, circuit));
     }
 
     /** The same with other loads on the supply. */
-    HeatRun(
-            Assembler parts,
-            HeatBank bank,
-            Workspace own,
-            Function<HeatNumbers, Warming> loads) {
+    HeatRun(Assembler parts, HeatBank bank, Workspace own, Function<HeatNumbers, Warming> loads) {
         this.parts = parts;
         this.bank = bank;
         this.own = own;

@@ -68,12 +68,7 @@ final class RunLimits {
     }
 
     /** In the units of the limit; 0 or less where it is reached. */
-    double distance(
-            Cause cause,
-            int part,
-            SupplyStepper stepper,
-            NetworkState network,
-            Pull fans) {
+    double distance(Cause cause, int part, SupplyStepper stepper, NetworkState network, Pull fans) {
         return switch (cause) {
             case RESERVE -> stepper.leastChargeLeft(part) - reserve;
             case EMPTY -> stepper.leastChargeLeft(part);

@@ -8,10 +8,10 @@ import liftwright.plant.supply.Device;
 import liftwright.plant.supply.NetworkState;
 
 /**
- * All rotors of a rig in time: speeds move by the explicit midpoint
- * rule (order 2) on voltages that are solved at its start and run straight on from those before it. For the network they
- * stand still: back EMF is what they make at the moment it is asked. Allocates nothing; for one
- * thread.
+ * All rotors of a rig in time: speeds move by the implicit midpoint rule (order 2; a rotor that
+ * settles in less than a step does not ring up) on voltages that are solved at its start and run
+ * straight on from those before it. For the network they stand still: back EMF is what they make at
+ * the moment it is asked. Allocates nothing; for one thread.
  *
  * <p>Thrust in a stream is that of momentum theory at equal shaft power, and torque at a given
  * speed is kept: thrust in a climb is rather too high. In a descent faster than the law holds for,
@@ -24,6 +24,9 @@ public final class SpinningFans implements Device {
 
     /** Cross-flow over the jet from which the lip stalls; from memory, as in {@link FanLaw}. */
     private static final double GREATEST_CROSS_SHARE = 0.15;
+
+    /** A law has no more pieces to step over. */
+    private static final int MOST_PIECES = 4;
 
     private final RotorLaws laws;
     private final RotorNumbers numbers;
@@ -38,6 +41,10 @@ public final class SpinningFans implements Device {
     private final double[] backV;
     private final double[] windingA;
     private final double[] busA;
+
+    /** At the voltage tried last, A. */
+    private final double[] drawnA;
+
     private final RotorLaws.Piece[] piece;
 
     private final boolean[] fed;
@@ -66,6 +73,7 @@ public final class SpinningFans implements Device {
         facedRadps = new double[fans];
         windingA = new double[fans];
         busA = new double[fans];
+        drawnA = new double[fans];
         piece = new RotorLaws.Piece[fans];
         fed = new boolean[fans];
         stopped = new boolean[fans];
@@ -185,6 +193,7 @@ public final class SpinningFans implements Device {
         } else {
             laws.operate(fan, terminalV, backV[fan]);
         }
+        drawnA[fan] = laws.currentA();
         moved |= laws.piece() != piece[fan];
     }
 
@@ -194,7 +203,7 @@ public final class SpinningFans implements Device {
 
     @Override
     public double currentA(int load) {
-        return laws.currentA();
+        return drawnA[load];
     }
 
     @Override
@@ -212,25 +221,37 @@ public final class SpinningFans implements Device {
         double half = dtS / 2;
         for (int fan = 0; fan < endRadps.length; fan++) {
             double start = endRadps[fan];
-            double near = volt[fan];
-            double middle = Math.max(0, start + half * slope(fan, start, near));
-            double slope = slope(fan, middle, near + voltPerS[fan] * half);
+            double middle = middle(fan, start, volt[fan] + voltPerS[fan] * half, half);
             startRadps[fan] = start;
             middleRadps[fan] = middle;
-            endRadps[fan] = Math.max(0, start + dtS * slope);
+            endRadps[fan] = Math.max(0, 2 * middle - start);
         }
     }
 
-    private double slope(int fan, double radps, double terminalV) {
-        double winding = 0;
-        if (isLive(fan)) {
-            winding =
-                    shorts(fan)
-                            ? laws.brakedA(fan, radps)
-                            : laws.windingA(fan, terminalV, laws.backV(fan, radps));
+    /** The x of x = start + half · slope(x): one step of Newton's for each piece of the law. */
+    private double middle(int fan, double start, double terminalV, double half) {
+        double perInertia = half / numbers.inertiaKgm2[fan];
+        double at = start;
+        RotorLaws.Piece on = turn(fan, terminalV, at);
+        for (int pieces = 0; ; pieces++) {
+            double miss = at - start - perInertia * laws.turningNm();
+            at = Math.max(0, at - miss / (1 - perInertia * laws.turningSlope()));
+            if (pieces == MOST_PIECES || (start == 0 && at == 0)) {
+                return at;
+            }
+            RotorLaws.Piece now = turn(fan, terminalV, at);
+            if (now == on) {
+                return at;
+            }
+            on = now;
         }
-        return (laws.drivenNm(fan, winding) - laws.frictionNm(fan, radps) - laws.airNm(fan, radps))
-                / numbers.inertiaKgm2[fan];
+    }
+
+    private RotorLaws.Piece turn(int fan, double terminalV, double radps) {
+        if (!isLive(fan)) {
+            return laws.coast(fan, radps);
+        }
+        return shorts(fan) ? laws.brake(fan, radps) : laws.turn(fan, terminalV, radps);
     }
 
     /** Thrust at a speed in the stream of now, N. */
@@ -294,9 +315,7 @@ public final class SpinningFans implements Device {
 
     /** What the rotor takes up over the last step, J dΩ/dt, N·m. */
     public double speedingUpNm(int fan) {
-        return stepS > 0
-                ? numbers.inertiaKgm2[fan] * (endRadps[fan] - startRadps[fan]) / stepS
-                : 0;
+        return stepS > 0 ? numbers.inertiaKgm2[fan] * (endRadps[fan] - startRadps[fan]) / stepS : 0;
     }
 
     public double startRadps(int fan) {
@@ -331,10 +350,18 @@ public final class SpinningFans implements Device {
         return busA[fan];
     }
 
+    /** Heat of winding and controller, friction and air at the point last solved in full, W. */
+    public double spentW(int fan) {
+        double radps = facedRadps[fan];
+        double driven = laws.drivenNm(fan, windingA[fan]) * radps;
+        return volt[fan] * busA[fan]
+                - driven
+                + (laws.frictionNm(fan, radps) + laws.airNm(fan, radps)) * radps;
+    }
+
     /** Whether its controller holds its current limit there. */
     public boolean limited(int fan) {
-        return piece[fan] == RotorLaws.Piece.LIMITED
-                || piece[fan] == RotorLaws.Piece.BACK_LIMITED;
+        return piece[fan] == RotorLaws.Piece.LIMITED || piece[fan] == RotorLaws.Piece.BACK_LIMITED;
     }
 
     public RotorLaws laws() {

@@ -69,6 +69,8 @@ public final class RotorLaws {
     private double currentA;
     private double slopeS;
     private Piece piece = Piece.OFF;
+    private double turningNm;
+    private double turningSlope;
 
     /** Pieces of the law of a unit's current. */
     public enum Piece {
@@ -149,8 +151,8 @@ public final class RotorLaws {
     }
 
     /**
-     * Whether the controller of a fan gives a faster rotor's energy back to the supply
-     * (synchronous rectification).
+     * Whether the controller of a fan gives a faster rotor's energy back to the supply (synchronous
+     * rectification).
      */
     public void giveBack(int fan, boolean back) {
         givesBack[fan] = back;
@@ -203,8 +205,7 @@ public final class RotorLaws {
     }
 
     /** What switching takes is a loss in this direction too. */
-    private void giveBack(
-            int fan, double terminalV, double backV, double winding, double slope) {
+    private void giveBack(int fan, double terminalV, double backV, double winding, double slope) {
         double volts = Math.max(terminalV, 0);
         double share = 2 * duty[fan] - drawnShare[fan];
         double limit = limitA[fan];
@@ -273,13 +274,69 @@ public final class RotorLaws {
         return piece;
     }
 
-    /** Current of the winding alone, as {@link #operate} has it, A. */
-    public double windingA(int fan, double terminalV, double backV) {
-        double winding = (duty[fan] * Math.max(terminalV, 0) - backV) * perOhm[fan];
+    /**
+     * Torque left on a rotor that a controller drives at a voltage, and how it goes with speed; the
+     * two figures below then speak of it.
+     *
+     * @return the piece of the law on which it is
+     */
+    public Piece turn(int fan, double terminalV, double radps) {
+        double winding = (duty[fan] * Math.max(terminalV, 0) - radps * perKv[fan]) * perOhm[fan];
+        double slope = -perKv[fan] * perOhm[fan];
+        Piece on = Piece.FREE;
         double limit = limitA[fan];
-        return winding > limit
-                ? limit
-                : winding >= 0 ? winding : givesBack[fan] ? Math.max(winding, -limit) : 0;
+        if (winding > limit) {
+            winding = limit;
+            slope = 0;
+            on = Piece.LIMITED;
+        } else if (winding <= 0) {
+            on = Piece.BACK;
+            if (!givesBack[fan]) {
+                winding = 0;
+                slope = 0;
+                on = Piece.OFF;
+            } else if (winding < -limit) {
+                winding = -limit;
+                slope = 0;
+                on = Piece.BACK_LIMITED;
+            }
+        }
+        coast(fan, radps, winding, slope);
+        return on;
+    }
+
+    /** The same for a rotor that no controller drives. */
+    public Piece coast(int fan, double radps) {
+        coast(fan, radps, 0, 0);
+        return Piece.OFF;
+    }
+
+    /** The same for one whose winding is shorted. */
+    public Piece brake(int fan, double radps) {
+        double winding = brakedA(fan, radps);
+        boolean most = winding == -limitA[fan];
+        coast(fan, radps, winding, most ? 0 : -perKv[fan] * perOhm[fan]);
+        return most ? Piece.BACK_LIMITED : Piece.BACK;
+    }
+
+    private void coast(int fan, double radps, double winding, double slope) {
+        double still = radps < NEARLY_STILL_RADPS ? 1 / NEARLY_STILL_RADPS : 0;
+        double air = airNm(fan, radps);
+        double airSlope = radps > 0 ? (2 + torqueDrift[fan]) * air / radps : 0;
+        double fades = (noLoadA[fan] + noLoadSlope[fan] * radps) * still;
+        double rises = noLoadSlope[fan] * (still > 0 ? radps * still : 1);
+        turningNm = winding * perKv[fan] - frictionNm(fan, radps) - air;
+        turningSlope = (slope - fades - rises) * perKv[fan] - airSlope;
+    }
+
+    /** Torque left on the rotor asked last, N·m. */
+    public double turningNm() {
+        return turningNm;
+    }
+
+    /** Its derivative by the speed, ≤ 0, N·m·s/rad. */
+    public double turningSlope() {
+        return turningSlope;
     }
 
     /** Current through a shorted winding, against the turning, no more than the limit, ≤ 0 A. */

@@ -123,8 +123,7 @@ public final class WarmSupply {
      * @param scratch its temperatures are overwritten
      * @param at settled; in: temperatures at the start, all else at the end
      */
-    void follow(
-            SupplyState scratch, SupplyState at, double h, NetworkState network, Cells cells) {
+    void follow(SupplyState scratch, SupplyState at, double h, NetworkState network, Cells cells) {
         heat(scratch).copyFrom(heat(at));
         tell(at, network, cells, far);
         step.predict(heat(scratch), present, h, heat(at));
