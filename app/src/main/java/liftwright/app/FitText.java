@@ -2,6 +2,7 @@ package liftwright.app;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Locale;
 import liftwright.learning.correct.FitResult;
 import liftwright.learning.fit.Fitted;
@@ -14,14 +15,23 @@ import liftwright.rig.correction.Grounds;
 final class FitText {
 
     /** Values that went less far stand in the file alone. */
-    private static final int MOST = 30;
+    private static final int MOST = 20;
+
+    /** Of what is not told, and of notes: more nobody reads. */
+    private static final int MOST_TOLD = 8;
 
     private final StringBuilder out = new StringBuilder();
+    private final List<String> tests;
 
-    private FitText() {}
+    private FitText(List<String> tests) {
+        this.tests = tests;
+    }
 
-    static String of(String rig, FitResult found) {
-        var text = new FitText();
+    /**
+     * @param tests ids of the tests, in the order of the fit
+     */
+    static String of(String rig, FitResult found, List<String> tests) {
+        var text = new FitText(tests);
         text.write(rig, found);
         return text.out.toString();
     }
@@ -40,21 +50,17 @@ final class FitText {
             line("Found, farthest first; in brackets 95 % of what is left of the doubt:");
             found.moved().stream().limit(MOST).forEach(this::moved);
             if (found.moved().size() > MOST) {
-                line("  and " + (found.moved().size() - MOST) + " more");
+                line(
+                        "  and "
+                                + (found.moved().size() - MOST)
+                                + " more, which went less far: they stand in the file that "
+                                + FitGrammar.WRITE
+                                + " writes");
             }
         }
         line("");
         line("How the channels fit, root mean square of measured less predicted:");
-        for (Fitted.Residual one : found.fitted().residuals()) {
-            line(
-                    String.format(
-                            Locale.ROOT,
-                            "  test %d, %s: %.4g as declared, %.4g fitted (SI)",
-                            one.test() + 1,
-                            one.channel(),
-                            one.declaredRmsSi(),
-                            one.rmsSi()));
-        }
+        FitResiduals.of(found.fitted().residuals(), tests).forEach(one -> line("  " + one));
         if (found.fitted().outliers() > 0) {
             line(
                     "  "
@@ -63,11 +69,27 @@ final class FitText {
         }
         line("");
         heldOut(found);
-        found.fitted().untold().forEach(one -> line("Not told by these tests: " + one.words()));
-        found.fitted().notes().forEach(one -> line("Note: " + one));
+        several(
+                "Not told by these tests",
+                found.fitted().untold().stream().map(Fitted.Untold::words).distinct().toList());
+        several("Note", found.fitted().notes().stream().distinct().toList());
+    }
+
+    /** The first some of what may be long. */
+    private void several(String head, List<String> all) {
+        all.stream().limit(MOST_TOLD).forEach(one -> line(head + ": " + one));
+        if (all.size() > MOST_TOLD) {
+            line(head + ": " + (all.size() - MOST_TOLD) + " more of the kind");
+        }
     }
 
     private void heldOut(FitResult found) {
+        if (tests.size() > 1 && found.heldOut().isEmpty()) {
+            line(
+                    "A test could not be told by the others: no verdict becomes better by what was"
+                            + " found.");
+            return;
+        }
         if (found.heldOut().isEmpty()) {
             line(
                     "No test was held out: one test cannot bear out what it found itself. No verdict"
@@ -97,17 +119,34 @@ final class FitText {
                         + " to "
                         + shown(found.high(), found)
                         + "), declared "
-                        + SiText.of(found.declared())
+                        + declared(found.declared())
                         + String.format(
                                 Locale.ROOT,
                                 "; went %+.1f of its standard deviations, %.0f %% of its doubt left",
                                 one.by(),
-                                100 * one.left()));
+                                100 * Math.min(1, one.left())));
+    }
+
+    /** As declared, in digits that can be read. */
+    private static String declared(Quantity of) {
+        double wide = Math.max(of.tolerance().plus(), of.tolerance().minus());
+        String unit = SiText.unit(of.dimension());
+        return (number(of.si()) + (wide > 0 ? " ± " + number(wide) : "") + " " + unit).strip();
     }
 
     private static String shown(double si, Found found) {
-        double rounded = new BigDecimal(si).round(new MathContext(4)).doubleValue();
-        return SiText.of(Quantity.exact(rounded, found.declared().dimension()));
+        return (number(si) + " " + SiText.unit(found.declared().dimension())).strip();
+    }
+
+    private static String number(double si) {
+        if (si == 0) {
+            return "0";
+        }
+        BigDecimal rounded = new BigDecimal(si).round(new MathContext(4)).stripTrailingZeros();
+        double size = Math.abs(si);
+        return size >= 1e-4 && size < 1e6
+                ? rounded.toPlainString()
+                : String.format(Locale.ROOT, "%.3e", si);
     }
 
     private void line(String text) {

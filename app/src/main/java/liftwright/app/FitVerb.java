@@ -10,6 +10,7 @@ import liftwright.learning.correct.CorrectionFit;
 import liftwright.learning.correct.FitResult;
 import liftwright.learning.correct.FitTest;
 import liftwright.learning.replay.Driven;
+import liftwright.learning.replay.InStep;
 import liftwright.learning.replay.NotDrivenException;
 import liftwright.logbook.engine.Engine;
 import liftwright.logbook.entry.EntryId;
@@ -60,7 +61,7 @@ final class FitVerb {
             var progress = new Progress(voice, watched, interrupt);
             Optional<FitResult> found = CorrectionFit.of(rig.get(), driven, threads(), progress);
             progress.wipe();
-            return found.map(one -> told(source, rig.get(), one)).orElse(Exit.STOPPED_EARLY);
+            return found.map(one -> told(source, rig.get(), one, driven)).orElse(Exit.STOPPED_EARLY);
         } catch (IOException e) {
             throw new UsageException("the logbook cannot be read: " + e.getMessage());
         } catch (NotToldException | ImpossibleValueException | IllegalArgumentException e) {
@@ -129,8 +130,12 @@ final class FitVerb {
                                     new Grounds.Test(test.id().text(), test.digest()),
                                     Driven.of(
                                             rig,
-                                            logbook.recording(
-                                                    test, engine::samples, MOST_SAMPLES))));
+                                            InStep.of(
+                                                    rig,
+                                                    logbook.recording(
+                                                            test,
+                                                            engine::samples,
+                                                            MOST_SAMPLES)))));
                 } catch (NotDrivenException e) {
                     say("test " + test.id().text() + " is left out: " + e.getMessage());
                 }
@@ -142,10 +147,9 @@ final class FitVerb {
         return driven;
     }
 
-    private Exit told(RigSource source, Rig rig, FitResult found) {
-        for (String line : FitText.of(rig.name(), found).split("\n", -1)) {
-            voice.answer(PlainText.of(line, !around.utf8()) + "\n");
-        }
+    private Exit told(RigSource source, Rig rig, FitResult found, List<FitTest> driven) {
+        List<String> tests = driven.stream().map(test -> test.name().id()).toList();
+        voice.answer(PlainText.ofHelp(FitText.of(rig.name(), found, tests), !around.utf8()));
         if (!options.has(FitGrammar.WRITE)) {
             say("nothing was written; " + FitGrammar.WRITE + " writes the corrections");
             return Exit.CLEAR;

@@ -14,6 +14,7 @@ import liftwright.learning.fit.DrivenModel;
 import liftwright.learning.fit.Estimate;
 import liftwright.learning.fit.Fit;
 import liftwright.learning.fit.Fitted;
+import liftwright.learning.fit.LeftOneOut;
 import liftwright.learning.fit.Model;
 import liftwright.numerics.Work;
 import liftwright.plant.CorrectionMaker;
@@ -28,7 +29,7 @@ import liftwright.rig.correction.Grounds;
 /** Fits the numbers of a rig to its tests and makes a correction of what they found. */
 public final class CorrectionFit {
 
-    /** Of more tests these last ones are held out, one after the other: each is a fit anew. */
+    /** Of more tests these last ones are held out, one after the other. */
     private static final int MOST_HELD_OUT = 3;
 
     private final Rig rig;
@@ -64,8 +65,9 @@ public final class CorrectionFit {
     }
 
     private Optional<FitResult> result() {
-        Fitted fitted = Fit.of(models, threads, work);
-        OptionalDouble heldOut = heldOut();
+        LeftOneOut found = Fit.leavingOut(models, MOST_HELD_OUT, threads, work);
+        Fitted fitted = found.fitted();
+        OptionalDouble heldOut = heldOut(found.told());
         if (work.stopped()) {
             return Optional.empty();
         }
@@ -152,41 +154,21 @@ public final class CorrectionFit {
         return moved;
     }
 
-    /** Tests told by what the others find. */
-    private OptionalDouble heldOut() {
-        if (models.size() < 2) {
-            return OptionalDouble.empty();
-        }
+    /** Tests told by what the others find; empty where one cannot be told at all. */
+    private OptionalDouble heldOut(List<LeftOneOut.Told> told) {
         double sum = 0;
         int count = 0;
-        for (int k = Math.max(0, models.size() - MOST_HELD_OUT); k < models.size(); k++) {
-            if (work.stopped()) {
+        for (LeftOneOut.Told held : told) {
+            if (held.predicted().isEmpty()) {
                 return OptionalDouble.empty();
             }
-            List<Model> others = new ArrayList<>(models);
-            Model held = others.remove(k);
-            double[][] predicted = predicted(held, Fit.of(others, threads, work));
+            double[][] predicted = held.predicted().get();
             for (int c = 0; c < predicted.length; c++) {
-                sum += missed(held.channels().get(c), predicted[c]);
+                sum += missed(models.get(held.test()).channels().get(c), predicted[c]);
                 count += predicted[c].length;
             }
         }
         return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(sum / count));
-    }
-
-    /** What a test would show by what others found; its own day as it was measured. */
-    private static double[][] predicted(Model held, Fitted others) {
-        ParameterTable table = held.parameters();
-        double[] p = table.nominal();
-        Posterior found = others.posterior(table);
-        for (int i = 0; i < found.rows().length; i++) {
-            p[found.rows()[i]] = found.values()[i];
-        }
-        double[][] out =
-                held.channels().stream()
-                        .map(channel -> new double[channel.size()])
-                        .toArray(double[][]::new);
-        return held.predictor().predict(p, out) ? out : new double[0][];
     }
 
     /**

@@ -1,6 +1,7 @@
 package liftwright.learning.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,9 @@ final class Report {
     private final double[][][] now;
     private final boolean converged;
 
+    /** Of each unknown among the chosen, −1 where it is none of them. */
+    private final int[] placeOf;
+
     Report(
             Stage stage,
             Unknowns unknowns,
@@ -51,6 +55,11 @@ final class Report {
         this.declared = declared;
         this.now = now;
         this.converged = converged;
+        placeOf = new int[z.length];
+        Arrays.fill(placeOf, -1);
+        for (int i = 0; i < chosen.size(); i++) {
+            placeOf[chosen.get(i)] = i;
+        }
     }
 
     /** A row of a table that the fit says something of. */
@@ -130,9 +139,12 @@ final class Report {
     private double between(double[] a, double[] b) {
         double sum = 0;
         for (int k = 0; k < a.length; k++) {
-            int i = chosen.indexOf(k);
+            int i = placeOf[k];
             for (int l = 0; a[k] != 0 && l < b.length; l++) {
-                int j = chosen.indexOf(l);
+                if (b[l] == 0) {
+                    continue;
+                }
+                int j = placeOf[l];
                 double shared = i >= 0 && j >= 0 ? covariance[i][j] : k == l ? 1 : 0;
                 sum += a[k] * b[l] * shared;
             }

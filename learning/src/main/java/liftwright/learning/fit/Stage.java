@@ -11,6 +11,12 @@ import liftwright.numerics.Work;
 /** All tests of a fit at once: predictions, slopes, and the sum that is made least. */
 final class Stage {
 
+    /** A side that moves so many times as far as the other fell over an edge. */
+    private static final double EDGE = 2.5;
+
+    /** Less than this, in deviations, is no edge. */
+    private static final double NEAR = 0.05;
+
     private final List<Model> tests;
     private final Unknowns unknowns;
     private final int threads;
@@ -76,11 +82,15 @@ final class Stage {
     }
 
     /**
-     * Slopes by the unknowns, whitened: central differences over a step in standard deviations.
+     * Slopes by the unknowns: central differences over a step in standard deviations. Where one side
+     * moves far more than the other, it fell over an edge (a controller cut off, a fuse opened) that
+     * says nothing of the slope here: then the other side alone is taken.
      *
+     * @param here what all tests show at {@code z}
      * @return for each unknown of the list one array for each test; empty where it does not run
      */
-    List<Optional<double[][]>> slopes(double[] z, List<Integer> by, double step) {
+    List<Optional<double[][]>> slopes(
+            double[] z, double[][][] here, List<Integer> by, double step) {
         List<Optional<double[][]>> slopes = new ArrayList<>();
         by.forEach(one -> slopes.add(Optional.empty()));
         work.stage("slopes", Math.max(1, by.size()));
@@ -89,12 +99,16 @@ final class Stage {
                 threads,
                 by.size(),
                 () -> tests.stream().map(Model::predictor).toList(),
-                (predictors, i) -> slopes.set(i, slope(z, by.get(i), step, predictors)));
+                (predictors, i) -> slopes.set(i, slope(z, here, by.get(i), step, predictors)));
         return slopes;
     }
 
     private Optional<double[][]> slope(
-            double[] z, int by, double step, List<Model.Predictor> predictors) {
+            double[] z,
+            double[][][] here,
+            int by,
+            double step,
+            List<Model.Predictor> predictors) {
         double[][] slope = new double[tests.size()][];
         for (int t = 0; t < slope.length; t++) {
             slope[t] = new double[scatters.get(t).size()];
@@ -111,12 +125,46 @@ final class Stage {
             }
             double[] high = scatters.get(t).stack(above.get());
             double[] low = scatters.get(t).stack(below.get());
+            double[] middle = scatters.get(t).stack(here[t]);
+            double up = far(t, high, middle);
+            double down = far(t, low, middle);
+            if (up > EDGE * down + NEAR) {
+                high = mirrored(low, middle);
+            } else if (down > EDGE * up + NEAR) {
+                low = mirrored(high, middle);
+            }
             for (int i = 0; i < high.length; i++) {
                 slope[t][i] = (high[i] - low[i]) / (2 * step);
             }
-            scatters.get(t).whiten(slope[t]);
         }
         return Optional.of(slope);
+    }
+
+    /** How far two predictions of a test are from each other, in deviations. */
+    private double far(int test, double[] one, double[] other) {
+        double[] off = one.clone();
+        for (int i = 0; i < off.length; i++) {
+            off[i] -= other[i];
+        }
+        scatters.get(test).whiten(off);
+        return Math.sqrt(dot(off, off));
+    }
+
+    private static double[] mirrored(double[] side, double[] middle) {
+        double[] other = new double[side.length];
+        for (int i = 0; i < side.length; i++) {
+            other[i] = 2 * middle[i] - side[i];
+        }
+        return other;
+    }
+
+    /** As the scatters of now whiten it, a new array. */
+    double[][] whitened(double[][] slope) {
+        double[][] white = new double[slope.length][];
+        for (int t = 0; t < white.length; t++) {
+            white[t] = scatters.get(t).whiten(slope[t].clone());
+        }
+        return white;
     }
 
     /** What channels of a test have in common, whitened. */

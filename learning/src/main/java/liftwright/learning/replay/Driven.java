@@ -40,7 +40,7 @@ public final class Driven {
     private static final double ONE_S = 1e-9;
 
     /** Errors of temperatures in a run's steps over the usual ones, as for cards. */
-    private static final double COARSE = 5;
+    private static final double COARSE = 0.5;
 
     /** What stays. */
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared

@@ -72,7 +72,7 @@ public record Replay(
                 .map(bands -> made(driven, expected, wentS, lags, bands));
     }
 
-    private static List<Optional<Lag>> lags(Driven driven) {
+    static List<Optional<Lag>> lags(Driven driven) {
         List<Optional<Lag>> lags = new ArrayList<>();
         for (int k = 0; k < driven.watched().size(); k++) {
             lags.add(
