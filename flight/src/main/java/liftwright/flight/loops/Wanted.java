@@ -56,19 +56,19 @@ public final class Wanted {
         return kind;
     }
 
-    double x() {
+    public double x() {
         return x;
     }
 
-    double y() {
+    public double y() {
         return y;
     }
 
-    double up() {
+    public double up() {
         return up;
     }
 
-    double headingRad() {
+    public double headingRad() {
         return headingRad;
     }
 }

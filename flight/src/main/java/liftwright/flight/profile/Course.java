@@ -130,18 +130,20 @@ public final class Course {
      * The set point: forward, right, height above the ground of the lowest part, m, heading, rad;
      * then how each of them changes, 1/s.
      *
+     * <p>That of a landing goes on below the ground while it waits to touch it.
+     *
      * @param out in that order, eight numbers, overwritten
      */
     public void point(int leg, double timeS, double[] out) {
         double[] from = points[leg];
         double[] to = points[leg + 1];
         double lasts = endS(leg) - startsS[leg];
-        // a landing's set point goes on down while it waits for the ground
         double moves = tasks[leg] == Task.LAND ? lasts - LANDING_WAIT_S : lasts;
+        double most = moves > 0 ? lasts / moves : 1;
         double share = moves > 0 ? (timeS - startsS[leg]) / moves : 1;
-        boolean going = share >= 0 && share < 1;
+        boolean going = share >= 0 && share < most;
         for (int i = 0; i < 4; i++) {
-            out[i] = from[i] + Math.clamp(share, 0, 1) * (to[i] - from[i]);
+            out[i] = from[i] + Math.clamp(share, 0, most) * (to[i] - from[i]);
             out[4 + i] = going && moves > 0 ? (to[i] - from[i]) / moves : 0;
         }
     }

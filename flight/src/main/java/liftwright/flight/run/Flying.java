@@ -1,0 +1,290 @@
+package liftwright.flight.run;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import liftwright.flight.loops.Standing;
+import liftwright.flight.loops.Wanted;
+import liftwright.flight.motion.BodyState;
+import liftwright.flight.motion.Motion;
+import liftwright.flight.profile.Course;
+import liftwright.flight.profile.Profile;
+import liftwright.physics.Gravity;
+import liftwright.plant.Drive;
+import liftwright.rig.Rig;
+
+/** One flight as it goes. Allocates nothing from tick to tick but where something happens. */
+final class Flying {
+
+    /** How long a held rig is held at its hover before it is let go, s. */
+    private static final double HELD_S = 1.5;
+
+    /** A rig on one foot is let go when its fans carry this share of its weight. */
+    private static final double LIGHT = 0.9;
+
+    private static final int MOST_MOMENTS = 1200;
+
+    private final FlightCase flight;
+    private final Profile profile;
+    private final Scene scene;
+    private final Motion motion;
+    private final Drive drive;
+    private final Rates rates;
+    private final Steersman steersman;
+    private final Lookout lookout;
+    private final CommandDelay line;
+    private final Course course;
+    private final Pilotage pilotage;
+    private final List<FlightOutcome.Event> events = new ArrayList<>();
+    private final Happenings happenings;
+    private final Watching watching;
+    private final Score score;
+    private final Recorder recorder;
+    private final BodyState state = new BodyState();
+    private final BodyState hold = new BodyState();
+    private final Wanted wanted = new Wanted();
+    private final double[] felt = new double[BodyState.OWN];
+    private final double[] force = new double[3];
+    private final double[] speeds;
+    private final double[] fanV;
+    private final double[] duty;
+    private final double weightN;
+    private final int fans;
+    private final int delayTicks;
+    private long tick;
+    private boolean letGo;
+    private boolean converged = true;
+
+    Flying(FlightCase flight, Scene scene, Drive drive, Crew crew, Rates rates) {
+        this.flight = flight;
+        this.scene = scene;
+        this.drive = drive;
+        this.rates = rates;
+        profile = flight.profile();
+        Rig rig = flight.plant().rig();
+        motion = scene.motion();
+        fans = rig.fans().size();
+        speeds = new double[fans];
+        fanV = new double[fans];
+        duty = new double[fans];
+        weightN = scene.frame().massKg() * Gravity.STANDARD_MPS2;
+        steersman = crew.steersman();
+        lookout = crew.lookout(flight, rates.tickS());
+        delayTicks =
+                rates.delayTicks(1 + Deviate.CONTROL_DELAY.of(flight.seed(), flight.number()));
+        line = new CommandDelay(fans, delayTicks / rates.every() + 2);
+        course = Course.of(profile);
+        pilotage = new Pilotage(course, scene.soleM());
+        happenings = new Happenings(rig, profile, drive, events);
+        watching = new Watching(flight, drive, pilotage, events);
+        score = new Score(course);
+        recorder = new Recorder(course.endS() + Watching.LONGER_S, MOST_MOMENTS);
+    }
+
+    FlightOutcome fly() {
+        begin();
+        double timeS = isHeld() ? -HELD_S : 0;
+        double startS = timeS;
+        while (watching.goesOn(timeS)) {
+            tick(timeS);
+            tick++;
+            timeS = startS + tick * rates.tickS();
+            after(timeS);
+        }
+        return outcome(timeS);
+    }
+
+    private boolean isHeld() {
+        return profile.start().on() == Profile.Stand.HELD;
+    }
+
+    private void begin() {
+        letGo = profile.start().on() == Profile.Stand.GROUND;
+        if (isHeld()) {
+            state.rest(0, 0, profile.start().heightM() + scene.soleM(), 0);
+            motion.begin(state);
+        } else {
+            motion.stand(state, 0, 0, 0);
+        }
+        hold.set(state);
+        force[2] = -Gravity.STANDARD_MPS2;
+        lookout.begin(state, force);
+        steersman.begin();
+        line.begin();
+    }
+
+    private void tick(double timeS) {
+        if (timeS >= happenings.nextS()) {
+            happenings.go(timeS, steersman, lookout);
+        }
+        if (happenings.wantsLanding) {
+            pilotage.land(timeS, x(), y(), heightM());
+        }
+        pilotage.go(timeS, watching.isFlying());
+        if (tick % rates.every() == 0) {
+            command();
+        }
+        line.arrive(tick, duty);
+        boolean off = happenings.isZero() || pilotage.isDead() || pilotage.task() == Course.Task.DEAD;
+        for (int fan = 0; fan < fans; fan++) {
+            drive.duty(fan, off ? 0 : duty[fan]);
+        }
+        converged &= motion.step(rates.tickS(), drive, state);
+        motion.specificForceMps2(force);
+        holdStill(timeS);
+        for (int fan = 0; fan < fans; fan++) {
+            speeds[fan] = drive.speedRadps(fan);
+        }
+        lookout.look(tick + 1, state, force, speeds);
+    }
+
+    /** A rig that is held does not move, whatever its fans do. */
+    private void holdStill(double timeS) {
+        if (letGo) {
+            return;
+        }
+        letGo = isHeld() ? timeS + rates.tickS() >= 0 : upN() >= LIGHT * weightN;
+        state.set(hold);
+        Arrays.fill(force, 0);
+        force[2] = -Gravity.STANDARD_MPS2;
+        if (letGo) {
+            motion.begin(state);
+        }
+    }
+
+    private void command() {
+        lookout.felt(felt);
+        pilotage.tell(wanted, watching.isDown());
+        for (int fan = 0; fan < fans; fan++) {
+            fanV[fan] = drive.busV(fan);
+        }
+        steersman.steer(
+                rates.every() * rates.tickS(),
+                felt,
+                standing(),
+                wanted,
+                fanV,
+                line.send(tick + delayTicks));
+    }
+
+    /** On one foot the computer does not know that it stands: its integrals are live. */
+    private Standing standing() {
+        if (!letGo) {
+            return isHeld() ? Standing.TIED : Standing.FREE;
+        }
+        int feet = scene.frame().feet().size();
+        int down = motion.feetDown();
+        if (down == 0 || profile.start().on() == Profile.Stand.ONE_FOOT) {
+            return Standing.FREE;
+        }
+        return 2 * down > feet ? Standing.STANDS : Standing.ONE_FOOT;
+    }
+
+    private void after(double timeS) {
+        boolean inAir = letGo && motion.feetDown() == 0;
+        double tilt = state.tiltRad();
+        watching.look(timeS, inAir, state, heightM(), motion.groundN() / weightN, tilt);
+        if (watching.touched()) {
+            score.touch(watching.sinkMps());
+        }
+        if (inAir && watching.isFlying() && timeS >= 0) {
+            score.air(
+                    pilotage.courseS(timeS),
+                    rates.tickS(),
+                    pilotage.leg(),
+                    pilotage.ended(),
+                    pilotage.point,
+                    x(),
+                    y(),
+                    heightM(),
+                    tilt,
+                    isSaturated());
+        }
+        double powerW = 0;
+        for (int fan = 0; fan < fans; fan++) {
+            powerW += drive.busV(fan) * drive.busA(fan);
+        }
+        score.energy(powerW * rates.tickS());
+        if (timeS >= 0 && recorder.isDue(timeS)) {
+            record(timeS, tilt);
+        }
+    }
+
+    private boolean isSaturated() {
+        for (int fan = 0; fan < fans; fan++) {
+            if (duty[fan] >= 1 || drive.isLimited(fan)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private double upN() {
+        double sum = 0;
+        for (int fan = 0; fan < fans; fan++) {
+            sum -= drive.thrustN(fan) * scene.frame().fans().get(fan).axis().z();
+        }
+        return sum;
+    }
+
+    private double x() {
+        return state.y[BodyState.PX];
+    }
+
+    private double y() {
+        return state.y[BodyState.PY];
+    }
+
+    private double heightM() {
+        return state.heightM() - scene.soleM();
+    }
+
+    private void record(double timeS, double tilt) {
+        double[] q = state.y;
+        double w = q[BodyState.QW];
+        double i = q[BodyState.QX];
+        double j = q[BodyState.QY];
+        double k = q[BodyState.QZ];
+        recorder.row(timeS);
+        recorder.put(FlightSeries.Kind.FORWARD, x());
+        recorder.put(FlightSeries.Kind.RIGHT, y());
+        recorder.put(FlightSeries.Kind.HEIGHT, heightM());
+        recorder.put(FlightSeries.Kind.WANTED_FORWARD, pilotage.point[0]);
+        recorder.put(FlightSeries.Kind.WANTED_RIGHT, pilotage.point[1]);
+        recorder.put(FlightSeries.Kind.WANTED_HEIGHT, Math.max(0, pilotage.point[2]));
+        recorder.put(FlightSeries.Kind.TILT, tilt);
+        recorder.put(
+                FlightSeries.Kind.ROLL,
+                Math.atan2(2 * (w * i + j * k), 1 - 2 * (i * i + j * j)));
+        recorder.put(
+                FlightSeries.Kind.PITCH, Math.asin(Math.clamp(2 * (w * j - k * i), -1, 1)));
+        recorder.put(FlightSeries.Kind.HEADING, state.headingRad());
+        recorder.put(FlightSeries.Kind.CLIMB, state.upMps());
+        recorder.put(FlightSeries.Kind.THRUST, upN());
+        double most = 0;
+        for (int fan = 0; fan < fans; fan++) {
+            most = Math.max(most, drive.dutyInEffect(fan));
+        }
+        recorder.put(FlightSeries.Kind.GREATEST_DUTY, most);
+        recorder.put(FlightSeries.Kind.LEAST_CELL, watching.leastCellV());
+        recorder.put(FlightSeries.Kind.PACK_CURRENT, watching.greatestPackA());
+        recorder.put(FlightSeries.Kind.CHARGE, watching.leastCharge());
+    }
+
+    private FlightOutcome outcome(double timeS) {
+        Optional<liftwright.plant.Discharge.End> first = drive.ended();
+        boolean whole = converged && !drive.failed();
+        FlightOutcome.Figures figures = score.figures(watching.leastCharge());
+        return new FlightOutcome(
+                flight.number(),
+                watching.end(profile.limits(), figures),
+                timeS,
+                figures,
+                first,
+                watching.aborts(),
+                events,
+                recorder.series(),
+                whole);
+    }
+}

@@ -1,0 +1,108 @@
+package liftwright.flight.run;
+
+import java.util.ArrayList;
+import java.util.List;
+import liftwright.flight.motion.Air;
+import liftwright.flight.motion.Airframe;
+import liftwright.flight.motion.Airframes;
+import liftwright.flight.motion.Give;
+import liftwright.flight.motion.Motion;
+import liftwright.flight.motion.Wind;
+import liftwright.flight.profile.Profile;
+
+/**
+ * The body of one flight in the air of one flight, with what is drawn of both.
+ *
+ * @param frame its numbers
+ * @param motion what moves it
+ * @param soleM depth of its lowest part below the centre of mass
+ */
+record Scene(Airframe frame, Motion motion, double soleM) {
+
+    /** Height at which the own wash has faded, over the span of the rig; from memory. */
+    private static final double WASH_REACH = 2;
+
+    static Scene of(FlightCase flight, Airframes frames) {
+        long seed = flight.seed();
+        int number = flight.number();
+        Give give =
+                Give.USUAL.times(
+                        1 + Deviate.HARNESS_FREQUENCY.of(seed, number),
+                        1 + Deviate.HARNESS_DAMPING.of(seed, number),
+                        1 + Deviate.LEGS_FREQUENCY.of(seed, number));
+        Airframe whole = frames.of(flight.p(), give);
+        Airframe free = whole.withLines(List.of());
+        Airframe frame = stood(turned(free, seed, number), flight.profile().start().on());
+        double sole = free.soleDepthM().orElse(0.0);
+        Wind wind =
+                wind(flight).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
+        return new Scene(frame, new Motion(frame, new Air(wind, seed, number)), sole);
+    }
+
+    /** With inertia as it is drawn. */
+    private static Airframe turned(Airframe frame, long seed, int number) {
+        return frame.withInertia(
+                1 + Deviate.INERTIA_ROLL.of(seed, number),
+                1 + Deviate.INERTIA_PITCH.of(seed, number),
+                1 + Deviate.INERTIA_YAW.of(seed, number));
+    }
+
+    /** On one foot it has no other: those on the right. */
+    private static Airframe stood(Airframe frame, Profile.Stand on) {
+        if (on != Profile.Stand.ONE_FOOT) {
+            return frame;
+        }
+        List<Airframe.Foot> right = new ArrayList<>();
+        for (Airframe.Foot foot : frame.feet()) {
+            if (foot.at().y() > 0) {
+                right.add(foot);
+            }
+        }
+        return new Airframe(
+                frame.massKg(),
+                frame.inertia(),
+                frame.fans(),
+                frame.loose(),
+                right,
+                frame.ground(),
+                frame.drag(),
+                frame.lines(),
+                frame.densityKgpm3());
+    }
+
+    private static double span(Airframe frame) {
+        double far = 0.1;
+        for (Airframe.FanLine fan : frame.fans()) {
+            far = Math.max(far, Math.hypot(fan.at().x(), fan.at().y()));
+        }
+        return 2 * far;
+    }
+
+    private static Wind wind(FlightCase flight) {
+        long seed = flight.seed();
+        int number = flight.number();
+        return flight.profile()
+                .wind()
+                .map(
+                        told -> {
+                            double mean =
+                                    told.meanMps() * (1 + Deviate.WIND_SPEED.of(seed, number));
+                            double from = told.fromRad() + Deviate.WIND_FROM.of(seed, number);
+                            Wind wind = Wind.of(mean, from);
+                            if (told.gustMps() > 0) {
+                                double gust =
+                                        told.gustMps()
+                                                * (1 + Deviate.GUST_SIZE.of(seed, number));
+                                wind =
+                                        wind.with(
+                                                new Wind.Gust(
+                                                        told.gustAtS(),
+                                                        gust,
+                                                        told.gustLengthM(),
+                                                        from));
+                            }
+                            return told.turbulent() ? wind : wind.smooth();
+                        })
+                .orElse(Wind.NONE);
+    }
+}
