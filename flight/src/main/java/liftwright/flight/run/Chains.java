@@ -13,6 +13,7 @@ import liftwright.rig.Wiring;
 final class Chains {
 
     /** When what happens, s after the press; infinite where it does not. */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     record Acts(double zeroS, double openS, boolean[] opens) {}
 
     private Chains() {}

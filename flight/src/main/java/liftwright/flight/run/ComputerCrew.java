@@ -48,7 +48,7 @@ public final class ComputerCrew implements Crew {
     /** A rotor of the usual grade at its top speed: e = grade over Ω. */
     private double unbalanceKgm(int fan) {
         var rotor = rig.fans().get(fan).type().rotor();
-        double top = rotor.topSpeed().si();
+        double top = rotor.topSpeed().map(speed -> speed.si()).orElse(0.0);
         double kg = rotor.mass().map(mass -> mass.si()).orElse(0.0);
         return top > 0 ? kg * Vibration.USUAL_GRADE_MPS / top : 0;
     }

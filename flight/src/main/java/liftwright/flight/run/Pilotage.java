@@ -84,7 +84,7 @@ final class Pilotage {
      * @param flying whether it is in the air
      */
     void go(double timeS, boolean flying) {
-        leg = course.at(Math.max(0, courseS(timeS)));
+        leg = Math.max(leg, course.at(Math.max(0, courseS(timeS)) + 1e-9));
         waits =
                 !ended()
                         && !flying

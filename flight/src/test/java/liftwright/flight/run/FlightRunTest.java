@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import liftwright.flight.Examples;
 import liftwright.flight.loops.Craft;
+import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
 import liftwright.flight.profile.Profile;
 import liftwright.plant.Plant;
@@ -30,6 +31,19 @@ class FlightRunTest {
     private static FlightOutcome fly(String text, int number) {
         Profile profile = Examples.profile(RIG, text);
         return run().fly(FlightCase.of(PLANT, profile, 1, number));
+    }
+
+    @Test
+    void theRigsOwnComputerDoesSo() {
+        Profile profile = Examples.profile(RIG, Examples.profileText("curlew", "to-the-wearer"));
+        LoopDesign design = new RigLoops(PLANT.balancing()).design();
+        assertThat(design).isInstanceOf(LoopDesign.Granted.class);
+        FlightRun own =
+                new FlightRun(PLANT, new ComputerCrew(RIG, (LoopDesign.Granted) design));
+        FlightOutcome flown = own.fly(FlightCase.of(PLANT, profile, 1, 0));
+        assertThat(flown.converged()).isTrue();
+        assertThat(flown.end()).as("%s", flown.events()).isEqualTo(FlightOutcome.End.LANDED);
+        assertThat(flown.isWell(profile.limits())).as("%s", flown.figures()).isTrue();
     }
 
     @Test
