@@ -78,7 +78,7 @@ public final class Airframes {
         List<Limb> limbs = balancing.limbs(p);
         List<Airframe.Loose> loose =
                 rig.wearer().isPresent() ? new Wearing(mass, give).masses() : List.of();
-        List<Airframe.Foot> feet = limbs.isEmpty() ? skids(mass, fans) : soles(limbs, centre);
+        List<Airframe.Foot> feet = limbs.isEmpty() ? skids(mass, fans) : soles(limbs, centre.z());
         Airframe bare =
                 new Airframe(
                         mass.massKg(),
@@ -105,17 +105,27 @@ public final class Airframes {
         return new Airframe.Ground(each, damping, each, side, FRICTION);
     }
 
-    /** Heel and ball of both feet, at both edges of the sole. */
-    private static List<Airframe.Foot> soles(List<Limb> limbs, Vec3 centre) {
-        List<Airframe.Foot> feet = new ArrayList<>();
+    /**
+     * Heel and ball of both feet, at both edges of the sole, moved so that their middle is under
+     * the centre of mass: nobody stands otherwise, whatever posture was declared for the hover.
+     */
+    private static List<Airframe.Foot> soles(List<Limb> limbs, double centreDownM) {
+        List<Vec3> ends = new ArrayList<>();
+        Vec3 sum = Vec3.ZERO;
         for (Limb limb : limbs) {
             if (limb.name().endsWith("foot")) {
                 for (Vec3 end : List.of(limb.from(), limb.to())) {
-                    for (double side : new double[] {-HALF_SOLE_M, HALF_SOLE_M}) {
-                        Vec3 at = end.minus(centre).plus(new Vec3(0, side, 0));
-                        feet.add(new Airframe.Foot(at, 0));
-                    }
+                    ends.add(end);
+                    sum = sum.plus(end);
                 }
+            }
+        }
+        Vec3 middle = new Vec3(sum.x() / ends.size(), sum.y() / ends.size(), centreDownM);
+        List<Airframe.Foot> feet = new ArrayList<>();
+        for (Vec3 end : ends) {
+            for (double side : new double[] {-HALF_SOLE_M, HALF_SOLE_M}) {
+                Vec3 at = end.minus(middle).plus(new Vec3(0, side, 0));
+                feet.add(new Airframe.Foot(at, 0));
             }
         }
         return feet;

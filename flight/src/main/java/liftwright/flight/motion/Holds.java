@@ -21,6 +21,7 @@ final class Holds {
     private static final double LOOSE_M = 1;
 
     private final FrameNumbers n;
+    private final double[] first = new double[9];
     private boolean high;
 
     /** Where each foot stands, scene axes, m. */
@@ -54,12 +55,12 @@ final class Holds {
 
     /** Every foot stands where it is. */
     void begin(double[] y) {
-        double[] turn = new double[9];
-        Rotation.matrix(y, QW, turn);
+        Rotation.matrix(y, QW, first);
         for (int foot = 0; foot < n.feet; foot++) {
-            foot(foot, y, turn);
+            foot(foot, y, first);
             spot[2 * foot] = px;
             spot[2 * foot + 1] = py;
+            footN[foot] = press(foot);
         }
     }
 

@@ -1,0 +1,4 @@
+@NullMarked
+package liftwright.flight.motion;
+
+import org.jspecify.annotations.NullMarked;
