@@ -19,7 +19,7 @@ public final class Mixer {
     private static final int ROWS = FanMatrix.ROWS;
 
     /** How cheap a miss is: lift, roll, pitch, yaw, over what all fans give at their most. */
-    private static final double[] CHEAP = {1e-7, 1e-8, 1e-8, 1e-4};
+    private static final double[] CHEAP = {1e-9, 1e-10, 1e-10, 1e-4};
 
     /** A thrust so little beyond a bound is within it, over the fan's most. */
     private static final double ROUNDING = 1e-12;

@@ -6,7 +6,7 @@ import java.util.Arrays;
 final class Small {
 
     /** Of a diagonal element as declared, what is left where a row depends on those before it. */
-    private static final double DEPENDENT = 1e-10;
+    private static final double DEPENDENT = 1e-13;
 
     private Small() {}
 

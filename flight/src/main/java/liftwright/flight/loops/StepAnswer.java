@@ -99,8 +99,8 @@ final class StepAnswer {
 
     private double before(double[] track, int k, double seconds) {
         double at = k - seconds / stepS;
-        if (at <= 0) {
-            return track[0];
+        if (at < 0) {
+            return 0;
         }
         int whole = (int) at;
         double part = at - whole;

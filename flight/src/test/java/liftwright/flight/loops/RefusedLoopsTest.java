@@ -1,0 +1,295 @@
+package liftwright.flight.loops;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import liftwright.plant.body.Inertia;
+import liftwright.rig.Vec3;
+import liftwright.testkit.Seeded;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Random craft for which loops are granted, each spoiled in one way: loops are refused, the reason is
+ * named first, and with the number that is told they are granted again.
+ */
+class RefusedLoopsTest {
+
+    private static final int CRAFT = 8;
+
+    /** A way to spoil a craft, with a value or with one that is told to do. */
+    private enum Spoiled {
+        LIFT(Reason.HOVER_THROTTLE_TOO_HIGH, 1.02) {
+            @Override
+            Craft with(Craft craft, double to) {
+                double share = LoopMaking.authority(craft).liftShare();
+                return fans(craft, fan -> most(fan, to * 1.0001 / share));
+            }
+        },
+        TRIM(Reason.NO_TRIM, 3) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return fans(craft, fan -> moved(fan, new Vec3(to, 0, 0)));
+            }
+        },
+        ROLL(Reason.ROLL_AUTHORITY_SHORT, 0.1) {
+            @Override
+            Craft with(Craft craft, double to) {
+                double times = LoopMaking.authority(craft).rollRadps2() / (to * 1.0001);
+                return inertia(craft, times, 1, 1);
+            }
+        },
+        PITCH(Reason.PITCH_AUTHORITY_SHORT, 0.1) {
+            @Override
+            Craft with(Craft craft, double to) {
+                double times = LoopMaking.authority(craft).pitchRadps2() / (to * 1.0001);
+                return inertia(craft, 1, times, 1);
+            }
+        },
+        YAW(Reason.NO_YAW_AUTHORITY, 0.04) {
+            @Override
+            Craft with(Craft craft, double to) {
+                double times = LoopMaking.authority(craft).yawRadps2() / (to * 1.0001);
+                return inertia(craft, 1, 1, times);
+            }
+        },
+        SPOOL(Reason.SPOOL_LAG_TOO_LONG, 1.5) {
+            @Override
+            Craft with(Craft craft, double to) {
+                double now =
+                        craft.fans().stream().mapToDouble(fan -> fan.rotor().lagS()).max().orElse(1);
+                return fans(craft, fan -> fan.spooled(to / now));
+            }
+        },
+        ESC(Reason.CONTROLLER_DELAY_TOO_LONG, 0.5) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return lags(craft, (l, v) -> new Lags(l.controlHz(), l.computerS(), v, l.gyroS(), l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()), to);
+            }
+        },
+        COMPUTER(Reason.COMPUTER_DELAY_TOO_LONG, 0.5) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return lags(craft, (l, v) -> new Lags(l.controlHz(), v, l.escS(), l.gyroS(), l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()), to);
+            }
+        },
+        SENSOR(Reason.SENSOR_DELAY_TOO_LONG, 0.5) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return lags(craft, (l, v) -> new Lags(l.controlHz(), l.computerS(), l.escS(), v, l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()), to);
+            }
+        },
+        FILTER(Reason.FILTER_TOO_LOW, 0.1) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return lags(craft, (l, v) -> new Lags(l.controlHz(), l.computerS(), l.escS(), l.gyroS(), l.gyroHz(), v, l.velocityS(), l.positionS()), to);
+            }
+        },
+        RATE(Reason.RATE_TOO_LOW, 1) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return lags(craft, (l, v) -> new Lags(v, l.computerS(), l.escS(), l.gyroS(), l.gyroHz(), l.filterHz(), l.velocityS(), l.positionS()), to);
+            }
+        },
+        VELOCITY(Reason.VELOCITY_ESTIMATE_TOO_LATE, 3) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return lags(craft, (l, v) -> new Lags(l.controlHz(), l.computerS(), l.escS(), l.gyroS(), l.gyroHz(), l.filterHz(), v, l.positionS()), to);
+            }
+        },
+        HARNESS(Reason.HARNESS_MODE_TOO_NEAR, 0.4) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return craft.with(new Flexible(to, 0.1, 0.3, Double.POSITIVE_INFINITY));
+            }
+        },
+        LEGS(Reason.LEGS_TOO_NEAR, 0.1) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return craft.with(new Flexible(Double.POSITIVE_INFINITY, 1, 0, to));
+            }
+        },
+        ALIAS(Reason.GYRO_ALIASING, 2000 / (2 * Math.PI) + 1) {
+            @Override
+            Craft with(Craft craft, double to) {
+                return lags(craft, (l, v) -> new Lags(l.controlHz(), l.computerS(), l.escS(), l.gyroS(), v, l.filterHz(), l.velocityS(), l.positionS()), to);
+            }
+        };
+
+        final Reason reason;
+        final double value;
+
+        Spoiled(Reason reason, double value) {
+            this.reason = reason;
+            this.value = value;
+        }
+
+        abstract Craft with(Craft craft, double to);
+
+        private static Craft fans(Craft craft, UnaryOperator<Lifter> change) {
+            return craft.with(craft.fans().stream().map(change).toList());
+        }
+
+        private static Lifter most(Lifter fan, double times) {
+            return new Lifter(
+                    fan.id(),
+                    fan.force(),
+                    fan.moment(),
+                    fan.axis(),
+                    fan.spin(),
+                    fan.hoverN(),
+                    times * fan.mostN(),
+                    fan.limitN(),
+                    times * fan.idleN(),
+                    fan.volts(),
+                    fan.rotor());
+        }
+
+        private static Lifter moved(Lifter fan, Vec3 by) {
+            return new Lifter(
+                    fan.id(),
+                    fan.force(),
+                    fan.moment().plus(by.cross(fan.force())),
+                    fan.axis(),
+                    fan.spin(),
+                    fan.hoverN(),
+                    fan.mostN(),
+                    fan.limitN(),
+                    fan.idleN(),
+                    fan.volts(),
+                    fan.rotor());
+        }
+
+        private static Craft inertia(Craft craft, double roll, double pitch, double yaw) {
+            Inertia i = craft.inertia();
+            return new Craft(
+                    craft.massKg(),
+                    new Inertia(roll * i.xx(), pitch * i.yy(), yaw * i.zz(), 0, 0, 0),
+                    craft.fans(),
+                    craft.hoverV(),
+                    craft.lags(),
+                    craft.flexible(),
+                    craft.yawHeld());
+        }
+
+        private static Craft lags(Craft craft, BiFunction<Lags, Double, Lags> change, double to) {
+            return craft.with(change.apply(craft.lags(), to));
+        }
+    }
+
+    private static List<Craft> able() {
+        List<Craft> found = new ArrayList<>();
+        Seeded.check(
+                40,
+                random -> {
+                    Craft craft = RandomCraft.able(random);
+                    if (found.size() < CRAFT
+                            && LoopDesign.of(craft) instanceof LoopDesign.Granted) {
+                        found.add(craft);
+                    }
+                });
+        assertThat(found).hasSize(CRAFT);
+        return found;
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void aPlantedReasonIsNamed(Spoiled how) {
+        for (Craft craft : able()) {
+            LoopDesign found = LoopDesign.of(how.with(craft, how.value));
+            assertThat(found).as("%s", how).isInstanceOf(LoopDesign.Refused.class);
+            var refused = (LoopDesign.Refused) found;
+            assertThat(refused.reason()).as("%s", refused).isEqualTo(how.reason);
+            assertThat(refused.words()).isNotBlank();
+            if (how == Spoiled.TRIM) {
+                continue;
+            }
+            LoopDesign.Would would = refused.would().getFirst();
+            assertThat(would.now()).isNotEqualTo(would.to());
+            assertThat(LoopDesign.of(how.with(craft, would.to())))
+                    .as("%s with %s", how, would)
+                    .isInstanceOf(LoopDesign.Granted.class);
+        }
+    }
+
+    /** Two reasons at once: no number alone would do, and what would do together is told. */
+    @Test
+    void lagsTogether() {
+        for (Craft craft : able()) {
+            Craft spoiled = Spoiled.ESC.with(Spoiled.COMPUTER.with(craft, 0.4), 0.5);
+            var refused = (LoopDesign.Refused) LoopDesign.of(spoiled);
+            assertThat(refused.reason()).isEqualTo(Reason.CONTROLLER_DELAY_TOO_LONG);
+            LoopDesign.Would all = refused.would().getFirst();
+            assertThat(LoopDesign.of(spoiled.with(all.to() / all.now())))
+                    .isInstanceOf(LoopDesign.Granted.class);
+            assertThat(LoopDesign.of(spoiled.with(1.02 * all.to() / all.now())))
+                    .isInstanceOf(LoopDesign.Refused.class);
+        }
+    }
+
+    private static Asked declared(Loop.Level level, Asked.Declared what) {
+        Map<Loop.Level, Asked.Declared> map = new EnumMap<>(Loop.Level.class);
+        map.put(level, what);
+        return new Asked(Math.toRadians(50), 2, 2.5, map);
+    }
+
+    /** Declared crossovers: those of the design are granted, twice as fast ones are not. */
+    @Test
+    void declaredCrossoversAreChecked() {
+        for (Craft craft : able()) {
+            var free = (LoopDesign.Granted) LoopDesign.of(craft);
+            double at = free.loop(Axis.ROLL, Loop.Level.RATE).crossoverRadps();
+            double pitch = free.loop(Axis.PITCH, Loop.Level.RATE).crossoverRadps();
+            Asked same = crossover(Loop.Level.RATE, Math.min(at, pitch) * 0.99);
+            assertThat(LoopDesign.of(craft, same)).isInstanceOf(LoopDesign.Granted.class);
+            Asked fast = crossover(Loop.Level.RATE, 2.5 * Math.max(at, pitch));
+            var refused = (LoopDesign.Refused) LoopDesign.of(craft, fast);
+            assertThat(refused.reason()).isEqualTo(Reason.DECLARED_CROSSOVER_TOO_HIGH);
+            double hz = refused.would().getFirst().to();
+            assertThat(LoopDesign.of(craft, crossover(Loop.Level.RATE, 2 * Math.PI * hz * 0.999)))
+                    .isInstanceOf(LoopDesign.Granted.class);
+        }
+    }
+
+    private static Asked crossover(Loop.Level level, double radps) {
+        return declared(
+                level,
+                new Asked.Declared(
+                        OptionalDouble.of(radps), OptionalDouble.empty(), Optional.empty()));
+    }
+
+    /** A velocity loop without its integral is refused; a greater margin slows the loops. */
+    @Test
+    void declaredIntegralAndMarginCount() {
+        for (Craft craft : able()) {
+            Asked without =
+                    declared(
+                            Loop.Level.VELOCITY,
+                            new Asked.Declared(
+                                    OptionalDouble.empty(),
+                                    OptionalDouble.empty(),
+                                    Optional.of(false)));
+            var refused = (LoopDesign.Refused) LoopDesign.of(craft, without);
+            assertThat(refused.reason()).isEqualTo(Reason.DECLARED_WITHOUT_INTEGRAL);
+            Asked wide =
+                    declared(
+                            Loop.Level.RATE,
+                            new Asked.Declared(
+                                    OptionalDouble.empty(),
+                                    OptionalDouble.of(Math.toRadians(60)),
+                                    Optional.empty()));
+            if (LoopDesign.of(craft, wide) instanceof LoopDesign.Granted slow) {
+                Loop rate = slow.loop(Axis.ROLL, Loop.Level.RATE);
+                assertThat(rate.phaseMarginRad()).isGreaterThan(Math.toRadians(60) - 1e-5);
+            }
+        }
+    }
+}
