@@ -32,13 +32,13 @@ final class Aliasing {
     /** Least rate above the present one at which nothing shows below a frequency, Hz. */
     static OptionalDouble rateHz(double leastHz, double mostHz, double nowHz, double aboveHz) {
         // Beyond the highest vibration and the band above it, nothing of it folds below the band.
-        double enough = mostHz + aboveHz;
+        double enough = (mostHz + aboveHz) * (1 + 1e-9);
         if (leastHz < aboveHz) {
             return OptionalDouble.empty();
         }
         double step = 0.001 * enough;
         for (double rate = nowHz; rate < enough; rate += step) {
-            if (lowestShownHz(leastHz, mostHz, rate) >= aboveHz) {
+            if (lowestShownHz(leastHz, mostHz, rate) > aboveHz) {
                 return OptionalDouble.of(rate);
             }
         }

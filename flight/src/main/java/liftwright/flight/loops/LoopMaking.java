@@ -11,11 +11,10 @@ final class LoopMaking {
     private LoopMaking() {}
 
     static LoopDesign design(Craft craft, Asked asked) {
-        var refusing = new Refusing(craft, asked);
         LoopDesign.Authority authority = authority(craft);
+        var refusing = new Refusing(craft, asked, authority);
         Optional<LoopDesign.Refused> against =
-                refusing.ofAuthority(authority, new Reserves(craft).trims())
-                        .or(refusing::ofIntegral);
+                refusing.ofAuthority(new Reserves(craft).trims()).or(refusing::ofIntegral);
         if (against.isPresent()) {
             return against.get();
         }
@@ -32,10 +31,6 @@ final class LoopMaking {
             return against.get();
         }
         return new LoopDesign.Granted(craft, loops(attempt), authority);
-    }
-
-    static Attempt attempt(Craft craft, Asked asked) {
-        return Attempt.of(craft, asked, authority(craft));
     }
 
     static LoopDesign.Authority authority(Craft craft) {

@@ -14,14 +14,18 @@ final class Refusing {
     private final Craft craft;
     private final Asked asked;
 
-    Refusing(Craft craft, Asked asked) {
+    /** At hover: no lag changes it. */
+    private final LoopDesign.Authority authority;
+
+    Refusing(Craft craft, Asked asked, LoopDesign.Authority authority) {
         this.craft = craft;
         this.asked = asked;
+        this.authority = authority;
     }
 
     /** Too little lift, no trim, too little authority: before any loop is made. */
-    Optional<LoopDesign.Refused> ofAuthority(LoopDesign.Authority authority, boolean trims) {
-        if (authority.liftShare() < Asked.LEAST_LIFT_SHARE) {
+    Optional<LoopDesign.Refused> ofAuthority(boolean trims) {
+        if (authority.liftShare() > 0 && authority.liftShare() < Asked.LEAST_LIFT_SHARE) {
             return refuse(
                     new LoopDesign.Would(
                             Reason.HOVER_THROTTLE_TOO_HIGH,
@@ -113,7 +117,7 @@ final class Refusing {
         Loop.Level level = shaped.levels().get(at);
         List<LoopDesign.Would> would = new ArrayList<>();
         double now = shaped.radps().get(at);
-        highest(shaped.axis(), level)
+        highest(level)
                 .ifPresent(
                         to ->
                                 would.add(
@@ -151,16 +155,14 @@ final class Refusing {
                 would);
     }
 
-    /** What the loop would be without its declared crossover. */
-    private OptionalDouble highest(Axis axis, Loop.Level level) {
-        Attempt free = LoopMaking.attempt(craft, asked.without(level));
-        for (Shaped shaped : free.shaped()) {
-            int at = shaped.levels().indexOf(level);
-            if (shaped.axis() == axis && at >= 0) {
-                return OptionalDouble.of(shaped.radps().get(at));
-            }
-        }
-        return OptionalDouble.empty();
+    /** What the loop would be without its declared crossover, on the slowest axis it is for. */
+    private OptionalDouble highest(Loop.Level level) {
+        return Attempt.of(craft, asked.without(level), authority).shaped().stream()
+                .filter(shaped -> shaped.axis() != Axis.YAW && shaped.axis() != Axis.CLIMB)
+                .filter(shaped -> shaped.axis() != Axis.ACROSS || level != Loop.Level.ATTITUDE)
+                .filter(shaped -> shaped.levels().contains(level))
+                .mapToDouble(shaped -> shaped.radps().get(shaped.levels().indexOf(level)))
+                .min();
     }
 
     /** One per revolution that shows as a turning the loops would follow. */
@@ -256,7 +258,7 @@ final class Refusing {
     }
 
     private boolean fast(Craft other) {
-        return LoopMaking.attempt(other, asked).slow().isEmpty();
+        return Attempt.of(other, asked, authority).slow().isEmpty();
     }
 
     private static double change(LoopDesign.Would would) {

@@ -5,6 +5,9 @@ final class RobustLoops {
 
     private static final double[] FACTORS = {1 - Asked.DOUBT, 1, 1 + Asked.DOUBT};
 
+    /** Where stability is asked: the corners. */
+    private static final double[] ENDS = {1 - Asked.DOUBT, 1 + Asked.DOUBT};
+
     /** Margins that must be left then: 10° and a tenth of gain. */
     private static final double LEFT_RAD = Math.toRadians(10);
 
@@ -14,10 +17,14 @@ final class RobustLoops {
 
     /** Worst margins of a stage over all pairs of factors. */
     static Loop.Worst worst(Cascade cascade, int stage, double radps) {
+        return worst(cascade, stage, radps, FACTORS);
+    }
+
+    private static Loop.Worst worst(Cascade cascade, int stage, double radps, double[] factors) {
         double phase = Double.POSITIVE_INFINITY;
         double gain = Double.POSITIVE_INFINITY;
-        for (double inertia : FACTORS) {
-            for (double lags : FACTORS) {
+        for (double inertia : factors) {
+            for (double lags : factors) {
                 Margins margins = Shaper.margins(cascade, stage, radps, inertia, lags);
                 phase = Math.min(phase, margins.phaseMarginRad());
                 gain = Math.min(gain, margins.gainMargin());
@@ -32,7 +39,7 @@ final class RobustLoops {
     static boolean stable(Shaped shaped) {
         int first = shaped.cascade().stages().size() - shaped.levels().size();
         for (int k = Math.max(0, -first); k < shaped.levels().size(); k++) {
-            Loop.Worst worst = worst(shaped.cascade(), first + k, shaped.radps().get(k));
+            Loop.Worst worst = worst(shaped.cascade(), first + k, shaped.radps().get(k), ENDS);
             if (worst.phaseMarginRad() < LEFT_RAD || worst.gainMargin() < LEFT_GAIN) {
                 return false;
             }

@@ -9,7 +9,7 @@ import java.util.function.DoubleUnaryOperator;
 final class Sweep {
 
     /** Steps over the range; a delay turns by less than a quarter round between two of them. */
-    private static final int STEPS = 600;
+    private static final int STEPS = 300;
 
     private final Transfer transfer;
     private final double[] radps = new double[STEPS + 1];

@@ -11,7 +11,9 @@ import org.hipparchus.analysis.solvers.LaguerreSolver;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 
-/** Granted loops judged by others: roots with the delay as a fraction, and delays stepped as such. */
+/**
+ * Granted loops judged by others: roots with the delay as a fraction, and delays stepped as such.
+ */
 class GrantedLoopsTest {
 
     /** Crafts for which loops are granted. */
@@ -53,9 +55,9 @@ class GrantedLoopsTest {
     }
 
     /**
-     * The rate loop's polynomial with Padé's fraction of sixth order for its delay: stable as it is and
-     * at all corners of ± 30 %; at 0.98 of its gain margin still, at 1.02 no more. Roots by Laguerre's
-     * method of a library.
+     * The rate loop's polynomial with Padé's fraction of sixth order for its delay: stable as it is
+     * and at all corners of ± 30 %; at 0.98 of its gain margin still, at 1.02 no more. Roots by
+     * Laguerre's method of a library.
      */
     @Test
     void rootsAgreeWithMargins() {

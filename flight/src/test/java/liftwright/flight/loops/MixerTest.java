@@ -88,9 +88,7 @@ class MixerTest {
                         double[] found = given(craft, duty, volt);
                         for (int row = 0; row < 4; row++) {
                             assertThat(found[row])
-                                    .isCloseTo(
-                                            wanted[row],
-                                            within(1e-9 * craft.weightN()));
+                                    .isCloseTo(wanted[row], within(1e-9 * craft.weightN()));
                         }
                     }
                 });
@@ -99,8 +97,8 @@ class MixerTest {
 
     /**
      * At bounds: where a linear programme finds that lift and tilt can be given with yaw left free,
-     * they are, to a thousandth; and yaw then comes as near as the programme's best, to a hundredth of
-     * its range. Fans that are known lost take no part.
+     * they are, to a thousandth; and yaw then comes as near as the programme's best, to a hundredth
+     * of its range. Fans that are known lost take no part.
      */
     @Test
     void liftAndTiltComeBeforeYaw() {
@@ -251,10 +249,7 @@ class MixerTest {
                 base += c[f] * low[f];
             }
             return switch (BoundedProgram.greatest(
-                    c,
-                    new double[][] {rows[0], rows[1], rows[2]},
-                    right(wanted, 3),
-                    span)) {
+                    c, new double[][] {rows[0], rows[1], rows[2]}, right(wanted, 3), span)) {
                 case BoundedProgram.Found found -> (found.value() + base) * scale;
                 default -> throw new AssertionError("held before");
             };

@@ -8,7 +8,9 @@ import liftwright.plant.body.Inertia;
 import liftwright.rig.PartId;
 import liftwright.rig.Vec3;
 
-/** Invented craft of 4 to 16 fans round a centre, each with lags, cants and swirl of its own kind. */
+/**
+ * Invented craft of 4 to 16 fans round a centre, each with lags, cants and swirl of its own kind.
+ */
 final class RandomCraft {
 
     private RandomCraft() {}
@@ -71,13 +73,7 @@ final class RandomCraft {
     }
 
     static Lifter lifter(
-            int number,
-            Vec3 at,
-            Vec3 axis,
-            int spin,
-            double hoverN,
-            double mostN,
-            double spoolS) {
+            int number, Vec3 at, Vec3 axis, int spin, double hoverN, double mostN, double spoolS) {
         double speed = 2000;
         double torqueM = 0.02;
         double swirl = 0.2;
