@@ -19,7 +19,7 @@ final class ExplainGrammar {
                                 + " tell more.");
         spec.addPositional(
                 PositionalParamSpec.builder()
-                        .paramLabel("RIG [TEST]")
+                        .paramLabel("RIG [TEST|FILE...]")
                         .hideParamSyntax(true)
                         .index("0..*")
                         .arity("1..*")
@@ -28,8 +28,14 @@ final class ExplainGrammar {
                         .auxiliaryTypes(String.class)
                         .description(
                                 "A rig file, or a folder with a rig.yaml in it; then a test of its"
-                                        + " logbook. Without one: the latest.")
+                                        + " logbook, or logs of one test that are in no logbook."
+                                        + " Without any: the latest test.")
                         .build());
+        spec.addOption(
+                Grammar.value(
+                        LogGrammar.MAP,
+                        "FILE",
+                        "With logs that are files: what their heads are called here."));
         spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
         spec.addOption(Grammar.value(Grammar.HTML, "FILE", "Also write a sheet of HTML to print."));
         spec.addOption(Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));

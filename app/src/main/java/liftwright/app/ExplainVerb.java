@@ -1,6 +1,7 @@
 package liftwright.app;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -45,8 +46,14 @@ final class ExplainVerb {
         options.look(); // a wrong option shall not wait for the answer
         Settings settings = settings();
         List<String> words = options.names();
-        if (words.size() > 2) {
-            throw new UsageException("explain RIG [TEST]: name one test");
+        List<String> rest = words.subList(1, words.size());
+        boolean files = !rest.isEmpty() && rest.stream().allMatch(this::isFile);
+        if (rest.size() > 1 && !files) {
+            throw new UsageException("explain RIG [TEST]: name one test, or logs that are files");
+        }
+        if (!files && options.text(LogGrammar.MAP).isPresent()) {
+            throw new UsageException(
+                    LogGrammar.MAP + " is for logs that are files: tests were read in with theirs");
         }
         RigSource source =
                 RigSource.of(UserFile.of(words.getFirst(), around.folder()))
@@ -59,10 +66,14 @@ final class ExplainVerb {
         Optional<Sheet> sheet = options.text(Grammar.HTML).map(named -> Sheet.at(named, around));
         Logbook logbook = Logbook.at(source.file().path());
         try {
+            if (files) {
+                return explained(source, rig.get(), rest, settings, sheet);
+            }
             StoredTest test = test(logbook, words.stream().skip(1).findFirst());
             return explained(source, rig.get(), logbook, test, settings, sheet);
         } catch (IOException e) {
-            throw new UsageException("the logbook cannot be read: " + e.getMessage());
+            throw new UsageException(
+                    (files ? "the logs" : "the logbook") + " cannot be read: " + e.getMessage());
         } catch (NotDrivenException | NotToldException | ImpossibleValueException e) {
             throw new UsageException(source.file().named() + ": " + e.getMessage());
         }
@@ -81,24 +92,61 @@ final class ExplainVerb {
         try (Engine engine = Engine.start(logbook.folder())) {
             recording = logbook.recording(test, engine::samples, MOST_SAMPLES);
         }
+        return explained(
+                source,
+                new LearningCase(
+                        then,
+                        test.entry().rig().digest(),
+                        test.id().text(),
+                        recording,
+                        Optional.empty()),
+                settings,
+                sheet);
+    }
+
+    /** Logs that are in no logbook, on the rig as it is. */
+    private Exit explained(
+            RigSource source,
+            Rig rig,
+            List<String> files,
+            Settings settings,
+            Optional<Sheet> sheet)
+            throws IOException {
+        LogFiles.Read read = new LogFiles(options, around).read(files, rig, MOST_SAMPLES);
+        if (read.aside() > 0) {
+            say(
+                    read.aside()
+                            + " rows were set aside: liftwright log add keeps them with their"
+                            + " reasons");
+        }
+        return explained(
+                source,
+                new LearningCase(
+                        rig,
+                        source.digest(),
+                        String.join(", ", files),
+                        read.recording(),
+                        Optional.empty()),
+                settings,
+                sheet);
+    }
+
+    private boolean isFile(String word) {
+        return EntryId.parse(word).isEmpty()
+                && Files.isRegularFile(UserFile.path(word, around.folder()));
+    }
+
+    private Exit explained(
+            RigSource source, LearningCase about, Settings settings, Optional<Sheet> sheet) {
         boolean watched = options.has(Grammar.PROGRESS) || around.errIsTerminal();
         var progress = new Progress(voice, watched, interrupt);
-        Optional<LearningAnswer> answer =
-                Learning.ask(
-                        new LearningCase(
-                                then,
-                                test.entry().rig().digest(),
-                                test.id().text(),
-                                recording,
-                                Optional.empty()),
-                        settings,
-                        progress);
+        Optional<LearningAnswer> answer = Learning.ask(about, settings, progress);
         progress.wipe();
         if (answer.isEmpty()) {
             say("stopped; the test was not explained");
             return Exit.STOPPED_EARLY;
         }
-        return show(source, then, answer.get(), sheet);
+        return show(source, about.rig(), answer.get(), sheet);
     }
 
     /** As it was on the day of the test; with what tests found where it is the same still. */

@@ -22,11 +22,9 @@ import liftwright.logbook.reading.Imported;
 import liftwright.logbook.reading.LogMap;
 import liftwright.logbook.reading.LogOutcome;
 import liftwright.logbook.reading.LogReading;
-import liftwright.logbook.reading.MapReading;
 import liftwright.logbook.reading.Source;
 import liftwright.logbook.store.Logbook;
 import liftwright.logbook.store.StoredTest;
-import liftwright.report.ProblemReport;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
@@ -50,9 +48,10 @@ record LogAdding(
             throw new UsageException(
                     "log add RIG FILE…: name the logs of the test. See: liftwright log --help");
         }
-        List<Source> sources = sources(files);
+        LogFiles logs = new LogFiles(options, around);
+        List<Source> sources = logs.sources(files);
         Said said = said(source.read().rig().orElseThrow());
-        LogMap map = map();
+        LogMap map = logs.map();
         boolean fresh = !Files.exists(logbook.folder());
         Files.createDirectories(logbook.folder());
         var shown = progress.get();
@@ -62,7 +61,7 @@ record LogAdding(
             LogOutcome outcome =
                     LogReading.read(sources, map, source.read().rig().orElseThrow(), engine);
             return switch (outcome) {
-                case LogOutcome.Refused(var problems) -> throw refused(problems);
+                case LogOutcome.Refused(var problems) -> throw logs.refused(problems);
                 case LogOutcome.Read(var imported) ->
                         keep(source, logbook, sources, imported, said, date);
             };
@@ -82,49 +81,6 @@ record LogAdding(
             }
         }
         Files.delete(folder);
-    }
-
-    private UsageException refused(List<Problem> problems) {
-        return new UsageException(
-                ProblemReport.write(
-                                problems.getFirst().at().file(),
-                                "a log",
-                                "",
-                                problems,
-                                options.look())
-                        .strip());
-    }
-
-    private List<Source> sources(List<String> files) {
-        var sources = new ArrayList<Source>();
-        for (String named : files) {
-            Path file = UserFile.path(named, around.folder());
-            if (!Files.isRegularFile(file)) {
-                throw new UsageException("no file " + named);
-            }
-            sources.add(new Source(named, file));
-        }
-        return sources;
-    }
-
-    private LogMap map() {
-        Optional<String> named = options.text(LogGrammar.MAP);
-        if (named.isEmpty()) {
-            return LogMap.NONE;
-        }
-        var file = new UserFile(named.get(), UserFile.path(named.get(), around.folder()));
-        MapReading read = MapReading.read(file.named(), file.read());
-        return read.map()
-                .orElseThrow(
-                        () ->
-                                new UsageException(
-                                        ProblemReport.write(
-                                                        file.named(),
-                                                        "a map of a log",
-                                                        "",
-                                                        read.problems(),
-                                                        options.look())
-                                                .strip()));
     }
 
     private Said said(Rig rig) {
