@@ -28,35 +28,62 @@ final class FanSums {
         if (loads.fans != n.fans) {
             throw new IllegalArgumentException("loads of another number of fans");
         }
-        Arrays.fill(sum, 0);
-        Arrays.fill(drag, 0);
         for (int moment = 0; moment < FanLoads.MOMENTS; moment++) {
             add(loads, moment);
         }
+        double[] to = drag;
+        double[] rows = n.drag;
+        Arrays.fill(to, 0);
         for (int fan = 0; fan < n.fans; fan++) {
             double flow = loads.flowKgps[FanLoads.MIDDLE * n.fans + fan];
             int at = FrameNumbers.DRAG * fan;
             for (int k = 0; k < FrameNumbers.DRAG; k++) {
-                drag[k] += flow * n.drag[at + k];
+                to[k] += flow * rows[at + k];
             }
         }
     }
 
+    /** Written out: this is half of the time of a step of many fans. */
     private void add(FanLoads loads, int moment) {
-        int to = TERMS * moment;
+        double[] rows = n.push;
+        double fx = 0;
+        double fy = 0;
+        double fz = 0;
+        double nx = 0;
+        double ny = 0;
+        double nz = 0;
+        double hx = 0;
+        double hy = 0;
+        double hz = 0;
         for (int fan = 0; fan < n.fans; fan++) {
             int from = moment * n.fans + fan;
             int at = FrameNumbers.PUSH * fan;
             double thrust = loads.thrustN[from];
             double reaction = loads.reactionNm[from];
             double spin = loads.spinNms[from];
-            for (int k = 0; k < 3; k++) {
-                double axis = n.push[at + k];
-                sum[to + k] += thrust * n.push[at + 3 + k];
-                sum[to + 3 + k] += thrust * n.push[at + 6 + k] + reaction * axis;
-                sum[to + 6 + k] += spin * axis;
-            }
+            double x = rows[at];
+            double y = rows[at + 1];
+            double z = rows[at + 2];
+            fx += thrust * rows[at + 3];
+            fy += thrust * rows[at + 4];
+            fz += thrust * rows[at + 5];
+            nx += thrust * rows[at + 6] + reaction * x;
+            ny += thrust * rows[at + 7] + reaction * y;
+            nz += thrust * rows[at + 8] + reaction * z;
+            hx += spin * x;
+            hy += spin * y;
+            hz += spin * z;
         }
+        int to = TERMS * moment;
+        sum[to] = fx;
+        sum[to + 1] = fy;
+        sum[to + 2] = fz;
+        sum[to + 3] = nx;
+        sum[to + 4] = ny;
+        sum[to + 5] = nz;
+        sum[to + 6] = hx;
+        sum[to + 7] = hy;
+        sum[to + 8] = hz;
     }
 
     /** Force of all fans together, N, at the end of the step taken last. */
