@@ -158,8 +158,9 @@ public final class Drive {
         FanType.Controller controller = of.type().controller();
         numbers.exitM2[fan] = of.type().exitArea().si();
         topRadps[fan] = topRadps(of.type());
-        delayS[fan] = 0;
-        slewPerS[fan] = Double.POSITIVE_INFINITY;
+        delayS[fan] = controller.switching().delay().map(late -> late.si()).orElse(0.0);
+        slewPerS[fan] =
+                controller.switching().slew().map(most -> most.si()).orElse(Double.POSITIVE_INFINITY);
         hand[fan] =
                 switch (of.spin()) {
                     case RIGHT_HAND -> 1;

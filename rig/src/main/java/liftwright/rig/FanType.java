@@ -252,16 +252,28 @@ public record FanType(
     }
 
     /**
-     * How a controller switches.
+     * How a controller switches and follows.
      *
      * @param braking empty where it is not declared
      * @param frequency of its pulse width modulation, Hz
      * @param capacitorResistance in series with its capacitance, Ω
+     * @param delay from command to torque, s; empty where it follows at once
+     * @param slew fastest change of duty, 1/s; nothing limits it where it is empty
      */
     public record Switching(
             Optional<Braking> braking,
             Optional<Quantity> frequency,
-            Optional<Quantity> capacitorResistance) {
+            Optional<Quantity> capacitorResistance,
+            Optional<Quantity> delay,
+            Optional<Quantity> slew) {
+
+        /** A controller that follows at once. */
+        public Switching(
+                Optional<Braking> braking,
+                Optional<Quantity> frequency,
+                Optional<Quantity> capacitorResistance) {
+            this(braking, frequency, capacitorResistance, Optional.empty(), Optional.empty());
+        }
 
         /** Nothing is declared. */
         public static final Switching UNKNOWN =

@@ -293,6 +293,14 @@ class PublishedFormatTest {
     }
 
     @Test
+    void howControllersFollowIsBound() {
+        FanType type = Texts.rig(Good.resource("/format/v1-flight.yaml")).fanTypes().getFirst();
+        FanType.Switching switching = type.controller().switching();
+        assertThat(switching.delay().orElseThrow().si()).isEqualTo(0.004);
+        assertThat(switching.slew().orElseThrow().si()).isEqualTo(30);
+    }
+
+    @Test
     void sensorsEstimatorAndLoopsAreBound() {
         Control control = Texts.rig(Good.resource("/format/v1-flight.yaml")).control();
         assertThat(control.sensors())

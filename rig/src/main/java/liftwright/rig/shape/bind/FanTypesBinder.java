@@ -214,7 +214,9 @@ final class FanTypesBinder {
                 new FanType.Switching(
                         fields.get(ControllerKeys.BRAKING),
                         fields.get(ControllerKeys.SWITCHING_FREQUENCY),
-                        fields.get(ControllerKeys.CAPACITOR_RESISTANCE)),
+                        fields.get(ControllerKeys.CAPACITOR_RESISTANCE),
+                        fields.get(ControllerKeys.DELAY),
+                        fields.get(ControllerKeys.SLEW)),
                 warmth.controller(fields, ledger.value(type, FanTypeKeys.MASS)),
                 new FanType.Misbehaviour(
                         ledger.value(fields, ControllerKeys.SIGNAL_LOSS),

@@ -122,13 +122,21 @@ public final class ControllerKeys {
                             "it adds no ripple")
                     .readBy(Key.Question.ENDURANCE);
     public static final Key<Quantity> DELAY =
-            later("delay", Amount.notNegative(Measure.TIME), "From command to torque.", "4 ms");
+            open(
+                            "delay",
+                            Amount.notNegative(Measure.TIME),
+                            "From command to torque.",
+                            "4 ms",
+                            "it follows at once, which is kinder than true")
+                    .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> SLEW =
-            later(
-                    "slew",
-                    Amount.positive(Measure.PER_SECOND),
-                    "Fastest change of duty that it allows.",
-                    "300 %/s");
+            open(
+                            "slew",
+                            Amount.positive(Measure.PER_SECOND),
+                            "Fastest change of duty that it allows.",
+                            "300 %/s",
+                            "it follows as fast as it is told")
+                    .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> START_TIME =
             later(
                     "start time",
