@@ -106,9 +106,7 @@ final class Happenings {
         if (!opened && told.atS() + acts.get().openS() <= timeS) {
             opened = true;
             drive.kill(acts.get().opens());
-            events.add(
-                    new FlightOutcome.Event(
-                            timeS, "the kill has opened its contactors", told.id()));
+            events.add(new FlightOutcome.Event(timeS, "the kill has opened its contactors", told.id()));
         }
     }
 
