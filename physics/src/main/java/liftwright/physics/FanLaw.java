@@ -180,8 +180,8 @@ public final class FanLaw {
 
     /**
      * The same as a share of the still-air exit speed, for loops: x of (1 + K) x³ − u² x = 1 + K.
-     * Starts with the root's series in ε = u²/(1 + K), 1 + ε/3 − ε³/81, and takes two steps of
-     * Newton's, which leaves rounding up to ε = ½.
+     * Starts with the root's series in ε = u²/(1 + K), 1 + ε/3 − ε³/81 + …, and takes one step of
+     * Newton's, or two where ε is above a hundredth: that leaves rounding up to ε = ½.
      *
      * @param inflowShare u = V_a/V_e0
      * @param loss K ≥ 0
@@ -196,7 +196,9 @@ public final class FanLaw {
             return exitSpeedWithInflowMps(1, inflowShare, loss);
         }
         double exit = 1 + inflow / 3 - inflow * inflow * inflow / 81;
-        exit -= (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
+        if (inflow > 0.01) {
+            exit -= (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
+        }
         return exit - (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
     }
 

@@ -60,6 +60,9 @@ public final class Drive {
     private static final double NETWORK_S = 0.005;
     private static final double HEAT_S = 0.1;
 
+    /** How often all limits are looked at, even those that nothing has come near to. */
+    private static final double LOOK_S = 0.1;
+
     private final Assembler parts;
     private final Rig rig;
     private final Workspace own;
@@ -100,6 +103,7 @@ public final class Drive {
     private long solveNext;
     private double warmedS;
     private double warmNextS;
+    private double lookNextS;
 
     /** Length of the step of the supply that is at work; 0 for a point at a jump, s. */
     private double intervalS;
@@ -145,7 +149,8 @@ public final class Drive {
                         state,
                         fans,
                         circuit,
-                        heat);
+                        heat,
+                        rig.packs().stream().mapToInt(pack -> pack.series()).toArray());
     }
 
     private WarmRotors warming(HeatNumbers of) {
@@ -244,6 +249,7 @@ public final class Drive {
         solveNext = 0;
         warmedS = 0;
         warmNextS = 0;
+        lookNextS = 0;
     }
 
     /**
@@ -371,7 +377,7 @@ public final class Drive {
         fed();
         intervalS = 0;
         failed |= !stepper.begin(cells, state);
-        if (!failed && limits.look()) {
+        if (!failed && limits.look(true)) {
             again();
         }
         settled();
@@ -446,7 +452,11 @@ public final class Drive {
         failed |= !stepper.flow(intervalS);
         solvedAt = steps;
         solveNext = steps + everySteps();
-        boolean lost = limits.look();
+        boolean whole = state.timeS() >= lookNextS - ROUNDING;
+        boolean lost = limits.look(whole);
+        if (whole) {
+            lookNextS = state.timeS() + LOOK_S;
+        }
         if (heat.isPresent() && state.timeS() >= warmNextS - ROUNDING) {
             lost |= warm();
         }
@@ -480,7 +490,7 @@ public final class Drive {
         do {
             fed();
             failed |= !stepper.again();
-        } while (!failed && limits.look());
+        } while (!failed && limits.look(false));
         settled();
     }
 

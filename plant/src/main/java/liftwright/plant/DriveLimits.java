@@ -19,6 +19,11 @@ final class DriveLimits implements RunLimits.Pull {
         Cause.RESERVE, Cause.CELL_VOLTAGE, Cause.CELL_CURRENT, Cause.CUT_OFF, Cause.EMPTY
     };
 
+    private static final double WEAKER_V = 0.4;
+
+    /** Cells in series of each pack. */
+    private final int[] series;
+
     private final RunLimits limits;
     private final ReachedTimes times;
     private final SupplyStepper stepper;
@@ -30,7 +35,8 @@ final class DriveLimits implements RunLimits.Pull {
     /** Distance of each cause and part at the last look; infinite before the first. */
     private final double[][] before = new double[BY_LOOK.length][];
 
-    private double lookedS;
+    /** When that was, s. */
+    private final double[][] seenS = new double[BY_LOOK.length][];
 
     DriveLimits(
             RunLimits limits,
@@ -39,7 +45,9 @@ final class DriveLimits implements RunLimits.Pull {
             SupplyState state,
             SpinningFans fans,
             Circuit circuit,
-            Optional<HeatRun> heat) {
+            Optional<HeatRun> heat,
+            int[] series) {
+        this.series = series;
         this.limits = limits;
         this.times = times;
         this.stepper = stepper;
@@ -49,6 +57,7 @@ final class DriveLimits implements RunLimits.Pull {
         this.heat = heat;
         for (int cause = 0; cause < BY_LOOK.length; cause++) {
             before[cause] = new double[times.of(BY_LOOK[cause]).length];
+            seenS[cause] = new double[before[cause].length];
         }
     }
 
@@ -57,15 +66,18 @@ final class DriveLimits implements RunLimits.Pull {
         for (double[] distances : before) {
             Arrays.fill(distances, Double.POSITIVE_INFINITY);
         }
-        lookedS = 0;
+        for (double[] moments : seenS) {
+            Arrays.fill(moments, 0);
+        }
     }
 
     /**
      * Looks at a point just solved.
      *
+     * @param whole whether at everything, or at what can have come near since the last look alone
      * @return whether a controller cut off: the point is to be solved again
      */
-    boolean look() {
+    boolean look(boolean whole) {
         boolean again = false;
         double nowS = state.timeS();
         for (int k = 0; k < BY_LOOK.length; k++) {
@@ -78,22 +90,37 @@ final class DriveLimits implements RunLimits.Pull {
                 }
                 double distance = limits.distance(cause, part, stepper, stepper.network(), this);
                 if (distance <= 0) {
-                    when[part] = crossing(last[part], distance, nowS);
+                    when[part] = crossing(last[part], seenS[k][part], distance, nowS);
                     if (cause == Cause.CUT_OFF) {
                         fans.stop(part);
                         again = true;
                     }
                 }
                 last[part] = distance;
+                seenS[k][part] = nowS;
             }
         }
-        lookedS = nowS;
         return again;
     }
 
-    private double crossing(double last, double distance, double nowS) {
+    /**
+     * Charge goes slowly, and no cell is so much weaker than the mean of its pack, whose links and
+     * leads fall between too. Asked at each look, the weakest of all cells costs more than all
+     * rotors.
+     */
+    private boolean farOff(Cause cause, int part) {
+        return switch (cause) {
+            case RESERVE, EMPTY -> true;
+            case CELL_VOLTAGE ->
+                    stepper.network().packTerminalV(part)
+                            > series[part] * (limits.leastCellV() + WEAKER_V);
+            case CELL_CURRENT, CUT_OFF, FULL_THROTTLE, OVERHEATED, FUSE_OPENED -> false;
+        };
+    }
+
+    private static double crossing(double last, double lastS, double distance, double nowS) {
         double share = last < Double.POSITIVE_INFINITY ? last / (last - distance) : 1;
-        return lookedS + Math.clamp(share, 0, 1) * (nowS - lookedS);
+        return lastS + Math.clamp(share, 0, 1) * (nowS - lastS);
     }
 
     /**

@@ -67,6 +67,10 @@ final class RunLimits {
         return stepper.packA(pack) > (1 - BEND) * peakA[pack];
     }
 
+    double leastCellV() {
+        return leastCellV;
+    }
+
     /** In the units of the limit; 0 or less where it is reached. */
     double distance(Cause cause, int part, SupplyStepper stepper, NetworkState network, Pull fans) {
         return switch (cause) {

@@ -25,6 +25,8 @@ public final class SpinningFans implements Device {
     /** Cross-flow over the jet from which the lip stalls; from memory, as in {@link FanLaw}. */
     private static final double GREATEST_CROSS_SHARE = 0.15;
 
+    private static final double NOT_KNOWN = Double.POSITIVE_INFINITY;
+
     /** A law has no more pieces to step over. */
     private static final int MOST_PIECES = 4;
 
@@ -51,6 +53,13 @@ public final class SpinningFans implements Device {
     private final boolean[] stopped;
     private final double[] axialMps;
     private final double[] acrossMps;
+
+    /** Speed of the jet in the middle of the step, once it was asked for, m/s. */
+    private final double[] middleMps;
+
+    /** Speed of the jet of the thrust asked last, m/s. */
+    private double exitMps;
+
     private final boolean[] beyond;
     private final double[] facedRadps;
     private double stepS;
@@ -79,6 +88,7 @@ public final class SpinningFans implements Device {
         stopped = new boolean[fans];
         axialMps = new double[fans];
         acrossMps = new double[fans];
+        middleMps = new double[fans];
         beyond = new boolean[fans];
     }
 
@@ -102,6 +112,7 @@ public final class SpinningFans implements Device {
     /** Lets a rotor turn at a speed ≥ 0, rad/s. */
     public void turn(int fan, double radps) {
         startRadps[fan] = radps;
+        middleMps[fan] = NOT_KNOWN;
         middleRadps[fan] = radps;
         endRadps[fan] = radps;
     }
@@ -132,6 +143,7 @@ public final class SpinningFans implements Device {
      * @param across beside it, ≥ 0
      */
     public void inflow(int fan, double axial, double across) {
+        middleMps[fan] = NOT_KNOWN;
         axialMps[fan] = axial;
         acrossMps[fan] = across;
     }
@@ -224,6 +236,7 @@ public final class SpinningFans implements Device {
             double middle = middle(fan, start, volt[fan] + voltPerS[fan] * half, half);
             startRadps[fan] = start;
             middleRadps[fan] = middle;
+            middleMps[fan] = NOT_KNOWN;
             endRadps[fan] = Math.max(0, 2 * middle - start);
         }
     }
@@ -259,10 +272,12 @@ public final class SpinningFans implements Device {
         double still = laws.stillN(fan, radps);
         double jet = jetMps(fan, still);
         if (jet < LEAST_JET_MPS) {
+            exitMps = jet;
             return still;
         }
         double inflow = inflowShare(fan, jet);
         double exit = FanLaw.exitShareWithInflow(inflow, numbers.loss[fan]);
+        exitMps = exit * jet;
         return still * exit * (exit - inflow);
     }
 
@@ -285,7 +300,9 @@ public final class SpinningFans implements Device {
 
     /** The same in its middle, N. */
     public double thrustMiddleN(int fan) {
-        return thrustN(fan, middleRadps[fan]);
+        double thrust = thrustN(fan, middleRadps[fan]);
+        middleMps[fan] = exitMps;
+        return thrust;
     }
 
     /** The same at its end, N. */
@@ -295,12 +312,10 @@ public final class SpinningFans implements Device {
 
     /** Air through the fan in the middle of the last step, ≥ 0, kg/s. */
     public double massFlowKgps(int fan) {
-        double jet = jetMps(fan, laws.stillN(fan, middleRadps[fan]));
-        double exit = jet;
-        if (jet >= LEAST_JET_MPS) {
-            exit *= FanLaw.exitShareWithInflow(inflowShare(fan, jet), numbers.loss[fan]);
+        if (!Double.isFinite(middleMps[fan])) {
+            thrustMiddleN(fan);
         }
-        return numbers.densityKgpm3 * numbers.exitM2[fan] * exit;
+        return numbers.densityKgpm3 * numbers.exitM2[fan] * middleMps[fan];
     }
 
     /** Whether the last thrust or flow asked of a fan was in a stream beyond the law. */
