@@ -45,8 +45,8 @@ public record Asked(
 
     static final double VELOCITY_CORNER = 1.0 / 6;
 
-    /** Gain at the harness mode that is left, at most: half, so that it dies away in any phase. */
-    static final double MOST_MODE_GAIN = 0.5;
+    /** Gain at the harness mode that is left, at most, so that it dies away in any phase. */
+    static final double MOST_MODE_GAIN = 0.7;
 
     /** Crossover of an angle below the swinging of legs, at least, 1. */
     static final double BELOW_LEGS = 1.5;

@@ -40,8 +40,8 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
         if (craft.yawHeld() || authority.yawRadps2() >= Asked.LEAST_YAW_RADPS2) {
             all.add(yaw(craft, asked, dynamics, authority.yawRadps2()));
         }
-        all.add(climb(craft, asked, dynamics, authority.liftShare()));
         Shaped slower = roll.outermostRadps() < pitch.outermostRadps() ? roll : pitch;
+        all.add(climb(craft, asked, dynamics, authority.liftShare(), slower.outermostRadps()));
         all.add(across(craft, asked, slower));
         return new Attempt(all, slowest(all, asked));
     }
@@ -57,9 +57,11 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                                 .loop(
                                         Loop.Level.RATE,
                                         0,
-                                        new Shaper.Cap(
-                                                Shaped.Bound.HARNESS,
-                                                modeRadps(craft.flexible(), act, asked)))
+                                        harness(
+                                                craft.flexible(),
+                                                act,
+                                                craft.flexible().harnessShare(),
+                                                Asked.RATE_CORNER))
                                 .loop(
                                         Loop.Level.ATTITUDE,
                                         0,
@@ -77,16 +79,19 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                                 .loop(
                                         Loop.Level.RATE,
                                         0,
-                                        new Shaper.Cap(
-                                                Shaped.Bound.HARNESS,
-                                                modeRadps(craft.flexible(), act, asked)),
+                                        harness(
+                                                craft.flexible(),
+                                                act,
+                                                craft.flexible().harnessShare(),
+                                                Asked.RATE_CORNER),
                                         new Shaper.Cap(
                                                 Shaped.Bound.AUTHORITY, reach * asked.ratio()))
                                 .loop(Loop.Level.ATTITUDE, 0)
                                 .done());
     }
 
-    private static Shaped climb(Craft craft, Asked asked, Dynamics dynamics, double liftShare) {
+    private static Shaped climb(
+            Craft craft, Asked asked, Dynamics dynamics, double liftShare, double tiltRadps) {
         Actuation act = dynamics.of(Axis.CLIMB);
         double reach =
                 Math.max(0, liftShare - 1)
@@ -100,9 +105,12 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                                         Loop.Level.VELOCITY,
                                         0,
                                         new Shaper.Cap(Shaped.Bound.AUTHORITY, reach),
-                                        new Shaper.Cap(
-                                                Shaped.Bound.HARNESS,
-                                                modeRadps(craft.flexible(), act, asked)))
+                                        new Shaper.Cap(Shaped.Bound.TILT, tiltRadps),
+                                        harness(
+                                                craft.flexible(),
+                                                act,
+                                                craft.flexible().massShare(),
+                                                Asked.VELOCITY_CORNER))
                                 .loop(Loop.Level.POSITION, craft.lags().positionS())
                                 .done());
     }
@@ -137,20 +145,22 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     }
 
     /**
-     * Highest crossover of turn rate at which the open loop's gain at the harness mode is small
-     * enough in any phase. At resonance the part that hangs in the harness adds its share over
-     * twice the damping.
+     * Highest crossover at which the open loop's gain at the harness mode is small enough in any
+     * phase.
+     *
+     * @param share of inertia or mass that hangs in the harness
      */
-    static double modeRadps(Flexible flexible, Actuation act, Asked asked) {
-        if (flexible.harnessHz() == Double.POSITIVE_INFINITY || flexible.harnessShare() == 0) {
-            return Double.POSITIVE_INFINITY;
+    static Shaper.Cap harness(Flexible flexible, Actuation act, double share, double corner) {
+        if (flexible.harnessHz() == Double.POSITIVE_INFINITY || share == 0) {
+            return new Shaper.Cap(Shaped.Bound.HARNESS, Double.POSITIVE_INFINITY);
         }
         double mode = 2 * Math.PI * flexible.harnessHz();
-        double peak = 1 + flexible.harnessShare() / (2 * flexible.harnessDamping());
-        double left = Asked.MOST_MODE_GAIN / peak * mode / act.share(mode);
-        double corner = Math.hypot(1, asked.corner(Axis.ROLL, Loop.Level.RATE));
+        double left = Asked.MOST_MODE_GAIN / flexible.peak(share) * mode / act.share(mode);
+        double integral = Math.hypot(1, corner);
         // ω_c √(1 + (ω_c τ)²)… rises with ω_c, so that one crossing is found.
-        return Sweep.bisect(w -> w / (act.share(w) * corner) - left, 1e-6, mode);
+        return new Shaper.Cap(
+                Shaped.Bound.HARNESS,
+                Sweep.bisect(w -> w / (act.share(w) * integral) - left, 1e-6, mode));
     }
 
     private static Optional<Slow> slowest(List<Shaped> all, Asked asked) {

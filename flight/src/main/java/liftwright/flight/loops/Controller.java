@@ -34,6 +34,9 @@ public final class Controller {
     /** Integral of climb over gravity, at most. */
     private static final double MOST_TRIM = 0.6;
 
+    /** A set point that goes faster than so many times the limit of speed has jumped. */
+    private static final double JUMP = 2;
+
     /** Share of the greatest lift that is kept back for moments. */
     private static final double KEPT = 0.05;
 
@@ -48,6 +51,9 @@ public final class Controller {
     private final double[] acrossIntegral = new double[2];
     private final double[] across = new double[2];
     private final double[] turning = new double[3];
+    private final double[] last = new double[3];
+    private final double[] moves = new double[3];
+    private boolean followed;
     private Limits limits = Limits.USUAL;
     private double climbIntegral;
     private double slowYawNm;
@@ -75,6 +81,7 @@ public final class Controller {
         Arrays.fill(rateIntegral, 0);
         Arrays.fill(acrossIntegral, 0);
         climbIntegral = 0;
+        followed = false;
         slowYawNm = 0;
         ramp = 0;
         wasGrounded = true;
@@ -118,6 +125,7 @@ public final class Controller {
             return;
         }
         attitude.take(felt);
+        follow(dtS, wanted);
         boolean free = standing == Standing.FREE;
         double upMps2 = climb(dtS, felt, standing, wanted);
         across(dtS, felt, free, wanted);
@@ -134,6 +142,21 @@ public final class Controller {
         unwind(dtS, free);
     }
 
+    /** How fast a set point of place moves: it is not chased but gone with. A jump is no speed. */
+    private void follow(double dtS, Wanted wanted) {
+        boolean went = wanted.kind() == Wanted.Kind.POSITION && followed;
+        followed = wanted.kind() == Wanted.Kind.POSITION;
+        move(0, dtS, wanted.x(), went, limits.speedMps());
+        move(1, dtS, wanted.y(), went, limits.speedMps());
+        move(2, dtS, wanted.up(), went, limits.climbMps());
+    }
+
+    private void move(int axis, double dtS, double to, boolean went, double mostMps) {
+        double mps = went ? (to - last[axis]) / dtS : 0;
+        moves[axis] = Math.abs(mps) <= JUMP * mostMps ? mps : 0;
+        last[axis] = to;
+    }
+
     private void idle(double[] fanV, double[] duty) {
         for (int f = 0; f < duty.length; f++) {
             Lifter fan = craft.fans().get(f);
@@ -146,7 +169,7 @@ public final class Controller {
         double up = wanted.up();
         if (wanted.kind() == Wanted.Kind.POSITION) {
             double far = wanted.up() + felt[BodyState.PZ];
-            up = approach(far, gains.heightPerS, 0.5 * Math.min(gains.liftMps2, 2));
+            up = approach(far, gains.heightPerS, 0.5 * Math.min(gains.liftMps2, 2)) + moves[2];
         }
         up = Math.clamp(up, -limits.climbMps(), limits.climbMps());
         boolean grounded = standing == Standing.STANDS || standing == Standing.ONE_FOOT;
@@ -196,8 +219,8 @@ public final class Controller {
             double farY = wanted.y() - felt[BodyState.PY];
             double far = Math.hypot(farX, farY);
             double speed = approach(far, gains.positionPerS, 0.3 * most);
-            vx = far > 0 ? speed * farX / far : 0;
-            vy = far > 0 ? speed * farY / far : 0;
+            vx = moves[0] + (far > 0 ? speed * farX / far : 0);
+            vy = moves[1] + (far > 0 ? speed * farY / far : 0);
         }
         double fast = Math.hypot(vx, vy);
         if (fast > limits.speedMps()) {

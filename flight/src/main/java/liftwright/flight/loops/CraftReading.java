@@ -9,6 +9,7 @@ import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.rig.Fan;
+import liftwright.rig.FanType;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
 
@@ -75,6 +76,12 @@ final class CraftReading {
                         yawHeld));
     }
 
+    /** Fall of thrust over which the spooling down of a rotor counts, 1. */
+    private static final double FALL = 0.3;
+
+    /** Change of the logarithm of thrust after one time constant of such a fall. */
+    private static final double FALLEN = -Math.log(1 - (1 - Math.exp(-1)) * FALL);
+
     /** A fan that nothing feeds. */
     private static final Lifter.Rotor STILL = new Lifter.Rotor(0, 0, 0, 1);
 
@@ -115,18 +122,30 @@ final class CraftReading {
 
     /**
      * J dΩ/dt = (I − I₀)/K_v − Q near hover with d V kept: the mixer's duties follow the measured
-     * voltage, so that the supply's sag takes no part.
+     * voltage, so that the supply's sag takes no part. A controller that cannot draw current back
+     * lets a rotor fall no faster than air and friction slow it: where that takes longer, it
+     * counts, over a fall of {@value #FALL} of the thrust.
      */
     private Lifter.Rotor rotor(int f, double thrustN, double speed) {
         double kv = worker.coefficient(f, FanUnit.KV);
         double back = 1 / (kv * kv * worker.coefficient(f, FanUnit.RESISTANCE));
         double friction = worker.coefficient(f, FanUnit.NO_LOAD_SLOPE) / kv;
-        double air = (2 + worker.coefficient(f, FanUnit.TORQUE_DRIFT)) * airNm(f, speed) / speed;
+        double airNm = airNm(f, speed);
+        double air = (2 + worker.coefficient(f, FanUnit.TORQUE_DRIFT)) * airNm / speed;
+        double small = rotorKgm2[f] / (back + friction + air);
+        double still = worker.coefficient(f, FanUnit.NO_LOAD) / kv + friction * speed;
+        double share = 2 + worker.coefficient(f, FanUnit.THRUST_DRIFT);
+        double fall = FALLEN * rotorKgm2[f] * speed / (share * (airNm + still));
         return new Lifter.Rotor(
                 rotorKgm2[f],
                 speed,
-                rotorKgm2[f] / (back + friction + air),
-                (2 + worker.coefficient(f, FanUnit.THRUST_DRIFT)) * thrustN / speed);
+                drawsBack(f) ? small : Math.max(small, fall),
+                share * thrustN / speed);
+    }
+
+    private boolean drawsBack(int f) {
+        return rig.fans().get(f).type().controller().switching().braking().stream()
+                .anyMatch(braking -> braking == FanType.Braking.FREEWHEEL);
     }
 
     private Lifter.Volts volts(int f, double thrustN, double speed) {

@@ -150,6 +150,7 @@ record Knob(
                                                 to,
                                                 f.harnessDamping(),
                                                 f.harnessShare(),
+                                                f.massShare(),
                                                 f.legsHz()))),
                 new Knob(
                         Reason.LEGS_TOO_NEAR,
@@ -163,6 +164,7 @@ record Knob(
                                                 f.harnessHz(),
                                                 f.harnessDamping(),
                                                 f.harnessShare(),
+                                                f.massShare(),
                                                 to))));
     }
 

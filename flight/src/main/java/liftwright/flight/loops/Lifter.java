@@ -91,8 +91,7 @@ public record Lifter(
      *
      * @param inertiaKgm2 of all that turns, kg·m²
      * @param speedRadps at hover, rad/s
-     * @param lagS time constant of the speed after a small step of the duty at a voltage that
-     *     stays, s
+     * @param lagS time constant of the thrust after a step of the duty at a voltage that stays, s
      * @param newtonSpRad thrust that one rad/s more gives at hover, N·s/rad
      */
     public record Rotor(double inertiaKgm2, double speedRadps, double lagS, double newtonSpRad) {}

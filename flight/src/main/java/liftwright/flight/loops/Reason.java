@@ -24,6 +24,8 @@ public enum Reason {
     DECLARED_CROSSOVER_TOO_HIGH,
     DECLARED_MARGIN_NOT_REACHED,
     DECLARED_WITHOUT_INTEGRAL,
+    /** Nothing tells the computer how the rig leans. */
+    NO_ESTIMATE,
     /** Shared throttle: no computer commands each fan. */
     NO_FLIGHT_COMPUTER
 }

@@ -5,12 +5,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import liftwright.flight.sense.SensorNumbers;
+import liftwright.flight.sense.Suite;
 import liftwright.plant.Balancing;
+import liftwright.plant.body.MassProperties;
 import liftwright.plant.motion.RotorInertia;
 import liftwright.quantity.Quantity;
 import liftwright.rig.Control;
 import liftwright.rig.Demands;
 import liftwright.rig.Rig;
+import liftwright.rig.Vec3;
 
 /**
  * Loops for a declared rig: its numbers, its lags, and what it declares of loops. What it does not
@@ -18,34 +22,16 @@ import liftwright.rig.Rig;
  */
 public final class RigLoops {
 
-    final Balancing balancing;
-    final RotorInertia rotors;
+    private final Balancing balancing;
+    private final RotorInertia rotors;
 
-    /**
-     * Lags where nothing is declared.
-     *
-     * @param controlHz how often commands are given
-     * @param computerS from sensor to command
-     * @param escS of a motor controller, from command to torque
-     * @param gyroS how late a turn rate is
-     * @param gyroHz how often it is read
-     * @param filterHz corner of its filter
-     * @param velocityS how late an estimated velocity is
-     * @param positionS how late an estimated place is
-     */
-    public record Usual(
-            double controlHz,
-            double computerS,
-            double escS,
-            double gyroS,
-            double gyroHz,
-            double filterHz,
-            double velocityS,
-            double positionS) {
+    /** Where nothing is declared; common practice, from memory, and what a flight goes by. */
+    private static final double USUAL_HZ = 500;
 
-        /** Common practice, from memory. */
-        public static final Usual COMMON = new Usual(500, 0.004, 0.004, 0.002, 1000, 60, 0.06, 0.1);
-    }
+    private static final double USUAL_DELAY_S = 0.004;
+
+    /** Of a motor controller, from command to torque; common practice, from memory. */
+    private static final double USUAL_ESC_S = 0.004;
 
     /** Of a rig whose numbers are assembled. */
     public RigLoops(Balancing balancing) {
@@ -72,6 +58,10 @@ public final class RigLoops {
                             + " `control: {kind: flight computer}` where there is one",
                     List.of());
         }
+        Optional<String> blind = Suite.of(balancing.rig().control()).refusal();
+        if (blind.isPresent()) {
+            return new LoopDesign.Refused(Reason.NO_ESTIMATE, blind.get(), List.of());
+        }
         return craft(p, turning)
                 .<LoopDesign>map(craft -> LoopDesign.of(craft, asked(balancing.rig())))
                 .orElseGet(
@@ -90,29 +80,58 @@ public final class RigLoops {
             kgm2[f] = rotors.kgm2(turning, f);
         }
         return new CraftReading(balancing, p, kgm2)
-                .read(
-                        lags(rig),
-                        rig.wearer().isPresent() ? Flexible.WEARER : Flexible.RIGID,
-                        rig.demands().yaw() == Demands.Yaw.HELD);
+                .read(lags(rig), flexible(p), rig.demands().yaw() == Demands.Yaw.HELD);
     }
 
+    /**
+     * The wearer as a mass that hangs in the rest, at the lowest frequency and damping of common
+     * practice; how it is turned follows the frame, so that only its place counts.
+     */
+    private Flexible flexible(double[] p) {
+        Optional<MassProperties> wearer = balancing.standingWearer(p);
+        if (wearer.isEmpty()) {
+            return Flexible.RIGID;
+        }
+        MassProperties whole = balancing.worker().liftOff(p).mass();
+        double own = wearer.get().massKg();
+        double rest = whole.massKg() - own;
+        if (!(rest > 0)) {
+            return Flexible.RIGID;
+        }
+        // From the middle of the rest to the wearer: whole and wearer tell it.
+        Vec3 apart = wearer.get().centre().minus(whole.centre()).times(whole.massKg() / rest);
+        double reduced = own * rest / whole.massKg();
+        double roll = apart.y() * apart.y() + apart.z() * apart.z();
+        double pitch = apart.x() * apart.x() + apart.z() * apart.z();
+        double share =
+                reduced * Math.max(roll / whole.inertia().xx(), pitch / whole.inertia().yy());
+        return new Flexible(
+                Flexible.LOWEST_HARNESS_HZ,
+                Flexible.LEAST_DAMPING,
+                Math.min(share, Flexible.MOST_SHARE),
+                own / whole.massKg(),
+                Flexible.LOWEST_LEGS_HZ);
+    }
+
+    /**
+     * What stands between a turning and the fans. Velocity and place are estimated from the
+     * accelerometer at the frequencies of the loops, so that its lateness counts, and not that of
+     * the slower sensors to which the estimate is drawn back.
+     */
     static Lags lags(Rig rig) {
         Control control = rig.control();
-        Usual usual = Usual.COMMON;
-        Optional<Control.Sensor> gyro = control.sensor(Control.Measures.TURN_RATE);
+        Suite suite = Suite.of(control);
+        SensorNumbers gyro = suite.of(Control.Measures.TURN_RATE);
+        double moved = suite.of(Control.Measures.ACCELERATION).latenessS();
         return new Lags(
-                si(control.rate(), usual.controlHz()),
-                si(control.delay(), usual.computerS()),
-                usual.escS(),
-                si(gyro.flatMap(Control.Sensor::delay), usual.gyroS()),
-                si(gyro.flatMap(Control.Sensor::rate), usual.gyroHz()),
-                si(gyro.flatMap(Control.Sensor::filter), usual.filterHz()),
-                si(
-                        control.sensor(Control.Measures.VELOCITY).flatMap(Control.Sensor::delay),
-                        usual.velocityS()),
-                si(
-                        control.sensor(Control.Measures.POSITION).flatMap(Control.Sensor::delay),
-                        usual.positionS()));
+                si(control.rate(), USUAL_HZ),
+                si(control.delay(), USUAL_DELAY_S),
+                USUAL_ESC_S,
+                gyro.delayS() + 0.5 / gyro.rateHz(),
+                gyro.rateHz(),
+                gyro.filterHz(),
+                moved,
+                moved);
     }
 
     private static double si(Optional<Quantity> declared, double usual) {

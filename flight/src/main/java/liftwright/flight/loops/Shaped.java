@@ -26,6 +26,7 @@ record Shaped(
         AUTHORITY("authority"),
         HARNESS("harness mode"),
         LEGS("swinging legs"),
+        TILT("tilt, which comes first"),
         DECLARED("as declared"),
         ROBUST("± 30 % of inertia and lag");
 

@@ -88,8 +88,7 @@ public final class ComputerCrew implements Crew {
     @Override
     public Lookout lookout(FlightCase flight, double tickS) {
         Craft craft = loops.craft();
-        Vibration shakes =
-                new Vibration(craft.massKg(), craft.inertia(), places, axes, unbalance);
+        Vibration shakes = new Vibration(craft.massKg(), craft.inertia(), places, axes, unbalance);
         Sensors sensors =
                 new Sensors(
                         suite,

@@ -71,8 +71,7 @@ final class Flying {
         weightN = scene.frame().massKg() * Gravity.STANDARD_MPS2;
         steersman = crew.steersman();
         lookout = crew.lookout(flight, rates.tickS());
-        delayTicks =
-                rates.delayTicks(1 + Deviate.CONTROL_DELAY.of(flight.seed(), flight.number()));
+        delayTicks = rates.delayTicks(1 + Deviate.CONTROL_DELAY.of(flight.seed(), flight.number()));
         line = new CommandDelay(fans, delayTicks / rates.every() + 2);
         course = Course.of(profile);
         pilotage = new Pilotage(course, scene.soleM());
@@ -126,7 +125,8 @@ final class Flying {
             command();
         }
         line.arrive(tick, duty);
-        boolean off = happenings.isZero() || pilotage.isDead() || pilotage.task() == Course.Task.DEAD;
+        boolean off =
+                happenings.isZero() || pilotage.isDead() || pilotage.task() == Course.Task.DEAD;
         for (int fan = 0; fan < fans; fan++) {
             drive.duty(fan, off ? 0 : duty[fan]);
         }
@@ -255,10 +255,8 @@ final class Flying {
         recorder.put(FlightSeries.Kind.WANTED_HEIGHT, Math.max(0, pilotage.point[2]));
         recorder.put(FlightSeries.Kind.TILT, tilt);
         recorder.put(
-                FlightSeries.Kind.ROLL,
-                Math.atan2(2 * (w * i + j * k), 1 - 2 * (i * i + j * j)));
-        recorder.put(
-                FlightSeries.Kind.PITCH, Math.asin(Math.clamp(2 * (w * j - k * i), -1, 1)));
+                FlightSeries.Kind.ROLL, Math.atan2(2 * (w * i + j * k), 1 - 2 * (i * i + j * j)));
+        recorder.put(FlightSeries.Kind.PITCH, Math.asin(Math.clamp(2 * (w * j - k * i), -1, 1)));
         recorder.put(FlightSeries.Kind.HEADING, state.headingRad());
         recorder.put(FlightSeries.Kind.CLIMB, state.upMps());
         recorder.put(FlightSeries.Kind.THRUST, upN());

@@ -106,7 +106,9 @@ final class Happenings {
         if (!opened && told.atS() + acts.get().openS() <= timeS) {
             opened = true;
             drive.kill(acts.get().opens());
-            events.add(new FlightOutcome.Event(timeS, "the kill has opened its contactors", told.id()));
+            events.add(
+                    new FlightOutcome.Event(
+                            timeS, "the kill has opened its contactors", told.id()));
         }
     }
 

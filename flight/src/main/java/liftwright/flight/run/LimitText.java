@@ -38,8 +38,7 @@ final class LimitText {
         int number = end.part().get();
         Rig rig = flight.plant().rig();
         return switch (end.cause()) {
-            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY ->
-                    rig.packs().get(number).id().text();
+            case RESERVE, CELL_VOLTAGE, CELL_CURRENT, EMPTY -> rig.packs().get(number).id().text();
             case CUT_OFF -> rig.fans().get(number).id().text();
             case FULL_THROTTLE -> "";
             case OVERHEATED, FUSE_OPENED -> flight.plant().heatParts().get(number).id().text();

@@ -34,8 +34,7 @@ record Scene(Airframe frame, Motion motion, double soleM) {
         Airframe free = whole.withLines(List.of());
         Airframe frame = stood(turned(free, seed, number), flight.profile().start().on());
         double sole = free.soleDepthM().orElse(0.0);
-        Wind wind =
-                wind(flight).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
+        Wind wind = wind(flight).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
         return new Scene(frame, new Motion(frame, new Air(wind, seed, number)), sole);
     }
 
@@ -91,8 +90,7 @@ record Scene(Airframe frame, Motion motion, double soleM) {
                             Wind wind = Wind.of(mean, from);
                             if (told.gustMps() > 0) {
                                 double gust =
-                                        told.gustMps()
-                                                * (1 + Deviate.GUST_SIZE.of(seed, number));
+                                        told.gustMps() * (1 + Deviate.GUST_SIZE.of(seed, number));
                                 wind =
                                         wind.with(
                                                 new Wind.Gust(

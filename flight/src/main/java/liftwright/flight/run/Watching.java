@@ -6,7 +6,6 @@ import java.util.Optional;
 import liftwright.flight.motion.BodyState;
 import liftwright.flight.profile.Course;
 import liftwright.flight.profile.Profile;
-import liftwright.plant.Cause;
 import liftwright.plant.Discharge;
 import liftwright.plant.Drive;
 import liftwright.rig.Rig;
@@ -57,11 +56,7 @@ final class Watching {
     private double greatestA;
     private int toldLeg = -1;
 
-    Watching(
-            FlightCase flight,
-            Drive drive,
-            Pilotage pilotage,
-            List<FlightOutcome.Event> events) {
+    Watching(FlightCase flight, Drive drive, Pilotage pilotage, List<FlightOutcome.Event> events) {
         this.flight = flight;
         this.drive = drive;
         this.pilotage = pilotage;
@@ -195,8 +190,7 @@ final class Watching {
             spent = true;
             tell(timeS, LimitText.of(first.get().cause()), LimitText.part(flight, first.get()));
             if (flying && LimitText.grounds(first.get().cause())) {
-                pilotage.land(
-                        timeS, state.y[BodyState.PX], state.y[BodyState.PY], heightM);
+                pilotage.land(timeS, state.y[BodyState.PX], state.y[BodyState.PY], heightM);
             }
         }
     }
@@ -230,8 +224,7 @@ final class Watching {
         };
     }
 
-    private void ends(
-            double timeS, BodyState state, double heightM, double tilt, boolean inAir) {
+    private void ends(double timeS, BodyState state, double heightM, double tilt, boolean inAir) {
         double away = Math.hypot(state.y[BodyState.PX], state.y[BodyState.PY]);
         if (tilt > OVERTURNED_RAD) {
             lose(timeS, inAir ? "it turns over in the air" : "it tips over");

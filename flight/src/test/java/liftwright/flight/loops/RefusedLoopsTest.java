@@ -26,7 +26,7 @@ class RefusedLoopsTest {
     private static final int CRAFT = 8;
 
     /** A way to spoil a craft, with a value or with one that is told to do. */
-    private enum Spoiled {
+    enum Spoiled {
         LIFT(Reason.HOVER_THROTTLE_TOO_HIGH, 1.02) {
             @Override
             Craft with(Craft craft, double to) {
@@ -183,13 +183,13 @@ class RefusedLoopsTest {
         HARNESS(Reason.HARNESS_MODE_TOO_NEAR, 0.4) {
             @Override
             Craft with(Craft craft, double to) {
-                return craft.with(new Flexible(to, 0.1, 0.3, Double.POSITIVE_INFINITY));
+                return craft.with(new Flexible(to, 0.1, 0.3, 0.3, Double.POSITIVE_INFINITY));
             }
         },
         LEGS(Reason.LEGS_TOO_NEAR, 0.1) {
             @Override
             Craft with(Craft craft, double to) {
-                return craft.with(new Flexible(Double.POSITIVE_INFINITY, 1, 0, to));
+                return craft.with(new Flexible(Double.POSITIVE_INFINITY, 1, 0, 0, to));
             }
         },
         ALIAS(Reason.GYRO_ALIASING, 2000 / (2 * Math.PI) + 1) {

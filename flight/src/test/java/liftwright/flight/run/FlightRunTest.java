@@ -21,9 +21,7 @@ class FlightRunTest {
     private static FlightRun run() {
         Craft craft =
                 new RigLoops(PLANT.balancing())
-                        .craft(
-                                PLANT.parameters().nominal(),
-                                RotorInertia.of(RIG).table().nominal())
+                        .craft(PLANT.parameters().nominal(), RotorInertia.of(RIG).table().nominal())
                         .orElseThrow();
         return new FlightRun(PLANT, new PlainCrew(craft, 9));
     }
@@ -38,8 +36,7 @@ class FlightRunTest {
         Profile profile = Examples.profile(RIG, Examples.profileText("curlew", "to-the-wearer"));
         LoopDesign design = new RigLoops(PLANT.balancing()).design();
         assertThat(design).isInstanceOf(LoopDesign.Granted.class);
-        FlightRun own =
-                new FlightRun(PLANT, new ComputerCrew(RIG, (LoopDesign.Granted) design));
+        FlightRun own = new FlightRun(PLANT, new ComputerCrew(RIG, (LoopDesign.Granted) design));
         FlightOutcome flown = own.fly(FlightCase.of(PLANT, profile, 1, 0));
         assertThat(flown.converged()).isTrue();
         assertThat(flown.end()).as("%s", flown.events()).isEqualTo(FlightOutcome.End.LANDED);
