@@ -10,8 +10,8 @@ import liftwright.rig.Control.Measures;
  * @param rateHz how often it is read, &gt; 0
  * @param delayS how late its value is, its filter left out, ≥ 0
  * @param noise amplitude density N of its white noise, ≥ 0, unit of its values per √Hz; two-sided,
- *     as in IEEE Std 952: the integral of the noise over a time t has the standard deviation N √t,
- *     and a reading at the rate f has N √f
+ *     as in [IEEE952]: the integral of the noise over a time t has the standard deviation N √t, and
+ *     a reading at the rate f has N √f
  * @param bias middle of the offset of each axis
  * @param biasDoubt standard deviation of the offset of each axis, ≥ 0
  * @param range largest amount that it reads, &gt; 0; infinite without one

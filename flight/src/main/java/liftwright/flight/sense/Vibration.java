@@ -11,8 +11,8 @@ import liftwright.rig.Vec3;
  * rotor, once a revolution. A sensor read at less than twice that rate shows it at a wrong, lower
  * frequency.
  *
- * <p>Source: unbalance m e from the balance grade e Ω, ISO 21940-11; rigid-body dynamics. A frame
- * that rings at that frequency shakes more: not told here.
+ * <p>Source: unbalance m e from the balance grade e Ω, ISO 21940-11 (from memory); rigid-body
+ * dynamics. A frame that rings at that frequency shakes more: not told here.
  */
 public final class Vibration {
 
