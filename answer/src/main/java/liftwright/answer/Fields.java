@@ -62,7 +62,8 @@ public final class Fields {
                         LogbookFields.ROWS,
                         NameFields.ROWS,
                         LearningFields.ROWS,
-                        DispersionFields.ROWS)
+                        DispersionFields.ROWS,
+                        FlightFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(
                         field -> {

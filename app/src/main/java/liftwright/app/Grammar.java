@@ -71,6 +71,7 @@ final class Grammar {
     static final String CARD = "card";
     static final String FIT = "fit";
     static final String EXPLAIN = "explain";
+    static final String FLY = "fly";
     static final String LOG = "log";
 
     static final String NO_BROWSER = "--no-browser";
@@ -116,6 +117,7 @@ final class Grammar {
         spec.addSubcommand(CARD, line(CardGrammar.spec()));
         spec.addSubcommand(FIT, line(FitGrammar.spec()));
         spec.addSubcommand(EXPLAIN, line(ExplainGrammar.spec()));
+        spec.addSubcommand(FLY, line(FlyGrammar.spec()));
         spec.addSubcommand(LOG, line(LogGrammar.spec()));
         spec.addSubcommand(OPEN, line(open()));
         root = line(spec);

@@ -67,6 +67,7 @@ final class Program {
             case Grammar.CARD -> new CardVerb(voice, around, options, interrupt).run();
             case Grammar.FIT -> new FitVerb(voice, around, options, interrupt).run();
             case Grammar.EXPLAIN -> new ExplainVerb(voice, around, options, interrupt).run();
+            case Grammar.FLY -> new FlyVerb(voice, around, options, interrupt).run();
             case Grammar.LOG -> new LogVerb(voice, around, options, interrupt).run();
             case Grammar.OPEN ->
                     new OpenVerb(voice, around, options, interrupt, e -> fault(e, args)).run();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import liftwright.plant.fault.Fault;
 import liftwright.rig.DefaultUsed;
+import liftwright.rig.RigPath;
 
 /**
  * A flight as it is wanted. Places are metres from the start: forward and right as the rig looked
@@ -39,6 +40,29 @@ public record Profile(
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a profile has a step");
         }
+    }
+
+    /** Where no profile is at hand: up half a metre, ten seconds in one place, and down. */
+    public static Profile usual() {
+        return new Profile(
+                "up, ten seconds in one place, down",
+                new Start(Stand.GROUND, 0, OptionalDouble.empty()),
+                List.of(
+                        new Step.MakeLive(2),
+                        new Step.Lift(0.5, 0.5),
+                        new Step.Hold(10),
+                        new Step.Land(0.3),
+                        new Step.MakeDead(1)),
+                new Limits(Math.PI / 4, 3, 1, 0.5, 1),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                List.of(
+                        new DefaultUsed(
+                                RigPath.of("profile"),
+                                "up 0.5 m, 10 s, down",
+                                "no profile was named")));
     }
 
     /** One thing after the other. */

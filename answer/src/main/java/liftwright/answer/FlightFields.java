@@ -1,0 +1,95 @@
+package liftwright.answer;
+
+import java.util.List;
+import liftwright.quantity.Measure;
+
+/** One profile flown, and the loops that flew it. */
+final class FlightFields {
+
+    private static final String LOOPS = "MarginsTest.aTextbookLoopHasItsMargin";
+    private static final String FLOWN = "FlightRunTest.theRigsOwnComputerDoesSo";
+    private static final String TOLD = "FlightQuestionTest.theAnswerTellsWhatWasFlown";
+    private static final String STEPPED =
+            "body, rotors, supply, sensors and loops stepped together at their own rates";
+
+    static final List<Field> ROWS =
+            List.of(
+                    words("loop-axis", "axis", "What a loop steers."),
+                    words("loop-level", "loop", "How far out a loop is: rate is innermost."),
+                    loop(
+                            "loop-crossover",
+                            "crossover",
+                            Measure.FREQUENCY,
+                            "Where the gain of the open loop is one."),
+                    loop(
+                            "loop-phase-margin",
+                            "phase margin",
+                            Measure.ANGLE,
+                            "Lag that the loop would still stand at its crossover."),
+                    loop(
+                            "loop-gain-margin",
+                            "gain margin",
+                            Measure.RATIO,
+                            "Factor by which its gain may rise."),
+                    loop(
+                            "loop-worst-margin",
+                            "least margin",
+                            Measure.ANGLE,
+                            "Phase margin with ± 30 % of inertia and lag, whichever is worst."),
+                    loop(
+                            "loop-overshoot",
+                            "overshoot",
+                            Measure.PERCENT,
+                            "How far the answer to a step goes beyond it."),
+                    loop(
+                            "loop-settles",
+                            "settles in",
+                            Measure.TIME,
+                            "Until the answer to a step stays within 5 %."),
+                    words("loop-bound", "bound by", "What kept the crossover from being higher."),
+                    words("flight-figure", "figure", "What is held against a limit."),
+                    words("flight-standing", "standing", "How it stands against its limit."),
+                    flown(
+                            "flight-length",
+                            "distance",
+                            Measure.LENGTH,
+                            "Place, height or distance in a flight."),
+                    flown("flight-angle", "angle", Measure.ANGLE, "Tilt, roll, pitch, heading."),
+                    flown("flight-speed", "speed", Measure.SPEED, "Climb, or sink at touch-down."),
+                    flown("flight-thrust", "thrust", Measure.THRUST, "Thrust upwards of all fans."),
+                    flown(
+                            "flight-share",
+                            "share",
+                            Measure.PERCENT,
+                            "Throttle, charge, or a share of the time."),
+                    flown("flight-voltage", "voltage", Measure.VOLTAGE, "Lowest cell under load."),
+                    flown(
+                            "flight-current",
+                            "current",
+                            Measure.CURRENT,
+                            "Current of the pack that gives most."),
+                    flown("flight-energy", "energy", Measure.ENERGY, "Taken by all controllers."),
+                    flown("flight-time", "time", Measure.TIME, "Since the start of the profile."),
+                    words("flight-event", "event", "What happened."));
+
+    private FlightFields() {}
+
+    private static Field loop(String id, String label, Measure measure, String meaning) {
+        return new Field(
+                id,
+                label,
+                measure,
+                meaning,
+                "open loop of inertia, lag and delay as declared",
+                "definition",
+                LOOPS);
+    }
+
+    private static Field flown(String id, String label, Measure measure, String meaning) {
+        return new Field(id, label, measure, meaning, STEPPED, "Newton and Euler", FLOWN);
+    }
+
+    private static Field words(String id, String label, String meaning) {
+        return new Field(id, label, Measure.COUNT, meaning, "in words", "by definition", TOLD);
+    }
+}

@@ -1,0 +1,73 @@
+package liftwright.app;
+
+import java.util.List;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** What {@code fly} takes. */
+final class FlyGrammar {
+
+    static final String PROFILE = "--profile";
+    static final String FLIGHT = "--flight";
+    static final String CSV = "--csv";
+
+    private FlyGrammar() {}
+
+    static CommandSpec spec() {
+        CommandSpec spec =
+                Grammar.verb(
+                        Grammar.FLY,
+                        "Will the flight computer hold it: fly a profile, with its wind, its limits"
+                                + " and what goes wrong in it, and tell the loops, what came of the"
+                                + " flight, and what happened.");
+        spec.addPositional(
+                PositionalParamSpec.builder()
+                        .paramLabel("RIG")
+                        .index("0..*")
+                        .arity("1..*")
+                        .required(true)
+                        .type(List.class)
+                        .auxiliaryTypes(String.class)
+                        .description("A rig file, or a folder with a rig.yaml in it.")
+                        .build());
+        spec.addOption(
+                Grammar.value(
+                        PROFILE,
+                        "FILE",
+                        "The profile. Left out: up half a metre, ten seconds in one place, down."));
+        spec.addOption(
+                Grammar.value(
+                        FLIGHT,
+                        "N",
+                        "Fly the Nth drawn flight alone and show it: every tolerance, the air and"
+                                + " the noise as its number and the seed draw them."));
+        spec.addOption(
+                Grammar.value(
+                        CSV,
+                        "FILE",
+                        "Also write the flight as a table with units in its head. Never"
+                                + " overwrites."));
+        spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
+        spec.addOption(Grammar.value(Grammar.HTML, "FILE", "Also write a sheet of HTML to print."));
+        spec.addOption(Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));
+        spec.addOption(
+                Grammar.flag(
+                        Grammar.AS_DECLARED,
+                        "Leave out of account what tests found (rig.corrections.yaml)."));
+        spec.addOption(Grammar.value(Grammar.SEED, "N", "Seed of the draws."));
+        spec.addOption(
+                Grammar.value(
+                        Grammar.THREADS,
+                        "N",
+                        "Threads to compute with; the answer does not depend on it."));
+        spec.addOption(
+                Grammar.flag(
+                        Grammar.PROGRESS,
+                        "Say on standard error how far it is, also when that is no terminal."));
+        Grammar.look(spec);
+        return Grammar.example(
+                spec,
+                "liftwright fly examples/curlew --profile"
+                        + " examples/curlew/profiles/to-the-wearer.yaml");
+    }
+}

@@ -1,0 +1,116 @@
+package liftwright.flight.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import liftwright.answer.Outcome;
+import liftwright.answer.Sentence;
+import liftwright.answer.Verdict;
+import liftwright.flight.loops.LoopDesign;
+import liftwright.flight.profile.Profile;
+import liftwright.flight.run.FlightOutcome;
+import liftwright.quantity.Measure;
+
+/** The first line of the answer. */
+final class FlightVerdict {
+
+    private FlightVerdict() {}
+
+    static Verdict refused(LoopDesign.Refused refused, boolean person) {
+        return person
+                ? new Verdict(
+                        Outcome.CANNOT_BE_TOLD,
+                        Sentence.words(
+                                "no flight computer is declared, so that it rests on the person"
+                                        + " who steers it by leaning and arms; the profile was not"
+                                        + " flown"),
+                        Optional.empty(),
+                        List.of())
+                : new Verdict(
+                        Outcome.DOES_NOT_HOLD,
+                        Sentence.words("no loops, because " + refused.words()),
+                        Optional.empty(),
+                        List.of());
+    }
+
+    static Verdict blind(String why) {
+        return new Verdict(
+                Outcome.DOES_NOT_HOLD, Sentence.words(why), Optional.empty(), List.of());
+    }
+
+    static Verdict loopsAlone() {
+        return new Verdict(
+                Outcome.NOT_JUDGED,
+                Sentence.words("loops are granted; nothing is flown yet"),
+                Optional.empty(),
+                List.of());
+    }
+
+    /**
+     * @param number of the flight shown
+     * @param whole whether drawn flights are part of it
+     */
+    static Verdict flown(
+            Profile profile,
+            FlightOutcome shown,
+            List<FlightOutcome> drawn,
+            int number,
+            boolean whole) {
+        long well = drawn.stream().filter(one -> one.isWell(profile.limits())).count();
+        List<String> downgrades = new ArrayList<>();
+        boolean kept = shown.isWell(profile.limits());
+        boolean computed =
+                shown.converged() && drawn.stream().allMatch(FlightOutcome::converged);
+        if (!computed) {
+            downgrades.add("no operating point of the supply was found at some moment");
+        }
+        if (whole && drawn.size() < FlightQuestion.DRAWN) {
+            downgrades.add("some drawn flights could not be made: a drawn number cannot be");
+        }
+        Sentence sentence = sentence(shown, kept, well, drawn.size(), number);
+        return new Verdict(
+                outcome(kept, well, drawn.size(), whole, number, downgrades.isEmpty()),
+                sentence,
+                Optional.empty(),
+                downgrades);
+    }
+
+    /** A single flight proves nothing of the next: only drawn ones can say that it holds. */
+    private static Outcome outcome(
+            boolean kept, long well, int drawn, boolean whole, int number, boolean sound) {
+        if (!whole && number == 0) {
+            return Outcome.NOT_JUDGED;
+        }
+        if (!sound) {
+            return Outcome.CANNOT_BE_TOLD;
+        }
+        if (!kept || 2 * well < drawn) {
+            return Outcome.DOES_NOT_HOLD;
+        }
+        return well == drawn ? Outcome.HOLDS : Outcome.CANNOT_BE_TOLD;
+    }
+
+    private static Sentence sentence(
+            FlightOutcome shown, boolean kept, long well, int drawn, int number) {
+        Sentence first =
+                Sentence.words(
+                                number == 0
+                                        ? "flown as declared, "
+                                        : "flight " + number + " flown alone, ")
+                        .then(
+                                kept
+                                        ? "every step within every limit, "
+                                        : shown.end().words() + ", not within every limit, ")
+                        .then(Measure.LENGTH, shown.figures().missM())
+                        .then(" beside the last held point");
+        return drawn == 0
+                ? first
+                : first.then(
+                        "; "
+                                + well
+                                + " of "
+                                + drawn
+                                + " flights with every tolerance drawn are well flown"
+                                + (well == drawn ? "" : ", many more would tell"));
+    }
+}
