@@ -30,9 +30,6 @@ public final class RigLoops {
 
     private static final double USUAL_DELAY_S = 0.004;
 
-    /** Of a motor controller, from command to torque; common practice, from memory. */
-    private static final double USUAL_ESC_S = 0.004;
-
     /** Of a rig whose numbers are assembled. */
     public RigLoops(Balancing balancing) {
         this.balancing = balancing;
@@ -126,7 +123,10 @@ public final class RigLoops {
         return new Lags(
                 si(control.rate(), USUAL_HZ),
                 si(control.delay(), USUAL_DELAY_S),
-                USUAL_ESC_S,
+                rig.fans().stream()
+                        .mapToDouble(fan -> si(fan.type().controller().switching().delay(), 0))
+                        .max()
+                        .orElse(0),
                 gyro.delayS() + 0.5 / gyro.rateHz(),
                 gyro.rateHz(),
                 gyro.filterHz(),

@@ -215,7 +215,7 @@ final class FanTypesBinder {
                         fields.get(ControllerKeys.BRAKING),
                         fields.get(ControllerKeys.SWITCHING_FREQUENCY),
                         fields.get(ControllerKeys.CAPACITOR_RESISTANCE),
-                        fields.get(ControllerKeys.DELAY),
+                        Optional.of(ledger.value(fields, ControllerKeys.DELAY)),
                         fields.get(ControllerKeys.SLEW)),
                 warmth.controller(fields, ledger.value(type, FanTypeKeys.MASS)),
                 new FanType.Misbehaviour(

@@ -122,12 +122,13 @@ public final class ControllerKeys {
                             "it adds no ripple")
                     .readBy(Key.Question.ENDURANCE);
     public static final Key<Quantity> DELAY =
-            open(
+            defaulted(
                             "delay",
                             Amount.notNegative(Measure.TIME),
-                            "From command to torque.",
                             "4 ms",
-                            "it follows at once, which is kinder than true")
+                            "from memory, measure yours",
+                            "From command to torque.",
+                            "3 ms")
                     .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> SLEW =
             open(
