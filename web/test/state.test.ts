@@ -172,6 +172,7 @@ describe('a trial', () => {
             'trials',
             'heat',
             'failures',
+            'flight',
         ]);
         expect(bodies[1]?.questions).toEqual(['balance', 'lift', 'endurance']); // a hand waits
         expect(bodies[1]?.turn).toBeGreaterThan(bodies[0]?.turn ?? Infinity);

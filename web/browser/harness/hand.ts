@@ -9,6 +9,7 @@ export const asked: Record<Question, string> = {
     balance: 'Is it balanced, and which way will it turn?',
     failures: 'What if something fails?',
     restraint: 'What must hold it down?',
+    flight: 'Will the flight computer hold it?',
     trials: 'How do I test it without hurting anyone?',
     learning: 'Why did it not do what was promised?',
 };

@@ -56,7 +56,10 @@ test('every picture is saved as SVG, PNG and CSV, and reads back', () =>
     inBay('mudlark', async ({ visit: { page } }) => {
         const hand = new Hand(page);
         let pictures = 0;
-        const drawn = questions.filter(each => each !== 'trials' && each !== 'learning'); // cards are kept as PDF and HTML
+        // Cards are kept as PDF and HTML; a person at the throttle leaves no picture of a flight.
+        const drawn = questions.filter(
+            each => each !== 'flight' && each !== 'trials' && each !== 'learning',
+        );
         for (const question of drawn) {
             await hand.open(question);
             await hand.answered();

@@ -27,7 +27,7 @@ export const LADDER: readonly Asked[] = [
     },
     { words: 'What if something fails?', short: 'Failures', question: 'failures' },
     { words: 'What must hold it down?', short: 'Restraint', question: 'restraint' },
-    { words: 'Will the flight computer hold it?', short: 'Holding' },
+    { words: 'Will the flight computer hold it?', short: 'Holding', question: 'flight' },
     {
         words: 'How do I test it without hurting anyone?',
         short: 'Tests',
@@ -45,6 +45,7 @@ export const FIRST: Record<Question, readonly string[]> = {
     balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
     failures: ['failures', 'failure-cases', 'goes-next'],
     restraint: ['restraint-elevation', 'stand-elevation', 'stand-loads', 'tether-loads', 'heights'],
+    flight: ['flight-strips', 'loops', 'flight-events'],
     trials: ['today'], // and the way of the cards
     learning: ['missing-lift', 'causes', 'next-tests', 'events'], // of the test that lies open; then its strips
 };

@@ -24,6 +24,7 @@ export const QUESTIONS: readonly Question[] = [
     'balance',
     'failures',
     'restraint',
+    'flight',
     'trials',
     'learning',
 ];
@@ -38,10 +39,18 @@ export const ASKED: readonly Question[] = [
     'learning',
     'heat',
     'failures',
+    'flight',
 ];
 
 /** What takes too long for a hand to wait for it, or tells a hand nothing. */
-export const DEAR: readonly Question[] = ['heat', 'failures', 'restraint', 'trials', 'learning'];
+export const DEAR: readonly Question[] = [
+    'heat',
+    'failures',
+    'restraint',
+    'flight',
+    'trials',
+    'learning',
+];
 
 export function unasked(): Rungs {
     return {
@@ -51,6 +60,7 @@ export function unasked(): Rungs {
         balance: { question: 'balance', state: 'unasked' },
         failures: { question: 'failures', state: 'unasked' },
         restraint: { question: 'restraint', state: 'unasked' },
+        flight: { question: 'flight', state: 'unasked' },
         trials: { question: 'trials', state: 'unasked' },
         learning: { question: 'learning', state: 'unasked' },
     };
@@ -63,8 +73,10 @@ export function changed(rungs: Rungs): Rungs {
     );
 }
 
-export function asked(rungs: Rungs): Rungs {
-    return each(rungs, rung => settled(rung, 'asking', true));
+export function asked(rungs: Rungs, questions: readonly Question[] = QUESTIONS): Rungs {
+    return each(rungs, rung =>
+        questions.includes(rung.question) ? settled(rung, 'asking', true) : rung,
+    );
 }
 
 export function told(rungs: Rungs, revision: string, line: Told): Rungs {
@@ -112,6 +124,7 @@ function each(rungs: Rungs, by: (rung: Rung) => Rung): Rungs {
         balance: by(rungs.balance),
         failures: by(rungs.failures),
         restraint: by(rungs.restraint),
+        flight: by(rungs.flight),
         trials: by(rungs.trials),
         learning: by(rungs.learning),
     };

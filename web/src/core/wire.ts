@@ -180,13 +180,23 @@ export interface GuideField {
 // ---- answers -------------------------------------------------------------------------------------
 
 export type Question =
-    'lift' | 'endurance' | 'heat' | 'balance' | 'failures' | 'restraint' | 'trials' | 'learning';
+    | 'lift'
+    | 'endurance'
+    | 'heat'
+    | 'balance'
+    | 'failures'
+    | 'restraint'
+    | 'flight'
+    | 'trials'
+    | 'learning';
 export type Units = 'si' | 'us';
 
-// POST /api/ask {rig, base, questions: Question[], units, to: Stage, turn?: number} -> stream of Told, every
+// POST /api/ask {rig, base, questions: Question[], units, to: Stage, profile?, turn?: number} -> stream of Told, every
 //   question nominal first, then banded, then whole, as far as `to`; bands of heat and failures come when the
 //   others are whole. Closing the stream stops the work, and so does a newer ask of the same tab: the one with
 //   the higher `turn`, whichever arrives first.
+// POST /api/profiles {rig} -> {profiles: string[]}: names of the files in the folder profiles beside the rig. An ask with
+//   `profile`, one of them, flies that one; without it the first, or the usual one where there is none.
 // POST /api/try {rig, base, changes: Change[], questions, units, turn?: number} -> the same stream, nominal
 //   only, of the rig with these changes in memory; nothing is kept.
 // POST /api/report {rig, base, units} -> the HTML report, as a file.
@@ -208,6 +218,9 @@ export type Units = 'si' | 'us';
 //   is kept yet. Closing the stream before its end stops it.
 // POST /api/keep {rig, base, reading, ...AboutTest} -> Kept; 409 'refused' with the reason, among them a rig file that is
 //   not saved: a test keeps the rig that it was made with.
+export interface Profiles {
+    profiles: string[];
+}
 export interface Uploaded {
     upload: string;
     /** Bytes that have come so far. */

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { AnswerDocument, Question, Stage, Told, Units } from '../core/wire';
+import type { AnswerDocument, Question, Told, Units } from '../core/wire';
 import { ASKED, asked, changed, ended, told, unasked, type Rungs } from '../core/verdicts';
 import type { Server } from './server';
 import { nextTurn } from './turn';
@@ -33,16 +33,24 @@ export class Asks {
         rig: string,
         revision: string,
         units: Units,
-        to: Stage = 'whole',
         questions: readonly Question[] = ASKED,
+        profile?: string,
     ): Promise<void> {
         this.running?.abort();
         const running = new AbortController();
         this.running = running;
-        this.rungs.value = asked(this.rungs.value);
+        this.rungs.value = asked(this.rungs.value, questions);
         const end = await this.server.stream(
             '/api/ask',
-            { rig, base: revision, questions, units, to, turn: nextTurn() },
+            {
+                rig,
+                base: revision,
+                questions,
+                units,
+                to: 'whole',
+                turn: nextTurn(),
+                ...(profile === undefined ? {} : { profile }),
+            },
             running.signal,
             line => {
                 if (this.running === running) {

@@ -3,7 +3,9 @@ import type { Timer } from '../core/caller';
 import { Desk, type DeskView } from '../core/desk';
 import type { Change, Folder, Part, Question, RigDocument, Units, Watched } from '../core/wire';
 import { Asks } from './asks';
+import { ASKED } from '../core/verdicts';
 import { Cards } from './cards';
+import { Flights } from './flights';
 import { Gate } from './gate';
 import { StoredKeep } from './keep';
 import { Moving } from './moving';
@@ -78,6 +80,9 @@ export class Bay {
             this.asks.learn('learning', list);
         },
     );
+    readonly flights = new Flights(this.server, () => {
+        this.askSome(question => question === 'flight');
+    });
     readonly reading = new Reading(
         this.server,
         () => this.where(),
@@ -111,6 +116,15 @@ export class Bay {
             if (this.asked.value === undefined) return;
             untracked(() => {
                 this.askAgain();
+            });
+        });
+        effect(() => {
+            if (this.open.value !== 'flight') return;
+            untracked(() => {
+                const { state } = this.asks.rungs.peek().flight;
+                if (state === 'unasked' || state === 'stale') {
+                    this.askSome(question => question === 'flight');
+                }
             });
         });
         effect(() => {
@@ -185,6 +199,7 @@ export class Bay {
         this.asks.forget();
         this.cards.forget();
         this.tests.forget();
+        void this.flights.list(document.rig);
         void this.reading.drop();
         this.selected.value = undefined;
         this.named.value = undefined;
@@ -245,8 +260,26 @@ export class Bay {
         if (tried !== undefined && tried.of !== document.revision) this.trial.let();
         this.cards.changed(document.readable);
         if (document.readable) {
-            void this.asks.ask(document.rig, document.revision, this.taste.units.peek());
+            this.askSome(question => question !== 'flight' || this.open.peek() === 'flight');
         }
+    }
+
+    /** Those wanted, and what is not answered yet; flying takes minutes, and begins when somebody looks. */
+    private askSome(wanted: (question: Question) => boolean): void {
+        const document = this.desk.peek()?.document;
+        if (document?.readable !== true) return;
+        const rungs = this.asks.rungs.peek();
+        void this.asks.ask(
+            document.rig,
+            document.revision,
+            this.taste.units.peek(),
+            ASKED.filter(
+                question =>
+                    wanted(question) ||
+                    (question !== 'flight' && rungs[question].state !== 'fresh'),
+            ),
+            this.flights.chosen.peek(),
+        );
     }
 
     stop(): void {

@@ -12,6 +12,7 @@ import { OutcomeMark, outcomeClass, outcomeWords } from './outcome';
 import { Solid } from './Solid';
 import { TrialBar } from './TrialBar';
 import { Way } from './trials/Way';
+import { ProfileChoice } from './flight/ProfileChoice';
 import { Why } from './learning/Why';
 
 /** The question that is open: its verdict, its pictures, what was found, its numbers, what it rests on. */
@@ -37,6 +38,7 @@ export function Sheet() {
         <article class={`answer ${outcomeClass(rung.document?.answer.verdict.outcome)}`}>
             <h2>{asked?.words}</h2>
             <VerdictLine rung={rung} old={old} />
+            {question === 'flight' && <ProfileChoice />}
             <TrialBar question={question} />
             {shown !== undefined && question === 'learning' && <Why document={shown} />}
             {shown !== undefined && question !== 'learning' && (

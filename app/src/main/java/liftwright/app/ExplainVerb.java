@@ -106,11 +106,7 @@ final class ExplainVerb {
 
     /** Logs that are in no logbook, on the rig as it is. */
     private Exit explained(
-            RigSource source,
-            Rig rig,
-            List<String> files,
-            Settings settings,
-            Optional<Sheet> sheet)
+            RigSource source, Rig rig, List<String> files, Settings settings, Optional<Sheet> sheet)
             throws IOException {
         LogFiles.Read read = new LogFiles(options, around).read(files, rig, MOST_SAMPLES);
         if (read.aside() > 0) {

@@ -61,7 +61,8 @@ final class FitVerb {
             var progress = new Progress(voice, watched, interrupt);
             Optional<FitResult> found = CorrectionFit.of(rig.get(), driven, threads(), progress);
             progress.wipe();
-            return found.map(one -> told(source, rig.get(), one, driven)).orElse(Exit.STOPPED_EARLY);
+            return found.map(one -> told(source, rig.get(), one, driven))
+                    .orElse(Exit.STOPPED_EARLY);
         } catch (IOException e) {
             throw new UsageException("the logbook cannot be read: " + e.getMessage());
         } catch (NotToldException | ImpossibleValueException | IllegalArgumentException e) {

@@ -27,6 +27,7 @@ final class AllRoutes {
                                         AskRoutes.PROGRESS,
                                         bay::fault)
                                 .routes(),
+                        new ProfileRoutes(onRecord).routes(),
                         new CardRoutes(bay, onRecord).routes(),
                         new TestRoutes(bay, onRecord).routes(),
                         new ReadingRoutes(bay, onRecord).routes(),

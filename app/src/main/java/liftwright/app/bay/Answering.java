@@ -74,7 +74,12 @@ final class Answering {
         answer(Stage.NOMINAL, asked.questions(), open, rig);
         answer(Stage.WHOLE, some(q -> q == Question.LEARNING), open, rig);
         for (boolean takesLong : new boolean[] {false, true}) {
-            List<Question> some = some(q -> !q.isOnRecord() && q.takesLong() == takesLong);
+            List<Question> some =
+                    some(
+                            q ->
+                                    q != Question.TRIALS
+                                            && q != Question.LEARNING
+                                            && q.takesLong() == takesLong);
             answer(Stage.BANDED, some, open, rig);
             answer(Stage.WHOLE, some, open, rig);
             List<Question> trials = some(q -> q == Question.TRIALS);
@@ -109,6 +114,7 @@ final class Answering {
     private Staged staged(Question question, Rig rig) {
         String digest = asked.reading().digest();
         return switch (question) {
+            case FLIGHT -> onRecord.flight(asked.rig(), rig, digest, asked.profile());
             case TRIALS -> onRecord.trials(asked.rig(), rig, digest);
             case LEARNING -> onRecord.learning(asked.rig(), digest);
             case LIFT, ENDURANCE, HEAT, BALANCE, FAILURES, RESTRAINT ->

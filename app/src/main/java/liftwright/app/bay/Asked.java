@@ -1,6 +1,7 @@
 package liftwright.app.bay;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import liftwright.quantity.UnitSystem;
 import liftwright.review.Stage;
@@ -14,8 +15,15 @@ import liftwright.rig.file.RigReading;
  * @param questions in the order they are answered in
  * @param units of the reader
  * @param to the last stage that is wanted
+ * @param profile that is flown, by the name of its file; empty for the first beside the rig
  */
-record Asked(String rig, RigReading reading, List<Question> questions, UnitSystem units, Stage to) {
+record Asked(
+        String rig,
+        RigReading reading,
+        List<Question> questions,
+        UnitSystem units,
+        Stage to,
+        Optional<String> profile) {
 
     Asked {
         questions = List.copyOf(questions);
@@ -29,12 +37,18 @@ record Asked(String rig, RigReading reading, List<Question> questions, UnitSyste
     static Asked of(Json.Members body, RigReading reading, Stage to) {
         List<Question> questions =
                 body.texts("questions").stream().map(Question::of).distinct().toList();
-        return new Asked(body.text("rig"), reading, questions, units(body.text("units")), to);
+        return new Asked(
+                body.text("rig"),
+                reading,
+                questions,
+                units(body.text("units")),
+                to,
+                body.optionalText("profile"));
     }
 
     /** The same of another state of the rig. */
     Asked with(RigReading changed) {
-        return new Asked(rig, changed, questions, units, to);
+        return new Asked(rig, changed, questions, units, to, profile);
     }
 
     /**

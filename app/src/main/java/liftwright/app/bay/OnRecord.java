@@ -3,7 +3,9 @@ package liftwright.app.bay;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Supplier;
+import liftwright.flight.ask.FlightQuestion;
 import liftwright.review.Settings;
+import liftwright.review.Staged;
 import liftwright.rig.Rig;
 import liftwright.trials.ask.TrialsCase;
 import liftwright.trials.day.Day;
@@ -16,13 +18,15 @@ import liftwright.trials.day.Day;
  * @param today the day
  * @param logbooks beside the rig files
  * @param learned what their tests taught, of those asked about lately
+ * @param profiles beside the rig files
  */
 record OnRecord(
         Records records,
         Reviewed reviewed,
         Supplier<LocalDate> today,
         Logbooks logbooks,
-        Learned learned) {
+        Learned learned,
+        Profiles profiles) {
 
     /** Of the opened folder. */
     static OnRecord of(Bay bay) {
@@ -32,7 +36,8 @@ record OnRecord(
                 new Reviewed(),
                 LocalDate::now,
                 new Logbooks(records, bay.folder().path()),
-                new Learned());
+                new Learned(),
+                new Profiles(records, bay.folder()));
     }
 
     /**
@@ -54,6 +59,20 @@ record OnRecord(
                 day,
                 reviewed,
                 Settings.standard());
+    }
+
+    /**
+     * The flight of a rig.
+     *
+     * @param rig its path from the folder
+     * @param declared the rig as it stands, saved or not
+     * @param digest of what it was read from
+     * @param profile the name of its file; empty for the first beside the rig
+     * @throws FaultException when there is no such profile, or it does not read
+     */
+    Staged flight(String rig, Rig declared, String digest, Optional<String> profile) {
+        return FlightQuestion.staged(
+                declared, digest, profiles.of(rig, profile, declared), Settings.standard());
     }
 
     /**

@@ -24,6 +24,8 @@ enum Question {
     BALANCE,
     FAILURES,
     RESTRAINT,
+    /** Flies a profile from beside the rig file: {@link Profiles}. */
+    FLIGHT,
     /** Rests on what is on record and on the answers to the others: {@link StagedTrials}. */
     TRIALS,
     /** Rests on the logbook beside the rig file: {@link StagedLearning}. */
@@ -54,12 +56,12 @@ enum Question {
 
     /** Whether more than the rig file is needed. */
     boolean isOnRecord() {
-        return this == TRIALS || this == LEARNING;
+        return this == FLIGHT || this == TRIALS || this == LEARNING;
     }
 
     /** Whether its bands keep a reader waiting. */
     boolean takesLong() {
-        return this == HEAT || this == FAILURES;
+        return this == HEAT || this == FAILURES || this == FLIGHT;
     }
 
     /**
@@ -77,7 +79,7 @@ enum Question {
             case BALANCE -> BalanceQuestion.staged(rig, digest, settings);
             case FAILURES -> FailuresQuestion.staged(rig, digest, FailureCase.usual(), settings);
             case RESTRAINT -> RestraintQuestion.staged(rig, digest, settings);
-            case TRIALS, LEARNING ->
+            case FLIGHT, TRIALS, LEARNING ->
                     throw new IllegalArgumentException("no question of a rig file alone");
         };
     }
