@@ -73,6 +73,7 @@ final class Grammar {
     static final String EXPLAIN = "explain";
     static final String FLY = "fly";
     static final String LOG = "log";
+    static final String DISPERSE = "disperse";
 
     static final String NO_BROWSER = "--no-browser";
     static final String PORT = "--port";
@@ -119,6 +120,7 @@ final class Grammar {
         spec.addSubcommand(EXPLAIN, line(ExplainGrammar.spec()));
         spec.addSubcommand(FLY, line(FlyGrammar.spec()));
         spec.addSubcommand(LOG, line(LogGrammar.spec()));
+        spec.addSubcommand(DISPERSE, line(DisperseGrammar.spec()));
         spec.addSubcommand(OPEN, line(open()));
         root = line(spec);
     }

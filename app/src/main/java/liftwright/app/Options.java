@@ -139,6 +139,16 @@ final class Options {
         return text.isEmpty() ? Optional.empty() : Optional.of(text);
     }
 
+    /** Values of an option that takes several; none where it does not stand. */
+    List<String> texts(String option) {
+        return parsed.matchedOptionValue(option, List.of());
+    }
+
+    /** A whole number from 1 on; empty where the option does not stand. */
+    OptionalInt counted(String option, int most) {
+        return count(option, most);
+    }
+
     private OptionalInt count(String option, int most) {
         String text = parsed.matchedOptionValue(option, "");
         if (text.isEmpty()) {

@@ -69,6 +69,7 @@ final class Program {
             case Grammar.EXPLAIN -> new ExplainVerb(voice, around, options, interrupt).run();
             case Grammar.FLY -> new FlyVerb(voice, around, options, interrupt).run();
             case Grammar.LOG -> new LogVerb(voice, around, options, interrupt).run();
+            case Grammar.DISPERSE -> new DisperseVerb(voice, around, options, interrupt).run();
             case Grammar.OPEN ->
                     new OpenVerb(voice, around, options, interrupt, e -> fault(e, args)).run();
             default -> throw new UsageException("a verb is missing. See: liftwright --help");
