@@ -41,7 +41,8 @@ final class DisperseGrammar {
                 Grammar.value(
                         FLIGHTS, "N", "Fly flights 1 to N; left out, 200. Flight 0 is fly's own."));
         spec.addOption(
-                Grammar.value(Grammar.SEED, "S", "Seed of everything that is drawn in the flights."));
+                Grammar.value(
+                        Grammar.SEED, "S", "Seed of everything that is drawn in the flights."));
         spec.addOption(Grammar.value(FROM, "A", "Fly from flight A on: a part of them."));
         spec.addOption(Grammar.value(TO, "B", "Fly up to flight B, B with it."));
         spec.addOption(
@@ -73,7 +74,8 @@ final class DisperseGrammar {
                         "Threads to compute with; the flights do not depend on it."));
         spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
         spec.addOption(
-                Grammar.value(Grammar.UNITS, "si|us", "Units of the answer: si (the default) or us."));
+                Grammar.value(
+                        Grammar.UNITS, "si|us", "Units of the answer: si (the default) or us."));
         spec.addOption(
                 Grammar.flag(
                         Grammar.PROGRESS,

@@ -19,8 +19,11 @@ import liftwright.flight.disperse.FlightSet;
 import liftwright.flight.disperse.Flights;
 import liftwright.flight.disperse.FlightsOf;
 import liftwright.flight.disperse.RangeFlying;
+import liftwright.flight.loops.LoopDesign;
+import liftwright.flight.loops.RigLoops;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.profile.ProfileReading;
+import liftwright.flight.run.ComputerCrew;
 import liftwright.flight.run.FlightCase;
 import liftwright.flight.run.FlightRun;
 import liftwright.plant.Plant;
@@ -61,7 +64,12 @@ final class DisperseVerb {
      * @param stem of the names of its files
      */
     private record Task(
-            RigSource source, Rig rig, Profile profile, FlightsOf of, String command, String stem) {}
+            RigSource source,
+            Rig rig,
+            Profile profile,
+            FlightsOf of,
+            String command,
+            String stem) {}
 
     Exit run() {
         options.look(); // a wrong option shall not wait for the answer
@@ -86,8 +94,7 @@ final class DisperseVerb {
         byte[] bytes = file.read();
         ProfileReading reading = ProfileReading.read(named, bytes, rig.get());
         if (reading.profile().isEmpty()) {
-            voice.answer(
-                    ProblemReport.write(named, "", reading.problems(), options.look()));
+            voice.answer(ProblemReport.write(named, "", reading.problems(), options.look()));
             return Exit.BAD_INPUT;
         }
         List<FlightSet> merged = merged();
@@ -112,7 +119,8 @@ final class DisperseVerb {
             command += " " + Grammar.AS_DECLARED;
         }
         var task =
-                new Task(source, rig.get(), reading.profile().get(), of, command, stem(file.path()));
+                new Task(
+                        source, rig.get(), reading.profile().get(), of, command, stem(file.path()));
         try {
             return flown(task, merged, share);
         } catch (NotToldException | ImpossibleValueException e) {
@@ -123,7 +131,8 @@ final class DisperseVerb {
     private Exit flown(Task task, List<FlightSet> merged, double share) {
         FlightsFile file = file(task);
         FlightSet kept =
-                FlightsFile.together(task.of, file.named(), file.read().stream().toList(), List.of());
+                FlightsFile.together(
+                        task.of, file.named(), file.read().stream().toList(), List.of());
         if (!merged.isEmpty()) {
             // What does not belong to this rig is told with the files that hold it.
             kept =
@@ -137,7 +146,13 @@ final class DisperseVerb {
         Plant plant = Plant.assembleHeated(task.rig);
         Optional<FlightRange> range = range(task.of, !merged.isEmpty());
         if (range.isPresent()) {
-            RangeFlying.Result result = fly(task, plant, range.get(), kept, file);
+            LoopDesign design = new RigLoops(plant.balancing()).design();
+            if (design instanceof LoopDesign.Refused refused) {
+                say("no flight was flown, since no loops are granted: " + refused.words());
+                return Exit.STOPS;
+            }
+            RangeFlying.Result result =
+                    fly(task, plant, (LoopDesign.Granted) design, range.get(), kept, file);
             kept = file.add(result.set());
             if (!result.whole()) {
                 say(
@@ -157,12 +172,17 @@ final class DisperseVerb {
     }
 
     private RangeFlying.Result fly(
-            Task task, Plant plant, FlightRange range, FlightSet kept, FlightsFile file) {
+            Task task,
+            Plant plant,
+            LoopDesign.Granted loops,
+            FlightRange range,
+            FlightSet kept,
+            FlightsFile file) {
         boolean watched = options.has(Grammar.PROGRESS) || around.errIsTerminal();
         var progress = new Progress(voice, watched, interrupt);
         Supplier<Flights> flights =
                 () -> {
-                    var run = new FlightRun();
+                    var run = new FlightRun(plant, new ComputerCrew(task.rig, loops));
                     return number ->
                             run.fly(FlightCase.of(plant, task.profile, task.of.seed(), number));
                 };
@@ -191,7 +211,11 @@ final class DisperseVerb {
                 Sentence.words(
                         "profile " + task.profile.name() + ", every declared tolerance drawn"),
                 task.command,
-                numbers -> DriverValues.of(plant.parameters(), task.of.seed(), numbers));
+                numbers ->
+                        DriverValues.of(
+                                List.of(plant.parameters(), plant.drive().inertia().table()),
+                                task.of.seed(),
+                                numbers));
     }
 
     private Exit show(Task task, FlightAnswer answer, FlightsFile file) {
@@ -263,7 +287,8 @@ final class DisperseVerb {
     private double share() {
         String text = options.text(DisperseGrammar.SHARE).orElse("95%");
         String number = text.strip().replaceFirst("\\s*%$", "");
-        double share = number.matches("[0-9]{1,3}(\\.[0-9]{1,6})?") ? Double.parseDouble(number) : 0;
+        double share =
+                number.matches("[0-9]{1,3}(\\.[0-9]{1,6})?") ? Double.parseDouble(number) : 0;
         if (text.strip().endsWith("%")) {
             share /= 100;
         }

@@ -15,8 +15,9 @@ import liftwright.rig.file.Disk;
 import liftwright.rig.file.RigFiles;
 
 /**
- * A file that keeps flights. It is only ever added to: what it holds is read, put together with what
- * is new, and takes the place of the old file in one step, so that it is whole at every moment.
+ * A file that keeps flights. It is only ever added to: what it holds is read, put together with
+ * what is new, and takes the place of the old file in one step, so that it is whole at every
+ * moment.
  */
 final class FlightsFile {
 
@@ -53,8 +54,7 @@ final class FlightsFile {
         return switch (FlightReading.of(bytes)) {
             case FlightReading.Read(FlightSet set) -> Optional.of(set);
             case FlightReading.Broken(int line, int column, String sentence) ->
-                    throw new UsageException(
-                            named + ":" + line + ":" + column + ": " + sentence);
+                    throw new UsageException(named + ":" + line + ":" + column + ": " + sentence);
         };
     }
 
@@ -76,10 +76,7 @@ final class FlightsFile {
             if (folder != null) {
                 Files.createDirectories(folder);
             }
-            RigFiles.write(
-                    path,
-                    FlightText.of(all).getBytes(StandardCharsets.UTF_8),
-                    disk);
+            RigFiles.write(path, FlightText.of(all).getBytes(StandardCharsets.UTF_8), disk);
         } catch (IOException e) {
             throw new UsageException("cannot write " + named + ": " + e.getMessage());
         }

@@ -1,6 +1,7 @@
 package liftwright.flight.disperse;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import liftwright.flight.run.Deviate;
 import liftwright.numerics.CounterStream;
@@ -22,36 +23,46 @@ public final class DriverValues {
     }
 
     /**
-     * @param table numbers of the rig as they are flown
+     * @param tables numbers of the rig as they are flown
      * @param numbers of flights of which every drawn number can be
      */
-    public static DriverValues of(ParameterTable table, long seed, int[] numbers) {
+    public static DriverValues of(List<ParameterTable> tables, long seed, int[] numbers) {
         List<String> labels = new ArrayList<>();
+        List<double[]> values = new ArrayList<>();
+        tables.forEach(table -> draw(table, seed, numbers, labels, values));
+        for (Deviate each : Deviate.values()) {
+            labels.add(each.label());
+            values.add(
+                    Arrays.stream(numbers).mapToDouble(number -> each.of(seed, number)).toArray());
+        }
+        return new DriverValues(labels, values.toArray(double[][]::new));
+    }
+
+    private static void draw(
+            ParameterTable table,
+            long seed,
+            int[] numbers,
+            List<String> labels,
+            List<double[]> values) {
         List<Integer> rows = new ArrayList<>();
+        List<double[]> drawn = new ArrayList<>();
         for (int row = 0; row < table.size(); row++) {
-            if (table.inputOf(row) >= 0) {
-                Parameter parameter = table.rows().get(row);
+            Parameter parameter = table.rows().get(row);
+            String label = parameter.label() + " (" + parameter.name() + ")";
+            if (table.inputOf(row) >= 0 && !labels.contains(label)) {
                 rows.add(row);
-                labels.add(parameter.label() + " (" + parameter.name() + ")");
+                labels.add(label);
+                drawn.add(new double[numbers.length]);
             }
         }
-        double[][] values = new double[rows.size() + Deviate.values().length][numbers.length];
         double[] p = table.nominal();
         for (int i = 0; i < numbers.length; i++) {
             table.draw(seed, numbers[i], p);
             for (int k = 0; k < rows.size(); k++) {
-                values[k][i] = p[rows.get(k)];
+                drawn.get(k)[i] = p[rows.get(k)];
             }
         }
-        int next = rows.size();
-        for (Deviate each : Deviate.values()) {
-            labels.add(each.label());
-            for (int i = 0; i < numbers.length; i++) {
-                values[next][i] = each.of(seed, numbers[i]);
-            }
-            next++;
-        }
-        return new DriverValues(labels, values);
+        values.addAll(drawn);
     }
 
     /**

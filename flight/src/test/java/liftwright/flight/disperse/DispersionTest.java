@@ -203,8 +203,8 @@ class DispersionTest {
     @Test
     void fewFlightsSayWhatTheyCannot() {
         FlightAnswer answer = answer(flown(12), 0.95);
-        assertThat(table(answer, "flights-quantiles").rows().get(3).get(1).figure())
-                .isInstanceOf(Value.Figure.NotComputed.class);
+        // Half of 12 is bounded by ranks 3 and 10; 90 % and more are not.
+        assertThat(table(answer, "flights-quantiles").rows()).hasSize(2);
         assertThat(answer.sections()).noneMatch(s -> s.id().equals("flights-drivers"));
         assertThatIllegalArgumentException().isThrownBy(() -> answer(flown(3), 1));
     }
