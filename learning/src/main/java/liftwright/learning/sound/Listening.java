@@ -46,6 +46,7 @@ public final class Listening {
     }
 
     private Heard heard() {
+        Clipping.of(sound).ifPresent(cut -> notes.add(cut.words()));
         card.flatMap(OneByOne::trouble)
                 .ifPresent(
                         why ->
