@@ -10,6 +10,7 @@ import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.flight.loops.Loop;
 import liftwright.flight.loops.LoopDesign;
+import liftwright.flight.pilot.Steered;
 import liftwright.flight.run.FlightOutcome;
 import liftwright.quantity.Measure;
 
@@ -47,6 +48,33 @@ final class FlightFindings {
                                             would.now())),
                             "with all other numbers as declared"));
         }
+        return found;
+    }
+
+    /** Axis by axis, worst first. */
+    static List<Finding> person(Steered steered) {
+        List<Finding> found = new ArrayList<>();
+        for (Steered.AboutAxis axis : steered.axes()) {
+            Severity severity =
+                    switch (axis.holds()) {
+                        case EASILY -> Severity.NOTES;
+                        case HARDLY -> Severity.WARNS;
+                        case NOT -> Severity.STOPS;
+                    };
+            found.add(
+                    Finding.of(
+                            severity,
+                            "steered-by-a-person",
+                            Sentence.words(
+                                            axis.axis().name().toLowerCase(Locale.ROOT)
+                                                    + " "
+                                                    + axis.holds().words()
+                                                    + ": ")
+                                    .then(Measure.ANGLE, axis.practisedPhaseRad())
+                                    .then(" of phase are left to one in practice"),
+                            "a crossover pilot with the usual delay, leaning or with the arms"));
+        }
+        found.sort(Comparator.comparing(Finding::severity));
         return found;
     }
 

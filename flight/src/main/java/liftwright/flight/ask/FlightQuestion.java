@@ -11,6 +11,7 @@ import liftwright.answer.Verdict;
 import liftwright.flight.FlightAnswer;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
+import liftwright.flight.pilot.Steered;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.ComputerCrew;
 import liftwright.flight.run.FlightCase;
@@ -104,11 +105,18 @@ public final class FlightQuestion implements Staged {
         return made;
     }
 
+    /** Nobody but the wearer steadies it: told is whether a person can. */
     private FlightAnswer refused(LoopDesign.Refused refused) {
         boolean person = rig.control().kind() == Control.Kind.SHARED_THROTTLE;
+        Optional<Steered> steered =
+                person ? Steered.of(plant, plant.parameters().nominal()) : Optional.empty();
         return answer(
-                FlightVerdict.refused(refused, person),
-                FlightFindings.refused(refused),
+                person
+                        ? FlightVerdict.person(steered.map(Steered::holds))
+                        : FlightVerdict.refused(refused),
+                person
+                        ? steered.map(FlightFindings::person).orElse(List.of())
+                        : FlightFindings.refused(refused),
                 List.of(),
                 FlightEvidence.of(rig, rigDigest, profile, settings, List.of(), 0, List.of()));
     }

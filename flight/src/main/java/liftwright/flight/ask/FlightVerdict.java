@@ -7,6 +7,7 @@ import liftwright.answer.Outcome;
 import liftwright.answer.Sentence;
 import liftwright.answer.Verdict;
 import liftwright.flight.loops.LoopDesign;
+import liftwright.flight.pilot.Person;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
 import liftwright.quantity.Measure;
@@ -16,21 +17,35 @@ final class FlightVerdict {
 
     private FlightVerdict() {}
 
-    static Verdict refused(LoopDesign.Refused refused, boolean person) {
-        return person
-                ? new Verdict(
-                        Outcome.CANNOT_BE_TOLD,
-                        Sentence.words(
-                                "no flight computer is declared, so that it rests on the person"
-                                        + " who steers it by leaning and arms; the profile was not"
-                                        + " flown"),
-                        Optional.empty(),
-                        List.of())
-                : new Verdict(
-                        Outcome.DOES_NOT_HOLD,
-                        Sentence.words("no loops, because " + refused.words()),
-                        Optional.empty(),
-                        List.of());
+    static Verdict refused(LoopDesign.Refused refused) {
+        return new Verdict(
+                Outcome.DOES_NOT_HOLD,
+                Sentence.words("no loops, because " + refused.words()),
+                Optional.empty(),
+                List.of());
+    }
+
+    /**
+     * Without a computer nobody can say what a person will do: that one cannot hold it is told, that
+     * one will is not.
+     *
+     * @param holds whether a person can close the loops; empty where no hover was found
+     */
+    static Verdict person(Optional<Person.Holds> holds) {
+        boolean not = holds.map(Person.Holds.NOT::equals).orElse(false);
+        String steered =
+                holds.map(
+                                can ->
+                                        "it rests on the person who steers it by leaning and arms,"
+                                                + " by whom it "
+                                                + can.words())
+                        .orElse("no hover was found that a person could hold");
+        return new Verdict(
+                not ? Outcome.DOES_NOT_HOLD : Outcome.CANNOT_BE_TOLD,
+                Sentence.words(
+                        "no flight computer is declared: " + steered + "; the profile was not flown"),
+                Optional.empty(),
+                List.of());
     }
 
     static Verdict blind(String why) {

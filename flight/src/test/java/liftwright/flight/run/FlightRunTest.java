@@ -23,6 +23,8 @@ import liftwright.plant.supply.CellDraw;
 import liftwright.rig.Rig;
 import liftwright.rig.table.StartState;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Flights of an example, by its own computer and by a crew that has nothing to do with it. */
 class FlightRunTest {
@@ -99,17 +101,35 @@ class FlightRunTest {
         }
     }
 
-    /** The flight ends when a run of endurance under the same weight does. */
+    /** What another bit of charge gives in time is what a run of endurance says. */
     @Test
     void aLongFlightEndsWhenEnduranceSays() {
-        String text =
-                """
-                liftwright profile: 1
-                start: {on: held, height: 1.5 m, charge: 23 %}
-                steps:
-                  - hold: 120 s
-                """;
-        FlightOutcome flown = fly(own(), text, 0);
+        double[] flownS = new double[2];
+        double[] runS = new double[2];
+        int[] percent = {22, 25};
+        for (int k = 0; k < 2; k++) {
+            String text =
+                    """
+                    liftwright profile: 1
+                    start: {on: held, height: 1.5 m, charge: CHARGE %}
+                    steps:
+                      - hold: 120 s
+                    """
+                            .replace("CHARGE", Integer.toString(percent[k]));
+            FlightOutcome flown = fly(own(), text, 0);
+            assertThat(flown.first().orElseThrow().cause()).isEqualTo(Cause.RESERVE);
+            assertThat(flown.end()).as("%s", flown.events()).isEqualTo(FlightOutcome.End.SPENT);
+            flownS[k] = flown.first().get().timeS();
+            Discharge.End still = hover(percent[k] / 100.0);
+            assertThat(still.cause()).isEqualTo(Cause.RESERVE);
+            runS[k] = still.timeS();
+            // Held for 1.5 s at first, some of it with fans that still spool up.
+            assertThat(flownS[k]).isBetween(runS[k] - 0.1, runS[k] + 1.6);
+        }
+        assertThat(flownS[1] - flownS[0]).isCloseTo(runS[1] - runS[0], within(0.02 * runS[1]));
+    }
+
+    private static Discharge.End hover(double charge) {
         Discharge run = PLANT.discharge();
         double[] p = PLANT.parameters().nominal();
         run.load(p, new CellDraw.Expected());
@@ -124,16 +144,12 @@ class FlightRunTest {
                                                         pack.id().text(),
                                                         StartState.Place.WHOLE,
                                                         OptionalDouble.empty(),
-                                                        OptionalDouble.of(0.23),
+                                                        OptionalDouble.of(charge),
                                                         OptionalDouble.empty()))
                                 .toList()));
         run.stopAtFirst(true);
         run.follow(new Order.Lift(PLANT.weightN(p)), 120, moment -> {});
-        Discharge.End still = run.ended().orElseThrow();
-        assertThat(flown.first()).isPresent();
-        assertThat(flown.first().get().cause()).isEqualTo(still.cause()).isEqualTo(Cause.RESERVE);
-        assertThat(flown.first().get().timeS()).isCloseTo(still.timeS(), within(0.06 * still.timeS()));
-        assertThat(flown.end()).as("%s", flown.events()).isEqualTo(FlightOutcome.End.SPENT);
+        return run.ended().orElseThrow();
     }
 
     @Test
@@ -172,15 +188,56 @@ class FlightRunTest {
         assertThat(height[height.length - 1]).isLessThan(0.02);
     }
 
+    /**
+     * What {@code review failures} says is borne is recovered, what it says is not is not: a fan, a
+     * pack, and a fan that stays at full throttle against exchanged channels, no gyro, no power.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "fan.1, fan, true",
+        "fan.3, controller, true",
+        "fan.6, lost sync, true",
+        "p.2, pack, true",
+        "fan.6, stuck full, true",
+        "fan.4, wrong channel, false",
+        "gyro, sensor, false",
+        "main, contactor, false"
+    })
+    void whatReviewCallsBorneIsRecovered(String part, String fault, boolean borne) {
+        String text =
+                HELD + "faults:\n  - {at: 1 s, part: " + part + ", fault: " + fault + "}\n";
+        FlightOutcome flown = fly(own(), text, 0);
+        FlightOutcome.Figures figures = flown.figures();
+        boolean recovered =
+                flown.end() == FlightOutcome.End.REACHED
+                        && figures.heightLostM() < 1
+                        && figures.tiltRad() < Math.PI / 4
+                        && figures.driftM() < 3;
+        assertThat(recovered).as("%s %s", flown.events(), figures).isEqualTo(borne);
+    }
+
+    /** Beyond what its record takes, a longer flight allocates nothing. */
     @Test
-    void aFanThatStopsIsFlownThrough() {
-        for (String fan : List.of("fan.1", "fan.3", "fan.6")) {
-            FlightOutcome flown =
-                    fly(own(), HELD + "faults:\n  - {at: 1 s, part: " + fan + "}\n", 0);
-            assertThat(flown.end()).as("%s", flown.events()).isEqualTo(FlightOutcome.End.REACHED);
-            assertThat(flown.figures().heightLostM()).isLessThan(1);
-            assertThat(flown.figures().tiltRad()).isLessThan(Math.PI / 4);
-            assertThat(flown.figures().driftM()).isLessThan(3);
-        }
+    void aStepAllocatesNothing() {
+        FlightRun run = own();
+        String shorter = HELD.replace("4 s", "1 s").replace("wind: {mean: 3 m/s}\n", "");
+        String longer = shorter.replace("1 s", "5 s");
+        fly(run, longer, 0);
+        long few = bytes(run, shorter);
+        long many = bytes(run, longer);
+        long rows = Math.round(4 / 0.0292) + 2;
+        long record = 2L * (FlightSeries.Kind.values().length + 1) * Double.BYTES * (rows + 50);
+        assertThat(many - few).isLessThan(record);
+    }
+
+    private static long bytes(FlightRun run, String text) {
+        var threads =
+                (com.sun.management.ThreadMXBean)
+                        java.lang.management.ManagementFactory.getThreadMXBean();
+        FlightCase flight = FlightCase.of(PLANT, Examples.profile(RIG, text), 1, 0);
+        long id = Thread.currentThread().threadId();
+        long before = threads.getThreadAllocatedBytes(id);
+        run.fly(flight);
+        return threads.getThreadAllocatedBytes(id) - before;
     }
 }
