@@ -17,8 +17,7 @@ class ClippingTest {
 
     private static void judge(RandomGenerator random) {
         Scene scene = new Scene(new SplittableRandom(random.nextLong()), random.nextInt(1, 9));
-        float[] whole =
-                scene.synth.sound(scene.fans, scene.speeds, scene.lengthS, scene.room);
+        float[] whole = scene.synth.sound(scene.fans, scene.speeds, scene.lengthS, scene.room);
         assertThat(Clipping.of(new Waveform(whole, Scene.RATE_HZ))).isEmpty();
 
         float[] sizes = new float[whole.length];

@@ -3,6 +3,8 @@ package liftwright.learning.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.random.RandomGenerator;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
@@ -57,7 +59,7 @@ class OneLineTest {
                                     + sigma * random.nextGaussian());
         }
         double[] steady = new double[200];
-        java.util.Arrays.fill(steady, 1);
+        Arrays.fill(steady, 1);
         Zoom zoom =
                 new Zoom(
                         new Waveform(samples, RATE_HZ),
@@ -66,11 +68,10 @@ class OneLineTest {
                         1,
                         WINDOW_S);
         for (int w = 1; w <= WINDOWS; w++) {
-            Peak best = null;
-            for (Peak peak : zoom.peaks((w + 0.5) * WINDOW_S)) {
-                best = best == null || peak.score() > best.score() ? peak : best;
-            }
-            assertThat(best).isNotNull();
+            Peak best =
+                    zoom.peaks((w + 0.5) * WINDOW_S).stream()
+                            .max(Comparator.comparingDouble(Peak::score))
+                            .orElseThrow();
             squares.off += square((best.ratio() - ratio) * LINE_HZ) / bound(amplitude, sigma);
             squares.told += square(best.errorRatio() * LINE_HZ) / bound(amplitude, sigma);
             squares.count++;
