@@ -166,6 +166,29 @@ class HeldBodyTest {
     }
 
     @Test
+    void staysWhereItSlidTo() {
+        Motion motion = new Motion(box(0.28), Air.still());
+        BodyState state = new BodyState();
+        motion.stand(state, 0, 0, 0);
+        FanLoads loads = new FanLoads(1);
+        loads.steady(0, 145, 0, 0, 0);
+        for (int k = 0; k < 10_000; k++) {
+            motion.step(2e-4, loads, state);
+        }
+        double slid = state.y[0];
+        double speed = state.y[BodyState.VX];
+        assertThat(slid).isGreaterThan(0.02);
+        loads.steady(0, 0, 0, 0, 0);
+        for (int k = 0; k < 10_000; k++) {
+            motion.step(2e-4, loads, state);
+        }
+        // It runs out by v²/(2 μ g), and what a foot gives to the side is μ W/k at the most.
+        double runsOut = speed * speed / (2 * 0.28 * G);
+        assertThat(state.y[0]).isCloseTo(slid + runsOut, within(0.02 * runsOut + 1e-3));
+        assertThat(state.y[BodyState.VX]).isCloseTo(0, within(1e-3));
+    }
+
+    @Test
     void standsWithoutCreeping() {
         Motion motion = new Motion(box(0.6), Air.still());
         BodyState state = new BodyState();
