@@ -139,8 +139,23 @@ final class CraftReading {
         return new Lifter.Rotor(
                 rotorKgm2[f],
                 speed,
-                drawsBack(f) ? small : Math.max(small, fall),
+                (drawsBack(f) ? small : Math.max(small, fall)) + slewS(f, thrustN, speed),
                 share * thrustN / speed);
+    }
+
+    /** What a controller's own ramp adds over the same fall, s. */
+    private double slewS(int f, double thrustN, double speed) {
+        double volt = worker.terminalV(f);
+        Lifter.Volts law = volts(f, thrustN, speed);
+        double fallen = law.at(thrustN) - law.at((1 - FALL) * thrustN);
+        return rig.fans()
+                .get(f)
+                .type()
+                .controller()
+                .switching()
+                .slew()
+                .map(perS -> (1 - Math.exp(-1)) * fallen / volt / perS.si())
+                .orElse(0.0);
     }
 
     private boolean drawsBack(int f) {
