@@ -57,6 +57,7 @@ public final class Fit {
 
     /** What all tests show there. */
     private double[][][] here = new double[0][][];
+
     private List<double[][]> raw = List.of();
 
     /** The same as the scatters of now whiten them. */

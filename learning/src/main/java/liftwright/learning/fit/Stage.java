@@ -82,9 +82,9 @@ final class Stage {
     }
 
     /**
-     * Slopes by the unknowns: central differences over a step in standard deviations. Where one side
-     * moves far more than the other, it fell over an edge (a controller cut off, a fuse opened) that
-     * says nothing of the slope here: then the other side alone is taken.
+     * Slopes by the unknowns: central differences over a step in standard deviations. Where one
+     * side moves far more than the other, it fell over an edge (a controller cut off, a fuse
+     * opened) that says nothing of the slope here: then the other side alone is taken.
      *
      * @param here what all tests show at {@code z}
      * @return for each unknown of the list one array for each test; empty where it does not run
@@ -104,11 +104,7 @@ final class Stage {
     }
 
     private Optional<double[][]> slope(
-            double[] z,
-            double[][][] here,
-            int by,
-            double step,
-            List<Model.Predictor> predictors) {
+            double[] z, double[][][] here, int by, double step, List<Model.Predictor> predictors) {
         double[][] slope = new double[tests.size()][];
         for (int t = 0; t < slope.length; t++) {
             slope[t] = new double[scatters.get(t).size()];

@@ -6,8 +6,8 @@ import java.util.Optional;
 /**
  * Whether the tops of a recording were cut off, at full scale or, where a recorder turned it down
  * afterwards, below it. A cut top is flat: neighbouring samples at the very greatest value, which
- * waves with noise on them do not show. Cut tops make sums and multiples of lines that no fan
- * turns at.
+ * waves with noise on them do not show. Cut tops make sums and multiples of lines that no fan turns
+ * at.
  *
  * @param share of all samples that lie on a flat top, 0 to 1
  * @param level at which they were cut, full scale 1

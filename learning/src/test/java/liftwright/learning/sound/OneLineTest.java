@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 /**
  * The frequency of one steady line in noise, as {@link Zoom} finds it window by window, against the
  * bound that no unbiased estimate can beat: with η = A² / 2σ² for an amplitude A in white noise of
- * variance σ², N samples at rate f, var ≥ 12 f² / (4π² η N (N² − 1)) in Hz² [RIFE74]. The referee is this formula; the noise is drawn here.
+ * variance σ², N samples at rate f, var ≥ 12 f² / (4π² η N (N² − 1)) in Hz² [RIFE74]. The referee
+ * is this formula; the noise is drawn here.
  */
 class OneLineTest {
 
@@ -50,11 +51,7 @@ class OneLineTest {
                             (amplitude
                                             * Math.cos(
                                                     phase
-                                                            + 2
-                                                                    * Math.PI
-                                                                    * LINE_HZ
-                                                                    * ratio
-                                                                    * k
+                                                            + 2 * Math.PI * LINE_HZ * ratio * k
                                                                     / RATE_HZ)
                                     + sigma * random.nextGaussian());
         }
