@@ -37,7 +37,7 @@ record OnRecord(
                 LocalDate::now,
                 new Logbooks(records, bay.folder().path()),
                 new Learned(),
-                new Profiles(records, bay.folder()));
+                new Profiles(records, bay.folder().path()));
     }
 
     /**

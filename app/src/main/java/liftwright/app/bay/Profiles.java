@@ -13,8 +13,13 @@ import liftwright.flight.profile.ProfileReading;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
 
-/** The profiles in the folder {@code profiles} beside the rigs of the opened folder. */
-record Profiles(Records records, OpenedFolder folder) {
+/**
+ * The profiles in the folder {@code profiles} beside the rigs of the opened folder.
+ *
+ * @param records say where a rig lies
+ * @param folder that is open; profiles elsewhere are none
+ */
+record Profiles(Records records, Path folder) {
 
     private static final String BESIDE = "profiles";
     private static final int MOST = 64;
@@ -98,7 +103,7 @@ record Profiles(Records records, OpenedFolder folder) {
     private Path beside(String rig) {
         Path file = records.of(rig).rigFile();
         Path at = file.resolveSibling(BESIDE);
-        if (Files.isSymbolicLink(at) || !at.normalize().startsWith(folder.path())) {
+        if (Files.isSymbolicLink(at) || !at.normalize().startsWith(folder)) {
             throw new FaultException(
                     Kind.MISSING, "The profiles beside the rig file lead out of the folder.");
         }

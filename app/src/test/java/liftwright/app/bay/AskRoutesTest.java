@@ -63,7 +63,8 @@ class AskRoutesTest {
                         new Reviewed(),
                         () -> LocalDate.of(2026, 3, 14),
                         new Logbooks(NOWHERE, Path.of("nowhere")),
-                        new Learned());
+                        new Learned(),
+                        new Profiles(NOWHERE, Path.of("nowhere")));
         return new AskRoutes(_ -> reading, untested, "0.1.0", Duration.ofMillis(1), faults::add)
                 .routes();
     }
