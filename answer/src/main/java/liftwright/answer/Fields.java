@@ -63,7 +63,8 @@ public final class Fields {
                         NameFields.ROWS,
                         LearningFields.ROWS,
                         DispersionFields.ROWS,
-                        FlightFields.ROWS)
+                        FlightFields.ROWS,
+                        PilotFields.ROWS)
                 .flatMap(List::stream)
                 .forEach(
                         field -> {

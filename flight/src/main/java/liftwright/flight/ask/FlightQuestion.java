@@ -12,6 +12,7 @@ import liftwright.flight.FlightAnswer;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
 import liftwright.flight.pilot.Steered;
+import liftwright.flight.pilot.SteeredSections;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.ComputerCrew;
 import liftwright.flight.run.FlightCase;
@@ -109,15 +110,21 @@ public final class FlightQuestion implements Staged {
     private FlightAnswer refused(LoopDesign.Refused refused) {
         boolean person = rig.control().kind() == Control.Kind.SHARED_THROTTLE;
         Optional<Steered> steered =
-                person ? Steered.of(plant, plant.parameters().nominal()) : Optional.empty();
+                person && rig.wearer().isPresent()
+                        ? Steered.of(plant, plant.parameters().nominal())
+                        : Optional.empty();
+        List<Finding> findings = new ArrayList<>();
+        steered.ifPresent(
+                wearer -> {
+                    findings.addAll(FlightFindings.person(wearer));
+                    findings.addAll(new SteeredSections(wearer).findings());
+                });
         return answer(
                 person
                         ? FlightVerdict.person(steered.map(Steered::holds))
                         : FlightVerdict.refused(refused),
-                person
-                        ? steered.map(FlightFindings::person).orElse(List.of())
-                        : FlightFindings.refused(refused),
-                List.of(),
+                person ? findings : FlightFindings.refused(refused),
+                steered.map(wearer -> new SteeredSections(wearer).sections()).orElse(List.of()),
                 FlightEvidence.of(rig, rigDigest, profile, settings, List.of(), 0, List.of()));
     }
 
