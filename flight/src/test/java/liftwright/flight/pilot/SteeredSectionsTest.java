@@ -24,7 +24,8 @@ class SteeredSectionsTest {
         Section.Table motions = (Section.Table) said.sections().getFirst();
         assertThat(motions.rows()).hasSameSizeAs(steered.modes());
         for (Section.Table table : List.of(motions, axes)) {
-            assertThat(table.rows()).allSatisfy(row -> assertThat(row).hasSameSizeAs(table.columns()));
+            assertThat(table.rows())
+                    .allSatisfy(row -> assertThat(row).hasSameSizeAs(table.columns()));
         }
     }
 
