@@ -31,7 +31,9 @@ final class FlightEvidence {
                 rig.corrections().digest(),
                 settings.seed(),
                 drawn,
-                Sentence.words("profile: " + (profile.name().isEmpty() ? "without a name" : profile.name())),
+                Sentence.words(
+                        "profile: "
+                                + (profile.name().isEmpty() ? "without a name" : profile.name())),
                 List.of(
                         new Evidence.Law(
                                 "rigid frame with a wearer on springs",
@@ -84,8 +86,7 @@ final class FlightEvidence {
                         (one.missM() - other.missM()) / limits.missM(),
                         (one.landingMps() - other.landingMps()) / limits.landingMps());
         return List.of(
-                new Evidence.Check(
-                        "the flight at half the step, change over limit", off, ALLOWED));
+                new Evidence.Check("the flight at half the step, change over limit", off, ALLOWED));
     }
 
     private static double max(double... parts) {

@@ -99,9 +99,7 @@ final class FlightFindings {
             String last = shown.events().isEmpty() ? "" : shown.events().getLast().words();
             found.add(
                     Finding.of(
-                            shown.end() == FlightOutcome.End.LOST
-                                    ? Severity.STOPS
-                                    : Severity.WARNS,
+                            shown.end() == FlightOutcome.End.LOST ? Severity.STOPS : Severity.WARNS,
                             "flight-ended",
                             Sentence.words("the flight is " + shown.end().words() + " at ")
                                     .then(Measure.TIME, shown.durationS())
@@ -114,7 +112,8 @@ final class FlightFindings {
                     Finding.of(
                             Severity.STOPS,
                             "drawn-flights-lost",
-                            Sentence.words(lost + " of " + drawn.size() + " drawn flights are lost"),
+                            Sentence.words(
+                                    lost + " of " + drawn.size() + " drawn flights are lost"),
                             "tolerances as declared, ± 30 % of inertia and lag, other air"));
         }
     }
@@ -180,7 +179,8 @@ final class FlightFindings {
                                         Finding.of(
                                                 Severity.WARNS,
                                                 "supply-limit",
-                                                Sentence.words("the first limit of supply or heat, ")
+                                                Sentence.words(
+                                                                "the first limit of supply or heat, ")
                                                         .then(
                                                                 end.cause()
                                                                         .name()

@@ -129,7 +129,10 @@ final class FlightTables {
     private static double[] rising(
             List<FlightOutcome> drawn,
             java.util.function.ToDoubleFunction<FlightOutcome.Figures> figure) {
-        return drawn.stream().mapToDouble(one -> figure.applyAsDouble(one.figures())).sorted().toArray();
+        return drawn.stream()
+                .mapToDouble(one -> figure.applyAsDouble(one.figures()))
+                .sorted()
+                .toArray();
     }
 
     static Section limits(List<Held> held, FlightOutcome shown) {

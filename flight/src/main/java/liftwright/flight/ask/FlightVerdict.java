@@ -26,8 +26,8 @@ final class FlightVerdict {
     }
 
     /**
-     * Without a computer nobody can say what a person will do: that one cannot hold it is told, that
-     * one will is not.
+     * Without a computer nobody can say what a person will do: that one cannot hold it is told,
+     * that one will is not.
      *
      * @param holds whether a person can close the loops; empty where no hover was found
      */
@@ -43,14 +43,15 @@ final class FlightVerdict {
         return new Verdict(
                 not ? Outcome.DOES_NOT_HOLD : Outcome.CANNOT_BE_TOLD,
                 Sentence.words(
-                        "no flight computer is declared: " + steered + "; the profile was not flown"),
+                        "no flight computer is declared: "
+                                + steered
+                                + "; the profile was not flown"),
                 Optional.empty(),
                 List.of());
     }
 
     static Verdict blind(String why) {
-        return new Verdict(
-                Outcome.DOES_NOT_HOLD, Sentence.words(why), Optional.empty(), List.of());
+        return new Verdict(Outcome.DOES_NOT_HOLD, Sentence.words(why), Optional.empty(), List.of());
     }
 
     static Verdict loopsAlone() {
@@ -74,8 +75,7 @@ final class FlightVerdict {
         long well = drawn.stream().filter(one -> one.isWell(profile.limits())).count();
         List<String> downgrades = new ArrayList<>();
         boolean kept = shown.isWell(profile.limits());
-        boolean computed =
-                shown.converged() && drawn.stream().allMatch(FlightOutcome::converged);
+        boolean computed = shown.converged() && drawn.stream().allMatch(FlightOutcome::converged);
         if (!computed) {
             downgrades.add("no operating point of the supply was found at some moment");
         }

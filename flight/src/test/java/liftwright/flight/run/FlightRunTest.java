@@ -67,9 +67,7 @@ class FlightRunTest {
     void anotherCrewRisesCrossesHoversAndLandsTheSameRig() {
         Craft craft =
                 new RigLoops(PLANT.balancing())
-                        .craft(
-                                PLANT.parameters().nominal(),
-                                RotorInertia.of(RIG).table().nominal())
+                        .craft(PLANT.parameters().nominal(), RotorInertia.of(RIG).table().nominal())
                         .orElseThrow();
         FlightRun run = new FlightRun(PLANT, new PlainCrew(craft, 9));
         FlightOutcome flown = fly(run, Examples.profileText("curlew", "to-the-wearer"), 0);
@@ -204,8 +202,7 @@ class FlightRunTest {
         "main, contactor, false"
     })
     void whatReviewCallsBorneIsRecovered(String part, String fault, boolean borne) {
-        String text =
-                HELD + "faults:\n  - {at: 1 s, part: " + part + ", fault: " + fault + "}\n";
+        String text = HELD + "faults:\n  - {at: 1 s, part: " + part + ", fault: " + fault + "}\n";
         FlightOutcome flown = fly(own(), text, 0);
         FlightOutcome.Figures figures = flown.figures();
         boolean recovered =
