@@ -106,6 +106,14 @@ public final class Discharge {
     }
 
     /**
+     * Whether controllers that would cut off and fuses that would open do nothing but be told of:
+     * for a run beside one that was measured, in which they did not.
+     */
+    public void hold(boolean hold) {
+        events.hold(hold);
+    }
+
+    /**
      * Allows other errors of temperatures than usual in each step, to see what a run owes to its
      * steps. Of a heated plant alone.
      *

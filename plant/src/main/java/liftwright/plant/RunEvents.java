@@ -30,6 +30,7 @@ final class RunEvents {
     private final boolean[] askedCurrent;
 
     private boolean stopsAtFirst;
+    private boolean holds;
 
     RunEvents(
             SupplyStepper stepper,
@@ -56,6 +57,11 @@ final class RunEvents {
     /** Whether only the first limit of all is told of the run. */
     void stopAtFirst(boolean stops) {
         stopsAtFirst = stops;
+    }
+
+    /** Whether controllers that would cut off and fuses that would open are told of, and hold. */
+    void hold(boolean hold) {
+        holds = hold;
     }
 
     /** Notes what holds at the present moment, fans that stop included. */
@@ -199,6 +205,9 @@ final class RunEvents {
     }
 
     private void out(Cause cause, int part) {
+        if (holds) {
+            return;
+        }
         if (cause == Cause.CUT_OFF) {
             fans.units().stop(part, true);
         } else {

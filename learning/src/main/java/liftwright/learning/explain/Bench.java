@@ -2,7 +2,9 @@ package liftwright.learning.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import liftwright.learning.fit.Compared;
 import liftwright.learning.fit.ComparedChannels;
 import liftwright.learning.replay.Driven;
@@ -24,9 +26,17 @@ final class Bench {
 
     private static final CellDraw EXPECTED = new CellDraw.Expected();
 
+    /** A prediction that is off by this part of its greatest value has tripped. */
+    private static final double TRIPPED = 0.02;
+
+    /** No less of a recording is explained. */
+    private static final double LEAST_PART = 0.15;
+
     private final Rig rig;
+    private final List<String> notes = new ArrayList<>();
     private final Rig opened;
     private final Recording recording;
+    private final boolean holds;
     private final Driven plain;
     private final Driven open;
     private final int lift;
@@ -51,10 +61,25 @@ final class Bench {
         rig = declaredRig;
         opened = Opened.of(declaredRig);
         liftMeasured = recording.track(Signal.THRUST, Track.ALL).isPresent();
-        this.recording = liftMeasured ? recording : withLift(recording);
-        plain = Driven.of(declaredRig, this.recording);
-        open = Driven.of(opened, this.recording);
-        lift = lift(open);
+        Recording whole = liftMeasured ? recording : withLift(recording);
+        Driven trips = Driven.of(declaredRig, whole);
+        lift = lift(trips);
+        double[][] tripped = predicted(trips);
+        double[][] held = predicted(trips.holding());
+        holds = !fitsBetter(trips, tripped, held);
+        OptionalDouble untilS = holds ? tripS(trips, tripped, held) : OptionalDouble.empty();
+        this.recording = untilS.isPresent() ? until(whole, untilS.getAsDouble()) : whole;
+        plain = untilS.isPresent() ? held(Driven.of(declaredRig, this.recording)) : held(trips);
+        untilS.ifPresent(
+                at ->
+                        notes.add(
+                                String.format(
+                                        Locale.ROOT,
+                                        "as declared, a controller would cut off or a fuse open at"
+                                                + " %.0f s, which was not seen: only what was"
+                                                + " measured before is explained",
+                                        at)));
+        open = held(Driven.of(opened, this.recording));
         declared = withCharges(open.parameters(), open.parameters().nominal());
         openBase = runs(open, declared);
         Run run = runs(plain, plainVector());
@@ -62,6 +87,86 @@ final class Bench {
         baseLift = run.lift;
         channels = compared(run);
         full = full(liftMeasured ? open.watched().get(lift).blocks().meansSi() : baseLift);
+    }
+
+    private Driven held(Driven driven) {
+        return holds ? driven.holding() : driven;
+    }
+
+    /**
+     * Whether a run in which controllers cut off and fuses open is nearer to what was measured.
+     * Where it is not, they are kept from it in all runs: whether they act is a matter of the last
+     * tenth of a volt, and a fan that was seen to turn did not stop.
+     */
+    private boolean fitsBetter(Driven trips, double[][] with, double[][] without) {
+        double better = 0;
+        for (int c = 0; c < with.length; c++) {
+            double[] measured = trips.watched().get(c).blocks().meansSi();
+            double most = 1e-9;
+            for (double one : measured) {
+                most = Math.max(most, Math.abs(one));
+            }
+            for (int k = 0; (c != lift || liftMeasured) && k < measured.length; k++) {
+                double a = (with[c][k] - measured[k]) / most;
+                double b = (without[c][k] - measured[k]) / most;
+                better += b * b - a * a;
+            }
+        }
+        return better > 0;
+    }
+
+    /**
+     * When something tripped that was not seen to; empty where nothing did or it was so early that
+     * little would be left. What follows hangs on the last tenth of a volt and of a degree.
+     */
+    private static OptionalDouble tripS(Driven trips, double[][] with, double[][] without) {
+        double first = Double.POSITIVE_INFINITY;
+        for (int c = 0; c < with.length; c++) {
+            double most = 1e-9;
+            for (double one : without[c]) {
+                most = Math.max(most, Math.abs(one));
+            }
+            double[] times = trips.watched().get(c).blocks().timesS();
+            for (int k = 0; k < times.length; k++) {
+                if (Math.abs(with[c][k] - without[c][k]) > TRIPPED * most) {
+                    first = Math.min(first, times[Math.max(0, k - 1)]);
+                }
+            }
+        }
+        double least = trips.fromS() + LEAST_PART * (trips.toS() - trips.fromS());
+        return first >= least && first < trips.toS()
+                ? OptionalDouble.of(first)
+                : OptionalDouble.empty();
+    }
+
+    private static Recording until(Recording recording, double untilS) {
+        List<Track> tracks = new ArrayList<>();
+        for (Track track : recording.tracks()) {
+            int count = track.samples().upTo(untilS) + 1;
+            if (count > 0) {
+                double[] times = new double[count];
+                double[] values = new double[count];
+                for (int k = 0; k < count; k++) {
+                    times[k] = track.samples().timeS(k);
+                    values[k] = track.samples().si(k);
+                }
+                tracks.add(
+                        new Track(
+                                track.signal(),
+                                track.of(),
+                                track.errorSi(),
+                                track.errorShare(),
+                                new Samples(times, values)));
+            }
+        }
+        return new Recording(tracks);
+    }
+
+    private double[][] predicted(Driven driven) {
+        double[][] out = driven.blocks();
+        driven.predict(
+                withCharges(driven.parameters(), driven.parameters().nominal()), EXPECTED, out);
+        return out;
     }
 
     /** Puts a channel in that nobody measured, to have it predicted. */
@@ -194,7 +299,7 @@ final class Bench {
 
         /** The same with other numbers of the opened rig. */
         Optional<Run> lost(Effect effect, double[] p) {
-            return run(Driven.of(opened, recording, effect), p);
+            return run(held(Driven.of(opened, recording, effect)), p);
         }
     }
 
@@ -239,7 +344,9 @@ final class Bench {
     }
 
     List<String> notes() {
-        return plain.notes();
+        List<String> all = new ArrayList<>(plain.notes());
+        all.addAll(notes);
+        return all;
     }
 
     /** Most throttle of all that any fan is told. */

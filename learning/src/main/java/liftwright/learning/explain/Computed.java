@@ -19,6 +19,8 @@ final class Computed {
     /** A cause whose greatest size moves the readings by less than this is not told at all. */
     private static final double SEEN = 1.0;
 
+    private static final double GRAVITY = 9.80665;
+
     /** Moments between two blocks at which a fan may stop. */
     private static final int MOMENTS = 4;
 
@@ -42,6 +44,24 @@ final class Computed {
     record Result(List<Hypothesis> hypotheses, List<Suspect> suspects, List<Suspect> unseen) {}
 
     Result of(List<Suspect> suspects, Work work) {
+        List<Optional<Hypothesis>> all = made(suspects, work);
+        List<Hypothesis> seen = new ArrayList<>();
+        List<Suspect> kept = new ArrayList<>();
+        List<Suspect> unseen = new ArrayList<>();
+        for (int k = 0; k < all.size(); k++) {
+            Optional<Hypothesis> made = all.get(k);
+            if (made.isPresent() && isSeen(made.get()) && !isTold(made.get(), seen)) {
+                seen.add(made.get());
+                kept.add(suspects.get(k));
+            } else {
+                unseen.add(suspects.get(k));
+            }
+        }
+        return new Result(seen, kept, unseen);
+    }
+
+    /** Each of them computed; empty where it does not run to the end at its least size. */
+    List<Optional<Hypothesis>> made(List<Suspect> suspects, Work work) {
         List<Job> jobs = new ArrayList<>();
         for (int s = 0; s < suspects.size(); s++) {
             for (int k = 0; k < suspects.get(s).sizes().length; k++) {
@@ -62,22 +82,118 @@ final class Computed {
                     Suspect suspect = suspects.get(jobs.get(k).suspect);
                     runs.set(k, run(worker, suspect, suspect.sizes()[jobs.get(k).size]));
                 });
-        List<Hypothesis> seen = new ArrayList<>();
-        List<Suspect> kept = new ArrayList<>();
-        List<Suspect> unseen = new ArrayList<>();
+        List<Optional<Hypothesis>> all = new ArrayList<>();
         int next = 0;
         for (Suspect suspect : suspects) {
             int n = suspect.sizes().length;
-            Optional<Hypothesis> made = made(suspect, runs.subList(next, next + n));
+            all.add(made(suspect, runs.subList(next, next + n)));
             next += n;
-            if (made.isPresent() && isSeen(made.get())) {
-                seen.add(made.get());
-                kept.add(suspect);
-            } else {
-                unseen.add(suspect);
-            }
         }
-        return new Result(seen, kept, unseen);
+        return all;
+    }
+
+    /**
+     * What two causes do together; empty where one is a fan that stops in mid-run or both are of
+     * instruments, which are added up as they are, or where both do not run to the end.
+     */
+    Optional<Together> together(Result of, int a, double sizeA, int b, double sizeB) {
+        Suspect one = of.suspects().get(a);
+        Suspect two = of.suspects().get(b);
+        double[] alone = of.hypotheses().get(a).effect(sizeA);
+        double[] other = of.hypotheses().get(b).effect(sizeB);
+        if (one.change() instanceof Suspect.Shown || two.change() instanceof Suspect.Shown) {
+            return shown(one, sizeA, other)
+                    .map(effect -> new Together(a, b, effect, ofShown(one, effect), 0))
+                    .or(
+                            () ->
+                                    shown(two, sizeB, alone)
+                                            .map(
+                                                    effect ->
+                                                            new Together(
+                                                                    a,
+                                                                    b,
+                                                                    effect,
+                                                                    0,
+                                                                    ofShown(two, effect))));
+        }
+        double[] p = bench.openVector();
+        Optional<Effect> lost =
+                lost(one, sizeA, p).flatMap(first -> lost(two, sizeB, p).map(first::and));
+        if (lost.isEmpty()) {
+            return Optional.empty();
+        }
+        Bench.Worker worker = bench.worker();
+        Optional<Bench.Run> run =
+                lost.get().isNone() ? worker.opened(p) : worker.lost(lost.get(), p);
+        return run.map(
+                both -> {
+                    double[] effect = effect(both);
+                    for (int k = 0; k < effect.length; k++) {
+                        effect[k] -= alone[k] + other[k];
+                    }
+                    double more =
+                            bench.lostN(both.lift())
+                                    - of.hypotheses().get(a).newtons(sizeA)
+                                    - of.hypotheses().get(b).newtons(sizeB);
+                    return new Together(a, b, effect, more, more);
+                });
+    }
+
+    /** What an instrument that is off makes of what another cause does. */
+    private Optional<double[]> shown(Suspect suspect, double size, double[] effect) {
+        if (!(suspect.change() instanceof Shown shown)) {
+            return Optional.empty();
+        }
+        double[] more = new double[effect.length];
+        int from = scatter.at(shown.channel());
+        for (int k = from; k < from + bench.channels().get(shown.channel()).size(); k++) {
+            more[k] = size * shown.gain() * effect[k];
+        }
+        return Optional.of(more);
+    }
+
+    private double ofShown(Suspect suspect, double[] effect) {
+        int channel = ((Shown) suspect.change()).channel();
+        Compared of = bench.channels().get(channel);
+        double[] own =
+                java.util.Arrays.copyOfRange(
+                        effect, scatter.at(channel), scatter.at(channel) + of.size());
+        boolean mass = of.signal() == liftwright.plant.recording.Signal.SCALE;
+        return (mass ? GRAVITY : -1) * bench.mean(of.timesS(), own);
+    }
+
+    /** Puts a cause into numbers or tells what is lost; empty where it begins in mid-run. */
+    private static Optional<Effect> lost(Suspect suspect, double size, double[] p) {
+        return switch (suspect.change()) {
+            case Numbers(var of) -> {
+                of.at(size, p);
+                yield Optional.of(Effect.NONE);
+            }
+            case Lost(var of) -> Optional.of(of.apply(size));
+            case Stops _, Shown _ -> Optional.empty();
+        };
+    }
+
+    /** A fan that stopped before it turned stood still from the start: it is told once. */
+    private boolean isTold(Hypothesis made, List<Hypothesis> before) {
+        return !made.isSized()
+                && before.stream()
+                        .anyMatch(
+                                one ->
+                                        !one.isSized()
+                                                && one.cause().equals(made.cause())
+                                                && apart(one.effects()[0], made.effects()[0])
+                                                        < SEEN);
+    }
+
+    /** How far two effects are from each other, in deviations. */
+    private double apart(double[] one, double[] other) {
+        double[] off = one.clone();
+        for (int k = 0; k < off.length; k++) {
+            off[k] -= other[k];
+        }
+        scatter.whiten(off);
+        return Math.sqrt(Reduced.dot(off, off));
     }
 
     private Optional<Bench.Run> run(Bench.Worker worker, Suspect suspect, double size) {
@@ -158,7 +274,7 @@ final class Computed {
     private double shownN(Shown shown, double size) {
         Compared channel = bench.channels().get(shown.channel());
         boolean mass = channel.signal() == liftwright.plant.recording.Signal.SCALE;
-        double unit = mass ? 9.80665 : 1;
+        double unit = mass ? GRAVITY : 1;
         double[] base = bench.base().channels()[shown.channel()];
         double sum = 0;
         int count = 0;

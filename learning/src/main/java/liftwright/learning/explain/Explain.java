@@ -38,13 +38,10 @@ public final class Explain {
                         bench.base().channels(),
                         Scatter.Assumed.usual(bench.channels()));
         List<Doubts.Doubt> doubts = new Doubts(bench, usual, threads).of(work);
-        Computed.Result computed = new Computed(bench, usual, threads).of(Suspects.of(bench), work);
-        Judged judged =
-                Weighing.of(
-                        bench.channels(),
-                        bench.base().channels(),
-                        doubts.stream().map(Doubts.Doubt::column).toList(),
-                        computed.hypotheses());
+        List<double[]> columns = doubts.stream().map(Doubts.Doubt::column).toList();
+        Looked looked = looked(bench, new Computed(bench, usual, threads), columns, work);
+        Computed.Result computed = looked.computed;
+        Judged judged = looked.judged;
         List<Weighed> ranked = judged.ranked();
         List<String> notes = new ArrayList<>(bench.notes());
         Optional<Double> measured = measuredN(bench);
@@ -67,6 +64,59 @@ public final class Explain {
                 attribution,
                 NextTests.of(ranked),
                 notes);
+    }
+
+    /**
+     * @param together what pairs do beyond what each of them does alone
+     * @param likely the readings with the likeliest causes
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
+    record Looked(
+            Computed.Result computed, List<Together> together, double[][] likely, Judged judged) {}
+
+    /** A first look at all causes, then a closer one at the likeliest. */
+    static Looked looked(Bench bench, Computed computing, List<double[]> doubts, Work work) {
+        Closer closer = new Closer(computing, work);
+        Computed.Result first = computing.of(Suspects.of(bench), work);
+        double[][] base = bench.base().channels();
+        Judged one = judged(bench, base, doubts, first, List.of());
+        Computed.Result sized = closer.sized(first, one);
+        Judged two = judged(bench, likely(base, one, first), doubts, sized, List.of());
+        List<Together> together = closer.together(sized, two);
+        double[][] likely = likely(base, two, sized);
+        return new Looked(
+                sized, together, likely, judged(bench, likely, doubts, sized, together));
+    }
+
+    /** The readings with the likeliest of what may be wrong. */
+    static double[][] likely(double[][] base, Judged judged, Computed.Result computed) {
+        double[][] likely = new double[base.length][];
+        double[] effect = judged.likeliestEffect(computed.hypotheses());
+        int next = 0;
+        for (int c = 0; c < base.length; c++) {
+            likely[c] = base[c].clone();
+            for (int k = 0; k < likely[c].length && effect.length > 0; k++) {
+                likely[c][k] += effect[next++];
+            }
+        }
+        return likely;
+    }
+
+    private static Judged judged(
+            Bench bench,
+            double[][] likely,
+            List<double[]> doubts,
+            Computed.Result computed,
+            List<Together> together) {
+        return Weighing.of(
+                new Weighing.Readings(
+                        bench.channels(),
+                        bench.base().channels(),
+                        likely,
+                        new Lifted(bench.liftN(), measuredN(bench).orElse(0.0))),
+                doubts,
+                computed.hypotheses(),
+                together);
     }
 
     /**

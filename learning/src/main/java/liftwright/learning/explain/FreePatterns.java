@@ -16,21 +16,26 @@ import liftwright.plant.recording.Signal;
  */
 final class FreePatterns {
 
-    private static final int KNOTS = 8;
+    /** Moments at which a channel is free: to drift, or to jump about. */
+    private static final int[] KNOTS = {8, 24};
+
+    /** No more columns than these in all, so that many channels take no longer. */
+    private static final int MOST = 300;
 
     /** Deviations over those usually left out or in error. */
     private static final double[] WIDTHS = {3, 6, 12, 24, 48};
 
     private final List<Compared> channels;
 
-    /** What a channel is free by, one column for each knot. */
-    private final double[][][] hats;
+    /** What a channel is free by, slowly and fast: one column for each knot. */
+    private final List<double[][][]> families = new ArrayList<>();
 
     private final List<int[]> sets;
+    private final Stretches stretches;
 
     FreePatterns(List<Compared> channels, Scatter usual) {
         this.channels = List.copyOf(channels);
-        hats = new double[channels.size()][][];
+        stretches = new Stretches(channels, usual, WIDTHS);
         Map<Signal, List<Integer>> bySignal = new LinkedHashMap<>();
         Map<String, List<Integer>> byPart = new LinkedHashMap<>();
         sets = new ArrayList<>();
@@ -39,8 +44,31 @@ final class FreePatterns {
             bySignal.computeIfAbsent(channel.signal(), _ -> new ArrayList<>()).add(c);
             byPart.computeIfAbsent(channel.of(), _ -> new ArrayList<>()).add(c);
             sets.add(new int[] {c});
+        }
+        for (int most : KNOTS) {
+            families.add(hats(usual, Math.clamp(MOST / channels.size(), KNOTS[0], most)));
+        }
+        for (List<Integer> alike : bySignal.values()) {
+            addSome(alike);
+        }
+        for (List<Integer> alike : byPart.values()) {
+            addSome(alike);
+        }
+        if (channels.size() > 1) {
+            int[] all = new int[channels.size()];
+            for (int c = 0; c < all.length; c++) {
+                all[c] = c;
+            }
+            sets.add(all);
+        }
+    }
+
+    private double[][][] hats(Scatter usual, int most) {
+        double[][][] hats = new double[channels.size()][][];
+        for (int c = 0; c < hats.length; c++) {
+            Compared channel = channels.get(c);
             int last = channel.size() - 1;
-            int knots = Math.min(KNOTS, Math.max(2, channel.size() / 2));
+            int knots = Math.min(most, Math.max(2, channel.size() / 2));
             double mean = 0;
             for (int k = 0; k <= last; k++) {
                 mean += unit(channel, usual, c, k) / (last + 1);
@@ -60,19 +88,7 @@ final class FreePatterns {
                 }
             }
         }
-        for (List<Integer> alike : bySignal.values()) {
-            addSome(alike);
-        }
-        for (List<Integer> alike : byPart.values()) {
-            addSome(alike);
-        }
-        if (channels.size() > 1) {
-            int[] all = new int[channels.size()];
-            for (int c = 0; c < all.length; c++) {
-                all[c] = c;
-            }
-            sets.add(all);
-        }
+        return hats;
     }
 
     private void addSome(List<Integer> alike) {
@@ -89,6 +105,15 @@ final class FreePatterns {
 
     /** ln of the density of the readings under these over that under nothing. */
     double logFactor(Reduced reduced, Reduced.Vector left) {
+        double[] logs = new double[families.size() + 1];
+        for (int k = 0; k < families.size(); k++) {
+            logs[k] = logFactor(families.get(k), reduced, left);
+        }
+        logs[families.size()] = stretches.logFactor(reduced, left);
+        return Weigher.logSum(logs) - Math.log(logs.length);
+    }
+
+    private double logFactor(double[][][] hats, Reduced reduced, Reduced.Vector left) {
         List<Reduced.Vector> vectors = new ArrayList<>();
         List<Integer> channelOf = new ArrayList<>();
         for (int c = 0; c < hats.length; c++) {

@@ -73,6 +73,19 @@ record Hypothesis(
         out[k + 1] += share * size / sizes[k + 1];
     }
 
+    /** What a size does to the readings. */
+    double[] effect(double size) {
+        double[] weights = new double[sizes.length];
+        weights(size, weights);
+        double[] sum = new double[effects[0].length];
+        for (int k = 0; k < weights.length; k++) {
+            for (int i = 0; weights[k] != 0 && i < sum.length; i++) {
+                sum[i] += weights[k] * effects[k][i];
+            }
+        }
+        return sum;
+    }
+
     /** What a size takes of the lift, N. */
     double newtons(double size) {
         double[] weights = new double[sizes.length];

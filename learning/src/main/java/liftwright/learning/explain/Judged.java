@@ -41,6 +41,7 @@ final class Judged {
     private static final double WORTH = 0.005;
 
     private final Weigher weigher;
+    private final Lifted lift;
     private final List<Hypothesis> hypotheses;
     private final List<Weigher.Weight> weights;
     private final double[] shares;
@@ -49,8 +50,9 @@ final class Judged {
     private final double logOther;
     private final double leftover;
 
-    Judged(Weigher weigher, List<Hypothesis> hypotheses) {
+    Judged(Weigher weigher, List<Hypothesis> hypotheses, Lifted lift) {
         this.weigher = weigher;
+        this.lift = lift;
         this.hypotheses = hypotheses;
         weights = weigher.weights(PAIR_PRIOR);
         double[] logs = new double[weights.size() + 2];
@@ -173,6 +175,7 @@ final class Judged {
     private void masses(Weigher.Weight weight, int h, double share, List<Mass> into) {
         Hypothesis hypothesis = hypotheses.get(h);
         double[] settings = weigher.settingShares(weight);
+        double more = weigher.beyondN(weight, h);
         for (int s = 0; s < settings.length; s++) {
             if (settings[s] < 1e-3) {
                 continue;
@@ -180,23 +183,29 @@ final class Judged {
             if (weight.isPair()) {
                 Weigher.Joint joint = weigher.joint(s, weight.first(), weight.second(), 48);
                 double[] of = Weigher.shares(joint.logs());
+                boolean first = weight.first() == h;
+                Hypothesis beside = hypotheses.get(first ? weight.second() : weight.first());
                 for (int k = 0; k < of.length; k++) {
-                    double size = weight.first() == h ? joint.first()[k] : joint.second()[k];
-                    add(hypothesis, size, share * settings[s] * of[k], into);
+                    double size = first ? joint.first()[k] : joint.second()[k];
+                    double besideN =
+                            beside.newtons(first ? joint.second()[k] : joint.first()[k]);
+                    double newtons = hypothesis.newtons(size) + more;
+                    add(size, lift.taken(newtons, besideN), share * settings[s] * of[k], into);
                 }
             } else {
                 Grid grid = weigher.grid(h);
                 double[] of = Weigher.shares(weigher.sizeLogs(s, h, grid));
                 for (int k = 0; k < of.length; k++) {
-                    add(hypothesis, grid.at(k), share * settings[s] * of[k], into);
+                    double newtons = lift.taken(hypothesis.newtons(grid.at(k)), 0);
+                    add(grid.at(k), newtons, share * settings[s] * of[k], into);
                 }
             }
         }
     }
 
-    private static void add(Hypothesis hypothesis, double size, double weight, List<Mass> into) {
+    private static void add(double size, double newtons, double weight, List<Mass> into) {
         if (weight > 1e-9) {
-            into.add(new Mass(size, hypothesis.newtons(size), weight));
+            into.add(new Mass(size, newtons, weight));
         }
     }
 
@@ -215,8 +224,8 @@ final class Judged {
     /** Whether causes are named, and how surely. */
     Finding finding() {
         double accused = 1 - nothing - other;
-        boolean strong = !weights.isEmpty() && weights.getFirst().log() >= Math.log(STRONG);
-        if (nothing >= other && (nothing >= ACQUITTED || !strong)) {
+        double likeliest = Math.max(logOther, weights.isEmpty() ? 0 : weights.getFirst().log());
+        if (nothing >= ACQUITTED || likeliest < Math.log(STRONG)) {
             return Finding.NOTHING_BEYOND_DECLARED;
         }
         if (other >= accused || isUnlike()) {
@@ -240,12 +249,35 @@ final class Judged {
         return leftover;
     }
 
-    private double leftoverOf(Weigher.Weight best) {
+    /** What the likeliest causes do to the readings; empty where nothing is likelier. */
+    double[] likeliestEffect(List<Hypothesis> of) {
+        if (weights.isEmpty() || weights.getFirst().log() < 0) {
+            return new double[0];
+        }
+        Weigher.Weight best = weights.getFirst();
+        double[] sizes = weigher.likeliest(setting(best), best);
+        double[] effect = of.get(best.first()).effect(sizes[0]);
+        if (best.isPair()) {
+            double[] other = of.get(best.second()).effect(sizes[1]);
+            for (int k = 0; k < effect.length; k++) {
+                effect[k] += other[k];
+            }
+        }
+        return effect;
+    }
+
+    /** The likeliest setting under a weight. */
+    private int setting(Weigher.Weight best) {
         double[] settings = weigher.settingShares(best);
         int s = 0;
         for (int k = 1; k < settings.length; k++) {
             s = settings[k] > settings[s] ? k : s;
         }
+        return s;
+    }
+
+    private double leftoverOf(Weigher.Weight best) {
+        int s = setting(best);
         double[] sizes = weigher.likeliest(s, best);
         return weigher.patterns()
                 .logFactor(

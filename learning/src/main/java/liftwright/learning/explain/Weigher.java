@@ -31,6 +31,10 @@ final class Weigher {
     private final List<Setting> settings;
     private final List<Hypothesis> hypotheses;
     private final FreePatterns patterns;
+    private final List<Together> together;
+
+    /** For each pair that was run together: what it does beyond, in each setting. */
+    private final List<Reduced.Vector[]> beyond = new ArrayList<>();
 
     /**
      * One way in which the scatter may be.
@@ -80,7 +84,21 @@ final class Weigher {
     private final double[] logNothing;
     private final double[] logOther;
 
-    Weigher(List<Setting> settings, List<Hypothesis> hypotheses, FreePatterns patterns) {
+    /**
+     * @param together what some pairs do beyond what each of them does alone
+     */
+    Weigher(
+            List<Setting> settings,
+            List<Hypothesis> hypotheses,
+            List<Together> together,
+            FreePatterns patterns) {
+        this.together = List.copyOf(together);
+        for (Together pair : together) {
+            beyond.add(
+                    settings.stream()
+                            .map(setting -> setting.reduced.of(pair.effect()))
+                            .toArray(Reduced.Vector[]::new));
+        }
         this.settings = List.copyOf(settings);
         this.hypotheses = List.copyOf(hypotheses);
         this.patterns = patterns;
@@ -271,6 +289,11 @@ final class Weigher {
         double[] second = new double[first.length];
         double[] logs = new double[first.length];
         double share = one.logShare() + two.logShare();
+        int pair = pair(a, b);
+        if (pair >= 0) {
+            share += beyond(s, beyond.get(pair)[s], a, weightsA, aloneA);
+            beyond(s, beyond.get(pair)[s], b, weightsB, aloneB);
+        }
         double[] across = new double[cross[0].length];
         for (int i = 0; i < one.size(); i++) {
             for (int n = 0; n < across.length; n++) {
@@ -287,6 +310,36 @@ final class Weigher {
             }
         }
         return new Joint(first, second, logs);
+    }
+
+    private int pair(int a, int b) {
+        for (int k = 0; k < together.size(); k++) {
+            if (together.get(k).isOf(a, b)) {
+                return k;
+            }
+        }
+        return -1;
+    }
+
+    /** What two do beyond each alone, at fixed sizes: with each size of one, and by itself. */
+    private double beyond(int s, Reduced.Vector more, int h, double[][] weights, double[] alone) {
+        Setting setting = settings.get(s);
+        Products of = products[s][h];
+        double[] with = new double[of.effects.length];
+        for (int m = 0; m < with.length; m++) {
+            with[m] = setting.reduced.product(more, of.effects[m]);
+        }
+        for (int k = 0; k < alone.length; k++) {
+            alone[k] -= Reduced.dot(with, weights[k]);
+        }
+        return setting.reduced.product(more, setting.left)
+                - 0.5 * setting.reduced.product(more, more);
+    }
+
+    /** What a cause of a pair takes of the lift beside the other over what it takes alone, N. */
+    double beyondN(Weight weight, int h) {
+        int pair = weight.isPair() ? pair(weight.first, weight.second) : -1;
+        return pair < 0 ? 0 : together.get(pair).newtons(h);
     }
 
     private double[] alone(int s, int h, Grid grid, double[][] weights) {
@@ -319,6 +372,16 @@ final class Weigher {
         double[] along = left.along().clone();
         take(s, weight.first, sizeA, white, along);
         take(s, weight.second, sizeB, white, along);
+        int pair = weight.isPair() ? pair(weight.first, weight.second) : -1;
+        if (pair >= 0) {
+            Reduced.Vector more = beyond.get(pair)[s];
+            for (int i = 0; i < white.length; i++) {
+                white[i] -= more.white()[i];
+            }
+            for (int i = 0; i < along.length; i++) {
+                along[i] -= more.along()[i];
+            }
+        }
         return new Reduced.Vector(white, along);
     }
 

@@ -41,14 +41,74 @@ final class Weighing {
             double[][] predicted,
             List<double[]> doubts,
             List<Hypothesis> hypotheses) {
-        double[][] outlying = Outliers.of(channels, predicted);
+        return of(
+                new Readings(channels, predicted, predicted, Lifted.UNKNOWN),
+                doubts,
+                hypotheses,
+                List.of());
+    }
+
+    /**
+     * What was read and what would be.
+     *
+     * @param predicted as declared, one for each channel
+     * @param likely with what is likeliest to be wrong: what a model leaves out grows with what it
+     *     is asked to explain
+     * @param lift as declared and as measured
+     */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
+    record Readings(
+            List<Compared> channels, double[][] predicted, double[][] likely, Lifted lift) {
+
+        /** For each block the one of both that is farther from where the channel began. */
+        double[][] farthest() {
+            double[][] far = new double[predicted.length][];
+            for (int c = 0; c < far.length; c++) {
+                double start = channels.get(c).startSi();
+                far[c] = predicted[c].clone();
+                for (int k = 0; k < far[c].length; k++) {
+                    if (Math.abs(likely[c][k] - start) > Math.abs(far[c][k] - start)) {
+                        far[c][k] = likely[c][k];
+                    }
+                }
+            }
+            return far;
+        }
+
+        /** What is a glitch whichever of both is taken. */
+        double[][] outlying() {
+            double[][] one = Outliers.of(channels, predicted);
+            double[][] other = Outliers.of(channels, likely);
+            for (int c = 0; c < one.length; c++) {
+                for (int k = 0; k < one[c].length; k++) {
+                    one[c][k] = Math.min(one[c][k], other[c][k]);
+                }
+            }
+            return one;
+        }
+    }
+
+    /**
+     * The same with what some pairs do beyond what each of them does alone.
+     *
+     * @param together numbers of hypotheses are those of the list
+     */
+    static Judged of(
+            Readings readings,
+            List<double[]> doubts,
+            List<Hypothesis> hypotheses,
+            List<Together> together) {
+        List<Compared> channels = readings.channels;
+        double[][] predicted = readings.predicted;
+        double[][] farthest = readings.farthest();
+        double[][] outlying = readings.outlying();
         List<Weigher.Setting> settings = new ArrayList<>();
         for (double[] leftOut : LEFT_OUT) {
             for (double memory : MEMORIES) {
                 Scatter scatter =
                         Scatter.of(
                                 channels,
-                                predicted,
+                                farthest,
                                 new Scatter.Assumed(
                                         factors(channels, leftOut[0]), memory, outlying));
                 Reduced reduced = new Reduced(scatter, doubts);
@@ -66,9 +126,11 @@ final class Weighing {
         Scatter usual =
                 Scatter.of(
                         channels,
-                        predicted,
+                        farthest,
                         new Scatter.Assumed(factors(channels, 1), MEMORIES[1], outlying));
         return new Judged(
-                new Weigher(settings, hypotheses, new FreePatterns(channels, usual)), hypotheses);
+                new Weigher(settings, hypotheses, together, new FreePatterns(channels, usual)),
+                hypotheses,
+                readings.lift);
     }
 }

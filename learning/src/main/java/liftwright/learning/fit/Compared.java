@@ -17,6 +17,7 @@ import liftwright.plant.recording.Track;
  * @param leftOutShare share of the way from its start that the model leaves out, k = 2, ≥ 0
  * @param leftOutSi the same where it goes nowhere, SI, ≥ 0
  * @param startSi where the channel stands when nothing happens, SI
+ * @param stepSi finest step that it shows, SI; 0 where none is seen
  */
 @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
 public record Compared(
@@ -29,7 +30,8 @@ public record Compared(
         double errorShare,
         double leftOutShare,
         double leftOutSi,
-        double startSi) {
+        double startSi,
+        double stepSi) {
 
     public Compared {
         if (timesS.length == 0
@@ -47,9 +49,36 @@ public record Compared(
                 || !(errorSi >= 0)
                 || !(errorShare >= 0)
                 || !(leftOutShare >= 0)
-                || !(leftOutSi >= 0)) {
+                || !(leftOutSi >= 0)
+                || !(stepSi >= 0)) {
             throw new IllegalArgumentException("an error below nought");
         }
+    }
+
+    /** One that shows steps too fine to matter. */
+    public Compared(
+            Signal signal,
+            String of,
+            double[] timesS,
+            double[] measuredSi,
+            double[] noiseSi,
+            double errorSi,
+            double errorShare,
+            double leftOutShare,
+            double leftOutSi,
+            double startSi) {
+        this(
+                signal,
+                of,
+                timesS,
+                measuredSi,
+                noiseSi,
+                errorSi,
+                errorShare,
+                leftOutShare,
+                leftOutSi,
+                startSi,
+                0);
     }
 
     /** How many blocks. */

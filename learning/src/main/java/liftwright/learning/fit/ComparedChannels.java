@@ -1,6 +1,8 @@
 package liftwright.learning.fit;
 
+import java.util.Arrays;
 import liftwright.learning.replay.Watched;
+import liftwright.plant.recording.Samples;
 import liftwright.plant.recording.Signal;
 
 /** Channels of a replay as a fit compares them. */
@@ -11,6 +13,9 @@ public final class ComparedChannels {
      * memory.
      */
     private static final double IN_STEPS = 0.2;
+
+    /** Fewer differences than these tell no step. */
+    private static final int LEAST_STEPS = 3;
 
     private ComparedChannels() {}
 
@@ -43,6 +48,37 @@ public final class ComparedChannels {
                 watched.track().errorShare(),
                 watched.missingShare(),
                 watched.missingSi(),
-                startSi);
+                startSi,
+                stepSi(watched.track().samples()));
+    }
+
+    /**
+     * The step in which an instrument shows: the least difference of two of its values, where
+     * nearly all others are multiples of it; 0 where there is none.
+     */
+    static double stepSi(Samples samples) {
+        double[] values = new double[samples.size()];
+        double most = 0;
+        for (int k = 0; k < values.length; k++) {
+            values[k] = samples.si(k);
+            most = Math.max(most, Math.abs(values[k]));
+        }
+        Arrays.sort(values);
+        double same = 1e-9 * most;
+        double step = Double.POSITIVE_INFINITY;
+        for (int k = 1; k < values.length; k++) {
+            double apart = values[k] - values[k - 1];
+            step = apart > same ? Math.min(step, apart) : step;
+        }
+        int apart = 0;
+        int whole = 0;
+        for (int k = 1; k < values.length; k++) {
+            double steps = (values[k] - values[k - 1]) / step;
+            if (steps > 0.5) {
+                apart++;
+                whole += Math.abs(steps - Math.rint(steps)) < 0.05 ? 1 : 0;
+            }
+        }
+        return apart >= LEAST_STEPS && whole >= 0.95 * apart ? step : 0;
     }
 }

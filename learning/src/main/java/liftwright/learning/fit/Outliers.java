@@ -47,7 +47,20 @@ public final class Outliers {
                 break;
             }
         }
+        for (double[] channel : factors) {
+            isolated(channel);
+        }
         return factors;
+    }
+
+    /** What lasts for more than a block is no glitch: it is to be explained. */
+    private static void isolated(double[] factors) {
+        double[] found = factors.clone();
+        for (int k = 0; k < found.length; k++) {
+            boolean before = k > 0 && found[k - 1] > 1;
+            boolean after = k + 1 < found.length && found[k + 1] > 1;
+            factors[k] = before || after ? 1 : found[k];
+        }
     }
 
     private static boolean update(

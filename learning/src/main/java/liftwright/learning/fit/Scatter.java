@@ -27,6 +27,9 @@ public final class Scatter {
     /** Part of the variance of what is left out that channels of one signal share. */
     private static final double COMMON = 0.5;
 
+    /** Part of the way that a thermometer went for which the model is in doubt; from memory. */
+    private static final double HALF = 0.5;
+
     /** Long memory over the length of the recording. */
     private static final double LONG = 2;
 
@@ -122,8 +125,12 @@ public final class Scatter {
         double farthest = 0;
         for (int k = 0; k < deviation.length; k++) {
             double way = predicted[k] - channel.startSi();
-            // What is warm cools at a rate of its own: it is as doubtful as it was when hottest.
-            farthest = remembers ? Math.max(farthest, Math.abs(way)) : 0;
+            if (remembers) {
+                // What is warm cools at a rate of its own: it is as doubtful as when hottest; and
+                // what grew far hotter than expected is as doubtful as that is hot.
+                double shown = HALF * Math.abs(channel.measuredSi()[k] - channel.startSi());
+                farthest = Math.max(farthest, Math.max(shown, Math.abs(way)));
+            }
             way = Math.max(farthest, Math.abs(way));
             deviation[k] =
                     factor / 2 * Math.hypot(channel.leftOutShare() * way, channel.leftOutSi());
@@ -156,7 +163,9 @@ public final class Scatter {
                                         * channel.measuredSi()[i]
                                         * channel.measuredSi()[j];
                 covariance[i][j] =
-                        own * leftOut[c][i] * leftOut[c][j] * remembered + LASTS * lasting;
+                        own * leftOut[c][i] * leftOut[c][j] * remembered
+                                + LASTS * lasting
+                                + rounding(channel, i, j);
                 covariance[j][i] = covariance[i][j];
             }
             double error = error(channel, i);
@@ -166,6 +175,13 @@ public final class Scatter {
             variance[c][i] = covariance[i][i] + (1 - own) * leftOut[c][i] * leftOut[c][i];
         }
         return covariance;
+    }
+
+    /** What is rounded off is the same as long as the same is shown. */
+    private static double rounding(Compared channel, int i, int j) {
+        double step = channel.stepSi();
+        double apart = Math.abs(channel.measuredSi()[i] - channel.measuredSi()[j]);
+        return step > 0 ? step * step / 12 * Math.exp(-apart / step) : 0;
     }
 
     /** Of the instrument at a block, standard deviation, SI. */

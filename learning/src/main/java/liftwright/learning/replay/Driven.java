@@ -61,14 +61,16 @@ public final class Driven {
     private final Discharge run;
     private final OfVector vector;
     private final double[] lagsS;
+    private final boolean holds;
     private final double[] now;
     private double[] momentsS = new double[1024];
     private double[][] seen;
     private int count;
 
-    private Driven(Setup setup, double[] lagsS) {
+    private Driven(Setup setup, double[] lagsS, boolean holds) {
         this.setup = setup;
         this.lagsS = lagsS;
+        this.holds = holds;
         run = setup.plant.discharge();
         vector = new OfVector(setup.plant, setup.moments);
         now = new double[setup.probes.size()];
@@ -146,7 +148,8 @@ public final class Driven {
                         stops(throttles, edges, recording.tracks(), blocks),
                         moments,
                         List.copyOf(notes)),
-                new double[watched.size()]);
+                new double[watched.size()],
+                false);
     }
 
     private static Effect standing(Throttles throttles) {
@@ -186,12 +189,17 @@ public final class Driven {
 
     /** One for another thread. */
     public Driven another() {
-        return new Driven(setup, lagsS);
+        return new Driven(setup, lagsS, holds);
+    }
+
+    /** The same where controllers do not cut off and fuses do not open, whatever flows. */
+    public Driven holding() {
+        return new Driven(setup, lagsS, true);
     }
 
     /** The same with channels that show so much later what they measure, s. */
     Driven later(double[] channelLagsS) {
-        return new Driven(setup, channelLagsS.clone());
+        return new Driven(setup, channelLagsS.clone(), holds);
     }
 
     /** The plant of that day: heated, in the recorded air, with packs as they were found. */
@@ -295,6 +303,7 @@ public final class Driven {
         vector.load(p);
         run.stopAtFirst(false);
         run.allowError(COARSE);
+        run.hold(holds);
         run.start(setup.start);
         run.fail(setup.atStart);
         for (double untilS : setup.stopsS) {
