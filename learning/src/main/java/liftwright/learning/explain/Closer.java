@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import liftwright.numerics.Work;
 
@@ -57,7 +58,7 @@ final class Closer {
 
     /** The same causes, the likeliest with more sizes. */
     Computed.Result sized(Computed.Result first, Judged judged) {
-        Map<Integer, TreeSet<Double>> wanted = new LinkedHashMap<>();
+        Map<Integer, Set<Double>> wanted = new LinkedHashMap<>();
         for (Weigher.Weight weight : likeliest(judged)) {
             double[] sizes = sizes(judged, weight);
             want(first, weight.first(), sizes[0], wanted);
@@ -86,7 +87,7 @@ final class Closer {
     }
 
     private static void want(
-            Computed.Result first, int h, double size, Map<Integer, TreeSet<Double>> into) {
+            Computed.Result first, int h, double size, Map<Integer, Set<Double>> into) {
         if (h < 0 || (into.size() >= CAUSES && !into.containsKey(h))) {
             return;
         }
@@ -95,7 +96,7 @@ final class Closer {
         if (suspect.change() instanceof Suspect.Shown || !hypothesis.isSized()) {
             return;
         }
-        TreeSet<Double> amounts = into.computeIfAbsent(h, _ -> new TreeSet<>());
+        Set<Double> amounts = into.computeIfAbsent(h, _ -> new TreeSet<>());
         for (double known : suspect.sizes()) {
             amounts.add(Math.abs(known));
         }
@@ -109,7 +110,7 @@ final class Closer {
         }
     }
 
-    private static Suspect with(Suspect old, TreeSet<Double> amounts) {
+    private static Suspect with(Suspect old, Set<Double> amounts) {
         double sign = Math.signum(old.sizes()[0]);
         return new Suspect(
                 old.cause(),

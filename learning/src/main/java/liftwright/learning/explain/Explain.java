@@ -79,13 +79,16 @@ public final class Explain {
         Closer closer = new Closer(computing, work);
         Computed.Result first = computing.of(Suspects.of(bench), work);
         double[][] base = bench.base().channels();
-        Judged one = judged(bench, base, doubts, first, List.of());
+        Judged one = judged(bench, base, doubts, first, List.of(), false);
         Computed.Result sized = closer.sized(first, one);
-        Judged two = judged(bench, likely(base, one, first), doubts, sized, List.of());
+        Judged two = judged(bench, likely(base, one, first), doubts, sized, List.of(), false);
         List<Together> together = closer.together(sized, two);
         double[][] likely = likely(base, two, sized);
         return new Looked(
-                sized, together, likely, judged(bench, likely, doubts, sized, together));
+                sized,
+                together,
+                likely,
+                judged(bench, likely, doubts, sized, together, true));
     }
 
     /** The readings with the likeliest of what may be wrong. */
@@ -107,13 +110,15 @@ public final class Explain {
             double[][] likely,
             List<double[]> doubts,
             Computed.Result computed,
-            List<Together> together) {
+            List<Together> together,
+            boolean last) {
         return Weighing.of(
                 new Weighing.Readings(
                         bench.channels(),
                         bench.base().channels(),
                         likely,
-                        new Lifted(bench.liftN(), measuredN(bench).orElse(0.0))),
+                        new Lifted(bench.liftN(), measuredN(bench).orElse(0.0)),
+                        last),
                 doubts,
                 computed.hypotheses(),
                 together);

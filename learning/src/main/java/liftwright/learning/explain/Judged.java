@@ -31,8 +31,8 @@ final class Judged {
     /** Odds of the likeliest against nothing: strong evidence after Kass and Raftery [KASS95]. */
     static final double STRONG = 20;
 
-    /** What is named holds this part of what speaks for any named cause. */
-    private static final double TOLD = 0.9;
+    /** What is named together holds this part of what speaks for any cause. */
+    private static final double TOLD = 0.8;
 
     /** A second cause is named from this share on. */
     private static final double BOTH = 0.6;
@@ -279,10 +279,8 @@ final class Judged {
     private double leftoverOf(Weigher.Weight best) {
         int s = setting(best);
         double[] sizes = weigher.likeliest(s, best);
-        return weigher.patterns()
-                .logFactor(
-                        weigher.settings().get(s).reduced(),
-                        weigher.left(s, best, sizes[0], sizes[1]));
+        return weigher.patternLog(
+                weigher.settings().get(s).reduced(), weigher.left(s, best, sizes[0], sizes[1]));
     }
 
     /** Whether the likeliest is a pair, and sure enough. */
@@ -311,30 +309,29 @@ final class Judged {
             named.add(weights.getFirst().second());
             return named;
         }
-        double[] sums = new double[hypotheses.size()];
-        for (int k = 0; k < shares.length; k++) {
-            sums[weights.get(k).first()] += shares[k];
-            if (weights.get(k).isPair()) {
-                sums[weights.get(k).second()] += shares[k];
-            }
-        }
-        List<Integer> order =
-                java.util.stream.IntStream.range(0, sums.length)
-                        .boxed()
-                        .sorted(Comparator.comparingDouble((Integer h) -> -sums[h]))
-                        .toList();
-        for (int h : order) {
-            named.add(h);
-            double held = 0;
+        double told = 0;
+        boolean[] held = new boolean[shares.length];
+        while (told < TOLD * accused && named.size() <= Explained.MOST_NAMED) {
+            // The one that adds most to what is told.
+            double[] adds = new double[hypotheses.size()];
+            int best = -1;
             for (int k = 0; k < shares.length; k++) {
-                if (named.contains(weights.get(k).first())
-                        || named.contains(weights.get(k).second())) {
-                    held += shares[k];
+                Weigher.Weight weight = weights.get(k);
+                for (int h : new int[] {weight.first(), weight.second()}) {
+                    if (h >= 0 && !held[k]) {
+                        adds[h] += shares[k];
+                        best = best < 0 || adds[h] > adds[best] ? h : best;
+                    }
                 }
             }
-            if (held >= TOLD * accused || named.size() > Explained.MOST_NAMED) {
+            if (best < 0 || adds[best] <= 0) {
                 break;
             }
+            named.add(best);
+            for (int k = 0; k < shares.length; k++) {
+                held[k] |= weights.get(k).first() == best || weights.get(k).second() == best;
+            }
+            told += adds[best];
         }
         return named;
     }

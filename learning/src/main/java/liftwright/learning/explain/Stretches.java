@@ -28,6 +28,7 @@ final class Stretches {
     }
 
     /** One stretch as it is told from what is left. */
+    @SuppressWarnings("ArrayRecordComponent") // changed in place as stretches are taken away
     private record Stretch(Reduced.Vector vector, double square, double[] along) {}
 
     /** ln of the density of the readings with stretches over that without. */

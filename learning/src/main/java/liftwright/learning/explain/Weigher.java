@@ -3,6 +3,7 @@ package liftwright.learning.explain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -30,7 +31,7 @@ final class Weigher {
 
     private final List<Setting> settings;
     private final List<Hypothesis> hypotheses;
-    private final FreePatterns patterns;
+    private final Optional<FreePatterns> patterns;
     private final List<Together> together;
 
     /** For each pair that was run together: what it does beyond, in each setting. */
@@ -86,12 +87,13 @@ final class Weigher {
 
     /**
      * @param together what some pairs do beyond what each of them does alone
+     * @param patterns empty where causes are only weighed against each other
      */
     Weigher(
             List<Setting> settings,
             List<Hypothesis> hypotheses,
             List<Together> together,
-            FreePatterns patterns) {
+            Optional<FreePatterns> patterns) {
         this.together = List.copyOf(together);
         for (Together pair : together) {
             beyond.add(
@@ -113,7 +115,7 @@ final class Weigher {
                             - 0.5
                                     * (setting.reduced.logDeterminant()
                                             + setting.reduced.product(setting.left, setting.left));
-            logOther[s] = logNothing[s] + patterns.logFactor(setting.reduced, setting.left);
+            logOther[s] = logNothing[s] + patternLog(setting.reduced, setting.left);
             for (int h = 0; h < hypotheses.size(); h++) {
                 products[s][h] = new Products(setting, hypotheses.get(h));
             }
@@ -429,8 +431,9 @@ final class Weigher {
         return settings;
     }
 
-    FreePatterns patterns() {
-        return patterns;
+    /** ln of the Bayes factor of a free pattern in what is left; 0 where none is looked for. */
+    double patternLog(Reduced reduced, Reduced.Vector left) {
+        return patterns.map(of -> of.logFactor(reduced, left)).orElse(0.0);
     }
 
     /** Shares of logarithms. */

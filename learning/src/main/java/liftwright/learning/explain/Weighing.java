@@ -2,6 +2,7 @@ package liftwright.learning.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import liftwright.learning.fit.Compared;
 import liftwright.learning.fit.Outliers;
 import liftwright.learning.fit.Scatter;
@@ -16,17 +17,38 @@ final class Weighing {
     /** Short memories over the length of the recording, as likely. */
     private static final double[] MEMORIES = {0.04, 0.2};
 
-    /** How a part warms is left to luck: its place in the air, how a sensor holds. From memory. */
-    private static final double OF_TEMPERATURES = 2.5;
+    /**
+     * How a part warms is left to luck: its place in the air, how a sensor holds, what a joint
+     * gives to its wires. So many times what is left out of others, with how likely that is; from
+     * memory.
+     */
+    private static final double[][] OF_TEMPERATURES = {{2.5, 0.7}, {7, 0.3}};
 
     private Weighing() {}
 
-    private static double[] factors(List<Compared> channels, double leftOut) {
+    /** How much is left out of each channel, by how much in general and of temperatures. */
+    private record LeftOut(double[] factors, double prior) {}
+
+    private static List<LeftOut> leftOut(List<Compared> channels) {
+        boolean warmth =
+                channels.stream().anyMatch(channel -> channel.signal() == Signal.TEMPERATURE);
+        List<LeftOut> all = new ArrayList<>();
+        for (double[] general : LEFT_OUT) {
+            for (double[] of : warmth ? OF_TEMPERATURES : new double[][] {{1, 1}}) {
+                all.add(
+                        new LeftOut(factors(channels, general[0], of[0]), general[1] * of[1]));
+            }
+        }
+        return all;
+    }
+
+    private static double[] factors(
+            List<Compared> channels, double leftOut, double ofTemperatures) {
         return channels.stream()
                 .mapToDouble(
                         channel ->
                                 channel.signal() == Signal.TEMPERATURE
-                                        ? OF_TEMPERATURES * leftOut
+                                        ? ofTemperatures * leftOut
                                         : leftOut)
                 .toArray();
     }
@@ -42,7 +64,7 @@ final class Weighing {
             List<double[]> doubts,
             List<Hypothesis> hypotheses) {
         return of(
-                new Readings(channels, predicted, predicted, Lifted.UNKNOWN),
+                new Readings(channels, predicted, predicted, Lifted.UNKNOWN, true),
                 doubts,
                 hypotheses,
                 List.of());
@@ -55,10 +77,11 @@ final class Weighing {
      * @param likely with what is likeliest to be wrong: what a model leaves out grows with what it
      *     is asked to explain
      * @param lift as declared and as measured
+     * @param last whether more is asked for than which causes are likeliest
      */
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     record Readings(
-            List<Compared> channels, double[][] predicted, double[][] likely, Lifted lift) {
+            List<Compared> channels, double[][] predicted, double[][] likely, Lifted lift, boolean last) {
 
         /** For each block the one of both that is farther from where the channel began. */
         double[][] farthest() {
@@ -103,14 +126,14 @@ final class Weighing {
         double[][] farthest = readings.farthest();
         double[][] outlying = readings.outlying();
         List<Weigher.Setting> settings = new ArrayList<>();
-        for (double[] leftOut : LEFT_OUT) {
+        for (LeftOut leftOut : leftOut(channels)) {
             for (double memory : MEMORIES) {
                 Scatter scatter =
                         Scatter.of(
                                 channels,
                                 farthest,
                                 new Scatter.Assumed(
-                                        factors(channels, leftOut[0]), memory, outlying));
+                                        leftOut.factors, memory, outlying));
                 Reduced reduced = new Reduced(scatter, doubts);
                 double[] left = new double[scatter.size()];
                 for (int c = 0; c < predicted.length; c++) {
@@ -120,16 +143,22 @@ final class Weighing {
                 }
                 settings.add(
                         new Weigher.Setting(
-                                leftOut[1] / MEMORIES.length, reduced, reduced.of(left)));
+                                leftOut.prior / MEMORIES.length, reduced, reduced.of(left)));
             }
         }
         Scatter usual =
                 Scatter.of(
                         channels,
                         farthest,
-                        new Scatter.Assumed(factors(channels, 1), MEMORIES[1], outlying));
+                        new Scatter.Assumed(factors(channels, 1, OF_TEMPERATURES[0][0]), MEMORIES[1], outlying));
         return new Judged(
-                new Weigher(settings, hypotheses, together, new FreePatterns(channels, usual)),
+                new Weigher(
+                        settings,
+                        hypotheses,
+                        together,
+                        readings.last
+                                ? Optional.of(new FreePatterns(channels, usual))
+                                : Optional.empty()),
                 hypotheses,
                 readings.lift);
     }

@@ -188,6 +188,14 @@ final class LogJudge {
         return (double) (one.right + two.right) / Math.max(1, one.logs + two.logs);
     }
 
+    int logs(SimulatedTest.Sort sort) {
+        return of(sort).logs;
+    }
+
+    int sizes() {
+        return sizes;
+    }
+
     double coverage() {
         return (double) covered / Math.max(1, sizes);
     }
