@@ -27,6 +27,7 @@ final class Weighing {
     private Weighing() {}
 
     /** How much is left out of each channel, by how much in general and of temperatures. */
+    @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     private record LeftOut(double[] factors, double prior) {}
 
     private static List<LeftOut> leftOut(List<Compared> channels) {
