@@ -88,6 +88,9 @@ final class DriveLimits implements RunLimits.Pull {
                 if (when[part] < Double.POSITIVE_INFINITY) {
                     continue;
                 }
+                if (!whole && farOff(cause, part)) {
+                    continue;
+                }
                 double distance = limits.distance(cause, part, stepper, stepper.network(), this);
                 if (distance <= 0) {
                     when[part] = crossing(last[part], seenS[k][part], distance, nowS);
