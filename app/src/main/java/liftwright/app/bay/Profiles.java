@@ -91,12 +91,14 @@ record Profiles(Records records, Path folder) {
         return new FaultException(
                 Kind.REFUSED,
                 AnswerLines.harmless(
-                        "%s, line %d: found %s, expected %s."
-                                .formatted(
-                                        problem.at().file(),
-                                        problem.at().line(),
-                                        problem.found(),
-                                        problem.expected())));
+                        problem.at().file()
+                                + ", line "
+                                + problem.at().line()
+                                + ": found "
+                                + problem.found()
+                                + ", expected "
+                                + problem.expected()
+                                + "."));
     }
 
     /** The folder beside a rig, where it leads nowhere else. */
