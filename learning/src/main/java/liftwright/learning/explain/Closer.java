@@ -102,8 +102,7 @@ final class Closer {
         }
         for (double share : ABOUT) {
             double amount = share * Math.abs(size);
-            boolean near =
-                    amounts.stream().anyMatch(known -> Math.abs(known / amount - 1) < NEAR);
+            boolean near = amounts.stream().anyMatch(known -> Math.abs(known / amount - 1) < NEAR);
             if (!near && amount < Math.abs(hypothesis.most())) {
                 amounts.add(amount);
             }

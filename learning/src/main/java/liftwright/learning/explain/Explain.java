@@ -85,10 +85,7 @@ public final class Explain {
         List<Together> together = closer.together(sized, two);
         double[][] likely = likely(base, two, sized);
         return new Looked(
-                sized,
-                together,
-                likely,
-                judged(bench, likely, doubts, sized, together, true));
+                sized, together, likely, judged(bench, likely, doubts, sized, together, true));
     }
 
     /** The readings with the likeliest of what may be wrong. */

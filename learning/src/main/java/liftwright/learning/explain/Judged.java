@@ -187,8 +187,7 @@ final class Judged {
                 Hypothesis beside = hypotheses.get(first ? weight.second() : weight.first());
                 for (int k = 0; k < of.length; k++) {
                     double size = first ? joint.first()[k] : joint.second()[k];
-                    double besideN =
-                            beside.newtons(first ? joint.second()[k] : joint.first()[k]);
+                    double besideN = beside.newtons(first ? joint.second()[k] : joint.first()[k]);
                     double newtons = hypothesis.newtons(size) + more;
                     add(size, lift.taken(newtons, besideN), share * settings[s] * of[k], into);
                 }

@@ -72,8 +72,7 @@ final class Stretches {
 
     /** Takes the most probable size of one out of what is left. */
     private static void take(Reduced reduced, List<Stretch> all, Stretch found, double width) {
-        double size =
-                width * width * found.along[0] / (1 + width * width * found.square);
+        double size = width * width * found.along[0] / (1 + width * width * found.square);
         for (Stretch one : all) {
             one.along[0] -= size * reduced.product(one.vector, found.vector);
         }
@@ -88,7 +87,9 @@ final class Stretches {
                 most = Math.max(most, unit(channel, c, k));
             }
             for (int length : LENGTHS) {
-                for (int from = 0; from + length <= channel.size(); from += Math.max(1, length / 3)) {
+                for (int from = 0;
+                        from + length <= channel.size();
+                        from += Math.max(1, length / 3)) {
                     double[] column = new double[usual.size()];
                     for (int k = from; k < from + length; k++) {
                         column[usual.at(c) + k] = Math.max(unit(channel, c, k), 0.1 * most);

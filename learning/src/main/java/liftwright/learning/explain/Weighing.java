@@ -36,8 +36,7 @@ final class Weighing {
         List<LeftOut> all = new ArrayList<>();
         for (double[] general : LEFT_OUT) {
             for (double[] of : warmth ? OF_TEMPERATURES : new double[][] {{1, 1}}) {
-                all.add(
-                        new LeftOut(factors(channels, general[0], of[0]), general[1] * of[1]));
+                all.add(new LeftOut(factors(channels, general[0], of[0]), general[1] * of[1]));
             }
         }
         return all;
@@ -82,7 +81,11 @@ final class Weighing {
      */
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
     record Readings(
-            List<Compared> channels, double[][] predicted, double[][] likely, Lifted lift, boolean last) {
+            List<Compared> channels,
+            double[][] predicted,
+            double[][] likely,
+            Lifted lift,
+            boolean last) {
 
         /** For each block the one of both that is farther from where the channel began. */
         double[][] farthest() {
@@ -133,8 +136,7 @@ final class Weighing {
                         Scatter.of(
                                 channels,
                                 farthest,
-                                new Scatter.Assumed(
-                                        leftOut.factors, memory, outlying));
+                                new Scatter.Assumed(leftOut.factors, memory, outlying));
                 Reduced reduced = new Reduced(scatter, doubts);
                 double[] left = new double[scatter.size()];
                 for (int c = 0; c < predicted.length; c++) {
@@ -151,7 +153,10 @@ final class Weighing {
                 Scatter.of(
                         channels,
                         farthest,
-                        new Scatter.Assumed(factors(channels, 1, OF_TEMPERATURES[0][0]), MEMORIES[1], outlying));
+                        new Scatter.Assumed(
+                                factors(channels, 1, OF_TEMPERATURES[0][0]),
+                                MEMORIES[1],
+                                outlying));
         return new Judged(
                 new Weigher(
                         settings,
