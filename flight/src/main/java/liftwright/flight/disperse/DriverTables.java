@@ -88,6 +88,8 @@ final class DriverTables {
         Optional<String> first =
                 Optional.of(shown.getFirst())
                         .filter(index -> index.chance() <= LEVEL)
+                        // One far miss lends a share to whatever lay far out in that flight.
+                        .filter(index -> index.share() > 2 * index.standardError())
                         .map(index -> drivers.label(index.driver()));
         return Optional.of(new Ranked(first, table(id, title, shown, drivers, flights.size())));
     }
