@@ -94,7 +94,8 @@ final class DisperseVerb {
         byte[] bytes = file.read();
         ProfileReading reading = ProfileReading.read(named, bytes, rig.get());
         if (reading.profile().isEmpty()) {
-            voice.answer(ProblemReport.write(
+            voice.answer(
+                    ProblemReport.write(
                             named, "a profile", "", reading.problems(), options.look()));
             return Exit.BAD_INPUT;
         }

@@ -165,7 +165,11 @@ public final class Drive {
         topRadps[fan] = topRadps(of.type());
         delayS[fan] = controller.switching().delay().map(late -> late.si()).orElse(0.0);
         slewPerS[fan] =
-                controller.switching().slew().map(most -> most.si()).orElse(Double.POSITIVE_INFINITY);
+                controller
+                        .switching()
+                        .slew()
+                        .map(most -> most.si())
+                        .orElse(Double.POSITIVE_INFINITY);
         hand[fan] =
                 switch (of.spin()) {
                     case RIGHT_HAND -> 1;

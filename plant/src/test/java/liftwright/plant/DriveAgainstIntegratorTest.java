@@ -133,8 +133,7 @@ class DriveAgainstIntegratorTest {
                     RigSketch.pole("pole", 2e-4));
             for (int k = 0; k < fans(); k++) {
                 sketch.fans.add(RigSketch.fan("f", k + 1, type(k)));
-                sketch.wire(
-                        "bus", "f." + (k + 1), RigSketch.run("r" + (k + 1), 10, metre[k]));
+                sketch.wire("bus", "f." + (k + 1), RigSketch.run("r" + (k + 1), 10, metre[k]));
             }
             return Plant.assemble(sketch.rig());
         }

@@ -40,8 +40,7 @@ class DriveEventsTest {
                     RigSketch.run("trunk." + k, 8, 0.4));
             for (int fan = 2 * k - 1; fan <= 2 * k; fan++) {
                 sketch.fans.add(RigSketch.fan("fan", fan, RigSketch.fanType("F")));
-                sketch.wire(
-                        "split." + k, "fan." + fan, RigSketch.run("wire." + fan, 12, 0.5));
+                sketch.wire("split." + k, "fan." + fan, RigSketch.run("wire." + fan, 12, 0.5));
             }
         }
         return sketch;
@@ -61,9 +60,7 @@ class DriveEventsTest {
         for (int fan = 0; fan < radps.length; fan++) {
             drive.duty(fan, share);
             radps[fan] =
-                    like.network().loadTerminalV(fan) > 0
-                            ? like.fans().units().speedRadps(fan)
-                            : 0;
+                    like.network().loadTerminalV(fan) > 0 ? like.fans().units().speedRadps(fan) : 0;
         }
         drive.spin(radps);
         return drive;
@@ -97,8 +94,7 @@ class DriveEventsTest {
                     run.follow(order, 1e-6, at -> {});
                     Drive drive = spun(plant, run, share);
                     run.follow(order, 900, at -> {});
-                    double untilS =
-                            Math.min(run.timeS(), run.reached(Cause.CUT_OFF).orElse(1e9));
+                    double untilS = Math.min(run.timeS(), run.reached(Cause.CUT_OFF).orElse(1e9));
                     run(drive, Math.max(DT_S, untilS + 2), 0.005);
                     for (Cause cause :
                             new Cause[] {
@@ -146,9 +142,7 @@ class DriveEventsTest {
             assertThat(drive.isLive(1)).isFalse();
             assertThat(drive.isLive(2)).isTrue();
             assertThat(drive.busA(0)).isZero();
-            assertThat(drive.speedRadps(0))
-                    .isPositive()
-                    .isLessThan(0.7 * drive.speedRadps(2));
+            assertThat(drive.speedRadps(0)).isPositive().isLessThan(0.7 * drive.speedRadps(2));
         }
     }
 

@@ -27,6 +27,8 @@ class SteeredAnswerTest {
         assertThat(answer.sections())
                 .extracting(Section::id)
                 .contains("pilot-motions", "pilot-axes");
-        assertThat(answer.findings()).extracting(Finding::code).contains("pilot-grows", "steered-by-a-person");
+        assertThat(answer.findings())
+                .extracting(Finding::code)
+                .contains("pilot-grows", "steered-by-a-person");
     }
 }
