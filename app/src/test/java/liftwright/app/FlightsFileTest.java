@@ -42,7 +42,7 @@ class FlightsFileTest {
 
         private void step() throws IOException {
             int step = steps++;
-            if (step == at || forGood && step > at) {
+            if (step == at || (forGood && step > at)) {
                 throw new IOException("the disk failed at step " + step);
             }
         }
