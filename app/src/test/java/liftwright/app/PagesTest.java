@@ -106,6 +106,8 @@ class PagesTest {
                         List.of("fit"),
                         List.of("log"),
                         List.of("explain"),
+                        List.of("fly"),
+                        List.of("disperse"),
                         List.of("open"))) {
             var words = new ArrayList<>(verb);
             words.add("--help");
