@@ -1,8 +1,10 @@
 package liftwright.flight.disperse;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
 import liftwright.flight.profile.Profile;
@@ -40,7 +42,7 @@ final class WorstFlights {
         List<Flown.Made> order = new ArrayList<>(drawn);
         order.sort(
                 Comparator.comparingInt((Flown.Made made) -> badness(made.end()))
-                        .thenComparingDouble(made -> used(made.figures()))
+                        .thenComparingDouble(made -> most(made.figures()).share())
                         .reversed()
                         .thenComparingInt(Flown.Made::number));
         return order.subList(0, Math.min(SHOWN, order.size()));
@@ -55,14 +57,26 @@ final class WorstFlights {
         };
     }
 
-    /** Greatest share of a limit that is used up; 1 is all of it. */
-    private double used(FlightOutcome.Figures figures) {
+    /**
+     * How far a figure used up its limit.
+     *
+     * @param what the figure
+     * @param share 1 is all of it
+     */
+    private record Used(String what, double share) {}
+
+    private List<Used> uses(FlightOutcome.Figures figures) {
         Profile.Limits limits = about.limits();
-        double used = figures.missM() / limits.missM();
-        used = Math.max(used, figures.heightLostM() / limits.heightLostM());
-        used = Math.max(used, figures.tiltRad() / limits.tiltRad());
-        used = Math.max(used, figures.driftM() / limits.driftM());
-        return Math.max(used, figures.landingMps() / limits.landingMps());
+        return List.of(
+                new Used("miss", figures.missM() / limits.missM()),
+                new Used("height lost", figures.heightLostM() / limits.heightLostM()),
+                new Used("tilt", figures.tiltRad() / limits.tiltRad()),
+                new Used("drift", figures.driftM() / limits.driftM()),
+                new Used("landing", figures.landingMps() / limits.landingMps()));
+    }
+
+    private Used most(FlightOutcome.Figures figures) {
+        return Collections.max(uses(figures), Comparator.comparingDouble(Used::share));
     }
 
     private List<Value> row(Flown.Made made) {
@@ -91,19 +105,20 @@ final class WorstFlights {
         if (!made.computed()) {
             why.add("could not be computed");
         }
-        FlightOutcome.Figures figures = made.figures();
-        Profile.Limits limits = about.limits();
-        beyond(figures.missM(), limits.missM(), "miss", why);
-        beyond(figures.heightLostM(), limits.heightLostM(), "height lost", why);
-        beyond(figures.tiltRad(), limits.tiltRad(), "tilt", why);
-        beyond(figures.driftM(), limits.driftM(), "drift", why);
-        beyond(figures.landingMps(), limits.landingMps(), "landing", why);
-        return why.isEmpty() ? "kept every limit" : String.join("; ", why);
-    }
-
-    private static void beyond(double is, double limit, String what, List<String> why) {
-        if (is > limit) {
-            why.add(what + " beyond its limit");
+        for (Used used : uses(made.figures())) {
+            if (used.share() > 1) {
+                why.add(used.what() + " beyond its limit");
+            }
         }
+        if (why.isEmpty()) {
+            Used most = most(made.figures());
+            why.add(
+                    String.format(
+                            Locale.ROOT,
+                            "kept every limit; nearest to its own came the %s, %.0f %% of it",
+                            most.what(),
+                            100 * most.share()));
+        }
+        return String.join("; ", why);
     }
 }
