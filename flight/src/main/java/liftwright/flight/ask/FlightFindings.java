@@ -31,7 +31,7 @@ final class FlightFindings {
                 Finding.of(
                         Severity.STOPS,
                         "loops-refused",
-                        Sentence.words("no loops, because " + refused.words()),
+                        Sentence.words("no loops: " + refused.words()),
                         "what would have to change stands beside it"));
         for (LoopDesign.Would would : refused.would()) {
             found.add(

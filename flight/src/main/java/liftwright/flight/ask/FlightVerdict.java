@@ -20,7 +20,7 @@ final class FlightVerdict {
     static Verdict refused(LoopDesign.Refused refused) {
         return new Verdict(
                 Outcome.DOES_NOT_HOLD,
-                Sentence.words("no loops, because " + refused.words()),
+                Sentence.words("no loops: " + refused.words()),
                 Optional.empty(),
                 List.of());
     }
@@ -36,8 +36,7 @@ final class FlightVerdict {
         String steered =
                 holds.map(
                                 can ->
-                                        "it rests on the person who steers it by leaning and arms,"
-                                                + " by whom it "
+                                        "it rests on the person who steers by leaning and arms: it "
                                                 + can.words())
                         .orElse("no hover was found that a person could hold");
         return new Verdict(
@@ -82,9 +81,13 @@ final class FlightVerdict {
         if (whole && drawn.size() < FlightQuestion.DRAWN) {
             downgrades.add("some drawn flights could not be made: a drawn number cannot be");
         }
-        Sentence sentence = sentence(shown, kept, well, drawn.size(), number);
+        Optional<String> near =
+                drawn.size() == FlightQuestion.DRAWN && well == drawn.size()
+                        ? Clearance.near(profile.limits(), drawn)
+                        : Optional.empty();
+        Sentence sentence = sentence(shown, kept, well, drawn.size(), number, near);
         return new Verdict(
-                outcome(kept, well, drawn.size(), whole, number, downgrades.isEmpty()),
+                outcome(kept, well, drawn.size(), whole, number, downgrades.isEmpty(), near),
                 sentence,
                 Optional.empty(),
                 downgrades);
@@ -92,7 +95,13 @@ final class FlightVerdict {
 
     /** A single flight proves nothing of the next: only drawn ones can say that it holds. */
     private static Outcome outcome(
-            boolean kept, long well, int drawn, boolean whole, int number, boolean sound) {
+            boolean kept,
+            long well,
+            int drawn,
+            boolean whole,
+            int number,
+            boolean sound,
+            Optional<String> near) {
         if (!whole && number == 0) {
             return Outcome.NOT_JUDGED;
         }
@@ -102,11 +111,16 @@ final class FlightVerdict {
         if (!kept || 2 * well < drawn) {
             return Outcome.DOES_NOT_HOLD;
         }
-        return well == drawn ? Outcome.HOLDS : Outcome.CANNOT_BE_TOLD;
+        return well == drawn && near.isEmpty() ? Outcome.HOLDS : Outcome.CANNOT_BE_TOLD;
     }
 
     private static Sentence sentence(
-            FlightOutcome shown, boolean kept, long well, int drawn, int number) {
+            FlightOutcome shown,
+            boolean kept,
+            long well,
+            int drawn,
+            int number,
+            Optional<String> near) {
         Sentence first =
                 Sentence.words(
                                 number == 0
@@ -126,6 +140,12 @@ final class FlightVerdict {
                                 + " of "
                                 + drawn
                                 + " flights with every tolerance drawn are well flown"
-                                + (well == drawn ? "" : ", many more would tell"));
+                                + (well == drawn ? "" : ", many more would tell")
+                                + near.map(
+                                                what ->
+                                                        ", but "
+                                                                + what
+                                                                + " comes too near its limit to be told from so few")
+                                        .orElse(""));
     }
 }

@@ -317,11 +317,10 @@ final class Refusing {
     private static String words(LoopDesign.Would would) {
         return String.format(
                 Locale.ROOT,
-                "%s %.4g %s instead of %.4g %s",
+                "%s is %.3g %s, and %.3g would do",
                 would.what(),
-                would.to(),
-                would.unit(),
                 would.now(),
-                would.unit());
+                would.unit(),
+                would.to());
     }
 }
