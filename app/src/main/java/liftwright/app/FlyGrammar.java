@@ -10,6 +10,8 @@ final class FlyGrammar {
     static final String PROFILE = "--profile";
     static final String FLIGHT = "--flight";
     static final String CSV = "--csv";
+    static final String LOOPS = "--loops";
+    static final String ALLOCATION = "--allocation";
 
     private FlyGrammar() {}
 
@@ -47,6 +49,18 @@ final class FlyGrammar {
                         "FILE",
                         "Also write the flight as a table with units in its head. Never"
                                 + " overwrites."));
+        spec.addOption(
+                Grammar.value(
+                        LOOPS,
+                        "FILE",
+                        "Also write the gains of the loops with their margins as a table; with a"
+                                + " name in .json gains and allocation as JSON. Never overwrites."));
+        spec.addOption(
+                Grammar.value(
+                        ALLOCATION,
+                        "FILE",
+                        "Also write how lift and moments are shared out among the fans, as a table."
+                                + " Never overwrites."));
         spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
         spec.addOption(Grammar.value(Grammar.HTML, "FILE", "Also write a sheet of HTML to print."));
         spec.addOption(Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));

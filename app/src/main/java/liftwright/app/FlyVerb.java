@@ -2,6 +2,7 @@ package liftwright.app;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.util.Locale;
 import java.util.Optional;
 import liftwright.answer.AnswerJson;
 import liftwright.answer.Finding;
@@ -10,6 +11,7 @@ import liftwright.answer.ProblemsJson;
 import liftwright.flight.FlightAnswer;
 import liftwright.flight.ask.FlightQuestion;
 import liftwright.flight.ask.SeriesCsv;
+import liftwright.flight.loops.LoopExport;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.profile.ProfileReading;
 import liftwright.plant.identify.NotToldException;
@@ -122,7 +124,22 @@ final class FlyVerb {
                     of.write(rig, source.file().named(), options.look().units());
                     say("wrote " + of.named());
                 });
-        options.text(FlyGrammar.CSV).ifPresent(named -> table(question, named));
+        options.text(FlyGrammar.CSV)
+                .ifPresent(
+                        named ->
+                                write(
+                                        named,
+                                        question.shown().map(one -> SeriesCsv.of(one.series())),
+                                        "nothing was flown"));
+        options.text(FlyGrammar.LOOPS)
+                .ifPresent(named -> write(named, loops(question, named), "no loops are granted"));
+        options.text(FlyGrammar.ALLOCATION)
+                .ifPresent(
+                        named ->
+                                write(
+                                        named,
+                                        export(question).map(LoopExport::matrixCsv),
+                                        "no loops are granted"));
         boolean clear =
                 answer.get().verdict().outcome() == Outcome.HOLDS
                         && answer.get().findings().stream()
@@ -130,13 +147,22 @@ final class FlyVerb {
         return clear ? Exit.CLEAR : Exit.STOPS;
     }
 
-    private void table(FlightQuestion question, String named) {
-        if (question.shown().isEmpty()) {
-            say("nothing was flown: " + named + " was not written");
+    private static Optional<LoopExport> export(FlightQuestion question) {
+        return question.granted().map(LoopExport::new);
+    }
+
+    private static Optional<String> loops(FlightQuestion question, String named) {
+        boolean json = named.toLowerCase(Locale.ROOT).endsWith(".json");
+        return export(question).map(json ? LoopExport::json : LoopExport::gainsCsv);
+    }
+
+    private void write(String named, Optional<String> text, String whyNot) {
+        if (text.isEmpty()) {
+            say(whyNot + ": " + named + " was not written");
             return;
         }
         new UserFile(named, UserFile.path(named, around.folder()))
-                .create(SeriesCsv.of(question.shown().get().series()).getBytes(UTF_8));
+                .create(text.get().getBytes(UTF_8));
         say("wrote " + named);
     }
 

@@ -79,6 +79,13 @@ public final class FlightQuestion implements Staged {
         return Optional.ofNullable(shown);
     }
 
+    /** The loops that the rig is granted; empty where they are refused. */
+    public Optional<LoopDesign.Granted> granted() {
+        return design() instanceof LoopDesign.Granted granted
+                ? Optional.of(granted)
+                : Optional.empty();
+    }
+
     @Override
     public Optional<FlightAnswer> answer(Stage stage, Work work) {
         work.stage("loops", 1);
