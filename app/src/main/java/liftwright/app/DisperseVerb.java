@@ -11,6 +11,7 @@ import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Sentence;
 import liftwright.flight.FlightAnswer;
+import liftwright.flight.ask.FlightQuestion;
 import liftwright.flight.disperse.Dispersion;
 import liftwright.flight.disperse.DispersionCase;
 import liftwright.flight.disperse.DriverValues;
@@ -20,7 +21,6 @@ import liftwright.flight.disperse.Flights;
 import liftwright.flight.disperse.FlightsOf;
 import liftwright.flight.disperse.RangeFlying;
 import liftwright.flight.loops.LoopDesign;
-import liftwright.flight.loops.RigLoops;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.profile.ProfileReading;
 import liftwright.flight.run.ComputerCrew;
@@ -148,13 +148,16 @@ final class DisperseVerb {
         Plant plant = Plant.assembleHeated(task.rig);
         Optional<FlightRange> range = range(task.of, !merged.isEmpty());
         if (range.isPresent()) {
-            LoopDesign design = new RigLoops(plant.balancing()).design();
-            if (design instanceof LoopDesign.Refused refused) {
-                say("no flight was flown, since no loops are granted: " + refused.words());
-                return Exit.STOPS;
+            var question =
+                    FlightQuestion.staged(
+                            task.rig, task.of.rig(), task.profile, Settings.standard());
+            Optional<FlightAnswer> refusal = question.refusal();
+            if (refusal.isPresent()) {
+                say("no flight was flown");
+                return show(task, refusal.get());
             }
             RangeFlying.Result result =
-                    fly(task, plant, (LoopDesign.Granted) design, range.get(), kept, file);
+                    fly(task, plant, question.granted().orElseThrow(), range.get(), kept, file);
             kept = file.add(result.set());
             if (!result.whole()) {
                 say(
@@ -170,7 +173,8 @@ final class DisperseVerb {
             }
         }
         FlightAnswer answer = Dispersion.answer(about(task, plant, kept, share));
-        return show(task, answer, file);
+        say("the flights are kept in " + file.named());
+        return show(task, answer);
     }
 
     private RangeFlying.Result fly(
@@ -220,7 +224,7 @@ final class DisperseVerb {
                                 numbers));
     }
 
-    private Exit show(Task task, FlightAnswer answer, FlightsFile file) {
+    private Exit show(Task task, FlightAnswer answer) {
         voice.answer(
                 options.json()
                         ? AnswerJson.write(answer, task.rig.name(), Program.VERSION) + "\n"
@@ -229,7 +233,6 @@ final class DisperseVerb {
                                 task.rig.name(),
                                 task.source.file().named(),
                                 options.look()));
-        say("the flights are kept in " + file.named());
         return answer.verdict().outcome() == Outcome.HOLDS
                         && answer.findings().stream()
                                 .noneMatch(f -> f.severity() == Finding.Severity.STOPS)

@@ -93,14 +93,16 @@ public final class FlightQuestion implements Staged {
         if (work.stopped()) {
             return Optional.empty();
         }
-        return switch (loops) {
+        Optional<FlightAnswer> refusal = refusal();
+        return refusal.isPresent() ? refusal : flown((LoopDesign.Granted) loops, stage, work);
+    }
+
+    /** Why nothing can be flown, as an answer; empty where something can. */
+    public Optional<FlightAnswer> refusal() {
+        return switch (design()) {
             case LoopDesign.Refused refused -> Optional.of(refused(refused));
-            case LoopDesign.Granted granted -> {
-                Optional<String> blind = Suite.of(rig.control()).refusal();
-                yield blind.isPresent()
-                        ? Optional.of(blind(granted, blind.get()))
-                        : flown(granted, stage, work);
-            }
+            case LoopDesign.Granted granted ->
+                    Suite.of(rig.control()).refusal().map(why -> blind(granted, why));
         };
     }
 
