@@ -103,7 +103,12 @@ function Drawn({ section, fields, raw, beside, onShow }: StripsProps) {
     const events = useMemo(() => [...section.events].sort((a, b) => a.time - b.time), [section]);
     return (
         <>
-            <Tools looking={looking} fields={fields} besideLabel={beside?.label} />
+            <Tools
+                looking={looking}
+                fields={fields}
+                besideLabel={beside?.label}
+                flown={section.id === 'flight-strips'}
+            />
             {events.length > 0 && (
                 <EventList events={events} looking={looking} fields={fields} onShow={onShow} />
             )}

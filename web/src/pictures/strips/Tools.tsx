@@ -8,10 +8,26 @@ interface ToolsProps {
     looking: Looking;
     fields: Fields;
     besideLabel: string | undefined;
+    /** Whether a flight is shown, and no test. */
+    flown: boolean;
 }
 
+const MEASURED = {
+    line: 'measured',
+    expected: 'expected',
+    band: '95 % band of what was expected',
+    whole: 'Whole test',
+};
+const FLOWN = {
+    line: 'flown as declared',
+    expected: 'middle of the drawn flights',
+    band: 'band of the drawn flights',
+    whole: 'Whole flight',
+};
+
 /** What each line means, what stretch is seen, and the buttons that change it. */
-export function Tools({ looking, fields, besideLabel }: ToolsProps) {
+export function Tools({ looking, fields, besideLabel, flown }: ToolsProps) {
+    const words = flown ? FLOWN : MEASURED;
     const span = looking.span.value;
     const t = timeAxis(span, fields);
     const end = (time: number): string => numeral(shownOn(t, time), t.step / 10);
@@ -19,9 +35,9 @@ export function Tools({ looking, fields, besideLabel }: ToolsProps) {
     return (
         <div class="strip-tools">
             <ul class="legend">
-                <Key kind="measured" words="measured" />
-                <Key kind="expected" words="expected" />
-                <Key kind="band" words="95 % band of what was expected" />
+                <Key kind="measured" words={words.line} />
+                <Key kind="expected" words={words.expected} />
+                <Key kind="band" words={words.band} />
                 {besideLabel !== undefined && (
                     <Key kind="beside" words={`measured, ${besideLabel}`} />
                 )}
@@ -54,7 +70,7 @@ export function Tools({ looking, fields, besideLabel }: ToolsProps) {
                         looking.all();
                     }}
                 >
-                    Whole test
+                    {words.whole}
                 </button>
                 <span class="quiet" role="status">
                     {end(span.from)} to {end(span.to)} {t.unit || 's'}
