@@ -26,7 +26,7 @@ class InputsTest {
             site: {wind: 2 m/s}
             mounts: {deck: {on: frame}}
             fan types:
-              A: {tip: 140 mm, hub: 50 mm, mass: 0.7 kg, at speed: {speed: 26000 rpm, thrust: 92 N, shaft power: 4.6 kW}, motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2.5 A}, controller: {mass: 0.1 kg, slew: 300 %/s}}
+              A: {tip: 140 mm, hub: 50 mm, mass: 0.7 kg, at speed: {speed: 26000 rpm, thrust: 92 N, shaft power: 4.6 kW}, motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2.5 A}, controller: {mass: 0.1 kg, slew: 300 %/s, start time: 0.6 s}}
             fans:
               - {id: a, type: A, mount: deck, at: {right: 300 mm}}
               - {id: b, type: A, mount: deck, at: {left: 300 mm}}
@@ -114,17 +114,24 @@ class InputsTest {
     void whatNoQuestionReadsIsAnInputToo() {
         Inputs before = of(SMALL);
         assertThat(before.byPath())
-                .containsEntry("declared/fan types/A/controller/slew", "300 %/s")
+                .containsEntry("declared/fan types/A/controller/start time", "0.6 s")
                 .containsEntry("declared/site/wind", "2 m/s")
                 .containsEntry("declared/other parts/frame/serial", "F1")
                 .containsEntry("packs/p.1/serial", "0417");
-        var since = of(SMALL.replace("300 %/s", "200 %/s")).since(before, before);
+        var since = of(SMALL.replace("0.6 s", "0.5 s")).since(before, before);
         assertThat(since)
                 .containsExactly(
                         new Inputs.Difference(
-                                "declared/fan types/A/controller/slew", "300 %/s", "200 %/s"));
-        assertThat(Topics.of("declared/fan types/A/controller/slew")).contains(Topic.CONTROL);
+                                "declared/fan types/A/controller/start time", "0.6 s", "0.5 s"));
+        assertThat(Topics.of("declared/fan types/A/controller/start time")).contains(Topic.CONTROL);
         assertThat(Topics.of("declared/other parts/frame/serial")).containsExactly(Topic.SERIAL);
+    }
+
+    @Test
+    void howAControllerFollowsIsAboutControl() {
+        var since = of(SMALL.replace("300 %/s", "200 %/s")).since(of(SMALL), of(SMALL));
+        assertThat(since).hasSize(1);
+        assertThat(Topics.of(since.getFirst().path())).contains(Topic.CONTROL);
     }
 
     @Test
