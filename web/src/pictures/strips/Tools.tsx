@@ -20,8 +20,8 @@ const MEASURED = {
 };
 const FLOWN = {
     line: 'flown as declared',
-    expected: 'middle of the drawn flights',
-    band: 'band of the drawn flights',
+    expected: 'mean of the drawn flights',
+    band: '95 % band of one more drawn flight',
     whole: 'Whole flight',
 };
 

@@ -60,14 +60,39 @@ final class FlightStrips {
             for (int i = 0; i < others.length; i++) {
                 others[i] = at(drawn.get(i).series(), kind, timeS);
             }
-            Arrays.sort(others);
-            boolean any = others.length > 0;
-            middle.add(any ? others[others.length / 2] : own[k]);
-            low.add(any ? others[0] : own[k]);
-            high.add(any ? others[others.length - 1] : own[k]);
+            NextFlight next =
+                    others.length > 1
+                            ? NextFlight.of(others)
+                            : new NextFlight(own[k], 0, others.length);
+            middle.add(next.mean());
+            low.add(Math.max(least(kind), next.low()));
+            high.add(Math.min(greatest(kind), next.high()));
         }
         return new Strips.Strip(
                 kind.words(), field(kind), "", kind.words(), times, shown, middle, low, high);
+    }
+
+    /** What the quantity cannot be below. */
+    private static double least(Kind kind) {
+        return switch (kind) {
+            case HEIGHT, TILT, THRUST, GREATEST_DUTY, CHARGE -> 0;
+            case FORWARD,
+                    RIGHT,
+                    WANTED_FORWARD,
+                    WANTED_RIGHT,
+                    WANTED_HEIGHT,
+                    ROLL,
+                    PITCH,
+                    HEADING,
+                    CLIMB,
+                    PACK_CURRENT,
+                    LEAST_CELL ->
+                    Double.NEGATIVE_INFINITY;
+        };
+    }
+
+    private static double greatest(Kind kind) {
+        return kind == Kind.GREATEST_DUTY || kind == Kind.CHARGE ? 1 : Double.POSITIVE_INFINITY;
     }
 
     /** Straight between two moments; after its end a flight stays as it was. */

@@ -79,16 +79,7 @@ final class FlightTables {
         }
 
         Optional<Band> band() {
-            return drawn.length < 2
-                    ? Optional.empty()
-                    : Optional.of(
-                            new Band(
-                                    drawn[0],
-                                    drawn[drawn.length - 1],
-                                    (drawn.length - 1.0) / (drawn.length + 1.0),
-                                    "least and greatest of the drawn flights",
-                                    drawn.length,
-                                    0));
+            return drawn.length < 2 ? Optional.empty() : Optional.of(NextFlight.of(drawn).band());
         }
     }
 
