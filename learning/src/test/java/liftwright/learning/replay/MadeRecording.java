@@ -63,7 +63,7 @@ final class MadeRecording {
         }
         Order order = new Order.Course(timesS, shares);
         run.start();
-        run.allowError(5);
+        run.allowError(0.5);
         run.fail(Effect.NONE);
         int went = 0;
         for (int k = 0; k < timesS.length; k++) {
