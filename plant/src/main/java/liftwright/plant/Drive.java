@@ -8,19 +8,13 @@ import liftwright.plant.drive.SpinningFans;
 import liftwright.plant.fault.Effect;
 import liftwright.plant.heat.HeatNumbers;
 import liftwright.plant.motion.RotorInertia;
-import liftwright.plant.motion.RotorLaws;
-import liftwright.plant.motion.RotorNumbers;
 import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Cells;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.NetworkState;
 import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
-import liftwright.plant.thrust.FanUnits;
 import liftwright.rig.Element;
-import liftwright.rig.Fan;
-import liftwright.rig.FanType;
-import liftwright.rig.Rig;
 import liftwright.rig.Wiring;
 import liftwright.rig.table.StartState;
 
@@ -47,161 +41,43 @@ import liftwright.rig.table.StartState;
  */
 public final class Drive {
 
-    /** A change of duty beyond this is a jump: the network is solved before and after it. */
-    private static final double JUMP = 0.05;
-
-    /** Beyond this temperatures move up to the moment before a jump, too. */
-    private static final double GREAT_JUMP = 0.3;
-
-    /** A time that falls short of whole steps by so much of one is rounding. */
-    private static final double ROUNDING = 1e-9;
-
-    private static final double NO_TOP = Double.POSITIVE_INFINITY;
-    private static final double NETWORK_S = 0.005;
-    private static final double HEAT_S = 0.1;
-
-    /** How often all limits are looked at, even those that nothing has come near to. */
-    private static final double LOOK_S = 0.1;
-
     private final Assembler parts;
-    private final Rig rig;
     private final Workspace own;
-    private final FanUnits units;
     private final Circuit circuit;
     private final Cells cells;
-    private final RotorInertia inertia;
-    private final RotorNumbers numbers;
-    private final RotorLaws laws;
+    private final DriveFans rotors;
     private final SpinningFans fans;
     private final Commands commands;
     private final Optional<HeatRun> heat;
+    private final SupplySchedule schedule;
     private final SupplyStepper stepper;
     private final SupplyState state;
     private final DriveLimits limits;
-    private final double[] reversedShare;
-    private final boolean[] givesBack;
-    private final double[] topRadps;
-
-    /** Thrust of each fan as it turns over its own: 1, or below 0 for the wrong way round. */
-    private final double[] sense;
-
-    /** 1 for a right-hand fan, −1 for a left-hand one. */
-    private final int[] hand;
-
-    /** Moment on the rig for each N·m of torque of the air, about the thrust. */
-    private final double[] swirl;
-
-    private double networkS = NETWORK_S;
-    private double heatS = HEAT_S;
-    private double stepS;
-    private boolean begun;
-    private boolean failed;
-
-    // In steps since the start, and moments of the supply, s.
-    private long steps;
-    private long solvedAt;
-    private long solveNext;
-    private double warmedS;
-    private double warmNextS;
-    private double lookNextS;
-
-    /** Length of the step of the supply that is at work; 0 for a point at a jump, s. */
-    private double intervalS;
-
-    /** Something was lost or opened since the last point. */
-    private boolean jumped;
 
     Drive(Assembler parts, Workspace own, Circuit circuit) {
         this.parts = parts;
         this.own = own;
         this.circuit = circuit;
-        rig = parts.rig;
-        units = own.units;
         cells = parts.packs.newCells();
-        inertia = RotorInertia.of(rig);
-        int count = rig.fans().size();
-        numbers = new RotorNumbers(count);
-        laws = new RotorLaws(units);
-        fans = new SpinningFans(laws, numbers);
-        givesBack = new boolean[count];
-        topRadps = new double[count];
-        sense = new double[count];
-        hand = new int[count];
-        swirl = new double[count];
-        double[] delayS = new double[count];
-        double[] slewPerS = new double[count];
-        for (int fan = 0; fan < count; fan++) {
-            declared(fan, delayS, slewPerS);
-        }
-        commands = new Commands(delayS, slewPerS);
-        reversedShare = Losses.reversedShare(rig);
+        rotors = new DriveFans(parts.rig, own.units);
+        fans = rotors.spinning;
+        commands = rotors.commands;
         heat =
                 parts.heat.map(
                         bank -> new HeatRun(parts, bank, own, numbersOf -> warming(numbersOf)));
-        stepper = new SupplyStepper(circuit, this::settle, cells, heat.map(HeatRun::supply));
-        state = stepper.newState();
-        limits =
-                new DriveLimits(
-                        new RunLimits(rig, heat),
-                        new ReachedTimes(
-                                rig.packs().size(), count, heat.map(HeatRun::parts).orElse(0)),
-                        stepper,
-                        state,
-                        fans,
-                        circuit,
-                        heat,
-                        rig.packs().stream().mapToInt(pack -> pack.series()).toArray());
+        schedule = new SupplySchedule(parts.rig, circuit, cells, fans, commands, heat);
+        stepper = schedule.stepper();
+        state = schedule.state();
+        limits = schedule.limits();
     }
 
     private WarmRotors warming(HeatNumbers of) {
-        return new WarmRotors(parts.fans, units, fans, parts.heat.orElseThrow(), of, circuit);
-    }
-
-    /** What a fan's type and seat say once and for all. */
-    private void declared(int fan, double[] delayS, double[] slewPerS) {
-        Fan of = rig.fans().get(fan);
-        FanType.Controller controller = of.type().controller();
-        numbers.exitM2[fan] = of.type().exitArea().si();
-        topRadps[fan] = topRadps(of.type());
-        delayS[fan] = controller.switching().delay().map(late -> late.si()).orElse(0.0);
-        slewPerS[fan] =
-                controller
-                        .switching()
-                        .slew()
-                        .map(most -> most.si())
-                        .orElse(Double.POSITIVE_INFINITY);
-        hand[fan] =
-                switch (of.spin()) {
-                    case RIGHT_HAND -> 1;
-                    case LEFT_HAND -> -1;
-                };
-        controller
-                .switching()
-                .braking()
-                .ifPresent(
-                        braking -> {
-                            switch (braking) {
-                                case COAST -> {
-                                    // as where nothing is declared
-                                }
-                                case SHORT -> numbers.brakes[fan] = true;
-                                case FREEWHEEL -> givesBack[fan] = true;
-                            }
-                        });
-    }
-
-    /** The lower of what the rotor and what its controller can follow. */
-    private static double topRadps(FanType type) {
-        double rotor = type.rotor().topSpeed().map(most -> most.si()).orElse(NO_TOP);
-        int pairs = type.motor().polePairs().orElse(0);
-        double electrical =
-                type.controller().topElectricalSpeed().map(most -> most.si()).orElse(NO_TOP);
-        return Math.min(rotor, pairs > 0 ? electrical / pairs : NO_TOP);
+        return new WarmRotors(parts.fans, own.units, fans, parts.heat.orElseThrow(), of, circuit);
     }
 
     /** Takes the numbers of a vector, rotors as declared; {@link #start} comes next. */
     public void load(double[] p, CellDraw draw) {
-        load(p, draw, inertia.table().nominal());
+        load(p, draw, rotors.inertia.table().nominal());
     }
 
     /**
@@ -212,48 +88,23 @@ public final class Drive {
      */
     public void load(double[] p, CellDraw draw, double[] turning) {
         double airK = parts.air.temperatureK(p);
-        numbers.densityKgpm3 = parts.air.densityKgpm3(p);
         circuit.close();
-        parts.fans.load(p, numbers.densityKgpm3, true, true, true, units);
+        rotors.load(parts, p, turning);
         parts.wires.resistance(p, airK, own.network.chainOhm);
         parts.packs.load(p, parts.table, draw, airK, cells);
-        for (int fan = 0; fan < sense.length; fan++) {
-            commands.full(fan, units.orderedDuty(fan));
-            numbers.loss[fan] = parts.fans.intakeLoss(p, fan);
-            numbers.inertiaKgm2[fan] = inertia.kgm2(turning, fan);
-            swirl[fan] = parts.swirls.momentNm(p, fan, 1);
-            laws.giveBack(fan, givesBack[fan]);
-        }
         heat.ifPresent(of -> of.load(p));
-        laws.take(units);
+        rotors.takeUnits();
     }
 
     /** Inertias of the rotors, with a table of their own. */
     public RotorInertia inertia() {
-        return inertia;
+        return rotors.inertia;
     }
 
     /** Rested packs at their declared charge, rotors at rest, nothing lost, time 0. */
     public void start() {
-        state.reset();
-        circuit.close();
-        heat.ifPresent(of -> of.start(state, cells));
-        limits.start();
-        commands.start();
-        fans.rest();
-        for (int fan = 0; fan < sense.length; fan++) {
-            sense[fan] = 1;
-            laws.order(fan, 0);
-        }
-        begun = false;
-        jumped = false;
-        failed = false;
-        steps = 0;
-        solvedAt = 0;
-        solveNext = 0;
-        warmedS = 0;
-        warmNextS = 0;
-        lookNextS = 0;
+        schedule.start();
+        rotors.start();
     }
 
     /**
@@ -304,20 +155,10 @@ public final class Drive {
      * flowed until now is booked first. Allocates.
      */
     public void fail(Effect effect) {
-        book();
+        schedule.book();
         Losses.lose(effect, circuit);
-        for (int fan : effect.deadFans()) {
-            fans.stop(fan);
-        }
-        effect.mostDuty().forEach((fan, duty) -> commands.confine(fan, 0, duty));
-        effect.stuckDuty().forEach((fan, duty) -> commands.confine(fan, duty, duty));
-        for (int fan : effect.reversedFans()) {
-            sense[fan] = -reversedShare[fan];
-        }
-        for (int[] pair : effect.exchangedChannels()) {
-            commands.exchange(pair[0], pair[1]);
-        }
-        jumped = true;
+        rotors.lose(effect);
+        schedule.jump();
     }
 
     /**
@@ -326,18 +167,18 @@ public final class Drive {
      * @param opens one a chain of the wiring
      */
     public void kill(boolean[] opens) {
-        book();
+        schedule.book();
         for (int chain = 0; chain < opens.length; chain++) {
             if (opens[chain]) {
                 circuit.open(chain);
             }
         }
-        jumped = true;
+        schedule.jump();
     }
 
     /** Chains that a contactor opens, one a chain of the wiring. Allocates. */
     public boolean[] chainsOf(String contactor) {
-        List<Wiring.Chain> chains = rig.wiring().chains();
+        List<Wiring.Chain> chains = parts.rig.wiring().chains();
         boolean[] opens = new boolean[chains.size()];
         for (int chain = 0; chain < opens.length; chain++) {
             opens[chain] =
@@ -357,154 +198,7 @@ public final class Drive {
      * @return whether an operating point was found, now and before
      */
     public boolean step(double dtS) {
-        if (dtS != stepS) {
-            book();
-            stepS = dtS;
-            solveNext = steps;
-        }
-        commands.step(dtS);
-        if (begun) {
-            go(change());
-        } else {
-            begin();
-        }
-        fans.step(dtS);
-        steps++;
-        return !failed;
-    }
-
-    /** The first point of a run. */
-    private void begin() {
-        begun = true;
-        jumped = false;
-        follow();
-        fed();
-        intervalS = 0;
-        failed |= !stepper.begin(cells, state);
-        if (!failed && limits.look(true)) {
-            again();
-        }
-        settled();
-    }
-
-    private boolean settle(double timeS, NetworkState supply) {
-        fans.face();
-        if (intervalS > 0) {
-            circuit.plan().resume(supply, fans);
-        } else {
-            circuit.plan().solve(supply, fans);
-        }
-        fans.take(supply, intervalS > 0 ? stepS : 0);
-        return supply.converged();
-    }
-
-    /** By how much the duties leave those of the last step. */
-    private double change() {
-        double most = 0;
-        for (int fan = 0; fan < sense.length; fan++) {
-            most = Math.max(most, Math.abs(commands.duty(fan) - laws.duty(fan)));
-        }
-        return most;
-    }
-
-    private void follow() {
-        for (int fan = 0; fan < sense.length; fan++) {
-            laws.order(fan, commands.duty(fan));
-        }
-    }
-
-    private void fed() {
-        for (int fan = 0; fan < sense.length; fan++) {
-            fans.feed(fan, circuit.plan().isFed(fan));
-        }
-    }
-
-    private void go(double change) {
-        if (jumped || change > JUMP) {
-            book();
-            if (heat.isPresent() && (jumped || change > GREAT_JUMP)) {
-                warm();
-            }
-            follow();
-            again();
-            return;
-        }
-        follow();
-        if (steps >= solveNext) {
-            solve();
-            return;
-        }
-        fans.face();
-        circuit.plan().follow(circuit.state(), fans);
-        if (fans.moved()) {
-            solve();
-        } else {
-            fans.follow(circuit.state(), stepS);
-        }
-    }
-
-    /** Charge moves up to now with the orders that counted until now. */
-    private void book() {
-        if (begun && steps > solvedAt) {
-            solve();
-        }
-    }
-
-    /** The network at the speeds of now; charge, heat and limits follow. */
-    private void solve() {
-        intervalS = (steps - solvedAt) * stepS;
-        failed |= !stepper.flow(intervalS);
-        solvedAt = steps;
-        solveNext = steps + everySteps();
-        boolean whole = state.timeS() >= lookNextS - ROUNDING;
-        boolean lost = limits.look(whole);
-        if (whole) {
-            lookNextS = state.timeS() + LOOK_S;
-        }
-        if (heat.isPresent() && state.timeS() >= warmNextS - ROUNDING) {
-            lost |= warm();
-        }
-        if (lost) {
-            again();
-        }
-    }
-
-    private long everySteps() {
-        return Math.max(1, (long) (networkS / stepS + ROUNDING));
-    }
-
-    /** Temperatures move up to now; whether a fuse opened. */
-    private boolean warm() {
-        double fromS = warmedS;
-        warmedS = state.timeS();
-        if (failed || warmedS <= fromS) {
-            return false;
-        }
-        stepper.warm(warmedS - fromS);
-        boolean opened = limits.lookAtHeat(fromS);
-        double soonest = heat.orElseThrow().opensInS(state, stepper) / 2;
-        warmNextS = warmedS + Math.clamp(soonest, Math.min(networkS, heatS), heatS);
-        return opened;
-    }
-
-    /** Something jumped at this moment: solved again, until no controller stops. */
-    private void again() {
-        jumped = false;
-        intervalS = 0;
-        do {
-            fed();
-            failed |= !stepper.again();
-        } while (!failed && limits.look(false));
-        settled();
-    }
-
-    private void settled() {
-        solvedAt = steps;
-        solveNext = steps + everySteps();
-        if (heat.isPresent() && !failed) {
-            stepper.settleHeat();
-            heat.get().settle(state, stepper);
-        }
+        return schedule.step(dtS);
     }
 
     /**
@@ -513,42 +207,42 @@ public final class Drive {
      * as long as every fan stays on the same piece of its law.
      */
     public void networkEvery(double seconds) {
-        networkS = seconds;
+        schedule.networkEvery(seconds);
     }
 
     /** How often temperatures move at least, &gt; 0, s; 0.1 s unless told otherwise. */
     public void heatEvery(double seconds) {
-        heatS = seconds;
+        schedule.heatEvery(seconds);
     }
 
     /** Time since the start, s. */
     public double timeS() {
-        return state.timeS() + (steps - solvedAt) * stepS;
+        return schedule.timeS();
     }
 
     /** Whether a point without a solution was met; nothing means anything from there on. */
     public boolean failed() {
-        return failed;
+        return schedule.failed();
     }
 
     /** Number of fans. */
     public int fans() {
-        return sense.length;
+        return rotors.sense.length;
     }
 
     /** Thrust along the thrust line at the end of the last step, N; below 0 where reversed. */
     public double thrustN(int fan) {
-        return sense[fan] * fans.thrustEndN(fan);
+        return rotors.sense[fan] * fans.thrustEndN(fan);
     }
 
     /** The same in the middle of the step, N. */
     public double thrustMiddleN(int fan) {
-        return sense[fan] * fans.thrustMiddleN(fan);
+        return rotors.sense[fan] * fans.thrustMiddleN(fan);
     }
 
     /** The same at its start, N. */
     public double thrustStartN(int fan) {
-        return sense[fan] * fans.thrustStartN(fan);
+        return rotors.sense[fan] * fans.thrustStartN(fan);
     }
 
     /** Torque of the air on the rotor against its turning in the middle of the step, ≥ 0, N·m. */
@@ -563,8 +257,9 @@ public final class Drive {
      * where its leads are swapped. Gyroscopic moments are not in it.
      */
     public double reactionNm(int fan) {
-        double turns = Math.signum(sense[fan]);
-        return turns * (swirl[fan] * fans.airNm(fan) - hand[fan] * fans.speedingUpNm(fan));
+        double turns = Math.signum(rotors.sense[fan]);
+        return turns
+                * (rotors.swirl[fan] * fans.airNm(fan) - rotors.hand[fan] * fans.speedingUpNm(fan));
     }
 
     /** Speed at the end of the step, ≥ 0, rad/s. */
@@ -584,7 +279,10 @@ public final class Drive {
 
     /** Angular momentum about the direction of thrust at the end, right-hand, σ J Ω, kg·m²/s. */
     public double angularMomentum(int fan) {
-        return Math.signum(sense[fan]) * hand[fan] * numbers.inertiaKgm2[fan] * fans.endRadps(fan);
+        return Math.signum(rotors.sense[fan])
+                * rotors.hand[fan]
+                * rotors.numbers.inertiaKgm2[fan]
+                * fans.endRadps(fan);
     }
 
     /**
@@ -643,12 +341,12 @@ public final class Drive {
 
     /** Highest declared speed of a rotor, rad/s; infinite where none is. */
     public double topRadps(int fan) {
-        return topRadps[fan];
+        return rotors.topRadps[fan];
     }
 
     /** Inertia of a rotor at the vector loaded, kg·m². */
     public double inertiaKgm2(int fan) {
-        return numbers.inertiaKgm2[fan];
+        return rotors.numbers.inertiaKgm2[fan];
     }
 
     /**
@@ -661,7 +359,7 @@ public final class Drive {
 
     /** Number of packs. */
     public int packs() {
-        return rig.packs().size();
+        return parts.rig.packs().size();
     }
 
     /** Current of a pack at the network's last point, A. */
