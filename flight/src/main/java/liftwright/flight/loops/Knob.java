@@ -42,102 +42,42 @@ record Knob(
                         "s",
                         l.escS(),
                         0,
-                        to ->
-                                craft.with(
-                                        new Lags(
-                                                l.controlHz(),
-                                                l.computerS(),
-                                                to,
-                                                l.gyroS(),
-                                                l.gyroHz(),
-                                                l.filterHz(),
-                                                l.velocityS(),
-                                                l.positionS()))),
+                        to -> craft.with(l.escS(to))),
                 new Knob(
                         Reason.COMPUTER_DELAY_TOO_LONG,
                         "delay from sensor to command",
                         "s",
                         l.computerS(),
                         0,
-                        to ->
-                                craft.with(
-                                        new Lags(
-                                                l.controlHz(),
-                                                to,
-                                                l.escS(),
-                                                l.gyroS(),
-                                                l.gyroHz(),
-                                                l.filterHz(),
-                                                l.velocityS(),
-                                                l.positionS()))),
+                        to -> craft.with(l.computerS(to))),
                 new Knob(
                         Reason.SENSOR_DELAY_TOO_LONG,
                         "delay of the gyro",
                         "s",
                         l.gyroS(),
                         0,
-                        to ->
-                                craft.with(
-                                        new Lags(
-                                                l.controlHz(),
-                                                l.computerS(),
-                                                l.escS(),
-                                                to,
-                                                l.gyroHz(),
-                                                l.filterHz(),
-                                                l.velocityS(),
-                                                l.positionS()))),
+                        to -> craft.with(l.gyroS(to))),
                 new Knob(
                         Reason.FILTER_TOO_LOW,
                         "corner of the gyro's filter",
                         "Hz",
                         l.filterHz(),
                         FAR,
-                        to ->
-                                craft.with(
-                                        new Lags(
-                                                l.controlHz(),
-                                                l.computerS(),
-                                                l.escS(),
-                                                l.gyroS(),
-                                                l.gyroHz(),
-                                                to,
-                                                l.velocityS(),
-                                                l.positionS()))),
+                        to -> craft.with(l.filterHz(to))),
                 new Knob(
                         Reason.RATE_TOO_LOW,
                         "rate at which commands are given",
                         "Hz",
                         l.controlHz(),
                         FAR,
-                        to ->
-                                craft.with(
-                                        new Lags(
-                                                to,
-                                                l.computerS(),
-                                                l.escS(),
-                                                l.gyroS(),
-                                                l.gyroHz(),
-                                                l.filterHz(),
-                                                l.velocityS(),
-                                                l.positionS()))),
+                        to -> craft.with(l.controlHz(to))),
                 new Knob(
                         Reason.VELOCITY_ESTIMATE_TOO_LATE,
                         "delay of estimated velocity",
                         "s",
                         l.velocityS(),
                         0,
-                        to ->
-                                craft.with(
-                                        new Lags(
-                                                l.controlHz(),
-                                                l.computerS(),
-                                                l.escS(),
-                                                l.gyroS(),
-                                                l.gyroHz(),
-                                                l.filterHz(),
-                                                to,
-                                                l.positionS()))),
+                        to -> craft.with(l.velocityS(to))),
                 new Knob(
                         Reason.HARNESS_MODE_TOO_NEAR,
                         "lowest frequency of the wearer in the harness",

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import liftwright.plant.body.Inertia;
 import liftwright.rig.Vec3;
@@ -27,199 +26,86 @@ class RefusedLoopsTest {
 
     /** A way to spoil a craft, with a value or with one that is told to do. */
     enum Spoiled {
-        LIFT(Reason.HOVER_THROTTLE_TOO_HIGH, 1.02) {
-            @Override
-            Craft with(Craft craft, double to) {
-                double share = LoopMaking.authority(craft).liftShare();
-                return fans(craft, fan -> most(fan, to * 1.0001 / share));
-            }
-        },
-        TRIM(Reason.NO_TRIM, 3) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return fans(craft, fan -> moved(fan, new Vec3(to, 0, 0)));
-            }
-        },
-        ROLL(Reason.ROLL_AUTHORITY_SHORT, 0.1) {
-            @Override
-            Craft with(Craft craft, double to) {
-                double times = LoopMaking.authority(craft).rollRadps2() / (to * 1.0001);
-                return inertia(craft, times, 1, 1);
-            }
-        },
-        PITCH(Reason.PITCH_AUTHORITY_SHORT, 0.1) {
-            @Override
-            Craft with(Craft craft, double to) {
-                double times = LoopMaking.authority(craft).pitchRadps2() / (to * 1.0001);
-                return inertia(craft, 1, times, 1);
-            }
-        },
-        YAW(Reason.NO_YAW_AUTHORITY, 0.04) {
-            @Override
-            Craft with(Craft craft, double to) {
-                double times = LoopMaking.authority(craft).yawRadps2() / (to * 1.0001);
-                return inertia(craft, 1, 1, times);
-            }
-        },
-        SPOOL(Reason.SPOOL_LAG_TOO_LONG, 1.5) {
-            @Override
-            Craft with(Craft craft, double to) {
-                double now =
-                        craft.fans().stream()
-                                .mapToDouble(fan -> fan.rotor().lagS())
-                                .max()
-                                .orElse(1);
-                return fans(craft, fan -> fan.spooled(to / now));
-            }
-        },
-        ESC(Reason.CONTROLLER_DELAY_TOO_LONG, 0.5) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return lags(
-                        craft,
-                        (l, v) ->
-                                new Lags(
-                                        l.controlHz(),
-                                        l.computerS(),
-                                        v,
-                                        l.gyroS(),
-                                        l.gyroHz(),
-                                        l.filterHz(),
-                                        l.velocityS(),
-                                        l.positionS()),
-                        to);
-            }
-        },
-        COMPUTER(Reason.COMPUTER_DELAY_TOO_LONG, 0.5) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return lags(
-                        craft,
-                        (l, v) ->
-                                new Lags(
-                                        l.controlHz(),
-                                        v,
-                                        l.escS(),
-                                        l.gyroS(),
-                                        l.gyroHz(),
-                                        l.filterHz(),
-                                        l.velocityS(),
-                                        l.positionS()),
-                        to);
-            }
-        },
-        SENSOR(Reason.SENSOR_DELAY_TOO_LONG, 0.5) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return lags(
-                        craft,
-                        (l, v) ->
-                                new Lags(
-                                        l.controlHz(),
-                                        l.computerS(),
-                                        l.escS(),
-                                        v,
-                                        l.gyroHz(),
-                                        l.filterHz(),
-                                        l.velocityS(),
-                                        l.positionS()),
-                        to);
-            }
-        },
-        FILTER(Reason.FILTER_TOO_LOW, 0.1) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return lags(
-                        craft,
-                        (l, v) ->
-                                new Lags(
-                                        l.controlHz(),
-                                        l.computerS(),
-                                        l.escS(),
-                                        l.gyroS(),
-                                        l.gyroHz(),
-                                        v,
-                                        l.velocityS(),
-                                        l.positionS()),
-                        to);
-            }
-        },
-        RATE(Reason.RATE_TOO_LOW, 1) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return lags(
-                        craft,
-                        (l, v) ->
-                                new Lags(
-                                        v,
-                                        l.computerS(),
-                                        l.escS(),
-                                        l.gyroS(),
-                                        l.gyroHz(),
-                                        l.filterHz(),
-                                        l.velocityS(),
-                                        l.positionS()),
-                        to);
-            }
-        },
-        VELOCITY(Reason.VELOCITY_ESTIMATE_TOO_LATE, 3) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return lags(
-                        craft,
-                        (l, v) ->
-                                new Lags(
-                                        l.controlHz(),
-                                        l.computerS(),
-                                        l.escS(),
-                                        l.gyroS(),
-                                        l.gyroHz(),
-                                        l.filterHz(),
-                                        v,
-                                        l.positionS()),
-                        to);
-            }
-        },
-        HARNESS(Reason.HARNESS_MODE_TOO_NEAR, 0.4) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return craft.with(new Flexible(to, 0.1, 0.3, 0.3, Double.POSITIVE_INFINITY));
-            }
-        },
-        LEGS(Reason.LEGS_TOO_NEAR, 0.1) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return craft.with(new Flexible(Double.POSITIVE_INFINITY, 1, 0, 0, to));
-            }
-        },
-        ALIAS(Reason.GYRO_ALIASING, 2000 / (2 * Math.PI) + 1) {
-            @Override
-            Craft with(Craft craft, double to) {
-                return lags(
-                        craft,
-                        (l, v) ->
-                                new Lags(
-                                        l.controlHz(),
-                                        l.computerS(),
-                                        l.escS(),
-                                        l.gyroS(),
-                                        v,
-                                        l.filterHz(),
-                                        l.velocityS(),
-                                        l.positionS()),
-                        to);
-            }
-        };
+        LIFT(
+                Reason.HOVER_THROTTLE_TOO_HIGH,
+                1.02,
+                (craft, to) -> fans(craft, fan -> most(fan, beyond(to) / able(craft).liftShare()))),
+        TRIM(
+                Reason.NO_TRIM,
+                3,
+                (craft, to) -> fans(craft, fan -> moved(fan, new Vec3(to, 0, 0)))),
+        ROLL(
+                Reason.ROLL_AUTHORITY_SHORT,
+                0.1,
+                (craft, to) -> inertia(craft, able(craft).rollRadps2() / beyond(to), 1, 1)),
+        PITCH(
+                Reason.PITCH_AUTHORITY_SHORT,
+                0.1,
+                (craft, to) -> inertia(craft, 1, able(craft).pitchRadps2() / beyond(to), 1)),
+        YAW(
+                Reason.NO_YAW_AUTHORITY,
+                0.04,
+                (craft, to) -> inertia(craft, 1, 1, able(craft).yawRadps2() / beyond(to))),
+        SPOOL(
+                Reason.SPOOL_LAG_TOO_LONG,
+                1.5,
+                (craft, to) -> fans(craft, fan -> fan.spooled(to / longestLagS(craft)))),
+        ESC(Reason.CONTROLLER_DELAY_TOO_LONG, 0.5, lags(Lags::escS)),
+        COMPUTER(Reason.COMPUTER_DELAY_TOO_LONG, 0.5, lags(Lags::computerS)),
+        SENSOR(Reason.SENSOR_DELAY_TOO_LONG, 0.5, lags(Lags::gyroS)),
+        FILTER(Reason.FILTER_TOO_LOW, 0.1, lags(Lags::filterHz)),
+        RATE(Reason.RATE_TOO_LOW, 1, lags(Lags::controlHz)),
+        VELOCITY(Reason.VELOCITY_ESTIMATE_TOO_LATE, 3, lags(Lags::velocityS)),
+        HARNESS(
+                Reason.HARNESS_MODE_TOO_NEAR,
+                0.4,
+                (craft, to) ->
+                        craft.with(new Flexible(to, 0.1, 0.3, 0.3, Double.POSITIVE_INFINITY))),
+        LEGS(
+                Reason.LEGS_TOO_NEAR,
+                0.1,
+                (craft, to) ->
+                        craft.with(new Flexible(Double.POSITIVE_INFINITY, 1, 0, 0, to))),
+        ALIAS(Reason.GYRO_ALIASING, 2000 / (2 * Math.PI) + 1, lags(Lags::gyroHz));
 
         final Reason reason;
         final double value;
+        private final Change change;
 
-        Spoiled(Reason reason, double value) {
+        Spoiled(Reason reason, double value, Change change) {
             this.reason = reason;
             this.value = value;
+            this.change = change;
         }
 
-        abstract Craft with(Craft craft, double to);
+        Craft with(Craft craft, double to) {
+            return change.with(craft, to);
+        }
+
+        private interface Change {
+            Craft with(Craft craft, double to);
+        }
+
+        private interface LagChange {
+            Lags with(Lags lags, double to);
+        }
+
+        private static Change lags(LagChange change) {
+            return (craft, to) -> craft.with(change.with(craft.lags(), to));
+        }
+
+        /** What is told to do does so just beyond it. */
+        private static double beyond(double to) {
+            return 1.0001 * to;
+        }
+
+        private static LoopDesign.Authority able(Craft craft) {
+            return LoopMaking.authority(craft);
+        }
+
+        private static double longestLagS(Craft craft) {
+            return craft.fans().stream().mapToDouble(fan -> fan.rotor().lagS()).max().orElse(1);
+        }
 
         private static Craft fans(Craft craft, UnaryOperator<Lifter> change) {
             return craft.with(craft.fans().stream().map(change).toList());
@@ -265,10 +151,6 @@ class RefusedLoopsTest {
                     craft.lags(),
                     craft.flexible(),
                     craft.yawHeld());
-        }
-
-        private static Craft lags(Craft craft, BiFunction<Lags, Double, Lags> change, double to) {
-            return craft.with(change.apply(craft.lags(), to));
         }
     }
 
