@@ -67,19 +67,11 @@ final class DisperseGrammar {
                         "SHARE",
                         "Share of the flights that shall keep every limit, such as 99%; left out,"
                                 + " 95%."));
-        spec.addOption(
-                Grammar.value(
-                        Grammar.THREADS,
-                        "N",
-                        "Threads to compute with; the flights do not depend on it."));
         spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
         spec.addOption(
                 Grammar.value(
                         Grammar.UNITS, "si|us", "Units of the answer: si (the default) or us."));
-        spec.addOption(
-                Grammar.flag(
-                        Grammar.PROGRESS,
-                        "Say on standard error how far it is, also when that is no terminal."));
+        Grammar.computing(spec);
         Grammar.corrections(spec);
         Grammar.look(spec);
         return Grammar.example(

@@ -22,7 +22,6 @@ import liftwright.flight.disperse.FlightsOf;
 import liftwright.flight.disperse.RangeFlying;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.profile.Profile;
-import liftwright.flight.profile.ProfileReading;
 import liftwright.flight.run.ComputerCrew;
 import liftwright.flight.run.FlightCase;
 import liftwright.flight.run.FlightRun;
@@ -30,7 +29,6 @@ import liftwright.plant.Plant;
 import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.report.PlainText;
-import liftwright.report.ProblemReport;
 import liftwright.report.TextReport;
 import liftwright.review.Settings;
 import liftwright.rig.Rig;
@@ -90,13 +88,9 @@ final class DisperseVerb {
             voice.answer(CheckVerb.text(source, options));
             return Exit.BAD_INPUT;
         }
-        UserFile file = UserFile.of(named, around.folder());
-        byte[] bytes = file.read();
-        ProfileReading reading = ProfileReading.read(named, bytes, rig.get());
-        if (reading.profile().isEmpty()) {
-            voice.answer(
-                    ProblemReport.write(
-                            named, "a profile", "", reading.problems(), options.look()));
+        UserFile file = UserFile.of(named, around.folder(), "profile.yaml");
+        Optional<ProfileFile> read = ProfileFile.read(file, rig.get(), voice, options);
+        if (read.isEmpty()) {
             return Exit.BAD_INPUT;
         }
         List<FlightSet> merged = merged();
@@ -114,15 +108,14 @@ final class DisperseVerb {
                         rig.get().corrections().isEmpty()
                                 ? "none"
                                 : rig.get().corrections().digest(),
-                        RigReading.digest(bytes),
+                        read.get().digest(),
                         seed);
         String command = "liftwright fly " + quoted(rigNamed) + " --profile " + quoted(named);
         if (options.has(Grammar.AS_DECLARED)) {
             command += " " + Grammar.AS_DECLARED;
         }
         var task =
-                new Task(
-                        source, rig.get(), reading.profile().get(), of, command, stem(file.path()));
+                new Task(source, rig.get(), read.get().profile(), of, command, stem(file.path()));
         try {
             return flown(task, merged, share);
         } catch (NotToldException | ImpossibleValueException e) {

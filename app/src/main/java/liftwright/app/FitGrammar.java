@@ -37,15 +37,7 @@ final class FitGrammar {
                         "Write what was found into rig.corrections.yaml beside the rig file, which"
                                 + " every verb then reads. What it held before is kept as a"
                                 + " numbered copy."));
-        spec.addOption(
-                Grammar.flag(
-                        Grammar.PROGRESS,
-                        "Say on standard error how far it is, also when that is no terminal."));
-        spec.addOption(
-                Grammar.value(
-                        Grammar.THREADS,
-                        "N",
-                        "Threads to compute with; the answer does not depend on it."));
+        Grammar.computing(spec);
         Grammar.look(spec);
         return Grammar.example(spec, "liftwright fit examples/mudlark 2026-03-14-1 --write");
     }

@@ -61,24 +61,7 @@ final class FlyGrammar {
                         "FILE",
                         "Also write how lift and moments are shared out among the fans, as a table."
                                 + " Never overwrites."));
-        spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
-        spec.addOption(Grammar.value(Grammar.HTML, "FILE", "Also write a sheet of HTML to print."));
-        spec.addOption(Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));
-        spec.addOption(
-                Grammar.flag(
-                        Grammar.AS_DECLARED,
-                        "Leave out of account what tests found (rig.corrections.yaml)."));
-        spec.addOption(Grammar.value(Grammar.SEED, "N", "Seed of the draws."));
-        spec.addOption(
-                Grammar.value(
-                        Grammar.THREADS,
-                        "N",
-                        "Threads to compute with; the answer does not depend on it."));
-        spec.addOption(
-                Grammar.flag(
-                        Grammar.PROGRESS,
-                        "Say on standard error how far it is, also when that is no terminal."));
-        Grammar.look(spec);
+        Grammar.answering(spec);
         return Grammar.example(
                 spec,
                 "liftwright fly examples/curlew --profile"

@@ -7,22 +7,18 @@ import java.util.Optional;
 import liftwright.answer.AnswerJson;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
-import liftwright.answer.ProblemsJson;
 import liftwright.flight.FlightAnswer;
 import liftwright.flight.ask.FlightQuestion;
 import liftwright.flight.ask.SeriesCsv;
 import liftwright.flight.loops.LoopExport;
 import liftwright.flight.profile.Profile;
-import liftwright.flight.profile.ProfileReading;
 import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.report.PlainText;
-import liftwright.report.ProblemReport;
 import liftwright.report.TextReport;
 import liftwright.review.Settings;
 import liftwright.review.Stage;
 import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
 
 /** {@code fly}: a profile flown. */
 final class FlyVerb {
@@ -74,26 +70,7 @@ final class FlyVerb {
             return Optional.of(Profile.usual());
         }
         UserFile file = UserFile.of(named.get(), around.folder(), "profile.yaml");
-        byte[] bytes = file.read();
-        ProfileReading reading = ProfileReading.read(file.named(), bytes, rig);
-        if (reading.profile().isEmpty()) {
-            voice.answer(
-                    options.json()
-                            ? ProblemsJson.write(
-                                            file.named(),
-                                            RigReading.digest(bytes),
-                                            false,
-                                            reading.problems(),
-                                            Program.VERSION)
-                                    + "\n"
-                            : ProblemReport.write(
-                                    file.named(),
-                                    "a profile",
-                                    "",
-                                    reading.problems(),
-                                    options.look()));
-        }
-        return reading.profile();
+        return ProfileFile.read(file, rig, voice, options).map(ProfileFile::profile);
     }
 
     private Exit flown(

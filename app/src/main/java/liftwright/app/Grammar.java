@@ -268,8 +268,7 @@ final class Grammar {
         spec.addOption(flag(JSON, "One line of JSON for each rig instead of words."));
         spec.addOption(value(UNITS, "si|us", "Units of the answer: si (the default) or us."));
         spec.addOption(value(SEED, "N", "Seed of the draws; the same seed gives the same answer."));
-        spec.addOption(
-                value(THREADS, "N", "Threads to compute with; the answer does not depend on it."));
+        computing(spec);
         spec.addOption(
                 value(
                         HTML,
@@ -345,10 +344,6 @@ final class Grammar {
                         PAIRS,
                         "N",
                         "Failures: tell the N worst pairs of faults, 12 when left out. All are counted."));
-        spec.addOption(
-                flag(
-                        PROGRESS,
-                        "Say on standard error how far it is, also when that is no terminal."));
         corrections(spec);
         look(spec);
         return example(spec, "liftwright review lift examples/sandpiper --units us");
@@ -409,6 +404,27 @@ final class Grammar {
                         AS_DECLARED,
                         "Compute from what the rig file declares alone: leave out of account what"
                                 + " tests found (rig.corrections.yaml beside it)."));
+    }
+
+    /** For verbs that answer one question of one rig. */
+    static void answering(CommandSpec spec) {
+        spec.addOption(flag(JSON, "One line of JSON instead of words."));
+        spec.addOption(value(HTML, "FILE", "Also write a sheet of HTML to print."));
+        spec.addOption(value(UNITS, "si|us", "Units: si (the default) or us."));
+        spec.addOption(value(SEED, "N", "Seed of the draws."));
+        computing(spec);
+        corrections(spec);
+        look(spec);
+    }
+
+    /** For verbs that compute for long. */
+    static void computing(CommandSpec spec) {
+        spec.addOption(
+                value(THREADS, "N", "Threads to compute with; the answer does not depend on it."));
+        spec.addOption(
+                flag(
+                        PROGRESS,
+                        "Say on standard error how far it is, also when that is no terminal."));
     }
 
     private static PositionalParamSpec rigs() {

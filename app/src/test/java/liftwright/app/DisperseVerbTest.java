@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The verb {@code disperse} as a user types it. */
 class DisperseVerbTest {
@@ -57,6 +59,24 @@ class DisperseVerbTest {
         assertThat(ran.code()).isEqualTo(1);
         assertThat(ran.out()).contains("\"question\":\"flight\"", "loops-refused");
         assertThat(ran.err()).contains("no flight was flown");
+        assertThat(folder.resolve("flights")).doesNotExist();
+    }
+
+    /** As {@code fly} does: located problems, in words or as JSON. */
+    @Test
+    void aProfileThatDoesNotReadIsToldAsJsonToo() throws IOException {
+        Files.writeString(
+                folder.resolve("wrong.yaml"),
+                "liftwright profile: 1\nsteps:\n  - make live: 2 s\n  - lift: {to: 1.5 kg}\n");
+        for (String verb : List.of("fly", "disperse")) {
+            var words = shell.run(verb, "rig.yaml", "--profile", "wrong.yaml");
+            assertThat(words.code()).as(verb).isEqualTo(2);
+            assertThat(words.out()).as(verb).contains("wrong.yaml:4:");
+            var ran = shell.run(verb, "rig.yaml", "--profile", "wrong.yaml", "--json");
+            assertThat(ran.code()).as(verb).isEqualTo(2);
+            var problem = JsonMapper.shared().readTree(ran.out()).get("problems").get(0);
+            assertThat(problem.get("line").asInt()).as(ran.out()).isEqualTo(4);
+        }
         assertThat(folder.resolve("flights")).doesNotExist();
     }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +19,7 @@ import liftwright.flight.disperse.FlightsOf;
 import liftwright.flight.disperse.Flown;
 import liftwright.flight.run.FlightOutcome;
 import liftwright.rig.file.Disk;
+import liftwright.rig.file.FailingDisk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -28,52 +28,6 @@ class FlightsFileTest {
     private static final FlightsOf OF = new FlightsOf("0.1.0", "sha256:1", "none", "sha256:2", 7);
 
     @TempDir Path folder;
-
-    /** A disk that fails at one step, half-way through where it writes; or from there on. */
-    private static final class FailingDisk extends Disk {
-        private final int at;
-        private final boolean forGood;
-        private int steps;
-
-        FailingDisk(int at, boolean forGood) {
-            this.at = at;
-            this.forGood = forGood;
-        }
-
-        private void step() throws IOException {
-            int step = steps++;
-            if (step == at || (forGood && step > at)) {
-                throw new IOException("the disk failed at step " + step);
-            }
-        }
-
-        @Override
-        public void write(FileChannel channel, byte[] bytes) throws IOException {
-            if (steps == at) {
-                super.write(channel, Arrays.copyOf(bytes, bytes.length / 2));
-            }
-            step();
-            super.write(channel, bytes);
-        }
-
-        @Override
-        public void force(FileChannel channel) throws IOException {
-            step();
-            super.force(channel);
-        }
-
-        @Override
-        public void replace(Path fresh, Path target) throws IOException {
-            step();
-            super.replace(fresh, target);
-        }
-
-        @Override
-        public void forceFolder(Path of) throws IOException {
-            step();
-            super.forceFolder(of);
-        }
-    }
 
     private static FlightSet flights(FlightsOf of, int from, int to) {
         return new FlightSet(

@@ -26,38 +26,31 @@ public record Lags(
     // The same with one number at another value.
 
     Lags controlHz(double to) {
-        return new Lags(
-                to, computerS, escS, gyroS, gyroHz, filterHz, velocityS, positionS);
+        return new Lags(to, computerS, escS, gyroS, gyroHz, filterHz, velocityS, positionS);
     }
 
     Lags computerS(double to) {
-        return new Lags(
-                controlHz, to, escS, gyroS, gyroHz, filterHz, velocityS, positionS);
+        return new Lags(controlHz, to, escS, gyroS, gyroHz, filterHz, velocityS, positionS);
     }
 
     Lags escS(double to) {
-        return new Lags(
-                controlHz, computerS, to, gyroS, gyroHz, filterHz, velocityS, positionS);
+        return new Lags(controlHz, computerS, to, gyroS, gyroHz, filterHz, velocityS, positionS);
     }
 
     Lags gyroS(double to) {
-        return new Lags(
-                controlHz, computerS, escS, to, gyroHz, filterHz, velocityS, positionS);
+        return new Lags(controlHz, computerS, escS, to, gyroHz, filterHz, velocityS, positionS);
     }
 
     Lags gyroHz(double to) {
-        return new Lags(
-                controlHz, computerS, escS, gyroS, to, filterHz, velocityS, positionS);
+        return new Lags(controlHz, computerS, escS, gyroS, to, filterHz, velocityS, positionS);
     }
 
     Lags filterHz(double to) {
-        return new Lags(
-                controlHz, computerS, escS, gyroS, gyroHz, to, velocityS, positionS);
+        return new Lags(controlHz, computerS, escS, gyroS, gyroHz, to, velocityS, positionS);
     }
 
     Lags velocityS(double to) {
-        return new Lags(
-                controlHz, computerS, escS, gyroS, gyroHz, filterHz, to, positionS);
+        return new Lags(controlHz, computerS, escS, gyroS, gyroHz, filterHz, to, positionS);
     }
 
     /** All longer or shorter by a factor; how often a gyro is read stays. */

@@ -30,10 +30,7 @@ class RefusedLoopsTest {
                 Reason.HOVER_THROTTLE_TOO_HIGH,
                 1.02,
                 (craft, to) -> fans(craft, fan -> most(fan, beyond(to) / able(craft).liftShare()))),
-        TRIM(
-                Reason.NO_TRIM,
-                3,
-                (craft, to) -> fans(craft, fan -> moved(fan, new Vec3(to, 0, 0)))),
+        TRIM(Reason.NO_TRIM, 3, (craft, to) -> fans(craft, fan -> moved(fan, new Vec3(to, 0, 0)))),
         ROLL(
                 Reason.ROLL_AUTHORITY_SHORT,
                 0.1,
@@ -64,8 +61,7 @@ class RefusedLoopsTest {
         LEGS(
                 Reason.LEGS_TOO_NEAR,
                 0.1,
-                (craft, to) ->
-                        craft.with(new Flexible(Double.POSITIVE_INFINITY, 1, 0, 0, to))),
+                (craft, to) -> craft.with(new Flexible(Double.POSITIVE_INFINITY, 1, 0, 0, to))),
         ALIAS(Reason.GYRO_ALIASING, 2000 / (2 * Math.PI) + 1, lags(Lags::gyroHz));
 
         final Reason reason;

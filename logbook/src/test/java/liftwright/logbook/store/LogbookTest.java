@@ -22,6 +22,7 @@ import liftwright.logbook.entry.SampleTable;
 import liftwright.logbook.entry.TestEntry;
 import liftwright.logbook.entry.TestEntry.Snapshot;
 import liftwright.plant.recording.Samples;
+import liftwright.rig.file.FailingDisk;
 import liftwright.rig.file.Folder;
 import liftwright.rig.file.RigReading;
 import liftwright.testkit.Seeded;
@@ -131,7 +132,7 @@ class LogbookTest {
             Path place = Files.createDirectory(places.resolve("at " + at));
             Logbook whole = logbook(place);
             StoredTest first = add(whole, 1);
-            var disk = new FailingDisk(at);
+            var disk = new FailingDisk(at, true);
             try {
                 add(Logbook.at(place.resolve("rig.yaml"), disk), 2);
                 more = false;

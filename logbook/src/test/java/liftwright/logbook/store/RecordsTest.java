@@ -16,6 +16,7 @@ import liftwright.logbook.entry.Note;
 import liftwright.logbook.entry.PackSheet;
 import liftwright.logbook.entry.PartSheet;
 import liftwright.logbook.entry.RandomEntries;
+import liftwright.rig.file.FailingDisk;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,7 +69,7 @@ class RecordsTest {
                 WRITINGS.get(w).on(whole.records(), 2);
                 List<Object> before = all(whole.records());
                 assertThat(before).hasSize(2);
-                Logbook failing = Logbook.at(home.resolve("rig.yaml"), new FailingDisk(at));
+                Logbook failing = Logbook.at(home.resolve("rig.yaml"), new FailingDisk(at, true));
                 try {
                     WRITINGS.get(w).on(failing.records(), 3);
                     more = false;

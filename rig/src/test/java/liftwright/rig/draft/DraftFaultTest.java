@@ -16,6 +16,7 @@ import java.util.concurrent.TimeUnit;
 import liftwright.rig.Change;
 import liftwright.rig.RigPath;
 import liftwright.rig.file.Disk;
+import liftwright.rig.file.FailingDisk;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -89,6 +90,17 @@ class DraftFaultTest {
         return Files.readString(folder.resolve("rig.yaml"));
     }
 
+    /** Where taking a file away can fail too. */
+    private static FailingDisk failing(int at, boolean forGood) {
+        return new FailingDisk(at, forGood) {
+            @Override
+            public void remove(Path file) throws IOException {
+                step();
+                super.remove(file);
+            }
+        };
+    }
+
     @Test
     void whereverTheMachineStopsNothingAcknowledgedIsLost() throws Exception {
         var texts = texts();
@@ -100,7 +112,7 @@ class DraftFaultTest {
             String saved = FIRST;
             String saving = FIRST;
             boolean stopped = false;
-            var disk = new FailingDisk(at, true);
+            var disk = failing(at, true);
             try (var draft = open(disk)) {
                 for (int i = 0; i < STEPS.size() && !stopped; i++) {
                     asked = texts.get(i + 1);
@@ -135,7 +147,7 @@ class DraftFaultTest {
         int failures = 0;
         for (int at = 0; ; at++) {
             clear();
-            var disk = new FailingDisk(at, false);
+            var disk = failing(at, false);
             try (var draft = open(disk)) {
                 for (int i = 0; i < STEPS.size(); i++) {
                     try {

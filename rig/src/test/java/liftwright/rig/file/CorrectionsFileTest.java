@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,7 +103,7 @@ class CorrectionsFileTest {
                 }
             }
             CorrectionsFile.beside(rig()).write(corrections(0.8));
-            CorrectionsFile failing = CorrectionsFile.beside(rig(), new FailingAt(at));
+            CorrectionsFile failing = CorrectionsFile.beside(rig(), new FailingDisk(at, false));
             boolean threw = false;
             try {
                 failing.write(corrections(0.7));
@@ -130,7 +128,7 @@ class CorrectionsFileTest {
     @Test
     void aFirstOneAppearsWholeOrNotAtAll() throws IOException {
         for (int at = 0; at < 4; at++) {
-            CorrectionsFile file = CorrectionsFile.beside(rig(), new FailingAt(at));
+            CorrectionsFile file = CorrectionsFile.beside(rig(), new FailingDisk(at, false));
             assertThatThrownBy(() -> file.write(corrections(0.7))).isInstanceOf(IOException.class);
             assertThat(standing()).isIn(Optional.empty(), Optional.of(corrections(0.7)));
             Files.deleteIfExists(folder.resolve("rig.corrections.yaml"));
@@ -158,52 +156,5 @@ class CorrectionsFileTest {
                             assertThat(problem.at().file()).isEqualTo("rig.corrections.yaml");
                         });
         assertThat(broken.asDeclared().rig()).isEqualTo(alone.rig());
-    }
-
-    /** Fails at one of its steps, counted over all that is written. */
-    private static final class FailingAt extends Disk {
-        private final int at;
-        private int step;
-
-        FailingAt(int at) {
-            this.at = at;
-        }
-
-        private void count() throws IOException {
-            if (step++ == at) {
-                throw new IOException("no space left");
-            }
-        }
-
-        @Override
-        public void write(FileChannel channel, byte[] bytes) throws IOException {
-            super.write(channel, Arrays.copyOf(bytes, bytes.length / 2));
-            count();
-            super.write(channel, Arrays.copyOfRange(bytes, bytes.length / 2, bytes.length));
-        }
-
-        @Override
-        public void force(FileChannel channel) throws IOException {
-            count();
-            super.force(channel);
-        }
-
-        @Override
-        public void replace(Path fresh, Path target) throws IOException {
-            count();
-            super.replace(fresh, target);
-        }
-
-        @Override
-        public void publish(Path fresh, Path target, byte[] bytes) throws IOException {
-            count();
-            super.publish(fresh, target, bytes);
-        }
-
-        @Override
-        public void forceFolder(Path folder) throws IOException {
-            count();
-            super.forceFolder(folder);
-        }
     }
 }

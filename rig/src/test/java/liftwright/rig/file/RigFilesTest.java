@@ -100,10 +100,10 @@ class RigFilesTest {
         FORCE_FOLDER
     }
 
-    private static final class FailingDisk extends Disk {
+    private static final class FailingAt extends Disk {
         private final Step at;
 
-        FailingDisk(Step at) {
+        FailingAt(Step at) {
             this.at = at;
         }
 
@@ -152,7 +152,7 @@ class RigFilesTest {
     @EnumSource
     void whereverSavingFailsTheFileIsTheOldOneOrTheNewOneWhole(Step step) throws Exception {
         Path file = Files.writeString(folder.resolve("rig.yaml"), "old");
-        assertThatThrownBy(() -> RigFiles.write(file, NEW, new FailingDisk(step)))
+        assertThatThrownBy(() -> RigFiles.write(file, NEW, new FailingAt(step)))
                 .hasMessageContaining("no space left");
         if (step == Step.FORCE_FOLDER) {
             assertThat(file).hasBinaryContent(NEW);
@@ -166,7 +166,7 @@ class RigFilesTest {
     @EnumSource
     void whereverCreatingFailsNothingIsThereOrTheNewFileWhole(Step step) throws Exception {
         Path file = folder.resolve("rig.yaml");
-        assertThatThrownBy(() -> RigFiles.create(file, NEW, new FailingDisk(step)))
+        assertThatThrownBy(() -> RigFiles.create(file, NEW, new FailingAt(step)))
                 .hasMessageContaining("no space left");
         if (step == Step.FORCE_FOLDER) {
             assertThat(file).hasBinaryContent(NEW);

@@ -4,65 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CopyOnWriteArrayList;
 import liftwright.rig.Problem.Code;
-import liftwright.rig.file.Disk;
+import liftwright.rig.file.FailingDisk;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A folder of passes: whole files or none. */
 class PassFolderTest {
-
-    /** Fails at one step and everything after it, writing half of what it should. */
-    private static final class FailingDisk extends Disk {
-        private final int at;
-        private int steps;
-
-        FailingDisk(int at) {
-            this.at = at;
-        }
-
-        private void step() throws IOException {
-            if (steps++ >= at) {
-                throw new IOException("the disk is gone");
-            }
-        }
-
-        @Override
-        public void write(FileChannel channel, byte[] bytes) throws IOException {
-            if (steps >= at) {
-                super.write(channel, Arrays.copyOf(bytes, bytes.length / 2));
-            }
-            step();
-            super.write(channel, bytes);
-        }
-
-        @Override
-        public void force(FileChannel channel) throws IOException {
-            step();
-            super.force(channel);
-        }
-
-        @Override
-        public void publish(Path fresh, Path target, byte[] bytes) throws IOException {
-            step();
-            super.publish(fresh, target, bytes);
-        }
-
-        @Override
-        public void forceFolder(Path folder) throws IOException {
-            step();
-            super.forceFolder(folder);
-        }
-    }
 
     private static Pass pass(long seed) {
         return PassReadingTest.pass(new SplittableRandom(seed));
@@ -100,7 +55,7 @@ class PassFolderTest {
             Pass first = before.add(pass(1));
             byte[] bytes = Files.readAllBytes(place.resolve("0001.yaml"));
             try {
-                new PassFolder(place, new FailingDisk(at)).add(pass(2));
+                new PassFolder(place, new FailingDisk(at, true)).add(pass(2));
                 more = false;
             } catch (IOException e) {
                 failed++;

@@ -1,34 +1,49 @@
-package liftwright.logbook.store;
+package liftwright.rig.file;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.util.Arrays;
-import liftwright.rig.file.Disk;
 
-/** Fails at one step and everything after it, writing half of what it should. */
-class FailingDisk extends Disk {
+/**
+ * A disk that fails at one of its steps, once or from there on; a write that fails has written
+ * half. Taking a file away is no step of it.
+ */
+public class FailingDisk extends Disk {
 
     private final int at;
+    private final boolean forGood;
     private int steps;
 
-    FailingDisk(int at) {
+    /**
+     * @param at which step fails, from 0
+     * @param forGood whether all after it fail too
+     */
+    public FailingDisk(int at, boolean forGood) {
         this.at = at;
+        this.forGood = forGood;
     }
 
-    int steps() {
+    /** How many steps were asked for so far. */
+    public int steps() {
         return steps;
     }
 
-    private void step() throws IOException {
-        if (steps++ >= at) {
-            throw new IOException("the disk is gone");
+    private boolean fails() {
+        return forGood ? steps >= at : steps == at;
+    }
+
+    protected final void step() throws IOException {
+        boolean fails = fails();
+        int step = steps++;
+        if (fails) {
+            throw new IOException("the disk failed at step " + step);
         }
     }
 
     @Override
     public void write(FileChannel channel, byte[] bytes) throws IOException {
-        if (steps >= at) {
+        if (fails()) {
             super.write(channel, Arrays.copyOf(bytes, bytes.length / 2));
         }
         step();
