@@ -41,7 +41,7 @@ class FlightsFileTest {
                 true,
                 true,
                 20,
-                new FlightOutcome.Figures(1.0 / number, 2, 3, 0.4, 5, 0.6, 7, 0.8, 0.9, 10),
+                new FlightOutcome.Figures(1.0 / number, 2, 3, 0.4, 5, 0.6, 7, 0.8, 0.9, 10, 0),
                 "");
     }
 

@@ -2,8 +2,10 @@ package liftwright.flight.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import liftwright.answer.Evidence;
 import liftwright.answer.Sentence;
+import liftwright.flight.profile.Blowing;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
 import liftwright.review.Settings;
@@ -49,6 +51,26 @@ final class FlightEvidence {
                 checks);
     }
 
+    private static Evidence.Assumption wind(Rig rig, Profile profile) {
+        return Blowing.of(profile, rig.site())
+                .map(
+                        wind ->
+                                new Evidence.Assumption(
+                                        "wind",
+                                        String.format(
+                                                Locale.ROOT,
+                                                "mean %.3g m/s from %.0f°, and %.3g m/s more from"
+                                                        + " %.1f s on, rough",
+                                                wind.meanMps(),
+                                                Math.toDegrees(wind.fromRad()),
+                                                wind.gustMps(),
+                                                wind.gustAtS()),
+                                        "site of the rig file; the moment of the gust is ours"))
+                .orElse(
+                        new Evidence.Assumption(
+                                "wind", "still air", "neither profile nor site names any"));
+    }
+
     private static List<Evidence.Assumption> assumptions(
             Rig rig, Profile profile, List<DefaultUsed> usual) {
         List<DefaultUsed> all = new ArrayList<>(profile.defaults());
@@ -58,7 +80,7 @@ final class FlightEvidence {
             told.add(new Evidence.Assumption(one.at().toString(), one.value(), one.origin()));
         }
         if (profile.wind().isEmpty()) {
-            told.add(new Evidence.Assumption("wind", "still air", "the profile names none"));
+            told.add(wind(rig, profile));
         }
         told.add(
                 new Evidence.Assumption(

@@ -2,7 +2,9 @@ package liftwright.flight.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import liftwright.answer.Outcome;
 import liftwright.answer.Sentence;
 import liftwright.answer.Verdict;
@@ -78,6 +80,7 @@ final class FlightVerdict {
         if (!computed) {
             downgrades.add("no operating point of the supply was found at some moment");
         }
+        beyondLaws(shown, drawn).ifPresent(downgrades::add);
         if (whole && drawn.size() < FlightQuestion.DRAWN) {
             downgrades.add("some drawn flights could not be made: a drawn number cannot be");
         }
@@ -91,6 +94,25 @@ final class FlightVerdict {
                 sentence,
                 Optional.empty(),
                 downgrades);
+    }
+
+    private static Optional<String> beyondLaws(FlightOutcome shown, List<FlightOutcome> drawn) {
+        List<FlightOutcome> all = Stream.concat(Stream.of(shown), drawn.stream()).toList();
+        long beyond = all.stream().filter(one -> !one.figures().isWithinLaws()).count();
+        double most =
+                all.stream().mapToDouble(one -> one.figures().beyondLawShare()).max().orElse(0);
+        return beyond == 0
+                ? Optional.empty()
+                : Optional.of(
+                        String.format(
+                                Locale.ROOT,
+                                "in %d of %d flights too much of the thrust, up to %.0f %%, came of"
+                                        + " fans in a stream that their law does not hold for:"
+                                        + " sinking into their own jet, or so fast across it that"
+                                        + " the lip stalls",
+                                beyond,
+                                all.size(),
+                                100 * most));
     }
 
     /** A single flight proves nothing of the next: only drawn ones can say that it holds. */

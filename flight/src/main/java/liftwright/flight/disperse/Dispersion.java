@@ -82,7 +82,7 @@ public final class Dispersion {
             }
         }
         if (share.untold() > 0) {
-            rows.add(row("could not be computed", share.untold(), exact(share.untold())));
+            rows.add(row("not told by the laws", share.untold(), exact(share.untold())));
         }
         return new Section.Table(
                 "flights-ends",

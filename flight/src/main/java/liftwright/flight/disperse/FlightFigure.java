@@ -16,7 +16,8 @@ enum FlightFigure {
     ENERGY("energy J", "", Figures::energyJ),
     CHARGE("charge left 1", "", Figures::chargeLeft),
     LANDING("landing m/s", "flights-landing", Figures::landingMps),
-    AIR("in the air s", "", Figures::airS);
+    AIR("in the air s", "", Figures::airS),
+    BEYOND_LAW("thrust beyond law 1", "", Figures::beyondLawShare);
 
     private final String head;
     private final String field;
@@ -58,6 +59,7 @@ enum FlightFigure {
                 line.getOrDefault(ENERGY, 0.0),
                 line.getOrDefault(CHARGE, 0.0),
                 line.getOrDefault(LANDING, 0.0),
-                line.getOrDefault(AIR, 0.0));
+                line.getOrDefault(AIR, 0.0),
+                line.getOrDefault(BEYOND_LAW, 0.0));
     }
 }

@@ -11,11 +11,12 @@ import liftwright.quantity.Measure;
 
 /**
  * How many flights went well, and what that says of all that could be drawn. A flight that could
- * not be computed counts as failed at the lower end and as well at the upper one.
+ * not be computed, or with much of its thrust beyond the range of a law, counts as failed at the
+ * lower end and as well at the upper one.
  *
  * @param well kept every limit
  * @param failed did not
- * @param untold could not be computed, or not be drawn
+ * @param untold could not be computed within the range of the laws, or not be drawn
  */
 record WellShare(int well, int failed, int untold) {
 
@@ -28,7 +29,9 @@ record WellShare(int well, int failed, int untold) {
         int well = 0;
         int untold = 0;
         for (Flown each : drawn) {
-            if (each instanceof Flown.Made made && made.computed()) {
+            if (each instanceof Flown.Made made
+                    && made.computed()
+                    && made.figures().isWithinLaws()) {
                 well += made.well() ? 1 : 0;
             } else {
                 untold++;
@@ -98,7 +101,7 @@ record WellShare(int well, int failed, int untold) {
             return Sentence.start()
                     .then("; ")
                     .then(Measure.COUNT, untold)
-                    .then(" that could not be computed leave it open");
+                    .then(" that the laws do not reach leave it open");
         }
         for (double n = count() * 1.25; n <= MOST; n *= 1.25) {
             int more = (int) n;

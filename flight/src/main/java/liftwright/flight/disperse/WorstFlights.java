@@ -105,6 +105,9 @@ final class WorstFlights {
         if (!made.computed()) {
             why.add("could not be computed");
         }
+        if (!made.figures().isWithinLaws()) {
+            why.add("much of its thrust beyond the range of a law");
+        }
         for (Used used : uses(made.figures())) {
             if (used.share() > 1) {
                 why.add(used.what() + " beyond its limit");

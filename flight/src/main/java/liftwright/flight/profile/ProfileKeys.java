@@ -378,7 +378,12 @@ public final class ProfileKeys {
             Section.of("wind", "What blows.", MEAN, FROM, GUST, GUST_AT, GUST_LENGTH, ROUGH)
                     .with(needs(GUST, GUST_AT), needs(GUST_AT, GUST));
     static final Key<Fields> WIND =
-            open("wind", WIND_SECTION, "What blows.", "{mean: 3 m/s, from: 90°}", "still air");
+            open(
+                    "wind",
+                    WIND_SECTION,
+                    "What blows.",
+                    "{mean: 3 m/s, from: 90°}",
+                    "that of the rig's site; else still air");
 
     static final Section SECTION =
             Section.of(

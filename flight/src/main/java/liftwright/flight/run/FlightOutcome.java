@@ -70,6 +70,9 @@ public record FlightOutcome(
      * @param chargeLeft of the emptiest pack at the end, share
      * @param landingMps sink at the last touch-down, m/s; 0 where there was none
      * @param airS time in the air, s
+     * @param beyondLawShare what of all thrust in the air came of fans in a stream that their law
+     *     does not hold for: falling into their own jet, or so fast across it that the lip stalls;
+     *     0 to 1
      */
     public record Figures(
             double missM,
@@ -81,7 +84,20 @@ public record FlightOutcome(
             double energyJ,
             double chargeLeft,
             double landingMps,
-            double airS) {}
+            double airS,
+            double beyondLawShare) {
+
+        /**
+         * As much thrust beyond its law leaves a flight untold, of all thrust; as much as is worth
+         * telling of a runaway.
+         */
+        public static final double GREATEST_BEYOND_LAW = 0.05;
+
+        /** Whether the laws of the fans held for nearly all of its thrust. */
+        public boolean isWithinLaws() {
+            return beyondLawShare <= GREATEST_BEYOND_LAW;
+        }
+    }
 
     /**
      * @param timeS since the start of the profile, s

@@ -200,6 +200,7 @@ final class Flying {
                     heightM(),
                     tilt,
                     isSaturated());
+            thrust();
         }
         double powerW = 0;
         for (int fan = 0; fan < fans; fan++) {
@@ -218,6 +219,18 @@ final class Flying {
             }
         }
         return false;
+    }
+
+    /** What of all thrust is of fans in a stream that their law does not hold for. */
+    private void thrust() {
+        double all = 0;
+        double beyond = 0;
+        for (int fan = 0; fan < fans; fan++) {
+            double thrust = Math.abs(drive.thrustN(fan));
+            all += thrust;
+            beyond += drive.isBeyondLaw(fan) ? thrust : 0;
+        }
+        score.thrust(all * rates.tickS(), beyond * rates.tickS());
     }
 
     private double upN() {

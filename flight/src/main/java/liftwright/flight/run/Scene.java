@@ -8,6 +8,7 @@ import liftwright.flight.motion.Airframes;
 import liftwright.flight.motion.Give;
 import liftwright.flight.motion.Motion;
 import liftwright.flight.motion.Wind;
+import liftwright.flight.profile.Blowing;
 import liftwright.flight.profile.Profile;
 
 /**
@@ -80,8 +81,7 @@ record Scene(Airframe frame, Motion motion, double soleM) {
     private static Wind wind(FlightCase flight) {
         long seed = flight.seed();
         int number = flight.number();
-        return flight.profile()
-                .wind()
+        return Blowing.of(flight.profile(), flight.plant().rig().site())
                 .map(
                         told -> {
                             double mean =

@@ -18,6 +18,8 @@ final class Score {
     double airS;
     double energyJ;
     private double saturatedS;
+    private double impulseNs;
+    private double beyondLawNs;
     private double missSum;
     private double missS;
     private double worstMissM;
@@ -72,6 +74,16 @@ final class Score {
         landingMps = Math.max(landingMps, sinkMps);
     }
 
+    /** Impulse of a tick in the air: of all fans, and of those beyond their law. */
+    void thrust(double allNs, double beyondNs) {
+        impulseNs += allNs;
+        beyondLawNs += beyondNs;
+    }
+
+    private double beyondLawShare() {
+        return impulseNs > 0 ? beyondLawNs / impulseNs : 0;
+    }
+
     void energy(double joule) {
         energyJ += joule;
     }
@@ -91,6 +103,7 @@ final class Score {
                 energyJ,
                 chargeLeft,
                 landingMps,
-                airS);
+                airS,
+                beyondLawShare());
     }
 }

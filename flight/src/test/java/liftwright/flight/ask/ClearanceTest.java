@@ -22,7 +22,7 @@ class ClearanceTest {
                 1,
                 FlightOutcome.End.LANDED,
                 20,
-                new FlightOutcome.Figures(0.1, 0.1, 0.05, tiltRad, driftM, 0, 1e5, 0.5, 0.3, 18),
+                new FlightOutcome.Figures(0.1, 0.1, 0.05, tiltRad, driftM, 0, 1e5, 0.5, 0.3, 18, 0),
                 Optional.empty(),
                 List.of(),
                 List.of(),

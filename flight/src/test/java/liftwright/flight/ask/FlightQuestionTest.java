@@ -27,6 +27,7 @@ class FlightQuestionTest {
             start: {on: held, height: 1.5 m}
             steps:
               - hold: 3 s
+            wind: {mean: 0 m/s, rough: no}
             """;
 
     private static List<String> ids(Answer answer) {
@@ -68,6 +69,26 @@ class FlightQuestionTest {
                 .as("%s", whole.evidence().checks())
                 .isTrue();
         assertThat(whole.verdict().outcome()).isEqualTo(Outcome.HOLDS);
+    }
+
+    /** The site's wind goes so fast across lightly loaded fans that their law ends. */
+    @Test
+    void whereTheLawsEndTheVerdictIsLeftOpen() {
+        String windy = SHORT.replace("wind: {mean: 0 m/s, rough: no}", "wind: {mean: 8 m/s}");
+        FlightAnswer whole = of("curlew", windy).answer(Stage.WHOLE, Work.quiet()).orElseThrow();
+        assertThat(whole.verdict().outcome()).isNotEqualTo(Outcome.HOLDS);
+        assertThat(whole.verdict().downgrades()).anyMatch(told -> told.contains("lip stalls"));
+    }
+
+    @Test
+    void whereNoWindIsNamedThatOfTheSiteBlows() {
+        String open = SHORT.replace("wind: {mean: 0 m/s, rough: no}", "");
+        FlightAnswer one = of("curlew", open).answer(Stage.BANDED, Work.quiet()).orElseThrow();
+        assertThat(one.evidence().assumptions())
+                .anyMatch(
+                        told ->
+                                told.path().equals("wind")
+                                        && told.value().contains("mean 3.00 m/s"));
     }
 
     @Test

@@ -87,6 +87,31 @@ class DispersionTest {
         assertThat(band.high()).isCloseTo(high, within(error));
     }
 
+    /** It may be well flown by numbers that mean nothing: neither good nor bad can be said. */
+    @Test
+    void aFlightBeyondItsLawsIsNotTold() {
+        FlightOutcome.Figures beyond =
+                new FlightOutcome.Figures(0.1, 0.1, 0, 0.1, 0.1, 0, 1, 0.5, 0.3, 9, 0.06);
+        FlightOutcome.Figures within =
+                new FlightOutcome.Figures(0.1, 0.1, 0, 0.1, 0.1, 0, 1, 0.5, 0.3, 9, 0.04);
+        List<Flown> flown = new ArrayList<>();
+        for (int number = 1; number <= 20; number++) {
+            flown.add(
+                    new Flown.Made(
+                            number,
+                            FlightOutcome.End.LANDED,
+                            true,
+                            true,
+                            9,
+                            number > 15 ? beyond : within,
+                            ""));
+        }
+        WellShare share = WellShare.of(flown);
+        assertThat(share).isEqualTo(new WellShare(15, 0, 5));
+        assertThat(share.upper()).isEqualTo(1);
+        assertThat(share.lower()).isLessThan(15 / 20.0);
+    }
+
     /**
      * 0.95 asked: 0.7077 to 0.7654 does not hold, 0.9944 on holds, 0.555 to 0.997 tells nothing.
      */

@@ -236,12 +236,13 @@ class FlightFilesTest {
                 Arguments.of("another count", 12, 12, "counted: 3", "counted: 4"),
                 Arguments.of("no digest", 13, 1, "# sha256: ", "# sha: "),
                 Arguments.of("another digest", 13, 11, "# sha256: ", "# sha256: 0"),
-                Arguments.of("a changed figure", 13, 11, ",0.3,18.0,\"\"", ",0.4,18.0,\"\""),
+                Arguments.of(
+                        "a changed figure", 13, 11, ",0.3,18.0,0.0,\"\"", ",0.4,18.0,0.0,\"\""),
                 Arguments.of("lines of another system", 2, 17, "0.1.0\n", "0.1.0\r\n"),
                 Arguments.of("a control character", 2, 14, "0.1.0", "0.\u00011.0"),
                 Arguments.of("a byte order mark", 1, 1, "# liftwright", "\uFEFF# liftwright"),
                 Arguments.of("an empty line", 9, 1, "\n1,landed", "\n\n1,landed"),
-                Arguments.of("a line cut short", 9, -1, ",18.0,\"\"\n2,", ",18.0\n2,"),
+                Arguments.of("a line cut short", 9, -1, ",18.0,0.0,\"\"\n2,", ",18.0,0.0\n2,"),
                 Arguments.of("something behind", 14, 1, "", ""));
     }
 

@@ -52,7 +52,8 @@ final class StandIn implements Flights {
                         1e5 / stiffness,
                         0.5,
                         0.3,
-                        18),
+                        18,
+                        0),
                 Optional.empty(),
                 lost
                         ? List.of(

@@ -33,6 +33,7 @@ import liftwright.rig.Rates;
 import liftwright.rig.Restraint;
 import liftwright.rig.Rig;
 import liftwright.rig.RiskMatrix;
+import liftwright.rig.Site;
 import liftwright.rig.Supplies;
 import liftwright.rig.Tether;
 import liftwright.rig.Vec3;
@@ -290,6 +291,17 @@ class PublishedFormatTest {
         assertThat(type.rotor().bladeCentre().orElseThrow().si()).isCloseTo(0.047, within(1e-12));
         assertThat(type.controller().signalLoss()).isEqualTo(FanType.SignalLoss.IDLE);
         assertThat(type.controller().startUpSurge().si()).isEqualTo(0.4);
+    }
+
+    @Test
+    void whatBlowsIsBound() {
+        Site.Wind wind =
+                Texts.rig(Good.resource("/format/v1-flight.yaml")).site().wind().orElseThrow();
+        assertThat(wind.mean().si()).isEqualTo(3);
+        assertThat(wind.gust().orElseThrow().si()).isEqualTo(5);
+        assertThat(wind.gustLength().orElseThrow().si()).isEqualTo(25);
+        assertThat(wind.from().orElseThrow().si()).isCloseTo(Math.PI / 2, within(1e-12));
+        assertThat(Texts.rig(Good.resource("/format/v1-wearable.yaml")).site().wind()).isEmpty();
     }
 
     @Test

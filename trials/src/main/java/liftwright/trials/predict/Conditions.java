@@ -3,7 +3,6 @@ package liftwright.trials.predict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -12,7 +11,6 @@ import liftwright.quantity.Dimension;
 import liftwright.quantity.Quantity;
 import liftwright.quantity.Tolerance;
 import liftwright.rig.Rig;
-import liftwright.rig.Site;
 import liftwright.rig.table.StartState;
 
 /**
@@ -63,13 +61,7 @@ public record Conditions(OptionalDouble airK, Map<String, Found> packs) {
                                 AIR_ERROR_K,
                                 Tolerance.Form.NORMAL,
                                 Tolerance.Scope.SHARED));
-        Site site =
-                new Site(
-                        rig.site().elevation(),
-                        Optional.of(air),
-                        rig.site().pressure(),
-                        rig.site().humidity());
-        return rig.at(site);
+        return rig.at(rig.site().at(air));
     }
 
     /** What a run starts from, as found. */

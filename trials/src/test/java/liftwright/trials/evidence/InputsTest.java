@@ -23,7 +23,7 @@ class InputsTest {
             rig: Small
             revision: 1
             note: first
-            site: {wind: 2 m/s}
+            site: {turbulence: 2 m/s}
             mounts: {deck: {on: frame}}
             fan types:
               A: {tip: 140 mm, hub: 50 mm, mass: 0.7 kg, at speed: {speed: 26000 rpm, thrust: 92 N, shaft power: 4.6 kW}, motor: {speed constant: 520 rpm/V, winding resistance: 12 mΩ, no-load current: 2.5 A}, controller: {mass: 0.1 kg, slew: 300 %/s, start time: 0.6 s}}
@@ -115,7 +115,7 @@ class InputsTest {
         Inputs before = of(SMALL);
         assertThat(before.byPath())
                 .containsEntry("declared/fan types/A/controller/start time", "0.6 s")
-                .containsEntry("declared/site/wind", "2 m/s")
+                .containsEntry("declared/site/turbulence", "2 m/s")
                 .containsEntry("declared/other parts/frame/serial", "F1")
                 .containsEntry("packs/p.1/serial", "0417");
         var since = of(SMALL.replace("0.6 s", "0.5 s")).since(before, before);

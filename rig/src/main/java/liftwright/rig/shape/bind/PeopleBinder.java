@@ -25,6 +25,7 @@ final class PeopleBinder {
     private static final String STANDARD_AIR = "standard atmosphere (ISO 2533) at the elevation";
 
     private static final Quantity STRAIGHT = Quantity.exact(0, Measure.ANGLE.dimension());
+    private static final Quantity STILL = Quantity.exact(0, Measure.SPEED.dimension());
     private static final Quantity NOWHERE = Quantity.exact(0, Measure.LENGTH.dimension());
 
     private final Ledger ledger;
@@ -40,7 +41,22 @@ final class PeopleBinder {
                 ledger.value(fields, SiteKeys.ELEVATION),
                 fields.get(SiteKeys.TEMPERATURE),
                 fields.get(SiteKeys.PRESSURE),
-                ledger.value(fields, SiteKeys.HUMIDITY));
+                ledger.value(fields, SiteKeys.HUMIDITY),
+                wind(fields));
+    }
+
+    /** A gust alone comes out of still air. */
+    private static Optional<Site.Wind> wind(Fields fields) {
+        Optional<Quantity> mean = fields.get(SiteKeys.WIND);
+        Optional<Quantity> gust = fields.get(SiteKeys.GUST);
+        return mean.isEmpty() && gust.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Site.Wind(
+                                mean.orElse(STILL),
+                                gust,
+                                fields.get(SiteKeys.GUST_LENGTH),
+                                fields.get(SiteKeys.WIND_FROM)));
     }
 
     Demands demands(Fields fields, boolean worn) {

@@ -3,6 +3,7 @@ package liftwright.rig.shape.words;
 import static liftwright.rig.shape.kind.Key.computed;
 import static liftwright.rig.shape.kind.Key.defaulted;
 import static liftwright.rig.shape.kind.Key.later;
+import static liftwright.rig.shape.kind.Key.open;
 
 import liftwright.quantity.Quantity;
 import liftwright.rig.shape.kind.Amount;
@@ -47,25 +48,38 @@ public final class SiteKeys {
                     "Relative humidity of the air.",
                     "80 %");
     public static final Key<Quantity> WIND =
-            later(
-                    "wind",
-                    Amount.notNegative(Measure.SPEED),
-                    "Mean wind at the height of the fans.",
-                    "3 m/s");
+            open(
+                            "wind",
+                            Amount.notNegative(Measure.SPEED),
+                            "Mean wind at the height of the fans, for flights whose profile names"
+                                    + " none.",
+                            "3 m/s",
+                            "still air, and said so")
+                    .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> GUST =
-            later("gust", Amount.notNegative(Measure.SPEED), "Highest speed of a gust.", "5 m/s");
+            open(
+                            "gust",
+                            Amount.notNegative(Measure.SPEED),
+                            "Highest speed of a gust.",
+                            "5 m/s",
+                            "no single gust")
+                    .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> GUST_LENGTH =
-            later(
-                    "gust length",
-                    Amount.positive(Measure.HEIGHT),
-                    "Way over which a gust grows to its full speed.",
-                    "30 m");
+            open(
+                            "gust length",
+                            Amount.positive(Measure.HEIGHT),
+                            "Way over which a gust grows to its full speed.",
+                            "30 m",
+                            "30 m in a flight; from memory")
+                    .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> WIND_FROM =
-            later(
-                    "wind from",
-                    Amount.any(Measure.ANGLE),
-                    "Where the wind comes from: 0° from the front, 90° from the right.",
-                    "90°");
+            open(
+                            "wind from",
+                            Amount.any(Measure.ANGLE),
+                            "Where the wind comes from: 0° from the front, 90° from the right.",
+                            "90°",
+                            "from the front in a flight")
+                    .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> TURBULENCE =
             later(
                     "turbulence",
