@@ -32,7 +32,7 @@ final class FlightFindings {
                         Severity.STOPS,
                         "loops-refused",
                         Sentence.words("no loops: " + refused.words()),
-                        "what would have to change stands beside it"));
+                        "each number that alone would do is told below"));
         for (LoopDesign.Would would : refused.would()) {
             found.add(
                     Finding.of(

@@ -109,7 +109,8 @@ final class FlightVerdict {
                                 "in %d of %d flights too much of the thrust, up to %.0f %%, came of"
                                         + " fans in a stream that their law does not hold for:"
                                         + " sinking into their own jet, or so fast across it that"
-                                        + " the lip stalls",
+                                        + " the lip stalls; air blown across a fan on a bench"
+                                        + " would tell",
                                 beyond,
                                 all.size(),
                                 100 * most));

@@ -39,7 +39,7 @@ public final class Person {
         /** With something in hand, and at usual quickness. */
         EASILY("can be held"),
         /** With little in hand, or in practice alone. */
-        HARDLY("can be held, by one in practice alone"),
+        HARDLY("can be held only by somebody practised"),
         NOT("cannot be held");
 
         private final String words;
