@@ -46,6 +46,7 @@ public final class Airframes {
     private final Rig rig;
     private final Balancing balancing;
     private final Balancing.Worker worker;
+    private Vec3 centre = Vec3.ZERO;
 
     public Airframes(Plant plant) {
         this.plant = plant;
@@ -62,7 +63,7 @@ public final class Airframes {
     public Airframe of(double[] p, Give give) {
         HoverPoint hover = worker.liftOff(p);
         MassProperties mass = hover.mass();
-        Vec3 centre = mass.centre();
+        centre = mass.centre();
         List<Airframe.FanLine> fans = new ArrayList<>();
         for (int k = 0; k < rig.fans().size(); k++) {
             FanAtWork fan = hover.ledger().fans().get(k);
@@ -91,6 +92,11 @@ public final class Airframes {
                         List.of(),
                         plant.siteDensityKgpm3(p));
         return bare.withLines(lines(bare, centre));
+    }
+
+    /** Centre of mass of the last one made, in the axes of the rig file, m. */
+    public Vec3 centre() {
+        return centre;
     }
 
     /**

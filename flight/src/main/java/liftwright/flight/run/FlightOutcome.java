@@ -16,6 +16,7 @@ import liftwright.plant.Discharge;
  * @param aborts that acted, in their order
  * @param events in order of time
  * @param series thinned records of it
+ * @param path where it was and what pushed it, to be shown as it moves
  * @param converged whether everything in it could be computed
  */
 public record FlightOutcome(
@@ -27,6 +28,7 @@ public record FlightOutcome(
         List<Profile.Abort> aborts,
         List<Event> events,
         FlightSeries series,
+        FlightPath path,
         boolean converged) {
 
     public FlightOutcome {

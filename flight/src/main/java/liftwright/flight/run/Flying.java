@@ -41,6 +41,7 @@ final class Flying {
     private final Watching watching;
     private final Score score;
     private final Recorder recorder;
+    private final PathRecorder path;
     private final BodyState state = new BodyState();
     private final BodyState hold = new BodyState();
     private final Wanted wanted = new Wanted();
@@ -78,7 +79,9 @@ final class Flying {
         happenings = new Happenings(rig, profile, drive, events);
         watching = new Watching(flight, drive, pilotage, events);
         score = new Score(course);
-        recorder = new Recorder(course.endS() + Watching.LONGER_S, MOST_MOMENTS);
+        double lastsS = course.endS() + Watching.LONGER_S;
+        recorder = new Recorder(lastsS, MOST_MOMENTS);
+        path = new PathRecorder(scene, fans, lastsS);
     }
 
     FlightOutcome fly() {
@@ -207,8 +210,11 @@ final class Flying {
             powerW += drive.busV(fan) * drive.busA(fan);
         }
         score.energy(powerW * rates.tickS());
-        if (timeS >= 0 && recorder.isDue(timeS)) {
-            record(timeS, tilt);
+        if (timeS >= 0) {
+            path.look(timeS, state, motion, drive);
+            if (recorder.isDue(timeS)) {
+                record(timeS, tilt);
+            }
         }
     }
 
@@ -296,6 +302,7 @@ final class Flying {
                 watching.aborts(),
                 events,
                 recorder.series(),
+                path.path(),
                 whole);
     }
 }

@@ -5,11 +5,14 @@ import java.util.List;
 import liftwright.flight.motion.Air;
 import liftwright.flight.motion.Airframe;
 import liftwright.flight.motion.Airframes;
+import liftwright.flight.motion.BodyState;
 import liftwright.flight.motion.Give;
 import liftwright.flight.motion.Motion;
 import liftwright.flight.motion.Wind;
 import liftwright.flight.profile.Blowing;
 import liftwright.flight.profile.Profile;
+import liftwright.physics.Rotation;
+import liftwright.rig.Vec3;
 
 /**
  * The body of one flight in the air of one flight, with what is drawn of both.
@@ -17,8 +20,9 @@ import liftwright.flight.profile.Profile;
  * @param frame its numbers
  * @param motion what moves it
  * @param soleM depth of its lowest part below the centre of mass
+ * @param centre of mass in the axes of the rig file, m
  */
-record Scene(Airframe frame, Motion motion, double soleM) {
+record Scene(Airframe frame, Motion motion, double soleM, Vec3 centre) {
 
     /** Height at which the own wash has faded, over the span of the rig; from memory. */
     private static final double WASH_REACH = 2;
@@ -32,11 +36,29 @@ record Scene(Airframe frame, Motion motion, double soleM) {
                         1 + Deviate.HARNESS_DAMPING.of(seed, number),
                         1 + Deviate.LEGS_FREQUENCY.of(seed, number));
         Airframe whole = frames.of(flight.p(), give);
+        Vec3 centre = frames.centre();
         Airframe free = whole.withLines(List.of());
         Airframe frame = stood(turned(free, seed, number), flight.profile().start().on());
         double sole = free.soleDepthM().orElse(0.0);
         Wind wind = wind(flight).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
-        return new Scene(frame, new Motion(frame, new Air(wind, seed, number)), sole);
+        return new Scene(frame, new Motion(frame, new Air(wind, seed, number)), sole, centre);
+    }
+
+    /**
+     * Where the origin of the rig file's axes is.
+     *
+     * @param turn scratch, nine numbers
+     * @param out takes x, y, z in scene axes from a place on, m
+     */
+    void origin(BodyState state, double[] turn, double[] out, int at) {
+        Rotation.matrix(state.y, BodyState.QW, turn);
+        for (int k = 0; k < 3; k++) {
+            out[at + k] =
+                    state.y[BodyState.PX + k]
+                            - turn[3 * k] * centre.x()
+                            - turn[3 * k + 1] * centre.y()
+                            - turn[3 * k + 2] * centre.z();
+        }
     }
 
     /** With inertia as it is drawn. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.FlightPath;
 import liftwright.flight.run.FlightSeries;
 import org.junit.jupiter.api.Test;
 
@@ -27,6 +28,7 @@ class ClearanceTest {
                 List.of(),
                 List.of(),
                 new FlightSeries(new double[0], List.of()),
+                FlightPath.none(),
                 true);
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.FlightPath;
 import liftwright.flight.run.FlightSeries;
 import liftwright.numerics.CounterStream;
 import liftwright.plant.parameters.ImpossibleValueException;
@@ -61,6 +62,7 @@ final class StandIn implements Flights {
                         : List.of(),
                 List.of(),
                 new FlightSeries(new double[0], List.of()),
+                FlightPath.none(),
                 true);
     }
 }

@@ -97,6 +97,8 @@ class FlightRunTest {
         for (FlightSeries.Kind kind : FlightSeries.Kind.values()) {
             assertThat(one.series().of(kind)).containsExactly(other.series().of(kind));
         }
+        assertThat(one.path().placeM()).containsExactly(other.path().placeM());
+        assertThat(one.path().turned()).containsExactly(other.path().turned());
     }
 
     /** What another bit of charge gives in time is what a run of endurance says. */
@@ -224,6 +226,8 @@ class FlightRunTest {
         long many = bytes(run, longer);
         long rows = Math.round(4 / 0.0292) + 2;
         long record = 2L * (FlightSeries.Kind.values().length + 1) * Double.BYTES * (rows + 50);
+        int numbers = 1 + 3 + 4 + RIG.fans().size();
+        record += 2L * numbers * Double.BYTES * (4 * FlightPath.PER_S + 2);
         assertThat(many - few).isLessThan(record);
     }
 
