@@ -18,6 +18,7 @@ import { Frame } from './Frame';
 import { PlayedRig, playedCorners, playedScene, Swatch } from './PlayedRig';
 import { RigEdges } from './RigEdges';
 import { SeenFrom } from './SeenFrom';
+import { useCalm } from './useCalm';
 import { useWidth } from './useWidth';
 
 const SHEET = { margin: 34, foot: 24, leastHeight: 200, mostHeight: 460 };
@@ -158,22 +159,6 @@ function told(played: Played, { track, level, more }: Ahead, moment: number): st
 function levelWords(level: Ahead['level'], more: number): string {
     const others = more === 1 ? ', and so is one more' : `, and so are ${more} more`;
     return LEVEL_WORDS[level] + (more > 0 ? others : '');
-}
-
-/** Whether the reader wants nothing to move by itself. */
-function useCalm(): boolean {
-    const query = useMemo(() => matchMedia('(prefers-reduced-motion: reduce)'), []);
-    const [calm, setCalm] = useState(query.matches);
-    useEffect(() => {
-        const changed = (): void => {
-            setCalm(query.matches);
-        };
-        query.addEventListener('change', changed);
-        return () => {
-            query.removeEventListener('change', changed);
-        };
-    }, [query]);
-    return calm;
 }
 
 interface DrawnProps {

@@ -12,11 +12,12 @@ import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { Labels, LETTER, type Box, type Label } from '../../core/labels';
 import { bareName } from '../../core/mounts';
 import { groupOf, named } from '../../core/rigLabels';
+import { placed, rendered, UNTURNED, type At, type Turn } from '../../core/pose';
 import { placeOf, type Scene } from '../../core/scene';
 import { xyz, type Outlook } from '../../core/solid';
 import { plus, point, type Point } from '../../core/space';
 import { bitmapOf } from '../save';
-import { about, build, extentOf, free, type Colour, type Extent } from './build';
+import { about, build, extentOf, free, ground, type Colour, type Extent } from './build';
 
 /** A turn by arrow key. */
 const TURN = (10 * Math.PI) / 180;
@@ -35,7 +36,10 @@ export class Stage {
     private readonly space = new Space();
     private readonly controls: OrbitControls;
     private readonly resized: ResizeObserver;
+    /** Stands where the rig stands; the ground does not go along. */
+    private readonly posed = new Group();
     private built = new Group();
+    private ground = new Group();
     private rings = new Group();
     private frame = 0;
     private extent: Extent | undefined;
@@ -60,7 +64,7 @@ export class Stage {
         this.renderer.setPixelRatio(Math.min(2, devicePixelRatio));
         const sun = new DirectionalLight('#ffffff', 1.6);
         sun.position.set(1, 2, 2);
-        this.space.add(new HemisphereLight('#ffffff', '#8a8578', 2), sun);
+        this.space.add(new HemisphereLight('#ffffff', '#8a8578', 2), sun, this.posed);
         this.controls = new OrbitControls(this.camera, canvas);
         this.controls.enableDamping = false;
         this.controls.enablePan = false;
@@ -89,7 +93,10 @@ export class Stage {
         free(this.built);
         const extent = extentOf(this.scene);
         this.built = build(this.scene, extent, this.colour);
-        this.space.add(this.built);
+        this.posed.add(this.built);
+        free(this.ground);
+        this.ground = ground(extent, this.colour);
+        this.space.add(this.ground);
         this.renderer.setClearColor(this.colour('--sheet'));
         if (!this.extent) {
             this.extent = extent;
@@ -97,6 +104,22 @@ export class Stage {
         }
         this.mark();
     };
+
+    /**
+     * Where the rig is, from where it is drawn: how far it has gone, m, forward, right and down, and
+     * how it is turned about the origin of its drawing. Whoever looks goes along; the ground stays.
+     */
+    pose(at: At, turn: Turn = UNTURNED): void {
+        const to = new Vector3(...xyz(placed(at)));
+        const way = to.clone().sub(this.posed.position);
+        this.posed.position.copy(to);
+        this.posed.quaternion.set(...rendered(turn)).normalize();
+        this.posed.updateMatrixWorld();
+        this.camera.position.add(way);
+        this.controls.target.add(way);
+        this.controls.update();
+        this.need();
+    }
 
     /** Whether the wheel and two fingers come nearer. */
     zoom(may: boolean): void {
@@ -111,8 +134,8 @@ export class Stage {
         const away = (1.04 * reach) / Math.sin((this.camera.fov * Math.PI) / 360);
         const far =
             away / Math.min(1, this.camera.aspect) / Math.hypot(from.forward, from.right, from.up);
-        this.camera.position.set(...xyz(plus(middle, from, far)));
-        this.controls.target.set(...xyz(middle));
+        this.camera.position.set(...xyz(plus(middle, from, far))).add(this.posed.position);
+        this.controls.target.set(...xyz(middle)).add(this.posed.position);
         this.controls.update();
         this.need();
     }
@@ -195,6 +218,7 @@ export class Stage {
         this.resized.disconnect();
         this.controls.dispose();
         free(this.built);
+        free(this.ground);
         free(this.rings);
         this.renderer.dispose();
     }
@@ -234,20 +258,21 @@ export class Stage {
         if (this.chosen.selected !== undefined) {
             add(this.chosen.selected, '--accent', false);
         }
-        this.space.add(this.rings);
+        this.posed.add(this.rings);
         this.need();
     }
 
     private draw(): void {
+        const facing = this.posed.quaternion.clone().invert().multiply(this.camera.quaternion);
         for (const ring of this.rings.children) {
-            ring.quaternion.copy(this.camera.quaternion);
+            ring.quaternion.copy(facing);
         }
         this.renderer.render(this.space, this.camera);
         this.name();
     }
 
     private project(p: Point): [number, number] {
-        const at = new Vector3(...xyz(p)).project(this.camera);
+        const at = new Vector3(...xyz(p)).applyMatrix4(this.posed.matrixWorld).project(this.camera);
         return [
             ((at.x + 1) / 2) * this.canvas.clientWidth,
             ((1 - at.y) / 2) * this.canvas.clientHeight,

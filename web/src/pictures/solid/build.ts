@@ -206,7 +206,7 @@ export function extentOf(scene: Scene): Extent {
 export function build(scene: Scene, extent: Extent, colour: Colour): Group {
     const all = new Group();
     all.add(limbs(scene, colour), parts(scene, colour), fans(scene, colour));
-    const { reach, middle, floor } = extent;
+    const { reach, floor } = extent;
     if (scene.centre) {
         all.add(centre(scene.centre, colour));
         const down = point(scene.centre.forward, scene.centre.right, floor);
@@ -216,6 +216,12 @@ export function build(scene: Scene, extent: Extent, colour: Colour): Group {
         const { at, along } = scene.lift;
         all.add(dashes(plus(at, along, -reach), plus(at, along, reach), colour('--unmet'), 0.05));
     }
+    return all;
+}
+
+/** What the rig stands on, in squares of half a metre. */
+export function ground({ reach, middle, floor }: Extent, colour: Colour): Group {
+    const all = new Group();
     const half = Math.ceil(reach);
     const grid = new GridHelper(2 * half, 4 * half, colour('--edge'), colour('--line'));
     grid.position.copy(vector(point(middle.forward, middle.right, floor)));
