@@ -162,14 +162,14 @@ final class Holds {
     private void push(
             int on, double fx, double fy, double fz, double[] y, double[] wrench, double[] pulled) {
         if (on == Airframe.FRAME) {
-            Motion.push(wrench, fx, fy, fz, bx, by, bz);
+            BodyRates.push(wrench, fx, fy, fz, bx, by, bz);
             return;
         }
         pulled[3 * on] += fx;
         pulled[3 * on + 1] += fy;
         pulled[3 * on + 2] += fz;
         int at = OWN + 6 * on;
-        Motion.turnOnly(
+        BodyRates.turnOnly(
                 wrench,
                 fx,
                 fy,
@@ -196,7 +196,7 @@ final class Holds {
             double fx = s * (turn[0] * x + turn[3] * yy + turn[6] * z);
             double fy = s * (turn[1] * x + turn[4] * yy + turn[7] * z);
             double fz = s * (turn[2] * x + turn[5] * yy + turn[8] * z);
-            Motion.push(wrench, fx, fy, fz, bx, by, bz);
+            BodyRates.push(wrench, fx, fy, fz, bx, by, bz);
         }
     }
 }

@@ -1,7 +1,6 @@
 package liftwright.plant.drive;
 
 import java.util.Arrays;
-import liftwright.physics.FanLaw;
 import liftwright.plant.motion.RotorLaws;
 import liftwright.plant.motion.RotorNumbers;
 import liftwright.plant.supply.Device;
@@ -13,17 +12,9 @@ import liftwright.plant.supply.NetworkState;
  * straight on from those before it. For the network they stand still: back EMF is what they make at
  * the moment it is asked. Allocates nothing; for one thread.
  *
- * <p>Thrust in a stream is that of momentum theory at equal shaft power, and torque at a given
- * speed is kept: thrust in a climb is rather too high. In a descent faster than the law holds for,
- * thrust is that at its end, and {@link #isBeyondLaw} says so.
+ * <p>Thrust and flow are those of {@link FanStreams} at these speeds.
  */
 public final class SpinningFans implements Device {
-
-    /** A jet slower than this is told nothing by the inflow law, m/s. */
-    private static final double LEAST_JET_MPS = 0.5;
-
-    /** Cross-flow over the jet from which the lip stalls; from memory, as in {@link FanLaw}. */
-    private static final double GREATEST_CROSS_SHARE = 0.15;
 
     private static final double NOT_KNOWN = Double.POSITIVE_INFINITY;
 
@@ -32,6 +23,7 @@ public final class SpinningFans implements Device {
 
     private final RotorLaws laws;
     private final RotorNumbers numbers;
+    private final FanStreams streams;
     private final double[] startRadps;
     private final double[] middleRadps;
     private final double[] endRadps;
@@ -51,16 +43,10 @@ public final class SpinningFans implements Device {
 
     private final boolean[] fed;
     private final boolean[] stopped;
-    private final double[] axialMps;
-    private final double[] acrossMps;
 
     /** Speed of the jet in the middle of the step, once it was asked for, m/s. */
     private final double[] middleMps;
 
-    /** Speed of the jet of the thrust asked last, m/s. */
-    private double exitMps;
-
-    private final boolean[] beyond;
     private final double[] facedRadps;
     private double stepS;
     private boolean moved;
@@ -72,6 +58,7 @@ public final class SpinningFans implements Device {
     public SpinningFans(RotorLaws laws, RotorNumbers numbers) {
         this.laws = laws;
         this.numbers = numbers;
+        streams = new FanStreams(laws, numbers);
         int fans = numbers.inertiaKgm2.length;
         startRadps = new double[fans];
         middleRadps = new double[fans];
@@ -86,18 +73,13 @@ public final class SpinningFans implements Device {
         piece = new RotorLaws.Piece[fans];
         fed = new boolean[fans];
         stopped = new boolean[fans];
-        axialMps = new double[fans];
-        acrossMps = new double[fans];
         middleMps = new double[fans];
-        beyond = new boolean[fans];
     }
 
     /** Everything at rest, nothing stopped, in still air. */
     public void rest() {
         Arrays.fill(stopped, false);
-        Arrays.fill(axialMps, 0);
-        Arrays.fill(acrossMps, 0);
-        Arrays.fill(beyond, false);
+        streams.rest();
         Arrays.fill(volt, 0);
         Arrays.fill(voltPerS, 0);
         Arrays.fill(windingA, 0);
@@ -144,8 +126,7 @@ public final class SpinningFans implements Device {
      */
     public void inflow(int fan, double axial, double across) {
         middleMps[fan] = NOT_KNOWN;
-        axialMps[fan] = axial;
-        acrossMps[fan] = across;
+        streams.inflow(fan, axial, across);
     }
 
     /** The network is to be solved at the speeds of now. */
@@ -267,47 +248,21 @@ public final class SpinningFans implements Device {
         return shorts(fan) ? laws.brake(fan, radps) : laws.turn(fan, terminalV, radps);
     }
 
-    /** Thrust at a speed in the stream of now, N. */
-    private double thrustN(int fan, double radps) {
-        double still = laws.stillN(fan, radps);
-        double jet = jetMps(fan, still);
-        if (jet < LEAST_JET_MPS) {
-            exitMps = jet;
-            return still;
-        }
-        double inflow = inflowShare(fan, jet);
-        double exit = FanLaw.exitShareWithInflow(inflow, numbers.loss[fan]);
-        exitMps = exit * jet;
-        return still * exit * (exit - inflow);
-    }
-
-    private double jetMps(int fan, double stillN) {
-        return FanLaw.exitSpeedMps(stillN, numbers.densityKgpm3, numbers.exitM2[fan]);
-    }
-
-    /** The stream along the thrust over the jet in still air, no less than the law holds for. */
-    private double inflowShare(int fan, double jet) {
-        double share = axialMps[fan] / jet;
-        boolean falls = share <= -FanLaw.GREATEST_DESCENT_SHARE;
-        beyond[fan] = falls || acrossMps[fan] > GREATEST_CROSS_SHARE * jet;
-        return falls ? -FanLaw.GREATEST_DESCENT_SHARE : share;
-    }
-
     /** Thrust along the axis at the start of the last step, in the stream of now, N. */
     public double thrustStartN(int fan) {
-        return thrustN(fan, startRadps[fan]);
+        return streams.thrustN(fan, startRadps[fan]);
     }
 
     /** The same in its middle, N. */
     public double thrustMiddleN(int fan) {
-        double thrust = thrustN(fan, middleRadps[fan]);
-        middleMps[fan] = exitMps;
+        double thrust = streams.thrustN(fan, middleRadps[fan]);
+        middleMps[fan] = streams.exitMps();
         return thrust;
     }
 
     /** The same at its end, N. */
     public double thrustEndN(int fan) {
-        return thrustN(fan, endRadps[fan]);
+        return streams.thrustN(fan, endRadps[fan]);
     }
 
     /** Air through the fan in the middle of the last step, ≥ 0, kg/s. */
@@ -315,12 +270,12 @@ public final class SpinningFans implements Device {
         if (!Double.isFinite(middleMps[fan])) {
             thrustMiddleN(fan);
         }
-        return numbers.densityKgpm3 * numbers.exitM2[fan] * middleMps[fan];
+        return streams.massFlowKgps(fan, middleMps[fan]);
     }
 
     /** Whether the last thrust or flow asked of a fan was in a stream beyond the law. */
     public boolean isBeyondLaw(int fan) {
-        return beyond[fan];
+        return streams.isBeyondLaw(fan);
     }
 
     /** Torque of the air on the rotor against its turning in the middle of the step, ≥ 0 N·m. */
