@@ -129,7 +129,9 @@ final class TravelLoops {
         double up = wanted.up();
         if (wanted.kind() == Wanted.Kind.POSITION) {
             double far = wanted.up() + felt[BodyState.PZ];
-            up = Approach.speed(far, gains.heightPerS, 0.5 * Math.min(gains.liftMps2, 2)) + moves[2];
+            up =
+                    Approach.speed(far, gains.heightPerS, 0.5 * Math.min(gains.liftMps2, 2))
+                            + moves[2];
         }
         up = Math.clamp(up, -limits.climbMps(), limits.climbMps());
         boolean grounded = standing == Standing.STANDS || standing == Standing.ONE_FOOT;
@@ -149,9 +151,7 @@ final class TravelLoops {
         double most = (1 - KEPT) * (gains.liftMps2 + Gravity.STANDARD_MPS2) - Gravity.STANDARD_MPS2;
         double given = Math.clamp(asked, least, Math.max(most, climbIntegral));
         boolean held = given != asked && (asked > given) == (miss > 0);
-        if (standing == Standing.FREE
-                && !held
-                && !(lacksLift && miss > 0)) {
+        if (standing == Standing.FREE && !held && !(lacksLift && miss > 0)) {
             double bound = MOST_TRIM * Gravity.STANDARD_MPS2;
             climbIntegral =
                     Math.clamp(climbIntegral + dtS * gains.climbPerS2 * miss, -bound, bound);
@@ -161,8 +161,7 @@ final class TravelLoops {
     }
 
     /** Acceleration over the ground: into {@link #acrossMps2}. */
-    private void over(
-            double dtS, double[] felt, boolean free, Wanted wanted, Limits limits) {
+    private void over(double dtS, double[] felt, boolean free, Wanted wanted, Limits limits) {
         double most = Gravity.STANDARD_MPS2 * Math.tan(limits.tiltRad());
         double vx = wanted.x();
         double vy = wanted.y();

@@ -58,7 +58,8 @@ final class TurnLoops {
         for (int k = 0; k < 3; k++) {
             double rate =
                     gains.anglePerS[k] > 0
-                            ? Approach.speed(attitude.error[k], gains.anglePerS[k], gains.turnRadps2[k])
+                            ? Approach.speed(
+                                    attitude.error[k], gains.anglePerS[k], gains.turnRadps2[k])
                             : 0;
             if (k == 2) {
                 rate = Math.clamp(rate, -mostYawRadps, mostYawRadps);
