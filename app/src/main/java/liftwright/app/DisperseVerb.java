@@ -5,27 +5,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import liftwright.answer.AnswerJson;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
-import liftwright.answer.Sentence;
+import liftwright.app.flights.FlightsFile;
+import liftwright.app.flights.ManyFlights;
+import liftwright.app.flights.NotKeptException;
 import liftwright.flight.FlightAnswer;
-import liftwright.flight.ask.FlightQuestion;
-import liftwright.flight.disperse.Dispersion;
-import liftwright.flight.disperse.DispersionCase;
-import liftwright.flight.disperse.DriverValues;
 import liftwright.flight.disperse.FlightRange;
 import liftwright.flight.disperse.FlightSet;
-import liftwright.flight.disperse.Flights;
 import liftwright.flight.disperse.FlightsOf;
 import liftwright.flight.disperse.RangeFlying;
-import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.profile.Profile;
-import liftwright.flight.run.ComputerCrew;
-import liftwright.flight.run.FlightCase;
-import liftwright.flight.run.FlightRun;
-import liftwright.plant.Plant;
 import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.report.PlainText;
@@ -40,7 +31,6 @@ final class DisperseVerb {
 
     private static final int USUAL_FLIGHTS = 200;
     private static final int MOST = 99_999;
-    private static final double USUAL_SHARE = 0.95;
     private static final long PAUSE_NS = 5_000_000_000L;
 
     private final Voice voice;
@@ -120,6 +110,8 @@ final class DisperseVerb {
             return flown(task, merged, share);
         } catch (NotToldException | ImpossibleValueException e) {
             throw new UsageException(source.file().named() + ": " + e.getMessage());
+        } catch (NotKeptException e) {
+            throw new UsageException(e.getMessage());
         }
     }
 
@@ -138,20 +130,16 @@ final class DisperseVerb {
                             merged);
             kept = file.add(kept);
         }
-        Plant plant = Plant.assembleHeated(task.rig);
+        var flights = new ManyFlights(task.rig, task.profile, task.of, task.command);
         Optional<FlightRange> range = range(task.of, !merged.isEmpty());
         if (range.isPresent()) {
-            var question =
-                    FlightQuestion.staged(
-                            task.rig, task.of.rig(), task.profile, Settings.standard());
-            Optional<FlightAnswer> refusal = question.refusal();
+            Optional<FlightAnswer> refusal = flights.refusal();
             if (refusal.isPresent()) {
                 say("no flight was flown");
                 return show(task, refusal.get());
             }
-            RangeFlying.Result result =
-                    fly(task, plant, question.granted().orElseThrow(), range.get(), kept, file);
-            kept = file.add(result.set());
+            RangeFlying.Result result = fly(flights, range.get(), kept, file);
+            kept = result.set();
             if (!result.whole()) {
                 say(
                         "stopped. "
@@ -165,56 +153,30 @@ final class DisperseVerb {
                 return Exit.STOPPED_EARLY;
             }
         }
-        FlightAnswer answer = Dispersion.answer(about(task, plant, kept, share));
+        FlightAnswer answer =
+                flights.answer(
+                        kept,
+                        share,
+                        share == ManyFlights.USUAL_SHARE
+                                ? "common practice"
+                                : "as asked with " + DisperseGrammar.SHARE);
         say("the flights are kept in " + file.named());
         return show(task, answer);
     }
 
     private RangeFlying.Result fly(
-            Task task,
-            Plant plant,
-            LoopDesign.Granted loops,
-            FlightRange range,
-            FlightSet kept,
-            FlightsFile file) {
+            ManyFlights flights, FlightRange range, FlightSet kept, FlightsFile file) {
         boolean watched = options.has(Grammar.PROGRESS) || around.errIsTerminal();
         var progress = new Progress(voice, watched, interrupt);
-        Supplier<Flights> flights =
-                () -> {
-                    var run = new FlightRun(plant, new ComputerCrew(task.rig, loops));
-                    return number ->
-                            run.fly(FlightCase.of(plant, task.profile, task.of.seed(), number));
-                };
-        long[] written = {System.nanoTime()};
         RangeFlying.Result result =
-                new RangeFlying(range, task.profile.limits(), flights, threads())
-                        .fly(
-                                kept,
-                                progress,
-                                done -> {
-                                    if (System.nanoTime() - written[0] > PAUSE_NS) {
-                                        file.add(done.get());
-                                        written[0] = System.nanoTime();
-                                    }
-                                });
+                flights.fly(
+                        range,
+                        kept,
+                        file,
+                        new ManyFlights.Pace(threads(), RangeFlying.USUAL_BLOCK, PAUSE_NS),
+                        progress);
         progress.wipe();
         return result;
-    }
-
-    private static DispersionCase about(Task task, Plant plant, FlightSet kept, double share) {
-        return new DispersionCase(
-                kept,
-                task.profile.limits(),
-                share,
-                share == USUAL_SHARE ? "common practice" : "as asked with " + DisperseGrammar.SHARE,
-                Sentence.words(
-                        "profile " + task.profile.name() + ", every declared tolerance drawn"),
-                task.command,
-                numbers ->
-                        DriverValues.of(
-                                List.of(plant.parameters(), plant.drive().inertia().table()),
-                                task.of.seed(),
-                                numbers));
     }
 
     private Exit show(Task task, FlightAnswer answer) {
@@ -238,7 +200,11 @@ final class DisperseVerb {
         List<FlightSet> sets = new ArrayList<>();
         for (String named : options.texts(DisperseGrammar.MERGE)) {
             var file = new FlightsFile(named, UserFile.path(named, around.folder()), new Disk());
-            sets.add(file.read().orElseThrow(() -> new UsageException("no file " + named)));
+            try {
+                sets.add(file.read().orElseThrow(() -> new UsageException("no file " + named)));
+            } catch (NotKeptException e) {
+                throw new UsageException(e.getMessage());
+            }
         }
         return sets;
     }

@@ -28,6 +28,7 @@ final class AllRoutes {
                                         bay::fault)
                                 .routes(),
                         new ProfileRoutes(onRecord).routes(),
+                        new JobRoutes(bay, onRecord).routes(),
                         new CardRoutes(bay, onRecord).routes(),
                         new TestRoutes(bay, onRecord).routes(),
                         new ReadingRoutes(bay, onRecord).routes(),

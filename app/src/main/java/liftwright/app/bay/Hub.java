@@ -1,12 +1,14 @@
 package liftwright.app.bay;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
+import liftwright.answer.JsonText;
 
-/** Tells every tab that watches a rig that it changed. */
+/** Tells every tab that watches a rig that it changed, and how the jobs stand. */
 final class Hub {
 
     /** Tabs beyond these would leave a browser no connection for anything else. */
@@ -24,9 +26,25 @@ final class Hub {
      */
     record Changed(String rig, String revision, boolean saved) {}
 
+    /** What every tab is told whatever rig it watches. */
+    interface News {
+
+        /** Grows whenever there is something to tell. */
+        long version();
+
+        /** Writes all of it as members of an object. */
+        void write(JsonText json);
+    }
+
     private record Watcher(String rig, BlockingQueue<Changed> waiting) {}
 
     private final List<Watcher> watchers = new CopyOnWriteArrayList<>();
+    private volatile Optional<News> news = Optional.empty();
+
+    /** From now on tells this too. */
+    void tellToo(News more) {
+        news = Optional.of(more);
+    }
 
     /** Tells all who watch that rig; never waits. */
     void publish(Changed changed) {
@@ -49,13 +67,28 @@ final class Hub {
         return watchers.size() >= MOST_WATCHERS;
     }
 
+    /** Tells what is newer than what was heard, and gives back what is heard then. */
+    private long tellNews(long heard, Lines lines) {
+        return news.map(
+                        all -> {
+                            long now = all.version();
+                            if (now != heard) {
+                                lines.tell(json -> json.object(() -> all.write(json)));
+                            }
+                            return now;
+                        })
+                .orElse(heard);
+    }
+
     /** Tells {@code lines} of each change until its reader leaves. */
     void watch(String rig, Lines lines) {
         var watcher = new Watcher(rig, new ArrayBlockingQueue<>(MOST_WAITING));
         watchers.add(watcher);
         try {
             lines.tell("{}");
+            long heard = -1;
             while (!lines.gone()) {
+                heard = tellNews(heard, lines);
                 Changed changed = watcher.waiting().poll(LOOK_EVERY_MS, TimeUnit.MILLISECONDS);
                 if (changed != null) {
                     lines.tell(

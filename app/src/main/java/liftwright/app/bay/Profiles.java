@@ -12,6 +12,7 @@ import liftwright.flight.profile.Profile;
 import liftwright.flight.profile.ProfileReading;
 import liftwright.rig.Problem;
 import liftwright.rig.Rig;
+import liftwright.rig.file.RigReading;
 
 /**
  * The profiles in the folder {@code profiles} beside the rigs of the opened folder.
@@ -22,6 +23,7 @@ import liftwright.rig.Rig;
 record Profiles(Records records, Path folder) {
 
     private static final String BESIDE = "profiles";
+    private static final String USUAL = "usual";
     private static final int MOST = 64;
 
     /** No profile is longer than this: a step takes some tens of bytes. */
@@ -59,19 +61,36 @@ record Profiles(Records records, Path folder) {
      * @throws FaultException where there is no such profile, or it does not read
      */
     Profile of(String rig, Optional<String> named, Rig declared) {
+        return chosen(rig, named, declared).profile();
+    }
+
+    /**
+     * A profile that is flown.
+     *
+     * @param name of its file; empty for the usual one
+     * @param digest of the file
+     */
+    record Chosen(Optional<String> name, Profile profile, String digest) {}
+
+    /** As {@link #of}, with where it comes from. */
+    Chosen chosen(String rig, Optional<String> named, Rig declared) {
         List<String> names = names(rig);
         if (named.isPresent() && !names.contains(named.get())) {
             throw new FaultException(Kind.MISSING, "There is no such profile beside the rig file.");
         }
         Optional<String> name = named.or(() -> names.stream().findFirst());
-        return name.isPresent() ? read(rig, name.get(), declared) : Profile.usual();
+        return name.isPresent()
+                ? read(rig, name.get(), declared)
+                : new Chosen(name, Profile.usual(), USUAL);
     }
 
-    private Profile read(String rig, String name, Rig declared) {
-        ProfileReading reading =
-                ProfileReading.read(
-                        BESIDE + "/" + name, bytes(beside(rig).resolve(name)), declared);
-        return reading.profile().orElseThrow(() -> unread(reading.problems().getFirst()));
+    private Chosen read(String rig, String name, Rig declared) {
+        byte[] bytes = bytes(beside(rig).resolve(name));
+        ProfileReading reading = ProfileReading.read(BESIDE + "/" + name, bytes, declared);
+        return new Chosen(
+                Optional.of(name),
+                reading.profile().orElseThrow(() -> unread(reading.problems().getFirst())),
+                RigReading.digest(bytes));
     }
 
     private static byte[] bytes(Path file) {

@@ -8,6 +8,7 @@ import liftwright.learning.ask.Learning;
 import liftwright.learning.ask.LearningCase;
 import liftwright.learning.replay.NotDrivenException;
 import liftwright.logbook.store.StoredTest;
+import liftwright.numerics.Work;
 import liftwright.plant.identify.NotToldException;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.review.Settings;
@@ -57,7 +58,7 @@ record TestAnswering(
         Learned learned = onRecord.learned();
         Optional<Answer> known = learned.of(test.digest());
         Optional<? extends Answer> answer =
-                known.isPresent() ? known : asked(made.digest(), declared);
+                known.isPresent() ? known : explained(onRecord, rig, test, declared, work);
         answer.ifPresent(
                 found -> {
                     learned.keep(test.digest(), found);
@@ -66,11 +67,18 @@ record TestAnswering(
                 });
     }
 
-    private Optional<LearningAnswer> asked(String digest, Rig declared) {
+    /**
+     * Why a test went as it did.
+     *
+     * @param declared the rig that it was made with
+     * @return empty where it was stopped
+     */
+    static Optional<LearningAnswer> explained(
+            OnRecord onRecord, String rig, StoredTest test, Rig declared, Work work) {
         var about =
                 new LearningCase(
                         declared,
-                        digest,
+                        test.entry().rig().digest(),
                         test.id().text(),
                         onRecord.logbooks().recording(rig, test),
                         test.entry().card().map(CardId::text));

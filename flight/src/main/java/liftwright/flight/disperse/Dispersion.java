@@ -212,7 +212,10 @@ public final class Dispersion {
 
     private double uncounted() {
         return Math.abs(share.count() - drawn.size())
-                + Math.abs(computed.size() - share.well() - share.failed());
+                + Math.abs(
+                        computed.stream().filter(made -> made.figures().isWithinLaws()).count()
+                                - share.well()
+                                - share.failed());
     }
 
     private double unbarred() {

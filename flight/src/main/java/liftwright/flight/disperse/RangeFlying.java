@@ -20,12 +20,13 @@ import org.jspecify.annotations.Nullable;
 public final class RangeFlying {
 
     /** Flights of each thread in a block: few enough to keep often, enough to keep all busy. */
-    private static final int PER_THREAD = 8;
+    public static final int USUAL_BLOCK = 8;
 
     private final FlightRange range;
     private final Profile.Limits limits;
     private final Supplier<Flights> flights;
     private final int threads;
+    private final int block;
 
     /**
      * @param limits within which a flight counts as well flown
@@ -34,10 +35,25 @@ public final class RangeFlying {
      */
     public RangeFlying(
             FlightRange range, Profile.Limits limits, Supplier<Flights> flights, int threads) {
+        this(range, limits, flights, threads, USUAL_BLOCK);
+    }
+
+    /**
+     * The same, kept more often or less.
+     *
+     * @param block flights of each thread after which what is done may be kept, ≥ 1
+     */
+    public RangeFlying(
+            FlightRange range,
+            Profile.Limits limits,
+            Supplier<Flights> flights,
+            int threads,
+            int block) {
         this.range = range;
         this.limits = limits;
         this.flights = flights;
         this.threads = threads;
+        this.block = block;
     }
 
     /**
@@ -59,12 +75,11 @@ public final class RangeFlying {
         int[] missing = kept.missing(range);
         @Nullable Flown[] made = new @Nullable Flown[missing.length];
         work.stage("flying", Math.max(1, missing.length));
-        int block = PER_THREAD * threads;
         // What flies is dear to make, and stays from block to block.
         @Nullable Flights[] crews = new @Nullable Flights[threads];
         int done = 0;
         while (done < missing.length) {
-            int to = Math.min(missing.length, done + block);
+            int to = Math.min(missing.length, done + block * threads);
             AtomicInteger place = new AtomicInteger();
             int reached =
                     Draws.forEach(

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import liftwright.answer.AnswerJson;
+import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
 import liftwright.answer.Section;
@@ -110,6 +111,8 @@ class DispersionTest {
         assertThat(share).isEqualTo(new WellShare(15, 0, 5));
         assertThat(share.upper()).isEqualTo(1);
         assertThat(share.lower()).isLessThan(15 / 20.0);
+        List<Evidence.Check> checks = answer(new FlightSet(OF, flown), 0.5).evidence().checks();
+        assertThat(checks).isNotEmpty().allMatch(Evidence.Check::passed);
     }
 
     /**

@@ -1,4 +1,4 @@
-package liftwright.app;
+package liftwright.app.flights;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,29 +19,33 @@ import liftwright.rig.file.RigFiles;
  * what is new, and takes the place of the old file in one step, so that it is whole at every
  * moment.
  */
-final class FlightsFile {
+public final class FlightsFile {
 
     private final String named;
     private final Path path;
     private final Disk disk;
 
-    FlightsFile(String named, Path path, Disk disk) {
+    /**
+     * @param named as the user knows it
+     * @param path where it is, or will be
+     */
+    public FlightsFile(String named, Path path, Disk disk) {
         this.named = named;
         this.path = path;
         this.disk = disk;
     }
 
     /** As the user knows it. */
-    String named() {
+    public String named() {
         return named;
     }
 
     /**
      * What it holds; empty where there is no such file.
      *
-     * @throws UsageException where it is no whole file of flights
+     * @throws NotKeptException where it is no whole file of flights
      */
-    Optional<FlightSet> read() {
+    public Optional<FlightSet> read() {
         if (!Files.exists(path)) {
             return Optional.empty();
         }
@@ -49,12 +53,12 @@ final class FlightsFile {
         try {
             bytes = RigFiles.read(path, FlightReading.MOST_BYTES + 1);
         } catch (IOException e) {
-            throw new UsageException("cannot read " + named + ": " + e.getMessage());
+            throw new NotKeptException("cannot read " + named + ": " + e.getMessage());
         }
         return switch (FlightReading.of(bytes)) {
             case FlightReading.Read(FlightSet set) -> Optional.of(set);
             case FlightReading.Broken(int line, int column, String sentence) ->
-                    throw new UsageException(named + ":" + line + ":" + column + ": " + sentence);
+                    throw new NotKeptException(named + ":" + line + ":" + column + ": " + sentence);
         };
     }
 
@@ -62,10 +66,10 @@ final class FlightsFile {
      * Adds flights to what it holds by now, and writes it where that changes it.
      *
      * @return all that it holds then
-     * @throws UsageException where they do not belong together, or it cannot be written; what was
+     * @throws NotKeptException where they do not belong together, or it cannot be written; what was
      *     there stands
      */
-    FlightSet add(FlightSet flown) {
+    public FlightSet add(FlightSet flown) {
         Optional<FlightSet> before = read();
         FlightSet all = together(flown.of(), named, before.stream().toList(), List.of(flown));
         if (before.isPresent() && before.get().equals(all)) {
@@ -78,7 +82,7 @@ final class FlightsFile {
             }
             RigFiles.write(path, FlightText.of(all).getBytes(StandardCharsets.UTF_8), disk);
         } catch (IOException e) {
-            throw new UsageException("cannot write " + named + ": " + e.getMessage());
+            throw new NotKeptException("cannot write " + named + ": " + e.getMessage());
         }
         return all;
     }
@@ -88,9 +92,9 @@ final class FlightsFile {
      *
      * @param of what they must be
      * @param name of the file they come from
-     * @throws UsageException naming the flight, or the kind, that does not fit
+     * @throws NotKeptException naming the flight, or the kind, that does not fit
      */
-    static FlightSet together(
+    public static FlightSet together(
             FlightsOf of, String name, List<FlightSet> first, List<FlightSet> then) {
         List<FlightSet> parts = new ArrayList<>();
         parts.add(FlightSet.none(of));
@@ -99,7 +103,7 @@ final class FlightsFile {
         return switch (FlightSet.merge(parts)) {
             case FlightSet.Merged.Whole(FlightSet set) -> set;
             case FlightSet.Merged.Refused(int _, var _, String reason) ->
-                    throw new UsageException(
+                    throw new NotKeptException(
                             name + " holds flights that do not belong to these: " + reason);
         };
     }

@@ -1,4 +1,4 @@
-package liftwright.app;
+package liftwright.app.flights;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
@@ -70,7 +70,7 @@ class FlightsFileTest {
                     try {
                         file(disk).add(more);
                         fails = false;
-                    } catch (UsageException e) {
+                    } catch (NotKeptException e) {
                         failed++;
                         assertThat(e.getMessage()).contains("the disk failed");
                     }
@@ -128,11 +128,11 @@ class FlightsFileTest {
         file(new Disk()).add(flights(OF, 1, 9));
         byte[] before = bytes();
         FlightsOf other = new FlightsOf("0.1.0", "sha256:f", "none", "sha256:2", 7);
-        assertThatExceptionOfType(UsageException.class)
+        assertThatExceptionOfType(NotKeptException.class)
                 .isThrownBy(() -> file(new Disk()).add(flights(other, 1, 9)))
                 .withMessageContaining("another rig");
         Flown changed = new Flown.NotMade(4, "otherwise");
-        assertThatExceptionOfType(UsageException.class)
+        assertThatExceptionOfType(NotKeptException.class)
                 .isThrownBy(() -> file(new Disk()).add(new FlightSet(OF, List.of(changed))))
                 .withMessageContaining("flight 4 ");
         assertThat(bytes()).isEqualTo(before);
@@ -144,7 +144,7 @@ class FlightsFileTest {
         file(new Disk()).add(flights(OF, 1, 9));
         String text = FlightText.of(flights(OF, 1, 9)).replace("\n4,landed", "\n4,lande");
         Files.writeString(folder.resolve("in/flights.csv"), text, StandardCharsets.UTF_8);
-        assertThatExceptionOfType(UsageException.class)
+        assertThatExceptionOfType(NotKeptException.class)
                 .isThrownBy(() -> file(new Disk()).add(flights(OF, 1, 9)))
                 .withMessageContaining("flights.csv:12:3: ");
         assertThat(bytes()).isEqualTo(text.getBytes(StandardCharsets.UTF_8));
