@@ -24,6 +24,7 @@ public final class AnswerSchema {
                     "trials",
                     "learning",
                     "flight",
+                    "compare",
                     "sound",
                     "logbook",
                     "stand",
@@ -50,6 +51,7 @@ public final class AnswerSchema {
             case "trials" -> "liftwright card --json RIG";
             case "learning" -> "liftwright explain --json RIG TEST";
             case "flight" -> "liftwright fly --json RIG --profile PROFILE";
+            case "compare" -> "liftwright compare --json RIG OTHER";
             case "sound" -> "liftwright log sound --json RIG RECORDING";
             case "logbook" -> "liftwright log list --json RIG";
             case "stand" -> "liftwright check --stand --json STAND";

@@ -42,6 +42,7 @@ public final class Fields {
                         FailureFields.ROWS,
                         AttributionFields.ROWS,
                         SearchFields.ROWS,
+                        CompareFields.ROWS,
                         DrawingFields.ROWS,
                         SupplyFields.ROWS,
                         TimelineFields.ROWS,

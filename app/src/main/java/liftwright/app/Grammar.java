@@ -74,6 +74,7 @@ final class Grammar {
     static final String FLY = "fly";
     static final String LOG = "log";
     static final String DISPERSE = "disperse";
+    static final String COMPARE = "compare";
 
     static final String NO_BROWSER = "--no-browser";
     static final String PORT = "--port";
@@ -115,6 +116,7 @@ final class Grammar {
         spec.addSubcommand(CHECK, line(check()));
         spec.addSubcommand(NEW, line(fresh()));
         spec.addSubcommand(REVIEW, line(review()));
+        spec.addSubcommand(COMPARE, line(CompareGrammar.spec()));
         spec.addSubcommand(CARD, line(CardGrammar.spec()));
         spec.addSubcommand(FIT, line(FitGrammar.spec()));
         spec.addSubcommand(EXPLAIN, line(ExplainGrammar.spec()));

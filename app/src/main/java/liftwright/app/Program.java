@@ -64,6 +64,7 @@ final class Program {
             case Grammar.CHECK -> new CheckVerb(voice, around, options).run();
             case Grammar.NEW -> new NewVerb(voice, around).run(options.name());
             case Grammar.REVIEW -> new ReviewVerb(voice, around, options, interrupt).run();
+            case Grammar.COMPARE -> new CompareVerb(voice, around, options, interrupt).run();
             case Grammar.CARD -> new CardVerb(voice, around, options, interrupt).run();
             case Grammar.FIT -> new FitVerb(voice, around, options, interrupt).run();
             case Grammar.EXPLAIN -> new ExplainVerb(voice, around, options, interrupt).run();

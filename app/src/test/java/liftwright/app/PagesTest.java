@@ -103,6 +103,7 @@ class PagesTest {
                         List.of("new"),
                         List.of("review"),
                         List.of("card"),
+                        List.of("compare"),
                         List.of("fit"),
                         List.of("log"),
                         List.of("explain"),

@@ -11,6 +11,7 @@ import liftwright.plant.heat.HeatBank;
 import liftwright.plant.hold.HoldRows;
 import liftwright.plant.parameters.ParameterRows;
 import liftwright.plant.parameters.ParameterTable;
+import liftwright.plant.supply.CellDraw;
 import liftwright.plant.supply.Network;
 import liftwright.plant.supply.PackBank;
 import liftwright.plant.supply.Wires;
@@ -46,6 +47,34 @@ final class Assembler {
     /** What holds the rig; empty for a plant that is not asked for it. */
     final Optional<HoldRows> hold;
 
+    /** What the cells are where nothing is drawn of them. */
+    final CellDraw cells;
+
+    /**
+     * The same structure over other numbers; nothing is assembled twice.
+     *
+     * @param table of the same rows
+     * @param cells what its cells are
+     */
+    Assembler(Assembler like, ParameterTable table, CellDraw cells) {
+        this.table = table;
+        this.cells = cells;
+        rig = like.rig;
+        corrections = like.corrections;
+        air = like.air;
+        fans = like.fans;
+        packs = like.packs;
+        wires = like.wires;
+        network = like.network;
+        pose = like.pose;
+        lines = like.lines;
+        beams = like.beams;
+        ledger = like.ledger;
+        swirls = like.swirls;
+        heat = like.heat;
+        hold = like.hold;
+    }
+
     /**
      * @param opened names of the contactors that stand open
      * @param heated whether the parts warm
@@ -75,6 +104,7 @@ final class Assembler {
         heat = heated ? Optional.of(HeatBank.declare(rig, rows)) : Optional.empty();
         hold = held ? Optional.of(HoldRows.declare(rig, rows)) : Optional.empty();
         table = rows.table();
+        cells = new CellDraw.Expected();
         network = Network.of(packNodes(rig), fanNodes(rig), wires, open(rig, opened));
     }
 

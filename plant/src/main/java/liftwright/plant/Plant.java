@@ -106,6 +106,24 @@ public final class Plant {
     }
 
     /**
+     * The same plant where other numbers count as declared, nothing assembled twice: everything
+     * that is told of the declared values is then told of these, such as those of one draw.
+     *
+     * @param p a vector of {@link #parameters}
+     * @param cells what its cells are; see {@link #cells}
+     */
+    public Plant declaring(double[] p, CellDraw cells) {
+        return new Plant(new Assembler(parts, table.declaring(p), cells));
+    }
+
+    /**
+     * What its cells are where nothing is drawn of them: as expected, unless a draw was declared.
+     */
+    public CellDraw cells() {
+        return parts.cells;
+    }
+
+    /**
      * What holds the rig, for one thread.
      *
      * @throws IllegalStateException unless {@link #assembleHeld} made this plant

@@ -47,12 +47,22 @@ public final class BalanceQuestion implements Staged {
             Settings settings,
             Set<Search> searches,
             Optional<TurningTable> measured) {
+        this(rig, rigDigest, settings, searches, measured, Plant.assemble(rig));
+    }
+
+    private BalanceQuestion(
+            Rig rig,
+            String rigDigest,
+            Settings settings,
+            Set<Search> searches,
+            Optional<TurningTable> measured,
+            Plant plant) {
+        this.plant = plant;
         this.rig = rig;
         this.rigDigest = rigDigest;
         this.settings = settings;
         this.searches = Set.copyOf(searches);
         this.measured = measured;
-        plant = Plant.assemble(rig);
         balancing = plant.balancing();
         judge = new BalanceJudge(Steering.of(balancing), settings);
         sample = judge.telling(plant);
@@ -103,6 +113,26 @@ public final class BalanceQuestion implements Staged {
             Work work) {
         return new BalanceQuestion(rig, rigDigest, settings, searches, measured)
                 .answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<Judged> judged(Work work) {
+        return judge.told(sample, work);
+    }
+
+    @Override
+    public Optional<BalanceAnswer> drawn(int draw) {
+        return Drawn.of(plant, settings.seed(), draw)
+                .flatMap(
+                        one ->
+                                new BalanceQuestion(
+                                                rig,
+                                                rigDigest,
+                                                settings,
+                                                Set.of(),
+                                                Optional.empty(),
+                                                one)
+                                        .answer(Stage.NOMINAL, Work.quiet()));
     }
 
     @Override

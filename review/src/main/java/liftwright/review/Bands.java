@@ -6,7 +6,7 @@ import liftwright.numerics.Quantiles;
 import liftwright.quantity.Band;
 
 /** Two-sided 95 % bands of samples (architecture contract 2). */
-final class Bands {
+public final class Bands {
 
     static final double COVERAGE = 0.95;
     private static final double TAIL = (1 - COVERAGE) / 2;
@@ -31,7 +31,7 @@ final class Bands {
     }
 
     /** Band of a sample in any order; its Monte-Carlo error is that of the worse end. */
-    static Band of(double[] sample) {
+    public static Band of(double[] sample) {
         double[] sorted = sample.clone();
         Arrays.sort(sorted);
         return new Band(
@@ -51,7 +51,7 @@ final class Bands {
     }
 
     /** Band of the difference of two samples made from the same draws. */
-    static Band ofDifference(double[] after, double[] before) {
+    public static Band ofDifference(double[] after, double[] before) {
         double[] difference = new double[Math.min(after.length, before.length)];
         for (int i = 0; i < difference.length; i++) {
             difference[i] = after[i] - before[i];

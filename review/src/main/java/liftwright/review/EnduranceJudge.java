@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
-import liftwright.plant.supply.CellDraw;
 import liftwright.rig.Rig;
 
 /** Judges the time in the air against its demand ({@link Pursuit}). */
@@ -39,7 +38,7 @@ record EnduranceJudge(Task task, Settings settings)
     /** A run at the declared values, ready to go. */
     static Discharge declared(Plant plant, boolean stopsAtFirst) {
         Discharge run = plant.discharge();
-        run.load(plant.parameters().nominal(), new CellDraw.Expected());
+        run.load(plant.parameters().nominal(), plant.cells());
         run.stopAtFirst(stopsAtFirst);
         run.start();
         return run;

@@ -30,11 +30,16 @@ public final class EnduranceQuestion implements Staged {
     private final EnduranceSample sample;
 
     private EnduranceQuestion(Rig rig, String rigDigest, Task task, Settings settings) {
+        this(rig, rigDigest, task, settings, Plant.assemble(rig));
+    }
+
+    private EnduranceQuestion(
+            Rig rig, String rigDigest, Task task, Settings settings, Plant plant) {
         this.rig = rig;
         this.rigDigest = rigDigest;
         this.task = task;
         this.settings = settings;
-        plant = Plant.assemble(rig);
+        this.plant = plant;
         judge = new EnduranceJudge(task, settings);
         sample = judge.sample(plant, Sample.asDeclared(plant));
     }
@@ -61,6 +66,20 @@ public final class EnduranceQuestion implements Staged {
     public static Optional<EnduranceAnswer> ask(
             Rig rig, String rigDigest, Task task, Settings settings, Work work) {
         return new EnduranceQuestion(rig, rigDigest, task, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<Judged> judged(Work work) {
+        return judge.told(sample, work);
+    }
+
+    @Override
+    public Optional<EnduranceAnswer> drawn(int draw) {
+        return Drawn.of(plant, settings.seed(), draw)
+                .flatMap(
+                        one ->
+                                new EnduranceQuestion(rig, rigDigest, task, settings, one)
+                                        .answer(Stage.NOMINAL, Work.quiet()));
     }
 
     @Override

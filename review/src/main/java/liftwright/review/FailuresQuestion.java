@@ -35,12 +35,17 @@ public final class FailuresQuestion implements Staged {
     private final FailuresSample sample;
 
     private FailuresQuestion(Rig rig, String rigDigest, FailureCase asked, Settings settings) {
+        this(rig, rigDigest, asked, settings, Plant.assembleHeated(rig));
+    }
+
+    private FailuresQuestion(
+            Rig rig, String rigDigest, FailureCase asked, Settings settings, Plant plant) {
+        this.plant = plant;
         this.rig = rig;
         this.rigDigest = rigDigest;
         this.asked = asked;
         judge = FailuresJudge.of(settings);
         this.settings = judge.settings();
-        plant = judge.assemble(rig);
         sample = judge.telling(plant);
     }
 
@@ -66,6 +71,20 @@ public final class FailuresQuestion implements Staged {
     public static Optional<FailuresAnswer> ask(
             Rig rig, String rigDigest, FailureCase asked, Settings settings, Work work) {
         return new FailuresQuestion(rig, rigDigest, asked, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<Judged> judged(Work work) {
+        return judge.told(sample, work);
+    }
+
+    @Override
+    public Optional<FailuresAnswer> drawn(int draw) {
+        return Drawn.of(plant, settings.seed(), draw)
+                .flatMap(
+                        one ->
+                                new FailuresQuestion(rig, rigDigest, asked, settings, one)
+                                        .answer(Stage.NOMINAL, Work.quiet()));
     }
 
     @Override

@@ -7,7 +7,6 @@ import liftwright.answer.Sentence;
 import liftwright.numerics.Work;
 import liftwright.plant.Discharge;
 import liftwright.plant.Plant;
-import liftwright.plant.supply.CellDraw;
 import liftwright.quantity.Measure;
 import liftwright.review.wiring.WiringReview;
 import liftwright.rig.Rig;
@@ -77,7 +76,7 @@ record HeatJudge(HeatCase asked, Settings settings) implements Judging<HeatJudge
     /** A run at the declared values, loaded. */
     static Discharge declared(Plant plant, boolean stopsAtFirst) {
         Discharge run = plant.discharge();
-        run.load(plant.parameters().nominal(), new CellDraw.Expected());
+        run.load(plant.parameters().nominal(), plant.cells());
         run.stopAtFirst(stopsAtFirst);
         return run;
     }

@@ -26,6 +26,7 @@ public final class HeatQuestion implements Staged {
     private final String rigDigest;
     private final Settings settings;
     private final Plant plant;
+    private final HeatCase asked;
     private final HeatJudge judge;
     private final HeatSample sample;
     private final HeatParts parts;
@@ -35,11 +36,17 @@ public final class HeatQuestion implements Staged {
     private Optional<HeatWiring> wiring = Optional.empty();
 
     private HeatQuestion(Rig rig, String rigDigest, HeatCase asked, Settings settings) {
+        this(rig, rigDigest, asked, settings, Plant.assembleHeated(rig));
+    }
+
+    private HeatQuestion(
+            Rig rig, String rigDigest, HeatCase asked, Settings settings, Plant plant) {
+        this.asked = asked;
+        this.plant = plant;
         this.rig = rig;
         this.rigDigest = rigDigest;
         judge = HeatJudge.of(asked, settings);
         this.settings = judge.settings();
-        plant = judge.assemble(rig);
         sample = judge.telling(plant);
         parts = HeatParts.of(plant);
         flight = asked.flight(plant, plant.parameters().nominal());
@@ -74,6 +81,20 @@ public final class HeatQuestion implements Staged {
     public static Optional<HeatAnswer> ask(
             Rig rig, String rigDigest, HeatCase asked, Settings settings, Work work) {
         return new HeatQuestion(rig, rigDigest, asked, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<Judged> judged(Work work) {
+        return judge.told(sample, work);
+    }
+
+    @Override
+    public Optional<HeatAnswer> drawn(int draw) {
+        return Drawn.of(plant, settings.seed(), draw)
+                .flatMap(
+                        one ->
+                                new HeatQuestion(rig, rigDigest, asked, settings, one)
+                                        .answer(Stage.NOMINAL, Work.quiet()));
     }
 
     @Override

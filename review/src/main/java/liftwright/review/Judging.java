@@ -90,6 +90,19 @@ interface Judging<J extends Judgement, S extends Sample<?>> {
                                 });
     }
 
+    /** The judged number of a whole answer with its draws, told to others; empty when stopped. */
+    default Optional<Judged> told(S sample, Work work) {
+        return judge(sample, Stage.WHOLE, work)
+                .map(
+                        judgement ->
+                                new Judged(
+                                        field(),
+                                        judgement.nominal(),
+                                        demand(sample.plant.rig()),
+                                        judgement.band(),
+                                        sample.values(judgement.draws())));
+    }
+
     /** The number with its band, against the demand; empty when stopped. */
     default Optional<J> judge(Plant plant, Work work) {
         return judge(sample(plant, Sample.asDeclared(plant)), Stage.WHOLE, work);

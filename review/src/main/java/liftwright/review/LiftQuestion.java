@@ -30,10 +30,14 @@ public final class LiftQuestion implements Staged {
     private final LiftSample sample;
 
     private LiftQuestion(Rig rig, String rigDigest, Settings settings) {
+        this(rig, rigDigest, settings, Plant.assemble(rig));
+    }
+
+    private LiftQuestion(Rig rig, String rigDigest, Settings settings, Plant plant) {
         this.rig = rig;
         this.rigDigest = rigDigest;
         this.settings = settings;
-        plant = Plant.assemble(rig);
+        this.plant = plant;
         judge = new LiftJudge(settings);
         sample = judge.sample(plant, Sample.asDeclared(plant));
     }
@@ -62,6 +66,20 @@ public final class LiftQuestion implements Staged {
     public static Optional<LiftAnswer> ask(
             Rig rig, String rigDigest, Settings settings, Work work) {
         return new LiftQuestion(rig, rigDigest, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<Judged> judged(Work work) {
+        return judge.told(sample, work);
+    }
+
+    @Override
+    public Optional<LiftAnswer> drawn(int draw) {
+        return Drawn.of(plant, settings.seed(), draw)
+                .flatMap(
+                        one ->
+                                new LiftQuestion(rig, rigDigest, settings, one)
+                                        .answer(Stage.NOMINAL, Work.quiet()));
     }
 
     @Override

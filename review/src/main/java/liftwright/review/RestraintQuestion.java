@@ -62,11 +62,15 @@ public final class RestraintQuestion implements Staged {
     private final Map<Stage, People> near = new EnumMap<>(Stage.class);
 
     private RestraintQuestion(Rig rig, String rigDigest, Settings settings) {
+        this(rig, rigDigest, settings, Plant.assembleHeld(rig));
+    }
+
+    private RestraintQuestion(Rig rig, String rigDigest, Settings settings, Plant plant) {
+        this.plant = plant;
         this.rig = rig;
         this.rigDigest = rigDigest;
         judge = RestraintJudge.of(rig, settings);
         this.settings = judge.settings();
-        plant = judge.assemble(rig);
         held = judge.declared(plant, true);
         sample = judge.telling(plant, held.map(Held::asks).orElse(List.of()));
     }
@@ -90,6 +94,22 @@ public final class RestraintQuestion implements Staged {
     public static Optional<RestraintAnswer> ask(
             Rig rig, String rigDigest, Settings settings, Work work) {
         return new RestraintQuestion(rig, rigDigest, settings).answer(Stage.WHOLE, work);
+    }
+
+    @Override
+    public Optional<Judged> judged(Work work) {
+        return held.map(found -> found.asks().isEmpty()).orElse(false)
+                ? Optional.empty()
+                : judge.told(sample, work);
+    }
+
+    @Override
+    public Optional<RestraintAnswer> drawn(int draw) {
+        return Drawn.of(plant, settings.seed(), draw)
+                .flatMap(
+                        one ->
+                                new RestraintQuestion(rig, rigDigest, settings, one)
+                                        .answer(Stage.NOMINAL, Work.quiet()));
     }
 
     @Override

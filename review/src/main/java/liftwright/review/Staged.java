@@ -20,4 +20,24 @@ public interface Staged {
      * @throws liftwright.plant.identify.NotToldException if a table makes no fan or cell
      */
     Optional<? extends Answer> answer(Stage stage, Work work);
+
+    /**
+     * The number that it judges by, over as many draws as the whole answer takes; empty where it
+     * judges by none, or the work was stopped.
+     */
+    default Optional<Judged> judged(Work work) {
+        return Optional.empty();
+    }
+
+    /**
+     * The nominal answer of a rig whose declared values are those of one draw: every number of the
+     * answer in that draw. What has tables of its own (strength of arms, rotors' inertia, hearing)
+     * stands at its declared values. Safe to call from several threads.
+     *
+     * @param draw number of the draw, ≥ 0
+     * @return empty where the draw makes no rig, or the question has no draws
+     */
+    default Optional<? extends Answer> drawn(int draw) {
+        return Optional.empty();
+    }
 }

@@ -52,11 +52,22 @@ public final class ParameterTable {
     }
 
     ParameterTable(List<Parameter> rows, List<DeclaredInput> inputs, List<Joint> joints) {
+        this(rows, inputs, joints, rows.stream().mapToDouble(Parameter::nominal).toArray());
+    }
+
+    /**
+     * @param nominal what counts as declared, a number for each row
+     */
+    private ParameterTable(
+            List<Parameter> rows,
+            List<DeclaredInput> inputs,
+            List<Joint> joints,
+            double[] nominal) {
         this.joints = List.copyOf(joints);
         this.rows = List.copyOf(rows);
         this.inputs = List.copyOf(inputs);
         byName = new TreeMap<>();
-        nominal = rows.stream().mapToDouble(Parameter::nominal).toArray();
+        this.nominal = nominal;
         boolean[] alone = alone(this.rows, this.joints);
         int count = 0;
         for (boolean one : alone) {
@@ -88,6 +99,16 @@ public final class ParameterTable {
                 next++;
             }
         }
+    }
+
+    /**
+     * The same table where other numbers count as declared: what a plant says of one draw, or of a
+     * rig whose builder had measured otherwise. Its rows still tell what was declared.
+     *
+     * @param p a vector of this table
+     */
+    public ParameterTable declaring(double[] p) {
+        return new ParameterTable(rows, inputs, joints, checked(p).clone());
     }
 
     /** Which rows are in doubt by themselves, not with others they were found with. */

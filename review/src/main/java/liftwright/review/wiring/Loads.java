@@ -6,7 +6,6 @@ import liftwright.plant.Effects;
 import liftwright.plant.Order;
 import liftwright.plant.Plant;
 import liftwright.plant.SteadyState;
-import liftwright.plant.supply.CellDraw;
 
 /**
  * What every chain carries, in the order of the wiring's chains.
@@ -30,7 +29,7 @@ public record Loads(double[] expectedA, double[] worstA) {
         double[] expected = new double[chains];
         double[] p = plant.parameters().nominal();
         Discharge run = plant.discharge();
-        run.load(p, new CellDraw.Expected());
+        run.load(p, plant.cells());
         run.start();
         run.follow(
                 new Order.Lift(plant.weightN(p)),

@@ -46,6 +46,11 @@ final class RefereeLift {
         return new RefereeLift(rig, draw).ratio();
     }
 
+    /** Weight of the whole, N. */
+    static double weightN(RefereeRig rig, RefereeDraw draw) {
+        return new RefereeLift(rig, draw).weight();
+    }
+
     /** Fastest rotor on full packs, declared values, rad/s. */
     static double fastestOnFullPacks(RefereeRig rig) {
         return new RefereeLift(rig.withJudgedAtCharge(1), RefereeDraw.nominal()).fastest();
