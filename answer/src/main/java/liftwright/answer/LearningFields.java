@@ -110,7 +110,26 @@ final class LearningFields {
                             "next-risk",
                             "risk factor",
                             Measure.RATIO,
-                            "Factor on its cost for what can go wrong: 1 where nothing turns."));
+                            "Factor on its cost for what can go wrong: 1 where nothing turns."),
+                    words("trend-part", "part", "Which part."),
+                    words("trend-what", "what changes", "What it may wear by."),
+                    trend("trend-first", "first", Measure.RATIO, "What the first test found."),
+                    trend("trend-last", "last", Measure.RATIO, "What the last test found."),
+                    trend("trend-found", "found", Measure.RATIO, "What a test found."),
+                    trend("trend-month", "in 30 days", Measure.RATIO, "Slope of the line."),
+                    trend(
+                            "trend-limit",
+                            "limit",
+                            Measure.RATIO,
+                            "Where what is counted as declared ends."),
+                    trend("trend-ohm", "resistance", Measure.RESISTANCE, "Of a joint or fuse."),
+                    trend(
+                            "trend-share",
+                            "departure",
+                            Measure.PERCENT,
+                            "How far a part is from what was declared, as a share of it."),
+                    words("trend-meets", "meets its limit", "When the line meets the limit."),
+                    words("trend-told", "told", "What may be said of it."));
 
     private LearningFields() {}
 
@@ -131,6 +150,18 @@ final class LearningFields {
                 "mean over the blocks with at least 80 % of the greatest predicted lift",
                 STEPPED,
                 ANSWER);
+    }
+
+    private static Field trend(String id, String label, Measure measure, String meaning) {
+        return new Field(
+                id,
+                label,
+                measure,
+                meaning,
+                "one size for each part and test, least squares of all tests together; a line"
+                        + " through them with a scatter from test to test",
+                "DerSimonian and Laird, random effects",
+                "TrendSearchTest.namesTheJointThatRisesAndFewOthers");
     }
 
     private static Field cause(String id, String label, Measure measure, String meaning) {

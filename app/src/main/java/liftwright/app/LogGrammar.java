@@ -19,6 +19,9 @@ final class LogGrammar {
     /** Tells in what two tests differ. */
     static final String COMPARE = "compare";
 
+    /** Tells which parts change from test to test. */
+    static final String TRENDS = "trends";
+
     /** Holds every file against its digest. */
     static final String CHECK = "check";
 
@@ -43,6 +46,7 @@ final class LogGrammar {
                     LIST,
                     SHOW,
                     COMPARE,
+                    TRENDS,
                     CHECK,
                     QUERY,
                     NOTE_ON,
@@ -70,7 +74,8 @@ final class LogGrammar {
                         Grammar.LOG,
                         "The logbook of a rig: what was measured, kept as it was. add: read the logs"
                                 + " of a test in. list, show: what there is. compare: in what two"
-                                + " tests differ, step by step. check: whether every file is as it"
+                                + " tests differ, step by step. trends: which parts get worse from test to test, and when they"
+                                + " meet a limit. check: whether every file is as it"
                                 + " was written. query: ask all tests in SQL (views tests, tracks,"
                                 + " samples). note: what was learned later. part: how a part was"
                                 + " found. pack: the life of a pack, and whether it is retired."

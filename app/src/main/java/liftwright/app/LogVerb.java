@@ -61,6 +61,10 @@ final class LogVerb {
         if (action.equals(LogSoundGrammar.SOUND)) {
             return new LogSound(voice, around, options).run(words.subList(1, words.size()));
         }
+        if (action.equals(LogGrammar.TRENDS)) {
+            return new LogTrends(voice, around, options, interrupt)
+                    .run(words.subList(1, words.size()));
+        }
         RigSource source = RigSource.of(UserFile.of(words.get(1), around.folder()));
         Logbook logbook = Logbook.at(source.file().path());
         List<String> rest = words.subList(2, words.size());
