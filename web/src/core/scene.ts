@@ -27,6 +27,24 @@ export interface DrawnLine {
     readonly along: Point;
 }
 
+/** How wide and how long a jet is drawn, m; against the thrust of its fan. */
+export interface DrawnJet {
+    readonly fan: string;
+    readonly exitM: number;
+    readonly coreM: number;
+    readonly coreWideM: number;
+    readonly longM: number;
+    readonly wideM: number;
+}
+/** One thing that one jet meets. */
+export interface DrawnStrike {
+    readonly fan: string;
+    readonly struck: string;
+    readonly at: Point;
+    readonly distance: Value | undefined;
+    readonly share: Value | undefined;
+}
+
 /** A rig in space as an answer tells it. A layer that an answer lacks draws nothing. */
 export interface Scene {
     readonly fans: readonly DrawnFan[];
@@ -34,7 +52,19 @@ export interface Scene {
     readonly parts: readonly DrawnPart[];
     readonly centre: Point | undefined;
     readonly lift: DrawnLine | undefined;
+    readonly jets: readonly DrawnJet[];
+    readonly strikes: readonly DrawnStrike[];
 }
+
+export const NO_SCENE: Scene = {
+    fans: [],
+    limbs: [],
+    parts: [],
+    centre: undefined,
+    lift: undefined,
+    jets: [],
+    strikes: [],
+};
 
 class Row {
     constructor(
@@ -67,6 +97,8 @@ export function sceneOf(drawing: Drawing): Scene {
     const fans: DrawnFan[] = [];
     const limbs: DrawnLimb[] = [];
     const parts: DrawnPart[] = [];
+    const jets: DrawnJet[] = [];
+    const strikes: DrawnStrike[] = [];
     let centre: Point | undefined;
     let lift: DrawnLine | undefined;
     for (const layer of drawing.layers) {
@@ -100,11 +132,30 @@ export function sceneOf(drawing: Drawing): Scene {
                 case 'drawn-lift':
                     lift = { force: row.value('lift-at-lift-off'), at, along: row.point('push') };
                     break;
+                case 'drawn-jets':
+                    jets.push({
+                        fan: row.words('part'),
+                        exitM: row.si('jet-exit-diameter'),
+                        coreM: row.si('jet-core-length'),
+                        coreWideM: row.si('jet-core-diameter'),
+                        longM: row.si('jet-drawn-length'),
+                        wideM: row.si('jet-drawn-diameter'),
+                    });
+                    break;
+                case 'drawn-strikes':
+                    strikes.push({
+                        fan: row.words('part'),
+                        struck: row.words('jet-struck'),
+                        at,
+                        distance: row.value('jet-distance'),
+                        share: row.value('jet-momentum-share'),
+                    });
+                    break;
                 default: // a layer of a later version: it stands in the table
             }
         }
     }
-    return { fans, limbs, parts, centre, lift };
+    return { fans, limbs, parts, centre, lift, jets, strikes };
 }
 
 /** Thrust over that of the strongest fan, 0 to 1. */

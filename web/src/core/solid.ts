@@ -9,16 +9,22 @@ export interface Outlook {
 }
 
 export const OUTLOOKS: readonly Outlook[] = [
-    { name: 'behind', words: 'from behind', from: { forward: -1, right: 0, up: 0.12 } },
+    { name: 'corner', words: 'three-quarter', from: { forward: -0.8, right: 0.7, up: 0.5 } },
     { name: 'front', words: 'facing the wearer', from: { forward: 1, right: 0, up: 0.12 } },
-    { name: 'side', words: 'from its right side', from: { forward: 0, right: 1, up: 0.12 } },
+    { name: 'behind', words: 'from behind', from: { forward: -1, right: 0, up: 0.12 } },
+    { name: 'left', words: 'from its left side', from: { forward: 0, right: -1, up: 0.12 } },
+    { name: 'right', words: 'from its right side', from: { forward: 0, right: 1, up: 0.12 } },
     { name: 'above', words: 'from above', from: { forward: -0.0001, right: 0, up: 1 } },
-    { name: 'corner', words: 'from a corner', from: { forward: -0.8, right: 0.7, up: 0.5 } },
 ];
 
 /** x right, y up, z back: right-handed, as a renderer wants it. */
 export function xyz({ forward, right, up }: Point): [number, number, number] {
     return [right, up, -forward];
+}
+
+/** The other way. */
+export function fromXyz([x, y, z]: readonly [number, number, number]): Point {
+    return { forward: 0 - z, right: x, up: y };
 }
 
 export interface Ring {

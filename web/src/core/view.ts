@@ -14,7 +14,7 @@ export interface View {
     readonly upward: Point;
     readonly near: Point;
 }
-export type ViewName = 'above' | 'behind' | 'front' | 'side';
+export type ViewName = 'above' | 'behind' | 'front' | 'left' | 'side';
 
 export const VIEWS: Readonly<Record<ViewName, View>> = {
     above: {
@@ -47,6 +47,16 @@ export const VIEWS: Readonly<Record<ViewName, View>> = {
         upward: point(0, 0, 1),
         near: point(1, 0, 0),
     },
+    left: {
+        name: 'left',
+        words: 'from its left side',
+        left: 'forward',
+        right: 'back',
+        top: 'up',
+        across: point(-1, 0, 0),
+        upward: point(0, 0, 1),
+        near: point(0, -1, 0),
+    },
     side: {
         name: 'side',
         words: 'from its right side',
@@ -58,6 +68,13 @@ export const VIEWS: Readonly<Record<ViewName, View>> = {
         near: point(0, 1, 0),
     },
 };
+
+/** The view that is nearest to how somebody looks who is in a direction from the rig. */
+export function nearestView(from: Point): View {
+    return Object.values(VIEWS).reduce((best, view) =>
+        dot(view.near, from) > dot(best.near, from) ? view : best,
+    );
+}
 
 /** A view laid into a picture: `scale` picture units to a metre, y down. */
 export interface Laid {

@@ -4,7 +4,7 @@ import { spotsOf } from '../core/faultNumbers';
 import { caseMarks, survivors, type CaseMark } from '../core/faults';
 import { labelOf, numbersOf } from '../core/numbers';
 import { textOn } from '../core/playback';
-import { sceneOf, type Scene } from '../core/scene';
+import { NO_SCENE, sceneOf, type Scene } from '../core/scene';
 import { lay, VIEWS, type ViewName } from '../core/view';
 import type { Cases } from '../core/wire';
 import type { PictureProps } from './api';
@@ -19,7 +19,6 @@ const INSET = 18; // padding and frame of a picture
 const WIDEST = 680;
 const LISTED = 6;
 const SIDES: readonly ViewName[] = ['above', 'behind', 'side'];
-const NOTHING: Scene = { fans: [], limbs: [], parts: [], centre: undefined, lift: undefined };
 
 /** A failure on the drawn rig: what is lost is crossed, what is left tells its share. */
 export function CasesPicture(props: PictureProps & { section: Cases }) {
@@ -34,7 +33,7 @@ export function CasesPicture(props: PictureProps & { section: Cases }) {
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const file = useCallback(() => [spotsOf(section)], [section]);
     const marks = useMemo(() => caseMarks(section, at), [section, at]);
-    const scene = useMemo(() => caseScene(rig ? sceneOf(rig) : NOTHING, marks), [rig, marks]);
+    const scene = useMemo(() => caseScene(rig ? sceneOf(rig) : NO_SCENE, marks), [rig, marks]);
     const axis = useMemo(
         () =>
             axisOf(

@@ -10,7 +10,7 @@ import {
     type Ahead,
     type Played,
 } from '../core/playback';
-import { sceneOf, type Scene } from '../core/scene';
+import { NO_SCENE, sceneOf, type Scene } from '../core/scene';
 import { lay, VIEWS, type ViewName } from '../core/view';
 import type { Playback } from '../core/wire';
 import type { PictureProps } from './api';
@@ -31,13 +31,12 @@ const STEPS = 12;
 const LISTED = 6;
 const NAMED = 3;
 const SIDES: readonly ViewName[] = ['behind', 'side', 'above'];
-const NOTHING: Scene = { fans: [], limbs: [], parts: [], centre: undefined, lift: undefined };
 
 /** How warm each part is at a moment, drawn where it is; moments are played, or chosen by a slider. */
 export function PlaybackPicture(props: PictureProps & { section: Playback }) {
     const { section, fields, fileName, stale, selected, onShow, rig } = props;
     const played = useMemo(() => playedOf(section, fields), [section, fields]);
-    const scene = useMemo(() => playedScene(rig ? sceneOf(rig) : NOTHING, played), [rig, played]);
+    const scene = useMemo(() => playedScene(rig ? sceneOf(rig) : NO_SCENE, played), [rig, played]);
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const file = useCallback(() => [momentsOf(section, fields)], [section, fields]);
     const [chosen, setChosen] = useState<number>();

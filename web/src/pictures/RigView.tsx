@@ -262,7 +262,7 @@ function keyed(
             if (event.ctrlKey || event.metaKey || (!held && !grip.take(target.id, 'keys'))) {
                 return false;
             }
-            return grip.step(laid, event.key, event.shiftKey ? 10 : 1, event.altKey);
+            return grip.step(laid.view, event.key, event.shiftKey ? 10 : 1, event.altKey);
         default:
             return false;
     }

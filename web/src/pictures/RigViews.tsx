@@ -4,17 +4,13 @@ import { numbersOf } from '../core/numbers';
 import { factsOf, nameOf, namedParts, whyNot, type Named } from '../core/partWords';
 import { FOOT } from '../core/rigLabels';
 import { corners, sceneOf } from '../core/scene';
-import { length, minus, point } from '../core/space';
 import { arranged, lay, VIEWS, type Laid, type ViewName } from '../core/view';
-import type { Moved } from '../core/wire';
 import type { RigProps } from './api';
-import { useHand, type Ghost } from './dragging';
+import { settled, STEP_M, useHand } from './dragging';
 import { Frame } from './Frame';
 import { RigView } from './RigView';
 import { useWidth } from './useWidth';
 
-/** Steps that read well in the file: 5 mm, a quarter of an inch. */
-const STEP_M = { si: 0.005, us: 0.00635 };
 const SHEET = { margin: 26, foot: FOOT, leastHeight: 170, mostHeight: 560 };
 const NONE: readonly string[] = [];
 
@@ -193,19 +189,6 @@ export function RigViews(props: RigProps) {
             <Telling {...props} parts={parts} current={told} scene={scene} dragged={ghost?.part} />
         </Frame>
     );
-}
-
-/** Near enough to be the answer to where the hand is now: one in line with others, m. */
-const SAID_M = 0.012;
-
-/** Where the server says that a part comes to stand, once it has said so of about this place. */
-function settled(ghost: Ghost | undefined, moved: Moved | undefined): Ghost | undefined {
-    if (!ghost || !moved) {
-        return ghost;
-    }
-    const { forwardM, rightM, upM } = moved.place;
-    const stand = point(forwardM, rightM, upM);
-    return length(minus(stand, ghost.to)) < SAID_M ? { ...ghost, stand } : ghost;
 }
 
 /** The same parts as before, unless one has come, gone or changed: a drag changes none. */

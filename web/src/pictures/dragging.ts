@@ -2,9 +2,9 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Latest } from '../core/latest';
 import { placeOf, type Scene } from '../core/scene';
 import { snapped, stepped, twinPlace } from '../core/snap';
-import type { Point } from '../core/space';
-import { moved, type Laid } from '../core/view';
-import type { Part } from '../core/wire';
+import { length, minus, point, type Point } from '../core/space';
+import { moved, type Laid, type View } from '../core/view';
+import type { Moved, Part } from '../core/wire';
 import type { Drag } from './api';
 
 /** A fine step by key over a plain one: 1 mm of 5. */
@@ -39,8 +39,10 @@ export interface Grip {
     take(part: string, by: Ghost['by']): boolean;
     /** By a way on a view, in its units. */
     pull(laid: Laid, dx: number, dy: number, free: boolean): void;
-    /** By an arrow key; false for any other. */
-    step(laid: Laid, key: string, times: number, free: boolean): boolean;
+    /** To a place; a view says which of its coordinates the hand moves. */
+    carry(view: View, to: Point, free: boolean): void;
+    /** By an arrow key, as the view has it; false for any other. */
+    step(view: View, key: string, times: number, free: boolean): boolean;
     drop(): void;
     cancel(): void;
 }
@@ -108,7 +110,7 @@ export function useHand(
                 clear();
             }
         };
-        return {
+        const grip: Grip = {
             holds(part: string): Ghost['by'] | undefined {
                 return held?.part === part ? held.by : undefined;
             },
@@ -126,17 +128,20 @@ export function useHand(
             },
             pull(laid: Laid, dx: number, dy: number, free: boolean): void {
                 if (held) {
-                    const { wanted } = now.current;
-                    const snap = wanted.snap !== free;
-                    const to = moved(laid, held.from, dx, dy);
-                    const stand = snap ? snapped(to, held.from, laid.view, wanted.stepM) : to;
-                    go(to, stand, snap);
+                    grip.carry(laid.view, moved(laid, held.from, dx, dy), free);
                 }
             },
-            step(laid: Laid, key: string, times: number, free: boolean): boolean {
+            carry(view: View, to: Point, free: boolean): void {
+                if (held) {
+                    const { wanted } = now.current;
+                    const snap = wanted.snap !== free;
+                    go(to, snap ? snapped(to, held.from, view, wanted.stepM) : to, snap);
+                }
+            },
+            step(view: View, key: string, times: number, free: boolean): boolean {
                 const { stepM } = now.current.wanted;
                 const step = free ? FINE * stepM : stepM * times;
-                const to = held && stepped(held.to, key, laid.view, step);
+                const to = held && stepped(held.to, key, view, step);
                 if (to) {
                     go(to, to, false); // a step that snapping took back would be none
                 }
@@ -150,6 +155,7 @@ export function useHand(
                 end('off');
             },
         };
+        return grip;
     }, []);
     useEffect(
         () => () => {
@@ -158,4 +164,20 @@ export function useHand(
         [grip],
     );
     return { ghost, grip };
+}
+
+/** Steps that read well in the file: 5 mm, a quarter of an inch. */
+export const STEP_M = { si: 0.005, us: 0.00635 };
+
+/** Near enough to be the answer to where the hand is now: one in line with others, m. */
+const SAID_M = 0.012;
+
+/** Where the server says that a part comes to stand, once it has said so of about this place. */
+export function settled(ghost: Ghost | undefined, moved: Moved | undefined): Ghost | undefined {
+    if (!ghost || !moved) {
+        return ghost;
+    }
+    const { forwardM, rightM, upM } = moved.place;
+    const stand = point(forwardM, rightM, upM);
+    return length(minus(stand, ghost.to)) < SAID_M ? { ...ghost, stand } : ghost;
 }

@@ -14,12 +14,14 @@ const SEEN: Record<ViewName, (p: Point) => [number, number]> = {
     above: p => [p.right, -p.forward],
     behind: p => [p.right, -p.up],
     front: p => [-p.right, -p.up],
+    left: p => [-p.forward, -p.up],
     side: p => [p.forward, -p.up],
 };
 const HIDDEN: Record<ViewName, keyof Point> = {
     above: 'up',
     behind: 'forward',
     front: 'forward',
+    left: 'right',
     side: 'right',
 };
 const NAMES = Object.keys(SEEN) as ViewName[];

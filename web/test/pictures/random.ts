@@ -83,5 +83,7 @@ export function randomScene(random: Random): Scene {
         limbs: [{ name: 'trunk', from: point(0, 0, 0), to: point(0, 0, -0.5) }],
         centre: random.point(0.3),
         lift: undefined,
+        jets: [],
+        strikes: [],
     };
 }

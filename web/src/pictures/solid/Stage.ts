@@ -3,47 +3,50 @@ import {
     Group,
     HemisphereLight,
     PerspectiveCamera,
+    Plane,
+    Raycaster,
     Scene as Space,
     Spherical,
+    Vector2,
     Vector3,
     WebGLRenderer,
 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import { Labels, LETTER, type Box, type Label } from '../../core/labels';
-import { bareName } from '../../core/mounts';
-import { groupOf, named } from '../../core/rigLabels';
 import { placed, rendered, UNTURNED, type At, type Turn } from '../../core/pose';
-import { placeOf, type Scene } from '../../core/scene';
-import { xyz, type Outlook } from '../../core/solid';
+import { fromXyz, xyz, type Outlook } from '../../core/solid';
 import { plus, point, type Point } from '../../core/space';
-import { bitmapOf } from '../save';
-import { about, build, extentOf, free, ground, type Colour, type Extent } from './build';
+import { pointed, type Seen, type Thing } from '../../core/things';
+import type { Exhibit, Overlay } from './exhibit';
+import { Names } from './Names';
+import { about, free, vector, type Colour, type Extent } from './shapes';
 
 /** A turn by arrow key. */
 const TURN = (10 * Math.PI) / 180;
 const NEAR_POLE = 0.02;
-const PICK_FROM = 26;
 
 export interface Chosen {
     selected: string | undefined;
     marked: readonly string[];
 }
 
-/** A rig in space on one canvas. Draws when something has changed, and never else. */
+/** An exhibit in space on one canvas. Draws when something has changed, and never else. */
 export class Stage {
     private readonly renderer: WebGLRenderer;
-    private readonly camera = new PerspectiveCamera(35, 1, 0.01, 100);
+    private readonly camera = new PerspectiveCamera(35, 1, 0.01, 200);
     private readonly space = new Space();
     private readonly controls: OrbitControls;
     private readonly resized: ResizeObserver;
+    private readonly names: Names;
     /** Stands where the rig stands; the ground does not go along. */
     private readonly posed = new Group();
     private built = new Group();
-    private ground = new Group();
+    private world = new Group();
+    private over = new Group();
     private rings = new Group();
+    private overlay: Overlay | undefined;
     private frame = 0;
+    private frames = 0;
     private extent: Extent | undefined;
-    private placed: Label[] = [];
 
     /**
      * @param labels where names are written, over the canvas
@@ -51,9 +54,9 @@ export class Stage {
      */
     constructor(
         private readonly canvas: HTMLCanvasElement,
-        private readonly labels: HTMLElement,
+        labels: HTMLElement,
         private readonly colour: Colour,
-        private scene: Scene,
+        private exhibit: Exhibit,
         private chosen: Chosen,
     ) {
         const context = canvas.getContext('webgl2', { antialias: true, alpha: false });
@@ -62,6 +65,7 @@ export class Stage {
         }
         this.renderer = new WebGLRenderer({ canvas, context, antialias: true, alpha: false });
         this.renderer.setPixelRatio(Math.min(2, devicePixelRatio));
+        this.names = new Names(canvas, labels, colour);
         const sun = new DirectionalLight('#ffffff', 1.6);
         sun.position.set(1, 2, 2);
         this.space.add(new HemisphereLight('#ffffff', '#8a8578', 2), sun, this.posed);
@@ -73,14 +77,23 @@ export class Stage {
         canvas.addEventListener('webglcontextrestored', this.paint);
         this.resized = new ResizeObserver(this.size);
         this.resized.observe(canvas);
-        this.show(scene);
+        this.show(exhibit);
         this.size();
     }
 
-    /** Another state of the rig; whoever looks stays where they are. */
-    show(scene: Scene): void {
-        this.scene = scene;
+    /** Another exhibit, or another state of it; whoever looks stays where they are. */
+    show(exhibit: Exhibit): void {
+        this.exhibit = exhibit;
         this.paint();
+    }
+
+    /** What lies over the exhibit, in place of what lay there. */
+    lay(overlay: Overlay | undefined): void {
+        this.overlay = overlay;
+        free(this.over);
+        this.over = overlay?.build(this.colour) ?? new Group();
+        this.posed.add(this.over);
+        this.need();
     }
 
     choose(chosen: Chosen): void {
@@ -91,26 +104,33 @@ export class Stage {
     /** Draws everything anew: the rig has changed, or the colours of the page. */
     readonly paint = (): void => {
         free(this.built);
-        const extent = extentOf(this.scene);
-        this.built = build(this.scene, extent, this.colour);
+        free(this.world);
+        this.built = this.exhibit.rig(this.colour);
+        this.world = this.exhibit.world(this.colour);
         this.posed.add(this.built);
-        free(this.ground);
-        this.ground = ground(extent, this.colour);
-        this.space.add(this.ground);
+        this.space.add(this.world);
         this.renderer.setClearColor(this.colour('--sheet'));
         if (!this.extent) {
-            this.extent = extent;
+            this.extent = this.exhibit.extent;
             this.look(point(-0.8, 0.7, 0.5));
         }
+        this.lay(this.overlay);
         this.mark();
     };
+
+    /** Looks at an exhibit of another size from where one looked before. */
+    fit(): void {
+        this.extent = this.exhibit.extent;
+        const way = this.camera.position.clone().sub(this.controls.target);
+        this.look(fromXyz([way.x, way.y, way.z]));
+    }
 
     /**
      * Where the rig is, from where it is drawn: how far it has gone, m, forward, right and down, and
      * how it is turned about the origin of its drawing. Whoever looks goes along; the ground stays.
      */
     pose(at: At, turn: Turn = UNTURNED): void {
-        const to = new Vector3(...xyz(placed(at)));
+        const to = vector(placed(at));
         const way = to.clone().sub(this.posed.position);
         this.posed.position.copy(to);
         this.posed.quaternion.set(...rendered(turn)).normalize();
@@ -126,6 +146,11 @@ export class Stage {
         this.controls.enableZoom = may;
     }
 
+    /** Whether the pointer turns the exhibit: not while it holds a part. */
+    turns(may: boolean): void {
+        this.controls.enabled = may;
+    }
+
     look(from: Outlook['from']): void {
         if (!this.extent) {
             return;
@@ -134,8 +159,8 @@ export class Stage {
         const away = (1.04 * reach) / Math.sin((this.camera.fov * Math.PI) / 360);
         const far =
             away / Math.min(1, this.camera.aspect) / Math.hypot(from.forward, from.right, from.up);
-        this.camera.position.set(...xyz(plus(middle, from, far))).add(this.posed.position);
-        this.controls.target.set(...xyz(middle)).add(this.posed.position);
+        this.camera.position.copy(vector(plus(middle, from, far))).add(this.posed.position);
+        this.controls.target.copy(vector(middle)).add(this.posed.position);
         this.controls.update();
         this.need();
     }
@@ -173,53 +198,41 @@ export class Stage {
         return true;
     }
 
-    /** The part nearest to a point of the canvas, if one is near. */
-    pick(x: number, y: number): string | undefined {
-        let best: string | undefined;
-        let least = PICK_FROM;
-        for (const { id, at } of [...this.scene.fans, ...this.scene.parts]) {
-            const [px, py] = this.project(at);
-            const far = Math.hypot(px - x, py - y);
-            if (far < least) {
-                least = far;
-                best = id;
-            }
-        }
-        return best;
+    /** What is meant by a point of the canvas, if something is. */
+    pick(x: number, y: number): Thing | undefined {
+        return pointed(this.exhibit.things, this.see, x, y);
+    }
+
+    /** Towards whoever looks, in the axes of the rig as it is drawn. */
+    outlook(): Point {
+        const { x, y, z } = this.camera.position.clone().sub(this.controls.target).normalize();
+        return fromXyz([x, y, z]);
+    }
+
+    /** Where the pointer meets the plane through a place, square to a direction. */
+    onPlane(x: number, y: number, through: Point, square: Point): Point | undefined {
+        const { clientWidth, clientHeight } = this.canvas;
+        const ray = new Raycaster();
+        const spot = new Vector2((2 * x) / clientWidth - 1, 1 - (2 * y) / clientHeight);
+        ray.setFromCamera(spot, this.camera);
+        const plane = new Plane().setFromNormalAndCoplanarPoint(vector(square), vector(through));
+        const met = ray.ray.intersectPlane(plane, new Vector3());
+        return met ? fromXyz([met.x, met.y, met.z]) : undefined;
     }
 
     /** What is seen, with the names, as a bitmap. */
     async bitmap(): Promise<Blob> {
         this.draw();
-        const copy = document.createElement('canvas');
-        copy.width = this.canvas.width;
-        copy.height = this.canvas.height;
-        const pen = copy.getContext('2d');
-        if (!pen) {
-            throw new Error('this browser paints no bitmap');
-        }
-        pen.drawImage(this.canvas, 0, 0);
-        const ratio = this.canvas.width / this.canvas.clientWidth;
-        pen.scale(ratio, ratio);
-        pen.font = `bold ${LETTER}px sans-serif`;
-        pen.textAlign = 'center';
-        pen.lineWidth = 3;
-        for (const label of this.placed) {
-            pen.strokeStyle = this.colour('--sheet');
-            pen.strokeText(label.words, label.x, label.y);
-            pen.fillStyle = this.colour('--ink');
-            pen.fillText(label.words, label.x, label.y);
-        }
-        return bitmapOf(copy);
+        return this.names.bitmap();
     }
 
     dispose(): void {
         cancelAnimationFrame(this.frame);
         this.resized.disconnect();
         this.controls.dispose();
-        free(this.built);
-        free(this.ground);
-        free(this.rings);
+        for (const group of [this.built, this.world, this.over, this.rings]) {
+            free(group);
+        }
         this.renderer.dispose();
     }
 
@@ -242,14 +255,17 @@ export class Stage {
         }
     };
 
+    private thing(id: string): Thing | undefined {
+        return this.exhibit.things.find(thing => thing.id === id);
+    }
+
     private mark(): void {
         free(this.rings);
         this.rings = new Group();
         const add = (part: string, token: string, broken: boolean): void => {
-            const at = placeOf(this.scene, part);
-            if (at) {
-                const tip = this.scene.fans.find(fan => fan.id === part)?.tipM ?? 0.08;
-                this.rings.add(about(at, 0.68 * tip, this.colour(token), broken));
+            const thing = this.thing(part);
+            if (thing) {
+                this.rings.add(about(thing, this.colour(token), broken));
             }
         };
         this.chosen.marked.forEach(part => {
@@ -268,53 +284,30 @@ export class Stage {
             ring.quaternion.copy(facing);
         }
         this.renderer.render(this.space, this.camera);
-        this.name();
-    }
-
-    private project(p: Point): [number, number] {
-        const at = new Vector3(...xyz(p)).applyMatrix4(this.posed.matrixWorld).project(this.camera);
-        return [
-            ((at.x + 1) / 2) * this.canvas.clientWidth,
-            ((1 - at.y) / 2) * this.canvas.clientHeight,
-        ];
-    }
-
-    /** Names of groups, none over another; the selected part by its own. */
-    private name(): void {
-        const labels = new Labels(this.canvas.clientWidth, this.canvas.clientHeight);
         const { selected } = this.chosen;
-        const groups = new Map<string, Box[]>();
-        const parts = [
-            ...this.scene.fans,
-            ...this.scene.parts.filter(each => each.kind === 'pack'),
-        ];
-        for (const { id, at } of parts) {
-            const name = id === selected ? id : groupOf(id);
-            const [x, y] = this.project(at);
-            const box = { left: x - 12, top: y - 12, right: x + 12, bottom: y + 12 };
-            groups.set(name, [...(groups.get(name) ?? []), box]);
+        const chosen = selected === undefined ? undefined : this.thing(selected);
+        this.names.write(chosen, [...(this.overlay?.names ?? []), ...this.exhibit.names], this.see);
+        if (chosen) {
+            const { x, y } = this.see(chosen.from);
+            this.canvas.dataset['chosenAt'] = `${x.toFixed(1)} ${y.toFixed(1)}`;
         }
-        this.placed = [];
-        for (const [name, boxes] of groups) {
-            const found = labels.beside(named(boxes), bareName(name));
-            if (found) {
-                this.placed.push(found);
-            }
-        }
-        write(this.labels, this.placed);
+        // So that it can be seen that nothing is drawn while nothing changes, and how much it takes.
+        this.canvas.dataset['frames'] = String(++this.frames);
+        this.canvas.dataset['calls'] = String(this.renderer.info.render.calls);
     }
-}
 
-/** Keeps as many elements as there are labels; places them from script, as the policy allows. */
-function write(home: HTMLElement, labels: readonly Label[]): void {
-    while (home.childElementCount > labels.length) {
-        home.lastElementChild?.remove();
-    }
-    labels.forEach((label, k) => {
-        const element = home.children[k] ?? home.appendChild(document.createElement('span'));
-        element.textContent = label.words;
-        if (element instanceof HTMLElement) {
-            element.style.transform = `translate(${label.box.left}px, ${label.box.top}px)`;
-        }
-    });
+    private readonly see = (p: Point): Seen => {
+        const at = new Vector3(...xyz(p)).applyMatrix4(this.posed.matrixWorld);
+        const { clientWidth, clientHeight } = this.canvas;
+        const depth = -at.clone().applyMatrix4(this.camera.matrixWorldInverse).z;
+        const perM =
+            clientHeight / 2 / Math.tan((this.camera.fov * Math.PI) / 360) / Math.max(depth, 1e-3);
+        at.project(this.camera);
+        return {
+            x: ((at.x + 1) / 2) * clientWidth,
+            y: ((1 - at.y) / 2) * clientHeight,
+            depth,
+            perM,
+        };
+    };
 }

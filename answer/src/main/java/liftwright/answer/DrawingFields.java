@@ -9,6 +9,9 @@ final class DrawingFields {
     private static final String PLACES = "RigDrawingTest.placesAreThoseOfTheFile";
     private static final String LIMBS = "RigDrawingTest.limbsJoinAndHoldTheirCentres";
     private static final String LINE = "RigDrawingTest.theLineOfLiftLeavesNoMomentAcrossIt";
+    private static final String JETS = "JetLayersTest.jetsAreAsWideAsThreeQuartersOfTheirMomentum";
+    private static final String STRUCK = "JetLayersTest.strikesAreThoseOfTheLedger";
+    private static final String HELD = "HoldSpaceTest.whatHoldsStandsWhereItWasDeclared";
     private static final String STATICS = "statics";
 
     private static Field place(String id, String label, String meaning) {
@@ -36,6 +39,23 @@ final class DrawingFields {
     private static Field push(String id, String label, String meaning) {
         return new Field(
                 id, label, Measure.RATIO, meaning, "unit vector of the force", STATICS, PLACES);
+    }
+
+    private static Field jet(
+            String id, String label, Measure measure, String meaning, String formula) {
+        return new Field(
+                id, label, measure, meaning, formula, "turbulent free jets, from memory", JETS);
+    }
+
+    private static Field held(String id, String label, String meaning) {
+        return new Field(
+                id,
+                label,
+                Measure.LENGTH,
+                meaning,
+                "as declared, from the ground below the anchor or the middle of the stand",
+                "the rig file",
+                HELD);
     }
 
     static final List<Field> ROWS =
@@ -102,7 +122,85 @@ final class DrawingFields {
                             "Sum of all thrusts when lift is weight, along its own direction.",
                             "length of the sum of the thrusts",
                             STATICS,
-                            LINE));
+                            LINE),
+                    new Field(
+                            "jet-exit-diameter",
+                            "exit",
+                            Measure.SMALL_LENGTH,
+                            "Diameter of a round exit of the fan's exit area.",
+                            "2 √(A/π)",
+                            "the rig file",
+                            JETS),
+                    jet(
+                            "jet-core-length",
+                            "core",
+                            Measure.LENGTH,
+                            "How far the jet's axis is as fast as its exit.",
+                            "6.1 D"),
+                    jet(
+                            "jet-core-diameter",
+                            "width at the core's end",
+                            Measure.SMALL_LENGTH,
+                            "Width there of what is faster than half of the axis: three quarters of the momentum.",
+                            "2 · 0.096 x"),
+                    jet(
+                            "jet-drawn-length",
+                            "drawn for",
+                            Measure.LENGTH,
+                            "How far the jet is drawn: to half of its speed at the exit, or to the ground under the wearer.",
+                            "2 cores, 2.5 m at most"),
+                    jet(
+                            "jet-drawn-diameter",
+                            "width there",
+                            Measure.SMALL_LENGTH,
+                            "Width of the same at the end of what is drawn.",
+                            "2 · 0.096 x; within the core straight from the exit's"),
+                    new Field(
+                            "jet-struck",
+                            "strikes",
+                            Measure.COUNT,
+                            "One thing of the rig itself that the jet meets.",
+                            "named",
+                            "the rig file",
+                            STRUCK),
+                    new Field(
+                            "jet-momentum-share",
+                            "of the thrust",
+                            Measure.PERCENT,
+                            "How much of the jet's momentum pushes it.",
+                            "momentum met times half a drag coefficient (limb 1.2, box 2.0)",
+                            "free jet superposed in momentum; coefficients from memory",
+                            STRUCK),
+                    new Field(
+                            "hold-shape",
+                            "kind",
+                            Measure.COUNT,
+                            "Kind of thing about a held rig. What reaches around is told by one end of its radius.",
+                            "as declared",
+                            "the rig file",
+                            HELD),
+                    new Field(
+                            "hold-label",
+                            "what",
+                            Measure.COUNT,
+                            "What it is called.",
+                            "as declared",
+                            "the rig file",
+                            HELD),
+                    held("hold-forward", "forward", "First end or corner, in front of the middle."),
+                    held("hold-right", "right", "The same, to the right of the middle."),
+                    held("hold-up", "up", "The same, above the ground."),
+                    held("hold-end-forward", "end forward", "Other end or corner, in front."),
+                    held("hold-end-right", "end right", "The same, to the right."),
+                    held("hold-end-up", "end up", "The same, above the ground."),
+                    direction("pull-forward", "pull forward", "Forward share of a load's direction."),
+                    direction("pull-right", "pull right", "Share to the right of the same."),
+                    direction("pull-up", "pull up", "Upward share of the same."));
+
+    private static Field direction(String id, String label, String meaning) {
+        return new Field(
+                id, label, Measure.RATIO, meaning, "unit vector of the force", STATICS, HELD);
+    }
 
     private DrawingFields() {}
 }

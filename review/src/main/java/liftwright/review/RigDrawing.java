@@ -36,6 +36,7 @@ final class RigDrawing {
         if (point.ledger().force().length() > 0) {
             layers.add(lift(point));
         }
+        layers.addAll(JetLayers.of(rig, point, limbs));
         return new Section.Drawing("rig-drawn", "The rig at lift-off", layers);
     }
 

@@ -1,0 +1,119 @@
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import type { AnswerDocument, Drawing } from '../../src/core/wire';
+import { CommandLine, numbersAgainst } from '../checks/numbers';
+import { axeFindings } from '../checks/axe';
+import { inBay } from '../harness/bay';
+import { Hand } from '../harness/hand';
+import { shoot } from '../harness/shots';
+
+async function inSpace(page: Page): Promise<{ hand: Hand; figure: Locator; canvas: Locator }> {
+    const hand = new Hand(page);
+    await hand.open('balance');
+    await hand.answered();
+    await hand.press('Turn the rig in 3D');
+    const figure = hand.sheet.locator('figure.solid');
+    const canvas = figure.locator('canvas');
+    await canvas.waitFor();
+    await canvas.scrollIntoViewIfNeeded();
+    await expect.poll(() => canvas.getAttribute('data-frames')).not.toBeNull();
+    return { hand, figure, canvas };
+}
+
+/** Where the chosen thing is on the page. */
+async function chosenAt(canvas: Locator): Promise<{ x: number; y: number }> {
+    await canvas.page().waitForTimeout(200);
+    const [x = 0, y = 0] = ((await canvas.getAttribute('data-chosen-at')) ?? '')
+        .split(' ')
+        .map(Number);
+    const box = await canvas.boundingBox();
+    return { x: x + (box?.x ?? 0), y: y + (box?.y ?? 0) };
+}
+
+test('in space, by pointer: still at rest, picked, measured, dragged and undone', () =>
+    inBay(
+        'mudlark',
+        async ({ folder, visit: { page } }) => {
+            const { hand, figure, canvas } = await inSpace(page);
+            await page.waitForTimeout(600);
+            const frames = await canvas.getAttribute('data-frames');
+            await shoot(page, 'solid-jets');
+            await page.waitForTimeout(800);
+            expect(await canvas.getAttribute('data-frames'), 'drawn at rest').toBe(frames);
+            expect(Number(await canvas.getAttribute('data-calls'))).toBeLessThan(60);
+
+            const thing = figure.getByRole('combobox', { name: 'thing' });
+            await thing.selectOption('left.1');
+            const spot = await chosenAt(canvas);
+            await thing.selectOption('right.2');
+            await page.mouse.click(spot.x, spot.y);
+            expect(await figure.locator('.part-words').textContent()).toContain('left.1');
+
+            await figure.getByLabel('measure', { exact: true }).check();
+            await figure.getByLabel('from', { exact: true }).selectOption('left.1');
+            await figure.getByLabel('to', { exact: true }).selectOption('right.1');
+            const told = figure.locator('.measure output');
+            const line = await CommandLine.of(folder.path, 'balance');
+            const fans = (line.documents as AnswerDocument[])
+                .flatMap(document => document.answer.sections)
+                .filter((each): each is Drawing => each.kind === 'drawing')
+                .flatMap(each => each.layers)
+                .filter(layer => layer.id === 'drawn-fans')
+                .flatMap(layer => layer.rows);
+            const at = (part: string): number[] =>
+                fans
+                    .filter(row => row[0]?.text === part)
+                    .flatMap(row => [2, 3, 4].map(k => row[k]?.si ?? 0));
+            const [a, b] = [at('left.1'), at('right.1')];
+            const far = Math.hypot(...a.map((value, k) => value - (b[k] ?? 0)));
+            expect(Number(await told.getAttribute('data-m'))).toBeCloseTo(far, 9);
+            expect(await told.textContent()).toContain(`${(far * 1000).toFixed(0)} mm`);
+            await shoot(page, 'solid-measured');
+            await figure.getByLabel('measure', { exact: true }).uncheck();
+            const numbers = await numbersAgainst(page, line);
+            expect(numbers.strange).toEqual([]);
+
+            await figure.getByRole('button', { name: 'from above' }).click();
+            const from = await chosenAt(canvas);
+            await page.mouse.move(from.x, from.y);
+            await page.mouse.down();
+            await page.mouse.move(from.x + 30, from.y - 20, { steps: 6 });
+            await shoot(page, 'solid-dragging');
+            await page.mouse.up();
+            await hand.changed();
+            const before = folder.read('rig.yaml');
+            await hand.save();
+            expect(folder.read('rig.yaml')).not.toBe(before);
+            await hand.press(/^Undo/);
+            await hand.save();
+            expect(folder.read('rig.yaml')).toBe(before);
+        },
+        { width: 1280, height: 900 },
+    ));
+
+test('in space, by keyboard alone: views, from thing to thing, moved and put back', () =>
+    inBay('sandpiper', async ({ folder, visit: { page } }) => {
+        const { hand, figure, canvas } = await inSpace(page);
+        const unsaved = page.getByText('not saved to the file yet');
+        await canvas.focus();
+        const corner = await canvas.screenshot();
+        await page.keyboard.press('2');
+        await page.waitForTimeout(300);
+        expect((await canvas.screenshot()).equals(corner)).toBe(false);
+        await page.keyboard.press('PageDown');
+        expect(await figure.locator('.part-words').textContent()).toContain('fan');
+        await page.keyboard.press('6');
+        await page.keyboard.press('m');
+        await page.keyboard.press('ArrowUp');
+        await page.keyboard.press('ArrowUp');
+        await expect.poll(() => figure.locator('.picture-told').textContent()).toContain(':');
+        await page.keyboard.press('Escape');
+        await page.waitForTimeout(400);
+        expect(await unsaved.count()).toBe(0);
+        await page.keyboard.press('m');
+        await page.keyboard.press('ArrowUp');
+        await page.keyboard.press('Enter');
+        await hand.changed();
+        expect(folder.read('rig.yaml')).toBeTruthy();
+        expect(await axeFindings(page)).toEqual([]);
+    }));
