@@ -43,6 +43,7 @@ test('in space, by pointer: still at rest, picked, measured, dragged and undone'
             expect(Number(await canvas.getAttribute('data-calls'))).toBeLessThan(60);
 
             const thing = figure.getByRole('combobox', { name: 'thing' });
+            await figure.getByRole('button', { name: 'from its left side' }).click();
             await thing.selectOption('left.1');
             const spot = await chosenAt(canvas);
             await thing.selectOption('right.2');

@@ -192,15 +192,7 @@ final class DrawingFields {
                     held("hold-up", "up", "The same, above the ground."),
                     held("hold-end-forward", "end forward", "Other end or corner, in front."),
                     held("hold-end-right", "end right", "The same, to the right."),
-                    held("hold-end-up", "end up", "The same, above the ground."),
-                    direction("pull-forward", "pull forward", "Forward share of a load's direction."),
-                    direction("pull-right", "pull right", "Share to the right of the same."),
-                    direction("pull-up", "pull up", "Upward share of the same."));
-
-    private static Field direction(String id, String label, String meaning) {
-        return new Field(
-                id, label, Measure.RATIO, meaning, "unit vector of the force", STATICS, HELD);
-    }
+                    held("hold-end-up", "end up", "The same, above the ground."));
 
     private DrawingFields() {}
 }

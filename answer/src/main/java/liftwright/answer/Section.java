@@ -397,8 +397,10 @@ public sealed interface Section {
      *
      * @param shapes what is drawn; later ones lie above earlier ones
      * @param loads arrows
+     * @param space the same in space, as tables for whoever draws it so; may be empty
      */
-    record Elevation(String id, String title, List<Shape> shapes, List<Load> loads)
+    record Elevation(
+            String id, String title, List<Shape> shapes, List<Load> loads, List<Table> space)
             implements Section {
 
         /** Field of the axis across. */
@@ -410,6 +412,12 @@ public sealed interface Section {
         public Elevation {
             shapes = List.copyOf(shapes);
             loads = List.copyOf(loads);
+            space = List.copyOf(space);
+        }
+
+        /** From the side alone. */
+        public Elevation(String id, String title, List<Shape> shapes, List<Load> loads) {
+            this(id, title, shapes, loads, List.of());
         }
 
         /** The same as tables, of what pulls and of what is drawn, for whoever has no picture. */

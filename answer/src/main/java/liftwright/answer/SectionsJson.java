@@ -115,6 +115,9 @@ final class SectionsJson {
         axis("y", Section.Elevation.UP);
         json.each("shapes", elevation.shapes(), shape -> json.object(() -> shape(shape)));
         json.each("loads", elevation.loads(), load -> json.object(() -> load(load)));
+        if (!elevation.space().isEmpty()) {
+            json.each("space", elevation.space(), table -> json.object(() -> table(table)));
+        }
         for (Section.Table table : elevation.tables()) {
             table.columns().forEach(field -> values.occurs(field, 0));
         }

@@ -28,7 +28,6 @@ import liftwright.review.remedy.Candidates;
 import liftwright.review.restraint.FallTable;
 import liftwright.review.restraint.HoldFindings;
 import liftwright.review.restraint.HoldPicture;
-import liftwright.review.restraint.HoldSpace;
 import liftwright.review.restraint.HoldTables;
 import liftwright.review.restraint.HoldWords;
 import liftwright.review.restraint.NothingHeld;
@@ -143,7 +142,6 @@ public final class RestraintQuestion implements Staged {
                             .map(on -> FallTable.of(on, plant.siteDensityKgpm3(nominal())))
                             .ifPresent(sections::add);
                     sections.addAll(HoldPicture.of(rig, found));
-                    sections.addAll(HoldSpace.of(rig, found));
                 });
         sections.addAll(people(stage));
         return Optional.of(new RestraintAnswer(verdict, findings, sections, evidence));

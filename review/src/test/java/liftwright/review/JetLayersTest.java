@@ -85,9 +85,7 @@ class JetLayersTest {
             assertThat(coreM / exitM).isCloseTo(6.1, within(1e-9));
             assertThat(shareWithin(si(jet.get(3)) / 2, coreM)).isCloseTo(0.75, within(0.003));
             double longM = si(jet.get(4));
-            Vec3 end =
-                    drawn.at(k)
-                            .plus(drawn.point.ledger().fans().get(k).actual().times(-longM));
+            Vec3 end = drawn.at(k).plus(drawn.point.ledger().fans().get(k).actual().times(-longM));
             assertThat(end.z()).isLessThanOrEqualTo(floor + 1e-9);
             assertThat(longM).isPositive().isLessThanOrEqualTo(Math.min(2.5, 2 * coreM) + 1e-12);
             if (longM > coreM) {

@@ -62,7 +62,9 @@ public final class HoldPicture {
                             picture.mats();
                             picture.scale(HoldPicture::isUnderWearer);
                             return picture.section(
-                                    "restraint-elevation", "On the tether, from its right side");
+                                    "restraint-elevation",
+                                    "On the tether, from its right side",
+                                    HoldSpace.tether(rig, held, on));
                         });
     }
 
@@ -82,7 +84,8 @@ public final class HoldPicture {
                                                             held.tether().isPresent()
                                                                     ? "stand-elevation"
                                                                     : "restraint-elevation",
-                                                            "On the stand, from its right side");
+                                                            "On the stand, from its right side",
+                                                            HoldSpace.stand(rig, held, stand, on));
                                                 }));
     }
 
@@ -90,9 +93,9 @@ public final class HoldPicture {
         return under == Restraint.Under.WEARER;
     }
 
-    private Section.Elevation section(String id, String title) {
+    private Section.Elevation section(String id, String title, Section.Table space) {
         around();
-        return new Section.Elevation(id, title, shapes, loads);
+        return new Section.Elevation(id, title, shapes, loads, List.of(space));
     }
 
     private void stand(HoldingStand stand, Held.OnStand on) {

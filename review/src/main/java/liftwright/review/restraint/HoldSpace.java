@@ -3,7 +3,6 @@ package liftwright.review.restraint;
 import java.util.ArrayList;
 import java.util.List;
 import liftwright.answer.Section;
-import liftwright.answer.Section.Elevation.Load;
 import liftwright.answer.Value;
 import liftwright.plant.hold.FanAlone;
 import liftwright.plant.hold.Footprint;
@@ -22,7 +21,7 @@ import liftwright.rig.Vec3;
  * around by one radius, and how the rig stands in it, by three points. Forward, right and up from
  * the ground below the anchor, or under the middle of the stand.
  */
-public final class HoldSpace {
+final class HoldSpace {
 
     private static final double BASE_M = 0.08;
     private static final double SCALE_M = 0.05;
@@ -37,17 +36,6 @@ public final class HoldSpace {
                     "hold-end-forward",
                     "hold-end-right",
                     "hold-end-up");
-    private static final List<String> LOADS =
-            List.of(
-                    "hold-label",
-                    "hold-forward",
-                    "hold-right",
-                    "hold-up",
-                    "pull-forward",
-                    "pull-right",
-                    "pull-up",
-                    "hold-force");
-
     private final Rig rig;
     private final List<List<Value>> rows = new ArrayList<>();
 
@@ -58,68 +46,22 @@ public final class HoldSpace {
     /** Forward, right, up; m. */
     private record Spot(double forwardM, double rightM, double upM) {}
 
-    /** Two tables of each that is declared: what stands there, and what pulls. */
-    public static List<Section.Table> of(Rig rig, Held held) {
-        List<Section.Table> tables = new ArrayList<>();
-        held.tether()
-                .ifPresent(
-                        on -> {
-                            var space = new HoldSpace(rig);
-                            space.tether(on, held);
-                            tables.add(space.table("tether-space", "On the tether, in space"));
-                            HoldPicture.tether(rig, held)
-                                    .map(seen -> loads("tether-pulls", seen.loads()))
-                                    .ifPresent(tables::add);
-                        });
-        held.stand()
-                .ifPresent(
-                        on ->
-                                rig.restraint()
-                                        .stand()
-                                        .ifPresent(
-                                                stand -> {
-                                                    var space = new HoldSpace(rig);
-                                                    space.stand(stand, on, held);
-                                                    tables.add(
-                                                            space.table(
-                                                                    "stand-space",
-                                                                    "On the stand, in space"));
-                                                    HoldPicture.stand(rig, held)
-                                                            .map(
-                                                                    seen ->
-                                                                            loads(
-                                                                                    "stand-pulls",
-                                                                                    seen.loads()))
-                                                            .ifPresent(tables::add);
-                                                }));
-        return tables;
+    static Section.Table tether(Rig rig, Held held, Held.OnTether on) {
+        var space = new HoldSpace(rig);
+        space.tether(on, held);
+        return space.table("tether-space", "On the tether, in space");
+    }
+
+    static Section.Table stand(Rig rig, Held held, HoldingStand stand, Held.OnStand on) {
+        var space = new HoldSpace(rig);
+        space.stand(stand, on, held);
+        return space.table("stand-space", "On the stand, in space");
     }
 
     private Section.Table table(String id, String title) {
         double keepOutM = rig.limits().si(LimitName.KEEP_OUT);
         row("keep out", "nobody within", new Spot(0, 0, 0), new Spot(keepOutM, 0, 0));
         return new Section.Table(id, title, COLUMNS, rows);
-    }
-
-    /** They act in the upright plane through the middle, from back to front. */
-    private static Section.Table loads(String id, List<Load> loads) {
-        List<List<Value>> rows = new ArrayList<>();
-        for (Load load : loads) {
-            double size = Math.hypot(load.acrossN(), load.upN());
-            double forward = size > 0 ? load.acrossN() / size : 0;
-            double up = size > 0 ? load.upN() / size : 0;
-            rows.add(
-                    List.of(
-                            Value.words("hold-label", load.label()),
-                            Value.of("hold-forward", load.at().acrossM()),
-                            Value.of("hold-right", 0),
-                            Value.of("hold-up", load.at().upM()),
-                            Value.of("pull-forward", forward),
-                            Value.of("pull-right", 0),
-                            Value.of("pull-up", up),
-                            load.value()));
-        }
-        return new Section.Table(id, "What pulls, in space", LOADS, rows);
     }
 
     private void tether(Held.OnTether on, Held held) {
