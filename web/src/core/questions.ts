@@ -45,7 +45,7 @@ export const FIRST: Record<Question, readonly string[]> = {
     balance: ['rig-drawn', 'turning', 'roll-ledger', 'pitch-ledger', 'yaw-ledger'],
     failures: ['failures', 'failure-cases', 'goes-next'],
     restraint: ['restraint-elevation', 'stand-elevation', 'stand-loads', 'tether-loads', 'heights'],
-    flight: ['flight-strips', 'loops', 'flight-events'],
+    flight: ['flight-strips', 'loops', 'losses-flown', 'flight-events'],
     trials: ['today'], // and the way of the cards
     learning: ['missing-lift', 'causes', 'next-tests', 'events'], // of the test that lies open; then its strips
 };

@@ -70,7 +70,38 @@ final class FlightFields {
                             "Current of the pack that gives most."),
                     flown("flight-energy", "energy", Measure.ENERGY, "Taken by all controllers."),
                     flown("flight-time", "time", Measure.TIME, "Since the start of the profile."),
-                    words("flight-event", "event", "What happened."));
+                    words("flight-event", "event", "What happened."),
+                    lost(
+                            "loss-called",
+                            "called",
+                            Measure.COUNT,
+                            "What the review of failures calls the loss at the declared values."),
+                    lost(
+                            "loss-came",
+                            "flown",
+                            Measure.COUNT,
+                            "What came of it in flight: recovered is height lost below the limit, tilt below 45°, drift below 3 m."),
+                    lost(
+                            "loss-agreement",
+                            "statics and flight",
+                            Measure.COUNT,
+                            "Whether the flight bears out what review calls it."),
+                    lost(
+                            "loss-reason",
+                            "why not",
+                            Measure.COUNT,
+                            "Why the flight does not bear it out."),
+                    lost(
+                            "loss-height",
+                            "height lost",
+                            Measure.LENGTH,
+                            "Greatest height below the point that was held."),
+                    lost("loss-tilt", "tilt", Measure.ANGLE, "Greatest tilt with the loss."),
+                    lost(
+                            "loss-drift",
+                            "drift",
+                            Measure.LENGTH,
+                            "Greatest level distance from the point that was held."));
 
     private FlightFields() {}
 
@@ -87,6 +118,17 @@ final class FlightFields {
 
     private static Field flown(String id, String label, Measure measure, String meaning) {
         return new Field(id, label, measure, meaning, STEPPED, "Newton and Euler", FLOWN);
+    }
+
+    private static Field lost(String id, String label, Measure measure, String meaning) {
+        return new Field(
+                id,
+                label,
+                measure,
+                meaning,
+                "held on full packs, let go, and the loss 2 s later; " + STEPPED,
+                "Newton and Euler",
+                "LossFlightsTest.whatReviewCallsBorneIsRecoveredAndWhatItCallsNotIsNot");
     }
 
     private static Field words(String id, String label, String meaning) {

@@ -165,7 +165,7 @@ final class FaultPanel {
         }
 
         private FaultFigures.Held computer(boolean whole) {
-            if (worker.loop() <= 0) {
+            if (worker.loop() <= NO_LOOP) {
                 return new FaultFigures.ByComputer(FaultFigures.Trim.NONE, FaultFigures.Trim.NONE);
             }
             FaultFigures.Trim held = whole || asked.yawHeld() ? trim(true) : FaultFigures.Trim.NONE;
@@ -219,6 +219,9 @@ final class FaultPanel {
                     Math.max(Math.abs(rate.x()), Math.abs(rate.y())), Math.abs(rate.z()));
         }
     }
+
+    /** A loop so weak is none: what rounding leaves of a 0. */
+    private static final double NO_LOOP = 1e-9;
 
     /** A rig that comes down keeps so much of the greatest lift that it can trim; from memory. */
     static final double COMING_SHARE = 0.9;

@@ -1,6 +1,7 @@
 package liftwright.flight.ask;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Checks;
@@ -11,6 +12,8 @@ import liftwright.answer.Verdict;
 import liftwright.flight.FlightAnswer;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
+import liftwright.flight.losses.LossFlights;
+import liftwright.flight.losses.LossTable;
 import liftwright.flight.pilot.Steered;
 import liftwright.flight.pilot.SteeredSections;
 import liftwright.flight.profile.Profile;
@@ -164,22 +167,32 @@ public final class FlightQuestion implements Staged {
         boolean whole = stage == Stage.WHOLE && number == 0;
         List<FlightOutcome> drawn = whole ? drawn(crew, work) : List.of();
         List<Evidence.Check> checks = whole ? checks(crew, first, work) : List.of();
+        Optional<LossTable> losses = whole ? Optional.of(losses(crew, work)) : Optional.empty();
         if (work.stopped()) {
             return Optional.empty();
         }
         List<FlightTables.Held> held = FlightTables.held(first, drawn, profile.limits());
         Evidence evidence = evidence(crew, drawn.size(), checks);
         Verdict verdict = FlightVerdict.flown(profile, first, drawn, number, whole);
+        List<Finding> findings = new ArrayList<>(FlightFindings.of(granted, first, held, drawn));
+        List<Section> sections = new ArrayList<>();
+        sections.add(FlightTables.limits(held, first));
+        sections.add(FlightTables.loops(granted));
+        sections.add(FlightStrips.of(first, drawn));
+        sections.add(FlightTables.events(first));
+        losses.ifPresent(
+                table -> {
+                    findings.addAll(table.findings());
+                    findings.sort(Comparator.comparing(Finding::severity));
+                    sections.add(table.section());
+                });
         return Optional.of(
-                answer(
-                        Checks.downgrade(verdict, evidence),
-                        FlightFindings.of(granted, first, held, drawn),
-                        List.of(
-                                FlightTables.limits(held, first),
-                                FlightTables.loops(granted),
-                                FlightStrips.of(first, drawn),
-                                FlightTables.events(first)),
-                        evidence));
+                answer(Checks.downgrade(verdict, evidence), findings, sections, evidence));
+    }
+
+    private LossTable losses(ComputerCrew crew, Work work) {
+        var flights = new LossFlights(plant, profile, settings.seed());
+        return new LossTable(flights.fly(crew, settings.threads(), work));
     }
 
     private Evidence evidence(ComputerCrew crew, int drawn, List<Evidence.Check> checks) {

@@ -122,9 +122,10 @@ final class CraftReading {
 
     /**
      * J dΩ/dt = (I − I₀)/K_v − Q near hover with d V kept: the mixer's duties follow the measured
-     * voltage, so that the supply's sag takes no part. A controller that cannot draw current back
-     * lets a rotor fall no faster than air and friction slow it: where that takes longer, it
-     * counts, over a fall of {@value #FALL} of the thrust.
+     * voltage, so that the supply's sag takes no part. Where a change of {@value #FALL} of the
+     * thrust takes longer, that counts: up, for what the current limit leaves above the air's
+     * torque; down, for air and friction alone where a controller cannot draw current back, else
+     * with its current limit beside them.
      */
     private Lifter.Rotor rotor(int f, double thrustN, double speed) {
         double kv = worker.coefficient(f, FanUnit.KV);
@@ -135,12 +136,16 @@ final class CraftReading {
         double small = rotorKgm2[f] / (back + friction + air);
         double still = worker.coefficient(f, FanUnit.NO_LOAD) / kv + friction * speed;
         double share = 2 + worker.coefficient(f, FanUnit.THRUST_DRIFT);
-        double fall = FALLEN * rotorKgm2[f] * speed / (share * (airNm + still));
+        double change = FALLEN * rotorKgm2[f] * speed / share;
+        double limitNm = worker.coefficient(f, FanUnit.CURRENT_LIMIT) / kv;
+        double spareNm = limitNm - airNm - still;
+        // A fan at its limit in a hover rises no more: what can be steered with it is told
+        // elsewhere.
+        double rise = spareNm > 0 ? change / spareNm : 0;
+        double fall = change / (airNm + still + (drawsBack(f) ? limitNm : 0));
+        double slow = Math.max(small, Math.max(rise, fall));
         return new Lifter.Rotor(
-                rotorKgm2[f],
-                speed,
-                (drawsBack(f) ? small : Math.max(small, fall)) + slewS(f, thrustN, speed),
-                share * thrustN / speed);
+                rotorKgm2[f], speed, slow + slewS(f, thrustN, speed), share * thrustN / speed);
     }
 
     /** What a controller's own ramp adds over the same fall, s. */

@@ -38,6 +38,10 @@ public final class Mixer {
     private final double[] least;
     private final double[] upper;
     private final boolean[] lost;
+
+    /** What a lost fan gives, whatever it is told, over its most. */
+    private final double[] stuck;
+
     private final double[] share;
     private final double[] next;
     private final int[] side;
@@ -60,6 +64,7 @@ public final class Mixer {
         least = new double[fans];
         upper = new double[fans];
         lost = new boolean[fans];
+        stuck = new double[fans];
         share = new double[fans];
         next = new double[fans];
         side = new int[fans];
@@ -84,6 +89,18 @@ public final class Mixer {
     public void lost(BitSet fans) {
         for (int f = 0; f < lost.length; f++) {
             lost[f] = fans.get(f) || !(most[f] > 0);
+            stuck[f] = 0;
+        }
+    }
+
+    /**
+     * A lost fan pushes on, whatever it is told: the others work around that.
+     *
+     * @param thrustN as its reported speed tells, N
+     */
+    public void pushesOn(int fan, double thrustN) {
+        if (lost[fan] && most[fan] > 0) {
+            stuck[fan] = thrustN / most[fan];
         }
     }
 
@@ -188,8 +205,8 @@ public final class Mixer {
                     for (int j = 0; j < ROWS; j++) {
                         gram[i * ROWS + j] += gives[at + i] * gives[at + j];
                     }
-                } else if (!lost[f]) {
-                    right[i] -= gives[at + i] * share[f];
+                } else {
+                    right[i] -= gives[at + i] * (lost[f] ? stuck[f] : share[f]);
                 }
             }
         }
@@ -265,7 +282,7 @@ public final class Mixer {
         for (int row = 0; row < ROWS; row++) {
             double sum = 0;
             for (int f = 0; f < share.length; f++) {
-                sum += lost[f] ? 0 : gives[f * ROWS + row] * share[f];
+                sum += gives[f * ROWS + row] * (lost[f] ? stuck[f] : share[f]);
             }
             got[row] = sum * scale[row];
         }

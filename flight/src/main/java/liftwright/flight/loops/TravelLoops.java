@@ -45,19 +45,22 @@ final class TravelLoops {
     private double upMps2;
     private double climbIntegral;
     private double ramp;
-    private boolean wasGrounded = true;
+    private boolean wasGrounded;
 
     TravelLoops(Gains gains) {
         this.gains = gains;
     }
 
-    /** Forgets what integrals hold: the rig stands with fans at idle. */
+    /**
+     * Forgets what integrals hold. A rig that stands begins with fans at idle, one that hangs or is
+     * held with its weight on them.
+     */
     void begin() {
         Arrays.fill(acrossIntegral, 0);
         climbIntegral = 0;
         followed = false;
         ramp = 0;
-        wasGrounded = true;
+        wasGrounded = false;
     }
 
     /**

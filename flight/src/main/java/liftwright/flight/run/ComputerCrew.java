@@ -73,6 +73,11 @@ public final class ComputerCrew implements Crew {
             }
 
             @Override
+            public void pushesOn(int fan, double thrustN) {
+                controller.mixer().pushesOn(fan, thrustN);
+            }
+
+            @Override
             public void steer(
                     double dtS,
                     double[] felt,

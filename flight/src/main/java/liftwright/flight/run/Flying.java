@@ -124,7 +124,7 @@ final class Flying {
             pilotage.land(timeS, x(), y(), heightM());
         }
         pilotage.go(timeS, watching.isFlying());
-        if (tick % rates.every() == 0) {
+        if (tick % rates.every() == 0 && !happenings.isSilent()) {
             command();
         }
         line.arrive(tick, duty);
@@ -162,6 +162,7 @@ final class Flying {
         for (int fan = 0; fan < fans; fan++) {
             fanV[fan] = drive.busV(fan);
         }
+        happenings.report(steersman);
         steersman.steer(
                 rates.every() * rates.tickS(),
                 felt,

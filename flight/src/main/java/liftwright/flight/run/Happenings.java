@@ -23,11 +23,14 @@ final class Happenings {
     private final Drive drive;
     private final List<FlightOutcome.Event> events;
     private final BitSet lost = new BitSet();
+    private final BitSet stuck = new BitSet();
+    private final BitSet known = new BitSet();
     private int next;
     private double tellS = Double.POSITIVE_INFINITY;
     private double nextS;
     private boolean zero;
     private boolean opened;
+    private boolean silent;
 
     /** Whether the throttle link asks for a landing. */
     boolean wantsLanding;
@@ -56,6 +59,11 @@ final class Happenings {
         return opened;
     }
 
+    /** Whether the computer has stopped: nobody tells the fans anything new. */
+    boolean isSilent() {
+        return silent;
+    }
+
     void go(double timeS, Steersman steersman, Lookout lookout) {
         while (next < faults.size() && faults.get(next).atS() <= timeS) {
             happen(timeS, faults.get(next++).fault(), lookout);
@@ -63,9 +71,17 @@ final class Happenings {
         if (tellS <= timeS) {
             tellS = Double.POSITIVE_INFINITY;
             steersman.lost(lost);
+            known.or(stuck);
         }
         press.ifPresent(told -> kill(timeS, told));
         nextS = soonest();
+    }
+
+    /** What stuck fans give, as the speeds tell that controllers report. */
+    void report(Steersman steersman) {
+        for (int fan = known.nextSetBit(0); fan >= 0; fan = known.nextSetBit(fan + 1)) {
+            steersman.pushesOn(fan, drive.thrustN(fan));
+        }
     }
 
     private void happen(double timeS, Fault fault, Lookout lookout) {
@@ -77,15 +93,17 @@ final class Happenings {
             }
             for (int fan : fault.effect().stuckDuty().keySet()) {
                 lost.set(fan);
+                stuck.set(fan);
             }
             tellS = timeS + KNOWN_AFTER_S;
         }
         if (fault.kind() == Fault.Kind.SENSOR && alone(fault.part().text())) {
             lookout.lose(fault.part().text());
         }
-        if (fault.kind() == Fault.Kind.LINK_LOST
-                && rig.control().linkLoss() == Control.LinkLoss.LOWER) {
-            wantsLanding = true;
+        silent |= fault.kind() == Fault.Kind.COMPUTER && rig.control().computers() == 1;
+        if (fault.kind() == Fault.Kind.LINK_LOST || fault.kind() == Fault.Kind.LINK_FROZEN) {
+            wantsLanding |= rig.control().linkLoss() == Control.LinkLoss.LOWER;
+            zero |= rig.control().linkLoss() == Control.LinkLoss.CUT;
         }
     }
 

@@ -10,8 +10,11 @@ public interface Steersman {
     /** Forgets what it held. */
     void begin();
 
-    /** Fans of which it is known from now on that they give nothing. */
+    /** Fans of which it is known from now on that they do not do what they are told. */
     void lost(BitSet fans);
+
+    /** Such a fan pushes all the same, as its reported speed tells, N. */
+    void pushesOn(int fan, double thrustN);
 
     /**
      * One step of the computer.

@@ -69,6 +69,12 @@ class FlightQuestionTest {
                 .as("%s", whole.evidence().checks())
                 .isTrue();
         assertThat(whole.verdict().outcome()).isEqualTo(Outcome.HOLDS);
+        assertThat(ids(whole)).contains("losses-flown");
+        assertThat(whole.findings())
+                .anyMatch(
+                        found ->
+                                found.code().equals("loss-flown-worse")
+                                        && found.sentence().toString().contains("swapped"));
     }
 
     /** The site's wind goes so fast across lightly loaded fans that their law ends. */

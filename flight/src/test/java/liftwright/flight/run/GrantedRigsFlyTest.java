@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.random.RandomGenerator;
 import liftwright.flight.Examples;
+import liftwright.flight.FlyingRigs;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
 import liftwright.flight.profile.Profile;
@@ -50,6 +51,34 @@ class GrantedRigsFlyTest {
         } catch (java.io.IOException e) {
             throw new java.io.UncheckedIOException(e);
         }
+    }
+
+    /** Rings and rows of four to twelve fans from a hand's width to a forearm's length. */
+    @Test
+    void soDoGrantedRigsOfAnyShape() {
+        int[] seen = {0, 0};
+        Seeded.check(
+                12,
+                random -> {
+                    Rig rig = FlyingRigs.draw(random);
+                    Plant plant = Plant.assembleHeated(rig);
+                    seen[0]++;
+                    if (!(new RigLoops(plant.balancing()).design()
+                            instanceof LoopDesign.Granted granted)) {
+                        return;
+                    }
+                    seen[1]++;
+                    Profile profile = Profile.usual();
+                    FlightOutcome flown =
+                            new FlightRun(plant, new ComputerCrew(rig, granted))
+                                    .fly(FlightCase.of(plant, profile, 1, 0));
+                    assertThat(flown.end())
+                            .as("%s", flown.events())
+                            .isEqualTo(FlightOutcome.End.LANDED);
+                    assertThat(flown.isWell(profile.limits())).as("%s", flown.figures()).isTrue();
+                });
+        // One case alone, as a failure asks for it again, may be a refused one.
+        assertThat(seen[1]).isGreaterThanOrEqualTo(seen[0] / 2);
     }
 
     @Test

@@ -76,6 +76,9 @@ final class PlainCrew implements Crew {
         }
 
         @Override
+        public void pushesOn(int fan, double thrustN) {}
+
+        @Override
         public void lost(BitSet lost) {
             for (int f = 0; f < fans; f++) {
                 dead[f] = lost.get(f);
