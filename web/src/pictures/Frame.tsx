@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
 import { csvOf } from '../core/csv';
 import type { Numbers } from '../core/numbers';
-import { saveCsv, savePng, saveSvg } from './save';
+import { saveCsv, saveGlb, savePng, saveSvg } from './save';
 import { TableView } from './TableView';
 
 interface FrameProps {
@@ -21,6 +21,8 @@ interface FrameProps {
     drawn?: ((frame: HTMLElement) => SVGSVGElement[]) | undefined;
     /** Something that is no vector picture, as a bitmap. */
     bitmap?: (() => Promise<Blob>) | undefined;
+    /** Something that stands in space, as a binary glTF file. */
+    model?: (() => Promise<Blob>) | undefined;
     children: ComponentChildren;
 }
 
@@ -30,7 +32,7 @@ function inline(frame: HTMLElement): SVGSVGElement[] {
 
 /** A picture with its title, the table that says the same one key away, and what saves it. */
 export function Frame(props: FrameProps) {
-    const { title, fileName, kind, tables, stale, bitmap, drawn = inline } = props;
+    const { title, fileName, kind, tables, stale, bitmap, model, drawn = inline } = props;
     const frame = useRef<HTMLElement>(null);
     const [asTable, setAsTable] = useState(false);
     const [failed, setFailed] = useState('');
@@ -116,6 +118,15 @@ export function Frame(props: FrameProps) {
                 >
                     CSV
                 </button>
+                {model && (
+                    <button
+                        type="button"
+                        aria-label={`save ${title} as glTF`}
+                        onClick={saving(() => saveGlb(fileName, model))}
+                    >
+                        glTF
+                    </button>
+                )}
                 {failed && <span role="alert">{failed}</span>}
             </div>
         </figure>

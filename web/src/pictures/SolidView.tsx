@@ -9,6 +9,7 @@ import type { RigProps } from './api';
 import { settled, STEP_M, useHand } from './dragging';
 import { Frame } from './Frame';
 import { rigExhibit } from './solid/exhibit';
+import { glbOf } from './solid/glb';
 import { ghostOverlay, measureOverlay, together } from './solid/ghost';
 import { Measure } from './solid/Measure';
 import { SpaceView } from './solid/SpaceView';
@@ -87,6 +88,7 @@ export default function SolidView(props: RigProps) {
             onShow={part => {
                 props.onShow(bareName(part));
             }}
+            model={() => glbOf(shown.jets ? scene : { ...scene, jets: [], strikes: [] }, fileName)}
             bitmap={() => stage.current?.bitmap() ?? Promise.reject(new Error('nothing is drawn'))}
         >
             <div class="rig-tools" role="group" aria-label="Show and move">

@@ -176,3 +176,8 @@ export async function savePng(
 export function saveCsv(name: string, csv: string): void {
     offered(`${name}.csv`, new Blob(['\ufeff', csv], { type: 'text/csv;charset=utf-8' }));
 }
+
+/** A model in space, as one binary file. */
+export async function saveGlb(name: string, model: () => Promise<Blob>): Promise<void> {
+    offered(`${name}.glb`, await model());
+}
