@@ -29,6 +29,7 @@ final class AllRoutes {
                                 .routes(),
                         new ProfileRoutes(onRecord).routes(),
                         new JobRoutes(bay, onRecord).routes(),
+                        new FlownRoute(bay, onRecord).routes(),
                         new CardRoutes(bay, onRecord).routes(),
                         new TestRoutes(bay, onRecord).routes(),
                         new ReadingRoutes(bay, onRecord).routes(),
