@@ -200,14 +200,14 @@ function valueOver(strip: Strip, values: readonly number[], time: number): numbe
 }
 
 /** A moment in words: "measured 23.1 to 23.4 N, expected 24.0 N (22.9 to 25.1 N)". */
-export function momentWords(moment: Moment, y: Axis): string {
+export function momentWords(moment: Moment, y: Axis, line = 'measured'): string {
     const say = (si: number): string => numeral(shownOn(y, si), y.step / 100);
     const unit = y.unit ? ` ${y.unit}` : '';
     const { measured, expected, band } = moment;
     const said: string[] = [];
     if (measured) {
         const [low, high] = measured;
-        said.push(`measured ${low === high ? say(low) : `${say(low)} to ${say(high)}`}${unit}`);
+        said.push(`${line} ${low === high ? say(low) : `${say(low)} to ${say(high)}`}${unit}`);
     }
     const ends = band ? ` (${say(band[0])} to ${say(band[1])}${unit})` : '';
     if (expected !== undefined) said.push(`expected ${say(expected)}${unit}${ends}`);

@@ -116,6 +116,8 @@ export interface Watched {
     /** Absent in a heartbeat. */
     revision?: string;
     saved?: boolean;
+    /** In a line of its own: all jobs of the folder, whenever one stands otherwise. */
+    jobs?: Job[];
 }
 export interface Completion {
     from: number;
@@ -220,6 +222,56 @@ export type Units = 'si' | 'us';
 //   not saved: a test keeps the rig that it was made with.
 export interface Profiles {
     profiles: string[];
+}
+
+// ---- work that takes minutes -----------------------------------------------------------------------
+
+// POST /api/jobs {} -> {jobs: Job[]}, the newest first. Every tab is told them down /api/watch too.
+// POST /api/jobbegin {rig, base, kind: 'flights', profile?, flights, seed} | {rig, base, kind: 'pairs'} | {rig, kind:
+//   'explain', test} -> {job: Job}. The same work is the same job: it goes on, with more flights where more are asked for.
+//   `seed` is a text, empty for the usual one.
+// POST /api/jobstop {job}, /api/jobresume {job} -> {job: Job}; /api/jobforget {job} -> {jobs: Job[]}.
+// POST /api/jobanswer {job, units} -> AnswerDocument: what has come of it by now; of flights also while they are flown.
+// POST /api/flown {rig, base, profile?, number, seed, units, turn?} -> stream of FlownTold: one flight by its number, as
+//   an answer with strips and events, and as a path to be played. Stopped as an ask is.
+export interface Job {
+    job: number;
+    rig: string;
+    kind: 'flights' | 'pairs' | 'explain';
+    /** What it is, in words. */
+    title: string;
+    state: 'waiting' | 'running' | 'stopped' | 'done' | 'failed';
+    /** How it came to stand so; empty where nothing is to be told. */
+    told: string;
+    stage: string;
+    /** How far it is and how long it lasts still, in words. */
+    far: string;
+    done: number;
+    total: number;
+    /** When it was asked for first, as an instant of ISO 8601. */
+    begun: string;
+    /** Why what came of it is old; absent where it is not. */
+    stale?: string;
+    profile?: string;
+    flights?: number;
+    seed?: string;
+    test?: string;
+}
+export interface Begun {
+    job: Job;
+}
+export type FlownTold = Told | { path: FlightPath };
+/** Moment by moment: place x forward, y right, z down, m; turn w, x, y, z from the rig's axes to those of the place. */
+export interface FlightPath {
+    times: number[];
+    places: number[];
+    turns: number[];
+    fans: number;
+    /** Of every fan, N. */
+    thrusts: number[];
+    lines: string[];
+    /** Of every line that holds, N. */
+    pulls: number[];
 }
 export interface Uploaded {
     upload: string;

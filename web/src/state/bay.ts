@@ -7,8 +7,10 @@ import { ASKED } from '../core/verdicts';
 import { Cards } from './cards';
 import { Flights } from './flights';
 import { Gate } from './gate';
+import { Jobs } from './jobs';
 import { StoredKeep } from './keep';
 import { Moving } from './moving';
+import { Played } from './played';
 import { Reading } from './reading';
 import { Server } from './server';
 import { Taste } from './taste';
@@ -80,6 +82,14 @@ export class Bay {
             this.asks.learn('learning', list);
         },
     );
+    readonly jobs = new Jobs(
+        this.server,
+        () => this.where(),
+        sentence => {
+            this.tell(sentence);
+        },
+    );
+    readonly played = new Played(this.server, () => this.where());
     readonly flights = new Flights(this.server, () => {
         this.askSome(question => question === 'flight');
     });
@@ -199,6 +209,8 @@ export class Bay {
         this.asks.forget();
         this.cards.forget();
         this.tests.forget();
+        this.played.close();
+        void this.jobs.look();
         void this.flights.list(document.rig);
         void this.reading.drop();
         this.selected.value = undefined;
@@ -325,7 +337,8 @@ export class Bay {
         this.watching = watching;
         void this.server
             .stream('/api/watch', { rig }, watching.signal, line => {
-                const { revision, saved } = line as Watched;
+                const { revision, saved, jobs } = line as Watched;
+                if (jobs !== undefined) this.jobs.heard(jobs);
                 if (revision !== undefined) void this.kept?.elsewhere(revision, saved);
             })
             .then(end => {

@@ -18,15 +18,22 @@ interface Check {
 }
 
 /** What the answer rests on. */
-export function Evidence({ evidence }: { evidence: Record<string, unknown> }) {
+interface EvidenceProps {
+    evidence: Record<string, unknown>;
+    /** What rests on it, where the evidence of the question stands on the page too. */
+    of?: string;
+}
+
+export function Evidence({ evidence, of }: EvidenceProps) {
+    const id = of === undefined ? 'evidence' : `evidence-${of.replaceAll(' ', '-')}`;
     const bay = useBay();
     const laws = listOf<Law>(evidence['laws'], 'name');
     const assumptions = listOf<Assumption>(evidence['assumptions'], 'path');
     const state = evidence['shown'] ?? evidence['text'];
     const checks = listOf<Check>(evidence['checks'], 'name');
     return (
-        <section class="evidence" aria-labelledby="evidence">
-            <h3 id="evidence">What it rests on</h3>
+        <section class="evidence" aria-labelledby={id}>
+            <h3 id={id}>What it rests on{of === undefined ? '' : `: ${of}`}</h3>
             {typeof state === 'string' && <p class="quiet">{state}</p>}
             {assumptions.length > 0 && (
                 <Fold title={`Not declared, so assumed: ${assumptions.length}`}>

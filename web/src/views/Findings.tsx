@@ -3,13 +3,20 @@ import { useBay } from './context';
 import { Fold } from './Fold';
 
 /** What was found, worst first. */
-export function Findings({ document }: { document: AnswerDocument }) {
+interface FindingsProps {
+    document: AnswerDocument;
+    /** What they are of, where those of the question stand on the page too. */
+    of?: string;
+}
+
+export function Findings({ document, of }: FindingsProps) {
+    const id = of === undefined ? 'findings' : `findings-${of.replaceAll(' ', '-')}`;
     const found = document.answer.findings;
     const loud = found.filter(finding => finding.severity !== 'notes');
     const notes = found.filter(finding => finding.severity === 'notes');
     return (
-        <section class="findings" aria-labelledby="findings">
-            <h3 id="findings">What was found</h3>
+        <section class="findings" aria-labelledby={id}>
+            <h3 id={id}>What was found{of === undefined ? '' : `: ${of}`}</h3>
             {found.length === 0 && <p class="quiet">Nothing.</p>}
             {loud.length > 0 && (
                 <ul>

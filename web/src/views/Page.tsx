@@ -9,6 +9,7 @@ import { FacingPage } from './FacingPage';
 import { GuideSheet } from './GuideSheet';
 import { Header } from './Header';
 import { Help } from './Help';
+import { JobsLine } from './jobs/JobsLine';
 import { Ladder } from './Ladder';
 import { Sheet } from './Sheet';
 import { Words } from './Words';
@@ -51,6 +52,7 @@ export function Page({ bay }: { bay: Bay }) {
                     {facing && <FacingPage view={view} />}
                 </div>
             )}
+            <JobsLine />
             <Words />
             <Help />
         </Holding.Provider>

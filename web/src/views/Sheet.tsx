@@ -12,7 +12,9 @@ import { OutcomeMark, outcomeClass, outcomeWords } from './outcome';
 import { Solid } from './Solid';
 import { TrialBar } from './TrialBar';
 import { Way } from './trials/Way';
+import { ManyFlights } from './flight/ManyFlights';
 import { ProfileChoice } from './flight/ProfileChoice';
+import { Losses } from './jobs/Losses';
 import { Why } from './learning/Why';
 
 /** The question that is open: its verdict, its pictures, what was found, its numbers, what it rests on. */
@@ -49,10 +51,12 @@ export function Sheet() {
                         <Pictures document={shown} question={question} old={old} />
                     )}
                     {rung.document !== undefined && <Findings document={rung.document} />}
+                    {question === 'failures' && <Losses />}
                     <Numbers document={shown} question={question} old={old} />
                     <Evidence evidence={shown.answer.evidence} />
                 </>
             )}
+            {question === 'flight' && <ManyFlights />}
         </article>
     );
 }

@@ -18,6 +18,8 @@ interface StripRowProps {
     looking: Looking;
     fields: Fields;
     besideLabel: string | undefined;
+    /** What the line is, in a word. */
+    line: string;
 }
 
 /** One channel: its name, what stands under the cursor, and its strip. Drawn while it is in sight. */
@@ -98,6 +100,7 @@ function Reading({
     fields,
     told,
     besideLabel,
+    line,
 }: StripRowProps & { told: Envelope }) {
     const y = useMemo(
         (): Axis => rangeOf(strip, [told], looking.whole, fields),
@@ -118,7 +121,11 @@ function Reading({
         <>
             {unit}
             <span class="reading">
-                {momentWords(momentOf(strip, seenOf(looking.raw.value, strip) ?? told, at), y)}
+                {momentWords(
+                    momentOf(strip, seenOf(looking.raw.value, strip) ?? told, at),
+                    y,
+                    line,
+                )}
                 {beside?.measured && `; ${besideLabel ?? 'other'} ${momentWords(beside, y)}`}
             </span>
         </>

@@ -1,3 +1,4 @@
+import type { Signal } from '@preact/signals';
 import { render } from 'preact';
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import type { BesideSource, RawSource } from '../../core/samples';
@@ -20,6 +21,8 @@ interface StripsProps extends PictureProps {
     /** All samples, where the strips are of a recording. */
     raw?: RawSource | undefined;
     beside?: (BesideSource & { label: string }) | undefined;
+    /** The moment, where another picture shows it too, s. */
+    moment?: Signal<number | undefined> | undefined;
 }
 
 /** What was measured beside what was to be expected, a strip a channel over one clock. */
@@ -69,10 +72,10 @@ function vectors({ section, fields }: StripsProps, frame: HTMLElement): SVGSVGEl
     return svg ? [svg] : [];
 }
 
-function Drawn({ section, fields, raw, beside, onShow }: StripsProps) {
+function Drawn({ section, fields, raw, beside, moment, onShow }: StripsProps) {
     const whole = useMemo(() => wholeOf(section), [section]);
     const home = useRef<HTMLDivElement>(null);
-    const looking = useMemo(() => new Looking(whole, raw), [raw?.id]);
+    const looking = useMemo(() => new Looking(whole, raw, moment), [raw?.id, moment]);
     useEffect(() => {
         looking.over(whole);
     }, [looking, whole]);
@@ -100,15 +103,12 @@ function Drawn({ section, fields, raw, beside, onShow }: StripsProps) {
             deaf();
         };
     }, [looking]);
+    const kind =
+        section.id !== 'flight-strips' ? 'test' : moment === undefined ? 'flights' : 'flight';
     const events = useMemo(() => [...section.events].sort((a, b) => a.time - b.time), [section]);
     return (
         <>
-            <Tools
-                looking={looking}
-                fields={fields}
-                besideLabel={beside?.label}
-                flown={section.id === 'flight-strips'}
-            />
+            <Tools looking={looking} fields={fields} besideLabel={beside?.label} of={kind} />
             {events.length > 0 && (
                 <EventList events={events} looking={looking} fields={fields} onShow={onShow} />
             )}
@@ -124,6 +124,7 @@ function Drawn({ section, fields, raw, beside, onShow }: StripsProps) {
                         looking={looking}
                         fields={fields}
                         besideLabel={beside?.label}
+                        line={kind === 'test' ? 'measured' : 'flown'}
                     />
                 ))}
                 <Clock looking={looking} section={section} fields={fields} events={events} />

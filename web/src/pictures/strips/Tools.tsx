@@ -8,26 +8,29 @@ interface ToolsProps {
     looking: Looking;
     fields: Fields;
     besideLabel: string | undefined;
-    /** Whether a flight is shown, and no test. */
-    flown: boolean;
+    /** What is shown: a test, a flight beside others, or one flight alone. */
+    of: keyof typeof WORDS;
 }
 
-const MEASURED = {
-    line: 'measured',
-    expected: 'expected',
-    band: '95 % band of what was expected',
-    whole: 'Whole test',
-};
-const FLOWN = {
-    line: 'flown as declared',
-    expected: 'mean of the drawn flights',
-    band: '95 % band of one more drawn flight',
-    whole: 'Whole flight',
+const WORDS = {
+    test: {
+        line: 'measured',
+        expected: 'expected',
+        band: '95 % band of what was expected',
+        whole: 'Whole test',
+    },
+    flights: {
+        line: 'flown as declared',
+        expected: 'mean of the drawn flights',
+        band: '95 % band of one more drawn flight',
+        whole: 'Whole flight',
+    },
+    flight: { line: 'flown', expected: undefined, band: undefined, whole: 'Whole flight' },
 };
 
 /** What each line means, what stretch is seen, and the buttons that change it. */
-export function Tools({ looking, fields, besideLabel, flown }: ToolsProps) {
-    const words = flown ? FLOWN : MEASURED;
+export function Tools({ looking, fields, besideLabel, of }: ToolsProps) {
+    const words = WORDS[of];
     const span = looking.span.value;
     const t = timeAxis(span, fields);
     const end = (time: number): string => numeral(shownOn(t, time), t.step / 10);
@@ -36,8 +39,8 @@ export function Tools({ looking, fields, besideLabel, flown }: ToolsProps) {
         <div class="strip-tools">
             <ul class="legend">
                 <Key kind="measured" words={words.line} />
-                <Key kind="expected" words={words.expected} />
-                <Key kind="band" words={words.band} />
+                {words.expected !== undefined && <Key kind="expected" words={words.expected} />}
+                {words.band !== undefined && <Key kind="band" words={words.band} />}
                 {besideLabel !== undefined && (
                     <Key kind="beside" words={`measured, ${besideLabel}`} />
                 )}

@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { computed, signal, type Signal } from '@preact/signals';
 import { Latest } from '../../core/latest';
 import { isSame, moved, within, zoomed, type Span } from '../../core/span';
 import { envelopeOf, type Envelope } from '../../core/strips';
@@ -21,7 +21,7 @@ export interface View {
 /** What of a recording is looked at: the stretch of time, the moment, and the samples that show it. */
 export class Looking {
     readonly span;
-    readonly cursor = signal<number | undefined>(undefined);
+    readonly cursor;
     readonly raw = signal<Channels>(new Map());
     readonly other = signal<Channels>(new Map());
     /** Of what is drawn on, pixels. */
@@ -40,8 +40,11 @@ export class Looking {
     constructor(
         public whole: Span,
         private readonly source: RawSource | undefined,
+        /** The moment that another picture shows too; it stays when the pointer leaves. */
+        private readonly tied?: Signal<number | undefined>,
     ) {
         this.span = signal(whole);
+        this.cursor = tied ?? signal<number | undefined>(undefined);
     }
 
     /** What was recorded is longer or shorter than was known. */
@@ -89,7 +92,7 @@ export class Looking {
     /** Puts the cursor on a moment and brings it into sight; undefined takes it away. */
     point(time: number | undefined): void {
         if (time === undefined) {
-            this.cursor.value = undefined;
+            if (this.tied === undefined) this.cursor.value = undefined;
             return;
         }
         const at = Math.min(Math.max(time, this.whole.from), this.whole.to);

@@ -12,6 +12,7 @@ import liftwright.quantity.Band;
 final class MissTables {
 
     private static final double[] QUANTILES = {0.5, 0.9, 0.95, 0.99};
+    private static final double NEARLY_ALL = 0.95;
     private static final int MOST_BARS = 20;
     private static final List<FlightFigure> SHOWN =
             List.of(
@@ -66,6 +67,21 @@ final class MissTables {
         return 10 * power;
     }
 
+    /** Within what nearly all of them stay, as far as so many flights tell. */
+    private List<Section.Plot.Zone> nearlyAll() {
+        return quantile(FlightFigure.MISS, NEARLY_ALL)
+                .band()
+                .filter(band -> band.low() < band.high())
+                .map(
+                        band ->
+                                new Section.Plot.Zone(
+                                        "95 % of such flights miss by no more than this",
+                                        band.low(),
+                                        band.high()))
+                .stream()
+                .toList();
+    }
+
     private Section histogram(List<Bar> bars) {
         List<Section.Plot.Point> points = new ArrayList<>();
         points.add(new Section.Plot.Point(0, 0));
@@ -81,7 +97,8 @@ final class MissTables {
                 "flights-counted",
                 List.of(
                         new Section.Plot.Series(
-                                "flights flown to their end", Section.Plot.Mark.LINE, points)));
+                                "flights flown to their end", Section.Plot.Mark.LINE, points)),
+                nearlyAll());
     }
 
     private static Section table(List<Bar> bars) {

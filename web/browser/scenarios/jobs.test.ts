@@ -1,0 +1,172 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { axeFindings } from '../checks/axe';
+import { faintTexts } from '../checks/contrast';
+import { cutTexts, overlappingTexts } from '../checks/layout';
+import { inBay } from '../harness/bay';
+import { Folder } from '../harness/folder';
+import { Hand } from '../harness/hand';
+import { run } from '../harness/program';
+import { shoot } from '../harness/shots';
+import { browser, Visit } from '../harness/visit';
+
+/** Flights are flown on a machine that has other work. */
+const patience = { timeout: 240_000 };
+
+/** Curlew with a profile of two seconds, which is the one that is flown unless another is chosen. */
+function folder(): Folder {
+    const folder = Folder.of('curlew');
+    folder.write(
+        'profiles/a-short.yaml',
+        [
+            'liftwright profile: 1',
+            'name: a short hold',
+            'start: {on: held, height: 1 m}',
+            'steps:',
+            '  - hold: 2 s',
+            '',
+        ].join('\n'),
+    );
+    return folder;
+}
+
+/** The link of the program that serves the folder already. */
+async function again(of: Folder): Promise<string> {
+    const said = await run('open', of.path, '--no-browser');
+    const link = /http:\/\/127\.0\.0\.1:\d+\/\S*/.exec(said)?.[0];
+    if (link === undefined) throw new Error(`no link in ${said}`);
+    return link;
+}
+
+const job = (page: Page) => page.locator('.jobs .job').first();
+
+async function standing(page: Page, state: string): Promise<void> {
+    await page.locator(`.jobs .job.${state}`).first().waitFor(patience);
+}
+
+async function clean(page: Page): Promise<void> {
+    expect(await axeFindings(page)).toEqual([]);
+    expect(await faintTexts(page)).toEqual([]);
+    expect(await overlappingTexts(page)).toEqual([]);
+    expect((await cutTexts(page)).slice(0, 9)).toEqual([]);
+}
+
+test(
+    'by pointer flights are begun, left, found again, stopped, taken up, read and played in space',
+    () =>
+        inBay(folder(), async bay => {
+            const { folder, visit } = bay;
+            const hand = new Hand(visit.page);
+            await hand.open('flight');
+            const form = visit.page.getByRole('form', { name: 'Fly it many times' });
+            await form.waitFor(patience);
+            await hand.fill('Flights', '80', form);
+            await hand.fill('Seed', '5', form);
+            await hand.press('Fly them', form);
+            await standing(visit.page, 'running');
+            await hand.open('lift');
+            const line = visit.page.getByRole('button', { name: /^Work that goes on: 80 flights/ });
+            await line.waitFor(patience);
+            expect(await line.boundingBox().then(box => (box?.y ?? 9999) < 720)).toBe(true);
+            await shoot(visit.page, 'jobs-from-elsewhere');
+
+            // The page is closed in the middle; another one finds it going on.
+            await visit.page.close();
+            expect(visit.complaints).toEqual([]);
+            bay.visit = await Visit.of(await browser(), await again(folder));
+            {
+                const { page } = bay.visit;
+                const other = new Hand(page);
+                await page.getByRole('button', { name: /^Work that goes on/ }).click(patience);
+                await standing(page, 'running');
+                await page.waitForFunction(
+                    () => {
+                        const bar = document.querySelector<HTMLProgressElement>('.job progress');
+                        return bar !== null && bar.value >= 3;
+                    },
+                    undefined,
+                    patience,
+                );
+                await other.press(/^Stop 80 flights/);
+                await standing(page, 'stopped');
+                expect(await job(page).locator('.job-state').innerText()).toMatch(
+                    /stopped at \d+ of 80/,
+                );
+                await page.locator('.told-flights .verdict').waitFor(patience);
+                await shoot(page, 'jobs-stopped');
+                await other.press(/^Go on with 80 flights/);
+                await standing(page, 'done');
+                await page.locator('.told-flights figure.curve').waitFor(patience);
+                await page.getByText('of 80 flights').first().waitFor(patience);
+
+                const worst = page.locator('.worst-flights tbody tr').first();
+                const number = /\d+/.exec(await worst.getByRole('button').innerText())?.[0] ?? '';
+                await worst.getByRole('button').click();
+                const flown = page.getByRole('region', { name: new RegExp(`^Flight ${number}, `) });
+                await flown.locator('.strip-clock').waitFor(patience);
+                await other.press('Play it in 3D', flown);
+                const slider = flown.getByRole('slider', { name: /^moment of flight/ });
+                await slider.waitFor(patience);
+                const strip = flown.locator('.strip-canvas').first();
+                await strip.evaluate(one => {
+                    one.scrollIntoView({ block: 'center' });
+                });
+                const box = await strip.boundingBox();
+                if (box === null) throw new Error('no strip');
+                await page.mouse.move(box.x + box.width / 2, box.y + 20);
+                // The strips' moment is that of the slider and of the rig in space.
+                await expect
+                    .poll(async () => Number(await slider.inputValue()))
+                    .toBeGreaterThan(0.3);
+                const clock = flown.getByRole('slider', { name: /^Moment of/ });
+                expect(Number(await clock.getAttribute('aria-valuenow'))).toBeCloseTo(
+                    Number(await slider.inputValue()),
+                    1,
+                );
+                await shoot(page, 'jobs-played');
+                await page.setViewportSize({ width: 1280, height: 7000 });
+                await shoot(page, 'jobs-whole');
+                await clean(page);
+            }
+            const kept = folder.read('.liftwright/jobs/1/flights.csv');
+            expect(kept).toContain('# counted: 80');
+        }),
+    500_000,
+);
+
+test(
+    'by keys alone flights are flown and one of them is played',
+    () =>
+        inBay(folder(), async ({ visit: { page } }) => {
+            await page.getByRole('button', { name: /hold it\?/ }).waitFor(patience);
+            await page.keyboard.press('Alt+7');
+            const form = page.getByRole('form', { name: 'Fly it many times' });
+            await form.waitFor(patience);
+            await form.getByLabel('Flights').focus();
+            await page.keyboard.press('Control+A');
+            await page.keyboard.type('0');
+            await form.getByText('1 to 99999').waitFor();
+            await page.keyboard.press('Control+A');
+            await page.keyboard.type('6');
+            await page.keyboard.press('Enter');
+            await standing(page, 'done');
+            const first = page.locator('.worst-flights tbody button').first();
+            await first.waitFor(patience);
+            await first.focus();
+            await page.keyboard.press('Enter');
+            const flown = page.getByRole('region', { name: /^Flight \d+, / });
+            await flown.locator('.strip-clock').waitFor(patience);
+            const play = flown.getByRole('button', { name: 'Play it in 3D' });
+            await play.focus();
+            await page.keyboard.press('Enter');
+            const slider = flown.getByRole('slider', { name: /^moment of flight/ });
+            await slider.waitFor(patience);
+            await slider.focus();
+            await page.keyboard.press('PageUp');
+            await page.keyboard.press('ArrowRight');
+            expect(await slider.getAttribute('aria-valuetext')).toMatch(/ s, .* m forward/);
+            expect(await first.getAttribute('aria-pressed')).toBe('true');
+            await shoot(page, 'jobs-by-keys');
+        }),
+    500_000,
+);
