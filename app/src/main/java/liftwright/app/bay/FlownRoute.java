@@ -64,8 +64,7 @@ final class FlownRoute {
                                                 Kind.REFUSED,
                                                 AnswerLines.harmless(
                                                         Answering.unreadable(reading.problems()))));
-        var profile =
-                onRecord.profiles().of(body.text("rig"), body.optionalText("profile"), rig);
+        var profile = onRecord.profiles().of(body.text("rig"), body.optionalText("profile"), rig);
         var units = Asked.units(body.text("units"));
         OptionalDouble turn = Asked.turn(body);
         return Reply.lines(
@@ -109,8 +108,7 @@ final class FlownRoute {
             FlightQuestion question = making.question();
             // Banded is this flight and no other, whatever its number.
             Optional<? extends Answer> answer = question.answer(Stage.BANDED, work);
-            answer.ifPresent(
-                    found -> told.tell(Stage.WHOLE, Question.FLIGHT, rigName, found));
+            answer.ifPresent(found -> told.tell(Stage.WHOLE, Question.FLIGHT, rigName, found));
             question.shown().map(FlightOutcome::path).ifPresent(path -> tell(path, told));
         } catch (NotToldException | ImpossibleValueException e) {
             told.refuse(Optional.of(Question.FLIGHT), String.valueOf(e.getMessage()));

@@ -76,8 +76,7 @@ final class MissTables {
                         band ->
                                 new Section.Plot.Zone(
                                         "95 % of such flights miss by no more than this",
-                                        band.low(),
-                                        band.high()))
+                                        band.low(), band.high()))
                 .stream()
                 .toList();
     }
