@@ -45,6 +45,16 @@ final class LogbookFields {
                             COUNTED,
                             SAMPLES,
                             LISTED),
+                    new Field(
+                            "test-missing",
+                            "missing lift",
+                            Measure.THRUST,
+                            "Lift predicted for the recorded throttle less lift measured, over the"
+                                    + " time in which it is greatest; below nought where there is"
+                                    + " more.",
+                            "mean over the blocks with at least 80 % of the greatest predicted lift",
+                            "the rig run on the recorded throttle, as explain does, by fewer draws",
+                            "LogLiftTest.listsWhatExplainFinds"),
                     row(
                             "log-rows",
                             "rows",

@@ -66,6 +66,9 @@ final class LogGrammar {
     static final String INSTRUMENTS = "--instruments";
     static final String MEDIA = "--media";
 
+    /** Lists without computing. */
+    static final String NO_LIFT = "--no-lift";
+
     private LogGrammar() {}
 
     static CommandSpec spec() {
@@ -123,6 +126,11 @@ final class LogGrammar {
                         MEDIA,
                         "FILE",
                         "With add: pictures and films; with commas. They stay where they are."));
+        spec.addOption(
+                Grammar.flag(
+                        NO_LIFT,
+                        "With list: do not compute the lift that each test lacks, which takes a"
+                                + " second or a few for each."));
         LogSoundGrammar.options(spec);
         spec.addOption(Grammar.flag(Grammar.JSON, "One line of JSON instead of words."));
         spec.addOption(Grammar.value(Grammar.UNITS, "si|us", "Units: si (the default) or us."));

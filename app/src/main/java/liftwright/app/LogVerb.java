@@ -102,7 +102,17 @@ final class LogVerb {
             }
             case LogGrammar.LIST -> {
                 none(action, rest);
-                yield show(source, Listed.of(about, logbook.listing(), passes(source)));
+                Logbook.Listing listing = logbook.listing();
+                yield show(
+                        source,
+                        options.has(LogGrammar.NO_LIFT) || listing.tests().isEmpty()
+                                ? Listed.of(about, listing, passes(source))
+                                : Listed.of(
+                                        about,
+                                        listing,
+                                        passes(source),
+                                        new LogLift(options, this::progress)
+                                                .of(source, logbook, listing.tests())));
             }
             case LogGrammar.CHECK -> {
                 none(action, rest);

@@ -62,7 +62,7 @@ final class LearningFindings {
                                                 Sentence.words(note),
                                                 "told with the causes")));
         found.sort(Comparator.comparing(Finding::severity));
-        return found;
+        return Folded.of(found);
     }
 
     private static boolean drives(Unread unread) {
@@ -93,10 +93,12 @@ final class LearningFindings {
     private static List<Finding> channels(Replay replay) {
         List<Finding> found = new ArrayList<>();
         int more = 0;
-        for (Replayed channel : replay.channels()) {
-            if (channel.outsideFromS().isEmpty()) {
-                continue;
-            }
+        List<Replayed> outside =
+                replay.channels().stream()
+                        .filter(channel -> channel.outsideFromS().isPresent())
+                        .sorted(Comparator.comparingDouble(Replayed::inside))
+                        .toList();
+        for (Replayed channel : outside) {
             if (found.size() == MOST_CHANNELS) {
                 more++;
                 continue;

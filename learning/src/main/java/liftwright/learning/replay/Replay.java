@@ -39,6 +39,9 @@ public record Replay(
     /** Blocks of a channel. */
     public static final int BLOCKS = 240;
 
+    /** Where only lift is asked. */
+    private static final int LIFT_BLOCKS = 60;
+
     /** So many channels have as many blocks; more of them have fewer. */
     private static final int CHANNELS = 60;
 
@@ -68,8 +71,26 @@ public record Replay(
                 plain.later(
                         lags.stream().mapToDouble(lag -> lag.map(Lag::lagS).orElse(0.0)).toArray());
         double wentS = driven.predict(nominal, new CellDraw.Expected(), expected);
-        return drawn(driven, seed, threads, work)
+        return drawn(driven, seed, DRAWS, threads, work)
                 .map(bands -> made(driven, expected, wentS, lags, bands));
+    }
+
+    /**
+     * The missing lift alone, by fewer draws and fewer blocks, where a list asks it of many tests.
+     *
+     * @param draws of the declared doubt, ≥ 2
+     * @return empty where no channel tells lift under load, or when it was stopped
+     * @throws NotDrivenException where no throttle was recorded
+     */
+    public static Optional<MissingLift> lift(
+            Rig rig, Recording recording, long seed, int draws, int threads, Work work) {
+        Driven driven = Driven.of(rig, InStep.of(rig, recording), Effect.NONE, LIFT_BLOCKS);
+        double[][] expected = driven.blocks();
+        double wentS =
+                driven.predict(
+                        driven.parameters().nominal(), new CellDraw.Expected(), expected);
+        return drawn(driven, seed, draws, threads, work)
+                .flatMap(bands -> Lift.of(driven, expected, wentS, bands));
     }
 
     static List<Optional<Lag>> lags(Driven driven) {
@@ -102,16 +123,17 @@ public record Replay(
         return lags;
     }
 
-    private static Optional<Bands> drawn(Driven driven, long seed, int threads, Work work) {
-        Bands bands = new Bands(driven, seed, DRAWS);
+    private static Optional<Bands> drawn(
+            Driven driven, long seed, int draws, int threads, Work work) {
+        Bands bands = new Bands(driven, seed, draws);
         double[] ones = new double[driven.parameters().inputs().size()];
         Arrays.fill(ones, 1);
-        work.stage("draws", DRAWS);
+        work.stage("draws", draws);
         int made =
                 Draws.forEach(
                         work,
                         threads,
-                        DRAWS,
+                        draws,
                         driven::another,
                         (own, draw) -> {
                             double[] p = new double[own.parameters().size()];
@@ -125,7 +147,7 @@ public record Replay(
                                 // The draw is lost, and counted as such.
                             }
                         });
-        return made < DRAWS ? Optional.empty() : Optional.of(bands);
+        return made < draws ? Optional.empty() : Optional.of(bands);
     }
 
     private static Replay made(

@@ -2,6 +2,7 @@ package liftwright.logbook.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import liftwright.answer.Outcome;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
@@ -29,6 +30,11 @@ public final class Listed {
                     "log-rows",
                     "rows-aside");
 
+    private static final String MISSING = "test-missing";
+
+    /** Where the missing lift stands among the columns. */
+    private static final int BEFORE_ROWS = 5;
+
     private Listed() {}
 
     /**
@@ -37,6 +43,33 @@ public final class Listed {
      * @param passes what came of cards
      */
     public static LogbookAnswer of(About about, Logbook.Listing listing, List<Pass> passes) {
+        return of(about, listing, table(listing.tests(), passes));
+    }
+
+    /**
+     * The list of tests with the lift that each lacks.
+     *
+     * @param missing of each test, N, or why it is not told
+     */
+    public static LogbookAnswer of(
+            About about,
+            Logbook.Listing listing,
+            List<Pass> passes,
+            Function<StoredTest, Value.Figure> missing) {
+        Section.Table plain = table(listing.tests(), passes);
+        var columns = new ArrayList<>(plain.columns());
+        columns.add(BEFORE_ROWS, MISSING);
+        var rows = new ArrayList<List<Value>>();
+        for (int k = 0; k < plain.rows().size(); k++) {
+            var row = new ArrayList<>(plain.rows().get(k));
+            row.add(BEFORE_ROWS, new Value(MISSING, missing.apply(listing.tests().get(k))));
+            rows.add(row);
+        }
+        return of(
+                about, listing, new Section.Table(plain.id(), plain.title(), columns, rows));
+    }
+
+    private static LogbookAnswer of(About about, Logbook.Listing listing, Section.Table table) {
         List<Flaw> flaws = listing.flaws();
         long serious = LogbookAnswer.serious(flaws);
         String tests = LogbookAnswer.counted(listing.tests().size(), "test", "tests");
@@ -56,7 +89,7 @@ public final class Listed {
                                                         "thing is not as it was written",
                                                         "things are not as they were written"))),
                 LogbookAnswer.findings(flaws),
-                listing.tests().isEmpty() ? List.of() : List.of(table(listing.tests(), passes)));
+                listing.tests().isEmpty() ? List.of() : List.of(table));
     }
 
     private static String span(List<StoredTest> tests) {
