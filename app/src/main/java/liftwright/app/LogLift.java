@@ -23,7 +23,7 @@ import liftwright.rig.Rig;
 record LogLift(Options options, Supplier<Progress> progress) {
 
     /** Draws for each test: a list shall not be waited for; {@code explain} draws more. */
-    private static final int DRAWS = 64;
+    private static final int DRAWS = 128;
 
     /** The latest so many tests. */
     private static final int MOST = 12;
@@ -46,8 +46,7 @@ record LogLift(Options options, Supplier<Progress> progress) {
         }
         return test ->
                 lifts.getOrDefault(
-                        test.id(),
-                        new Figure.NotComputed("the latest " + MOST + " are computed"));
+                        test.id(), new Figure.NotComputed("the latest " + MOST + " are computed"));
     }
 
     private Figure lift(
@@ -68,9 +67,7 @@ record LogLift(Options options, Supplier<Progress> progress) {
                             Runtime.getRuntime().availableProcessors(),
                             shown)
                     .<Figure>map(
-                            lift ->
-                                    Value.of("test-missing", lift.missingN(), lift.band())
-                                            .figure())
+                            lift -> Value.of("test-missing", lift.missingN(), lift.band()).figure())
                     .orElseGet(
                             () ->
                                     new Figure.NotComputed(
@@ -78,7 +75,7 @@ record LogLift(Options options, Supplier<Progress> progress) {
         } catch (NotDrivenException e) {
             return new Figure.NotComputed("no throttle was recorded");
         } catch (NotToldException | ImpossibleValueException | IllegalArgumentException e) {
-            return new Figure.NotComputed("the rig cannot be run");
+            return new Figure.NotComputed(String.valueOf(e.getMessage()));
         } catch (IOException e) {
             return new Figure.NotComputed("cannot be read: " + e.getMessage());
         }

@@ -87,8 +87,7 @@ public record Replay(
         Driven driven = Driven.of(rig, InStep.of(rig, recording), Effect.NONE, LIFT_BLOCKS);
         double[][] expected = driven.blocks();
         double wentS =
-                driven.predict(
-                        driven.parameters().nominal(), new CellDraw.Expected(), expected);
+                driven.predict(driven.parameters().nominal(), new CellDraw.Expected(), expected);
         return drawn(driven, seed, draws, threads, work)
                 .flatMap(bands -> Lift.of(driven, expected, wentS, bands));
     }

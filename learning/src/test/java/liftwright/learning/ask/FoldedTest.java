@@ -39,7 +39,8 @@ class FoldedTest {
                                     .filter(one -> !one.code().equals("findings-folded"))
                                     .toList();
                     assertThat(kept).isSubsetOf(found).doesNotHaveDuplicates();
-                    assertThat(kept).isSortedAccordingTo((a, b) -> found.indexOf(a) - found.indexOf(b));
+                    assertThat(kept)
+                            .isSortedAccordingTo((a, b) -> found.indexOf(a) - found.indexOf(b));
                     assertThat(told)
                             .containsAll(
                                     found.stream()

@@ -65,8 +65,7 @@ public final class Listed {
             row.add(BEFORE_ROWS, new Value(MISSING, missing.apply(listing.tests().get(k))));
             rows.add(row);
         }
-        return of(
-                about, listing, new Section.Table(plain.id(), plain.title(), columns, rows));
+        return of(about, listing, new Section.Table(plain.id(), plain.title(), columns, rows));
     }
 
     private static LogbookAnswer of(About about, Logbook.Listing listing, Section.Table table) {
