@@ -9,6 +9,9 @@ public final class CellLaw {
     /** Temperature at which resistances are stated, K. */
     public static final double REFERENCE_K = 298.15;
 
+    /** A step of less than this share of a time constant is short: series serve. */
+    private static final double SHORT = 0.02;
+
     /** What a constant-power load does behind a resistance. */
     public sealed interface PowerDraw {
 
@@ -111,9 +114,19 @@ public final class CellLaw {
             double timeConstantS,
             double stepS) {
         double part = stepS / timeConstantS;
-        double gone = -Math.expm1(-part);
-        double lag = part > 1e-4 ? 1 - gone / part : part / 2 * (1 - part / 3);
+        double lag = lag(part);
+        double gone = part < SHORT ? part * (1 - lag) : -Math.expm1(-part);
         return startV * (1 - gone) + ohm * (nearA * gone + (farA - nearA) * lag);
+    }
+
+    /** 1 − (1 − exp(−x))/x: how far a pair stays behind a current that has risen straight. */
+    private static double lag(double x) {
+        if (!(x < SHORT)) {
+            return 1 + Math.expm1(-x) / x;
+        }
+        // The series of the same, whose next term is below rounding.
+        double fifth = 1 - x / 5 * (1 - x / 6 * (1 - x / 7 * (1 - x / 8)));
+        return x / 2 * (1 - x / 3 * (1 - x / 4 * fifth));
     }
 
     /**

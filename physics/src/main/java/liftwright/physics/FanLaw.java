@@ -26,6 +26,15 @@ public final class FanLaw {
      */
     public static final double GREATEST_DESCENT_SHARE = 0.2;
 
+    // Of the root of x³ − ε x = 1 in powers of ε; those of 2, 5, 8 vanish.
+    private static final double SERIES_1 = 1.0 / 3;
+    private static final double SERIES_3 = -1.0 / 81;
+    private static final double SERIES_4 = 1.0 / 243;
+    private static final double SERIES_6 = -4.0 / 6561;
+    private static final double SERIES_7 = 5.0 / 19683;
+    private static final double SERIES_9 = -77.0 / 1_594_323;
+    private static final double SERIES_10 = 104.0 / 4_782_969;
+
     /** How a claimed thrust and power compare with the ideal of the exit area. */
     public enum Plausibility {
         CREDIBLE,
@@ -180,26 +189,31 @@ public final class FanLaw {
 
     /**
      * The same as a share of the still-air exit speed, for loops: x of (1 + K) x³ − u² x = 1 + K.
-     * Starts with the root's series in ε = u²/(1 + K), 1 + ε/3 − ε³/81 + …, and takes one step of
-     * Newton's, or two where ε is above a hundredth: that leaves rounding up to ε = ½.
      *
      * @param inflowShare u = V_a/V_e0
      * @param loss K ≥ 0
      * @return V_e/V_e0 ≥ 1
      */
     public static double exitShareWithInflow(double inflowShare, double loss) {
-        double inflow = inflowShare * inflowShare / (1 + loss);
-        if (inflow == 0) {
-            return 1;
-        }
+        return exitShare(inflowShare * inflowShare / (1 + loss));
+    }
+
+    /**
+     * The same again by ε = u²/(1 + K): x of x³ − ε x = 1. Up to ε = ½ by the root's series 1 + ε/3
+     * − ε³/81 + ε⁴/243 − …, with a step of Newton's where ε is above a tenth: that leaves rounding.
+     *
+     * @param inflow ε ≥ 0
+     */
+    public static double exitShare(double inflow) {
         if (inflow > 0.5) {
-            return exitSpeedWithInflowMps(1, inflowShare, loss);
+            return exitSpeedWithInflowMps(1, Math.sqrt(inflow), 0);
         }
-        double exit = 1 + inflow / 3 - inflow * inflow * inflow / 81;
-        if (inflow > 0.01) {
-            exit -= (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
-        }
-        return exit - (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
+        double cube = inflow * inflow * inflow;
+        double high = SERIES_6 + inflow * SERIES_7 + cube * (SERIES_9 + inflow * SERIES_10);
+        double exit = 1 + inflow * SERIES_1 + cube * (SERIES_3 + inflow * SERIES_4 + cube * high);
+        return inflow <= 0.1
+                ? exit
+                : exit - (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
     }
 
     /** Whether the inflow relation holds: V_a ≥ 0, or a small descent. */

@@ -57,6 +57,12 @@ class CellLawTest {
             assertThat(CellLaw.pairAfterV(0, 0, 1, 1, 1, x))
                     .isCloseTo(series, within(1e-9 * series));
         }
+        for (double x : new double[] {1e-6, 1e-3, 0.0199, Math.nextDown(0.02), 0.02, 0.03}) {
+            double gone = -Math.expm1(-x);
+            assertThat(CellLaw.pairAfterV(0, 1, 1, 1, 1, x)).isCloseTo(gone, within(4e-16 * gone));
+            // what is left of 1 − gone/x has lost so many digits
+            assertThat(CellLaw.pairAfterV(0, 0, 1, 1, 1, x)).isCloseTo(1 - gone / x, within(4e-16));
+        }
     }
 
     /** Straight between the points, held beyond them. */

@@ -162,6 +162,27 @@ class FanLawTest {
                 });
     }
 
+    /** For loops by a series: as near to the root as doubles are, on both sides of each bend. */
+    @Test
+    void inflowInLoopsIsTheSameRoot() {
+        Seeded.check(
+                2000,
+                random -> {
+                    double share = random.nextDouble(-0.9, 1.5) * random.nextDouble();
+                    double loss = random.nextDouble(0, 0.5);
+                    double exit = FanLaw.exitShareWithInflow(share, loss);
+                    assertThat(exit).isCloseTo(bisect(1, share, loss), within(1e-15 * 4));
+                    assertThat(FanLaw.exitShare(share * share / (1 + loss)))
+                            .isCloseTo(exit, within(1e-15));
+                });
+        for (double bend : new double[] {0, 0.1, 0.5}) {
+            double below = FanLaw.exitShare(bend);
+            double above = FanLaw.exitShare(Math.nextUp(bend));
+            assertThat(above).isCloseTo(below, within(1e-15));
+        }
+        assertThat(FanLaw.exitShare(0)).isEqualTo(1);
+    }
+
     /** Bisection from a bound above which the cubic only rises. */
     private static double bisect(double still, double inflow, double loss) {
         double low = Math.abs(inflow) / Math.sqrt(3 * (1 + loss));

@@ -292,7 +292,7 @@ public final class Drive {
         return fans.massFlowKgps(fan);
     }
 
-    /** Whether the last thrust or flow asked of a fan was in a stream beyond the law. */
+    /** Whether the thrust at the end of the last step is in a stream beyond the law. */
     public boolean isBeyondLaw(int fan) {
         return fans.isBeyondLaw(fan);
     }

@@ -31,11 +31,34 @@ final class FanSums {
         for (int moment = 0; moment < FanLoads.MOMENTS; moment++) {
             add(loads, moment);
         }
+        takeDrag(loads.flowKgps);
+    }
+
+    /** Four fans at a time: each sum is fetched and put back a quarter as often. */
+    private void takeDrag(double[] flowKgps) {
         double[] to = drag;
         double[] rows = n.drag;
+        int middle = FanLoads.MIDDLE * n.fans;
         Arrays.fill(to, 0);
-        for (int fan = 0; fan < n.fans; fan++) {
-            double flow = loads.flowKgps[FanLoads.MIDDLE * n.fans + fan];
+        int fan = 0;
+        for (; fan + 3 < n.fans; fan += 4) {
+            double a = flowKgps[middle + fan];
+            double b = flowKgps[middle + fan + 1];
+            double c = flowKgps[middle + fan + 2];
+            double d = flowKgps[middle + fan + 3];
+            int atA = FrameNumbers.DRAG * fan;
+            int atB = atA + FrameNumbers.DRAG;
+            int atC = atB + FrameNumbers.DRAG;
+            int atD = atC + FrameNumbers.DRAG;
+            for (int k = 0; k < FrameNumbers.DRAG; k++) {
+                to[k] +=
+                        a * rows[atA + k]
+                                + b * rows[atB + k]
+                                + (c * rows[atC + k] + d * rows[atD + k]);
+            }
+        }
+        for (; fan < n.fans; fan++) {
+            double flow = flowKgps[middle + fan];
             int at = FrameNumbers.DRAG * fan;
             for (int k = 0; k < FrameNumbers.DRAG; k++) {
                 to[k] += flow * rows[at + k];

@@ -21,6 +21,15 @@ public final class Vibration {
 
     private static final long PHASE = CounterStream.channel("flight: phase of rotors");
 
+    private static final int EACH = 12;
+
+    private static final double SINE_3 = -1.0 / 6;
+    private static final double SINE_5 = 1.0 / 120;
+    private static final double SINE_7 = -1.0 / 5040;
+    private static final double SINE_9 = 1.0 / 362_880;
+    private static final double SINE_11 = -1.0 / 39_916_800;
+    private static final double SINE_13 = 1.0 / 6_227_020_800.0;
+
     private final int fans;
 
     /** Specific force and turn acceleration per m e Ω², at phase 0 and a quarter turn on. */
@@ -34,7 +43,11 @@ public final class Vibration {
     private final double[] speed;
     private final double[] next;
 
-    private static final int EACH = 12;
+    // Share of the tick at which the rotors were found last, and there force × sine and cosine.
+    private double foundAt = Double.NaN;
+    private final double[] sine;
+    private final double[] cosine;
+    private final double[] perOmega;
 
     /**
      * @param massKg of the rig
@@ -55,6 +68,9 @@ public final class Vibration {
         turns = new double[fans];
         speed = new double[fans];
         next = new double[fans];
+        sine = new double[fans];
+        cosine = new double[fans];
+        perOmega = new double[fans];
         double[] inverse = inverse(inertia);
         for (int f = 0; f < fans; f++) {
             Vec3 first = across(axis.get(f));
@@ -72,6 +88,7 @@ public final class Vibration {
 
     /** Puts every rotor at a random angle, standing. */
     void begin(long seed, int number) {
+        foundAt = Double.NaN;
         for (int f = 0; f < fans; f++) {
             turns[f] = CounterStream.uniform(seed, PHASE, number, f) - 0.5;
             speed[f] = 0;
@@ -81,6 +98,7 @@ public final class Vibration {
 
     /** Goes on by a tick, at the end of which the rotors have these speeds. */
     void advance(double dtS, double[] speedRadps) {
+        foundAt = Double.NaN;
         for (int f = 0; f < fans; f++) {
             double gone = turns[f] + dtS * (speed[f] + next[f]) / (4 * Math.PI);
             turns[f] = gone - Math.rint(gone);
@@ -96,60 +114,49 @@ public final class Vibration {
      * @param rate whether turn rate rather than specific force is read
      */
     void add(double dtS, double gone, boolean rate, double[] axes) {
+        if (gone != foundAt) {
+            find(dtS, gone);
+        }
+        double x = 0;
+        double y = 0;
+        double z = 0;
         for (int f = 0; f < fans; f++) {
-            double omega = speed[f] + gone * (next[f] - speed[f]);
+            // for turn rate: the integral of cos is sin over the speed, that of sin is −cos
+            double along = rate ? sine[f] * perOmega[f] : cosine[f];
+            double aside = rate ? -cosine[f] * perOmega[f] : sine[f];
+            int at = EACH * f + (rate ? 3 : 0);
+            x += along * share[at] + aside * share[at + 6];
+            y += along * share[at + 1] + aside * share[at + 7];
+            z += along * share[at + 2] + aside * share[at + 8];
+        }
+        axes[0] += x;
+        axes[1] += y;
+        axes[2] += z;
+    }
+
+    /** Where every rotor is a share of the tick on, times what it pushes with: for all sensors. */
+    private void find(double dtS, double gone) {
+        foundAt = gone;
+        double turnsPerRad = gone * dtS / (2 * Math.PI);
+        for (int f = 0; f < fans; f++) {
+            double faster = gone * (next[f] - speed[f]);
+            double omega = speed[f] + faster;
             double force = unbalance[f] * omega * omega;
-            if (force == 0) {
-                continue;
-            }
-            double at =
-                    turns[f]
-                            + gone
-                                    * dtS
-                                    * (speed[f] + gone / 2 * (next[f] - speed[f]))
-                                    / (2 * Math.PI);
-            double sine = sineOfTurns(at);
-            double cosine = sineOfTurns(at + 0.25);
-            int from = EACH * f;
-            if (rate) {
-                // the integral of cos is sin over the speed, that of sin is −cos
-                double amount = force / omega;
-                for (int k = 3; k < 6; k++) {
-                    axes[k - 3] += amount * (sine * share[from + k] - cosine * share[from + 6 + k]);
-                }
-            } else {
-                for (int k = 0; k < 3; k++) {
-                    axes[k] += force * (cosine * share[from + k] + sine * share[from + 6 + k]);
-                }
-            }
+            double at = turns[f] + turnsPerRad * (speed[f] + faster / 2);
+            sine[f] = force * sineOfTurns(at);
+            cosine[f] = force * sineOfTurns(at + 0.25);
+            perOmega[f] = omega > 0 ? 1 / omega : 0;
         }
     }
 
     /** sin 2πx to 3e-8: its series, folded to a quarter turn. */
     static double sineOfTurns(double x) {
-        double folded = x - Math.rint(x);
-        double half = folded > 0.25 ? 0.5 - folded : folded < -0.25 ? -0.5 - folded : folded;
-        double a = 2 * Math.PI * half;
+        double turn = x - Math.rint(x);
+        double size = Math.abs(turn);
+        double a = 2 * Math.PI * Math.copySign(Math.min(size, 0.5 - size), turn);
         double s = a * a;
-        return a
-                * (1
-                        - s
-                                / 6
-                                * (1
-                                        - s
-                                                / 20
-                                                * (1
-                                                        - s
-                                                                / 42
-                                                                * (1
-                                                                        - s
-                                                                                / 72
-                                                                                * (1
-                                                                                        - s
-                                                                                                / 110
-                                                                                                * (1
-                                                                                                        - s
-                                                                                                                / 156))))));
+        double high = SINE_7 + s * (SINE_9 + s * (SINE_11 + s * SINE_13));
+        return a * (1 + s * (SINE_3 + s * (SINE_5 + s * high)));
     }
 
     private void put(int fan, int from, Vec3 push, Vec3 at, double massKg, double[] inverse) {

@@ -27,6 +27,10 @@ final class FanStreams {
     private final double[] acrossMps;
     private final boolean[] beyond;
 
+    // Of the numbers, taken at rest: 1/(ρ A_e) and 1/(1 + K).
+    private final double[] perExit;
+    private final double[] perLoss;
+
     /** Speed of the jet of the thrust asked last, m/s. */
     private double exitMps;
 
@@ -37,10 +41,16 @@ final class FanStreams {
         axialMps = new double[fans];
         acrossMps = new double[fans];
         beyond = new boolean[fans];
+        perExit = new double[fans];
+        perLoss = new double[fans];
     }
 
-    /** Still air. */
+    /** Still air, and the numbers as they are now. */
     void rest() {
+        for (int fan = 0; fan < perExit.length; fan++) {
+            perExit[fan] = 1 / (numbers.densityKgpm3 * numbers.exitM2[fan]);
+            perLoss[fan] = 1 / (1 + numbers.loss[fan]);
+        }
         Arrays.fill(axialMps, 0);
         Arrays.fill(acrossMps, 0);
         Arrays.fill(beyond, false);
@@ -60,13 +70,13 @@ final class FanStreams {
     /** Thrust at a speed in the stream of now, N. */
     double thrustN(int fan, double radps) {
         double still = laws.stillN(fan, radps);
-        double jet = FanLaw.exitSpeedMps(still, numbers.densityKgpm3, numbers.exitM2[fan]);
+        double jet = Math.sqrt(still * perExit[fan]);
         if (jet < LEAST_JET_MPS) {
             exitMps = jet;
             return still;
         }
         double inflow = inflowShare(fan, jet);
-        double exit = FanLaw.exitShareWithInflow(inflow, numbers.loss[fan]);
+        double exit = FanLaw.exitShare(inflow * inflow * perLoss[fan]);
         exitMps = exit * jet;
         return still * exit * (exit - inflow);
     }

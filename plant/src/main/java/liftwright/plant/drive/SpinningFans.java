@@ -47,6 +47,11 @@ public final class SpinningFans implements Device {
     /** Speed of the jet in the middle of the step, once it was asked for, m/s. */
     private final double[] middleMps;
 
+    /** Thrust at the end of the step, once it was asked for, N, and whether the law held. */
+    private final double[] endN;
+
+    private final boolean[] endBeyond;
+
     private final double[] facedRadps;
     private double stepS;
     private boolean moved;
@@ -74,6 +79,8 @@ public final class SpinningFans implements Device {
         fed = new boolean[fans];
         stopped = new boolean[fans];
         middleMps = new double[fans];
+        endN = new double[fans];
+        endBeyond = new boolean[fans];
     }
 
     /** Everything at rest, nothing stopped, in still air. */
@@ -95,6 +102,7 @@ public final class SpinningFans implements Device {
     public void turn(int fan, double radps) {
         startRadps[fan] = radps;
         middleMps[fan] = NOT_KNOWN;
+        endN[fan] = NOT_KNOWN;
         middleRadps[fan] = radps;
         endRadps[fan] = radps;
     }
@@ -126,6 +134,7 @@ public final class SpinningFans implements Device {
      */
     public void inflow(int fan, double axial, double across) {
         middleMps[fan] = NOT_KNOWN;
+        endN[fan] = NOT_KNOWN;
         streams.inflow(fan, axial, across);
     }
 
@@ -218,6 +227,7 @@ public final class SpinningFans implements Device {
             startRadps[fan] = start;
             middleRadps[fan] = middle;
             middleMps[fan] = NOT_KNOWN;
+            endN[fan] = NOT_KNOWN;
             endRadps[fan] = Math.max(0, 2 * middle - start);
         }
     }
@@ -233,12 +243,17 @@ public final class SpinningFans implements Device {
             if (pieces == MOST_PIECES || (start == 0 && at == 0)) {
                 return at;
             }
-            RotorLaws.Piece now = turn(fan, terminalV, at);
-            if (now == on) {
+            if (pieceAt(fan, terminalV, at) == on) {
                 return at;
             }
-            on = now;
+            on = turn(fan, terminalV, at);
         }
+    }
+
+    private RotorLaws.Piece pieceAt(int fan, double terminalV, double radps) {
+        return isLive(fan) && !shorts(fan)
+                ? laws.pieceAt(fan, terminalV, radps)
+                : turn(fan, terminalV, radps);
     }
 
     private RotorLaws.Piece turn(int fan, double terminalV, double radps) {
@@ -262,7 +277,17 @@ public final class SpinningFans implements Device {
 
     /** The same at its end, N. */
     public double thrustEndN(int fan) {
-        return streams.thrustN(fan, endRadps[fan]);
+        if (endN[fan] == NOT_KNOWN) {
+            endN[fan] = streams.thrustN(fan, endRadps[fan]);
+            endBeyond[fan] = streams.isBeyondLaw(fan);
+        }
+        return endN[fan];
+    }
+
+    /** Whether the thrust at the end of the last step is in a stream beyond the law. */
+    public boolean isBeyondLaw(int fan) {
+        thrustEndN(fan);
+        return endBeyond[fan];
     }
 
     /** Air through the fan in the middle of the last step, ≥ 0, kg/s. */
@@ -271,11 +296,6 @@ public final class SpinningFans implements Device {
             thrustMiddleN(fan);
         }
         return streams.massFlowKgps(fan, middleMps[fan]);
-    }
-
-    /** Whether the last thrust or flow asked of a fan was in a stream beyond the law. */
-    public boolean isBeyondLaw(int fan) {
-        return streams.isBeyondLaw(fan);
     }
 
     /** Torque of the air on the rotor against its turning in the middle of the step, ≥ 0 N·m. */

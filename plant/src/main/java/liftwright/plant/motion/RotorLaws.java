@@ -281,28 +281,37 @@ public final class RotorLaws {
      * @return the piece of the law on which it is
      */
     public Piece turn(int fan, double terminalV, double radps) {
-        double winding = (duty[fan] * Math.max(terminalV, 0) - radps * perKv[fan]) * perOhm[fan];
-        double slope = -perKv[fan] * perOhm[fan];
-        Piece on = Piece.FREE;
+        double winding = drivingA(fan, terminalV, radps);
         double limit = limitA[fan];
-        if (winding > limit) {
-            winding = limit;
-            slope = 0;
-            on = Piece.LIMITED;
-        } else if (winding <= 0) {
-            on = Piece.BACK;
-            if (!givesBack[fan]) {
-                winding = 0;
-                slope = 0;
-                on = Piece.OFF;
-            } else if (winding < -limit) {
-                winding = -limit;
-                slope = 0;
-                on = Piece.BACK_LIMITED;
-            }
+        double slope = -perKv[fan] * perOhm[fan];
+        Piece on = piece(fan, winding);
+        switch (on) {
+            case FREE, BACK -> coast(fan, radps, winding, slope);
+            case LIMITED -> coast(fan, radps, limit, 0);
+            case BACK_LIMITED -> coast(fan, radps, -limit, 0);
+            case OFF -> coast(fan, radps, 0, 0);
         }
-        coast(fan, radps, winding, slope);
         return on;
+    }
+
+    /** The piece of the law alone on which {@link #turn} would find it. */
+    public Piece pieceAt(int fan, double terminalV, double radps) {
+        return piece(fan, drivingA(fan, terminalV, radps));
+    }
+
+    /** What the voltages would drive through the winding if nothing stopped it, A. */
+    private double drivingA(int fan, double terminalV, double radps) {
+        return (duty[fan] * Math.max(terminalV, 0) - radps * perKv[fan]) * perOhm[fan];
+    }
+
+    private Piece piece(int fan, double winding) {
+        if (winding > 0) {
+            return winding > limitA[fan] ? Piece.LIMITED : Piece.FREE;
+        }
+        if (!givesBack[fan]) {
+            return Piece.OFF;
+        }
+        return winding < -limitA[fan] ? Piece.BACK_LIMITED : Piece.BACK;
     }
 
     /** The same for a rotor that no controller drives. */

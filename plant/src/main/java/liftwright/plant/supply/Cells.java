@@ -57,6 +57,13 @@ public final class Cells {
     final double[] perAs;
     final double[] share;
 
+    // Of each pack's groups: least, most and sum of what 1 A·s takes, sum of shares and of both.
+    private final double[] leastPerAs;
+    private final double[] mostPerAs;
+    private final double[] sumPerAs;
+    private final double[] sumShare;
+    private final double[] sumSharePerAs;
+
     Cells(List<Pack> packs) {
         int count = packs.size();
         series = packs.stream().mapToInt(Pack::series).toArray();
@@ -87,6 +94,11 @@ public final class Cells {
         resistanceOff = new double[groups];
         perAs = new double[groups];
         share = new double[groups];
+        leastPerAs = new double[count];
+        mostPerAs = new double[count];
+        sumPerAs = new double[count];
+        sumShare = new double[count];
+        sumSharePerAs = new double[count];
     }
 
     /** Turns deviations into what the cells are. */
@@ -100,6 +112,22 @@ public final class Cells {
                 perAs[g] = 1 / (parallel[k] * own);
                 share[g] = 1 + warm[k] * resistanceOff[g] / instantOhm[k];
             }
+            sum(k);
+        }
+    }
+
+    private void sum(int k) {
+        mostPerAs[k] = 0;
+        leastPerAs[k] = Double.POSITIVE_INFINITY;
+        sumPerAs[k] = 0;
+        sumShare[k] = 0;
+        sumSharePerAs[k] = 0;
+        for (int g = start[k]; g < start[k + 1]; g++) {
+            mostPerAs[k] = Math.max(mostPerAs[k], perAs[g]);
+            leastPerAs[k] = Math.min(leastPerAs[k], perAs[g]);
+            sumPerAs[k] += perAs[g];
+            sumShare[k] += share[g];
+            sumSharePerAs[k] += share[g] * perAs[g];
         }
     }
 
@@ -124,13 +152,23 @@ public final class Cells {
 
     /** Share of charge left in the group that has least, 1. */
     public double leastChargeLeft(int pack, double passedAs) {
-        double most = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (int g = start[pack]; g < start[pack + 1]; g++) {
-            most = Math.max(most, perAs[g]);
-            least = Math.min(least, perAs[g]);
-        }
-        return startCharge[pack] - passedAs * (passedAs >= 0 ? most : least);
+        return startCharge[pack] - passedAs * (passedAs >= 0 ? mostPerAs : leastPerAs)[pack];
+    }
+
+    /** Share of charge left in the group that has most, 1. */
+    private double mostChargeLeft(int pack, double passedAs) {
+        return startCharge[pack] - passedAs * (passedAs >= 0 ? leastPerAs : mostPerAs)[pack];
+    }
+
+    /**
+     * Upper end of the one segment of a table in which all groups of a pack are, so that their sum
+     * is that of a straight line; 0 where they are in several, or beyond the ends.
+     */
+    private int common(int pack, double passedAs, double[] charge) {
+        double least = leastChargeLeft(pack, passedAs);
+        int k = segment(charge, least, 1);
+        boolean within = least >= charge[k - 1] && mostChargeLeft(pack, passedAs) <= charge[k];
+        return within ? k : 0;
     }
 
     /** Voltage of the pack behind its resistance R0: rest voltages less the slow ones, V. */
@@ -138,11 +176,18 @@ public final class Cells {
         double sum = series[pack] * offsetV[pack];
         double[] charge = openCharge[pack];
         double[] volt = openVolt[pack];
-        int hint = 1;
-        for (int g = start[pack]; g < start[pack + 1]; g++) {
-            double left = chargeLeft(pack, g, passedAs);
-            hint = segment(charge, left, hint);
-            sum += between(charge, volt, left, hint);
+        int k = common(pack, passedAs, charge);
+        if (k > 0) {
+            double slope = (volt[k] - volt[k - 1]) / (charge[k] - charge[k - 1]);
+            double beyond = series[pack] * (startCharge[pack] - charge[k - 1]);
+            sum += series[pack] * volt[k - 1] + slope * (beyond - passedAs * sumPerAs[pack]);
+        } else {
+            int hint = 1;
+            for (int g = start[pack]; g < start[pack + 1]; g++) {
+                double left = chargeLeft(pack, g, passedAs);
+                hint = segment(charge, left, hint);
+                sum += between(charge, volt, left, hint);
+            }
         }
         for (int pair = 0; pair < PAIRS; pair++) {
             sum -= series[pack] * slowV[pack * PAIRS + pair];
@@ -233,10 +278,17 @@ public final class Cells {
         double[] charge = shapeCharge[pack];
         double[] factor = shapeFactor[pack];
         double sum = 0;
-        int hint = 1;
+        int k = charge.length < 2 ? 0 : common(pack, passedAs, charge);
         if (charge.length < 2) {
             sum = series[pack] * factor[0]; // shares have mean 1
+        } else if (k > 0) {
+            double slope = (factor[k] - factor[k - 1]) / (charge[k] - charge[k - 1]);
+            double beyond = sumShare[pack] * (startCharge[pack] - charge[k - 1]);
+            sum =
+                    sumShare[pack] * factor[k - 1]
+                            + slope * (beyond - passedAs * sumSharePerAs[pack]);
         } else {
+            int hint = 1;
             for (int g = start[pack]; g < start[pack + 1]; g++) {
                 double left = chargeLeft(pack, g, passedAs);
                 hint = segment(charge, left, hint);
