@@ -118,3 +118,61 @@ test('in space, by keyboard alone: views, from thing to thing, moved and put bac
         expect(folder.read('rig.yaml')).toBeTruthy();
         expect(await axeFindings(page)).toEqual([]);
     }));
+
+test('heat in space: played by slider and keys, a run picked, still at rest', () =>
+    inBay('curlew', async ({ visit: { page } }) => {
+        const hand = new Hand(page);
+        await hand.open('heat');
+        await hand.warmed();
+        const figure = hand.sheet.locator('figure.playback');
+        await figure.getByRole('button', { name: /in space$/ }).press('Enter');
+        const canvas = figure.locator('canvas');
+        await canvas.waitFor();
+        await canvas.scrollIntoViewIfNeeded();
+        await page.waitForTimeout(500);
+        const slider = figure.getByRole('slider');
+        await slider.press('Home');
+        await page.waitForTimeout(300);
+        const cold = await canvas.screenshot();
+        await slider.press('End');
+        await page.waitForTimeout(300);
+        expect((await canvas.screenshot()).equals(cold)).toBe(false);
+        const frames = await canvas.getAttribute('data-frames');
+        await page.waitForTimeout(700);
+        expect(await canvas.getAttribute('data-frames')).toBe(frames);
+        await canvas.scrollIntoViewIfNeeded();
+        await shoot(page, 'solid-heat');
+        expect(await axeFindings(page)).toEqual([]);
+    }));
+
+test('a failure in space, and what holds the rig in space', () =>
+    inBay('curlew', async ({ visit: { page } }) => {
+        const hand = new Hand(page);
+        await hand.open('restraint');
+        await hand.answered();
+        for (const [k, figure] of (await hand.sheet.locator('figure.elevation').all()).entries()) {
+            await figure.getByRole('button', { name: /in space$/ }).click();
+            const canvas = figure.locator('canvas');
+            await canvas.waitFor();
+            await figure.getByRole('button', { name: 'whole zone' }).press('Enter');
+            await page.waitForTimeout(500);
+            await figure.getByRole('button', { name: 'whole zone' }).press('Enter');
+            await canvas.scrollIntoViewIfNeeded();
+            await page.waitForTimeout(600);
+            await shoot(page, `solid-held-${k + 1}`);
+        }
+        await hand.open('failures');
+        await hand.failed();
+        const figure = hand.sheet.locator('figure.cases');
+        await figure.getByRole('button', { name: /in space$/ }).click();
+        const canvas = figure.locator('canvas');
+        await canvas.waitFor();
+        await page.waitForTimeout(500);
+        const first = await canvas.screenshot();
+        await figure.getByRole('button', { name: 'next' }).press('Enter');
+        await page.waitForTimeout(400);
+        expect((await canvas.screenshot()).equals(first)).toBe(false);
+        await canvas.scrollIntoViewIfNeeded();
+        await shoot(page, 'solid-failure');
+        expect(await axeFindings(page)).toEqual([]);
+    }));

@@ -600,6 +600,8 @@ export interface Elevation {
     y: { field: string; unit: string };
     shapes: ElevationShape[];
     loads: ElevationLoad[];
+    /** The same in space, where the program tells it. */
+    space?: Table[];
 }
 export interface ElevationShape {
     shape:

@@ -10,6 +10,7 @@ import type { Cases } from '../core/wire';
 import type { PictureProps } from './api';
 import { CaseRig, caseCorners, caseScene } from './CaseRig';
 import { Frame } from './Frame';
+import { InSpace } from './InSpace';
 import { RigEdges } from './RigEdges';
 import { SeenFrom } from './SeenFrom';
 import { useWidth } from './useWidth';
@@ -43,7 +44,7 @@ export function CasesPicture(props: PictureProps & { section: Cases }) {
             ),
         [section, fields],
     );
-    const tell = (si: number): string => textOn(axis, si);
+    const tell = useCallback((si: number): string => textOn(axis, si), [axis]);
     const label = labelOf(fields, section.y.field);
     const choose = (to: number): void => {
         const one = section.cases[to];
@@ -80,6 +81,18 @@ export function CasesPicture(props: PictureProps & { section: Cases }) {
                         tell={tell}
                         selected={selected}
                         onShow={onShow}
+                    />
+                    <InSpace
+                        title={section.title}
+                        load={() => import('./solid/CaseSpace')}
+                        props={{
+                            words: `${drawn.label} in space: ${drawn.outcome}`,
+                            marks,
+                            scene,
+                            tell,
+                            selected,
+                            onShow,
+                        }}
                     />
                     <Left marks={marks} label={label} tell={tell} onShow={onShow} />
                 </>

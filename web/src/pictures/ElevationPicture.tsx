@@ -9,13 +9,16 @@ import {
     type Arrow,
     type LaidElevation,
 } from '../core/faults';
+import { holdOf } from '../core/hold';
 import { Labels, widthOf, type Label } from '../core/labels';
 import { numbersOf } from '../core/numbers';
 import { wordsOf } from '../core/rows';
+import { NO_SCENE, sceneOf } from '../core/scene';
 import type { Elevation, ElevationShape } from '../core/wire';
 import type { PictureProps } from './api';
 import { Frame } from './Frame';
 import { Hatches } from './Hatches';
+import { InSpace } from './InSpace';
 import { PlacedNames } from './Leaders';
 import { exact } from './TableView';
 import { useWidth } from './useWidth';
@@ -28,7 +31,7 @@ const HEAD = 8;
 
 /** What holds the rig, from the side and to scale, with numbered arrows for what pulls at it. */
 export function ElevationPicture(props: PictureProps & { section: Elevation }) {
-    const { section, fields, fileName, stale, selected, onShow } = props;
+    const { section, fields, fileName, stale, selected, onShow, rig } = props;
     const id = useId();
     const room = useRef<HTMLDivElement>(null);
     const width = Math.min(WIDEST, Math.max(240, Math.floor(useWidth(room) - INSET)));
@@ -38,6 +41,8 @@ export function ElevationPicture(props: PictureProps & { section: Elevation }) {
     );
     const arrows = useMemo(() => arrowsOf(section, laid), [section, laid]);
     const labels = useMemo(() => labelsOf(section, laid, arrows), [section, laid, arrows]);
+    const hold = useMemo(() => holdOf(section), [section]);
+    const scene = useMemo(() => (rig ? sceneOf(rig) : NO_SCENE), [rig]);
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const shapes = section.shapes.filter(isDrawn);
     const out = section.shapes.filter(({ shape }) => shape === 'keep out');
@@ -81,6 +86,19 @@ export function ElevationPicture(props: PictureProps & { section: Elevation }) {
                     <PlacedNames labels={labels} />
                 </svg>
             </div>
+            {hold && (
+                <InSpace
+                    title={section.title}
+                    load={() => import('./solid/HoldSpace')}
+                    props={{
+                        words: `${section.title.replace(/, from .*/, '')} in space: ${spoken(section)}`,
+                        hold,
+                        scene,
+                        selected,
+                        onShow,
+                    }}
+                />
+            )}
             <ol class="loads">
                 {section.loads.map((load, k) => (
                     <li key={k}>

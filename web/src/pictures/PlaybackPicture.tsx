@@ -15,6 +15,7 @@ import { lay, VIEWS, type ViewName } from '../core/view';
 import type { Playback } from '../core/wire';
 import type { PictureProps } from './api';
 import { Frame } from './Frame';
+import { InSpace } from './InSpace';
 import { PlayedRig, playedCorners, playedScene, Swatch } from './PlayedRig';
 import { RigEdges } from './RigEdges';
 import { SeenFrom } from './SeenFrom';
@@ -42,6 +43,7 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
     const [chosen, setChosen] = useState<number>();
     const moment = Math.min(chosen ?? played.worst, Math.max(0, played.times.length - 1));
     const ahead = useMemo(() => aheadOf(played, moment).slice(0, LISTED), [played, moment]);
+    const named = useMemo(() => ahead.slice(0, NAMED).map(each => each.track), [ahead]);
     return (
         <Frame
             title={section.title}
@@ -70,6 +72,19 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
                 ahead={ahead}
                 selected={selected}
                 onShow={onShow}
+            />
+            <InSpace
+                title={section.title}
+                load={() => import('./solid/HeatSpace')}
+                props={{
+                    words: `${section.title} at ${textOn(played.x, played.times[moment] ?? 0)} in space: ${ahead.map(each => told(played, each, moment)).join('; ')}`,
+                    played,
+                    scene,
+                    moment,
+                    named,
+                    selected,
+                    onShow,
+                }}
             />
             <Farthest played={played} ahead={ahead} moment={moment} onShow={onShow} />
             <p class="picture-key">

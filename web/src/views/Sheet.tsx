@@ -217,10 +217,9 @@ function One({
     if (section.kind === 'drawing') return <Rig drawing={section} common={common} />;
     const whole = section.kind !== 'timeline' && section.kind !== 'playback';
     const selected = whole ? common.selected : (bay.named.value ?? common.selected);
-    const rig =
-        section.kind === 'playback' || section.kind === 'cases'
-            ? drawnIn(bay.asks.rungs.value, document.rig.digest)
-            : undefined;
+    const rig = ['playback', 'cases', 'elevation'].includes(section.kind)
+        ? drawnIn(bay.asks.rungs.value, document.rig.digest)
+        : undefined;
     return <Picture section={section} rig={rig} {...common} selected={selected} />;
 }
 

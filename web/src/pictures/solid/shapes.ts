@@ -133,6 +133,9 @@ export function free(group: Group): void {
         if (each instanceof Mesh || each instanceof Line) {
             (each.geometry as BufferGeometry).dispose();
             for (const material of [each.material as Material | Material[]].flat()) {
+                if (material instanceof MeshLambertMaterial) {
+                    material.map?.dispose();
+                }
                 material.dispose();
             }
         }

@@ -1,0 +1,94 @@
+import { Group } from 'three';
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { heldScene, holdCorners, holdThings, type Hold } from '../../core/hold';
+import { corners, type Scene } from '../../core/scene';
+import { plus } from '../../core/space';
+import { thingName, thingsOf } from '../../core/things';
+import type { Exhibit } from './exhibit';
+import { hold as drawn } from './hold';
+import { NoWebGl } from './NoWebGl';
+import { fans, limbs, parts } from './rig';
+import { extentOf } from './shapes';
+import { SpaceView } from './SpaceView';
+import type { Stage } from './Stage';
+
+interface HoldSpaceProps {
+    words: string;
+    hold: Hold;
+    /** The rig as another answer draws it; nothing where none does. */
+    scene: Scene;
+    selected: string | undefined;
+    onShow: (part: string) => void;
+}
+
+/** Stand or tether in space, with what pulls and where nobody may stand. */
+export default function HoldSpace({ words, hold, scene, selected, onShow }: HoldSpaceProps) {
+    const [wide, setWide] = useState(false);
+    const [own, setOwn] = useState<string>();
+    const stage = useRef<Stage>(undefined);
+    const exhibit = useMemo<Exhibit>(() => {
+        const held = heldScene(scene, hold);
+        const out = hold.shapes.filter(({ kind }) => kind === 'keep out');
+        const around = wide
+            ? out.flatMap(({ from, to }) => [to, plus(plus(from, from), to, -1)])
+            : [];
+        const drawnRig = held.fans.length + held.parts.length > 0 ? corners(held) : [];
+        const extent = extentOf([...holdCorners(hold), ...drawnRig, ...around]);
+        return {
+            rig: colour => {
+                const all = new Group();
+                all.add(limbs(held, colour), parts(held, colour), fans(held, colour));
+                return all;
+            },
+            world: colour => drawn(hold, colour),
+            extent,
+            things: [...thingsOf(held), ...holdThings(hold)],
+            names: [
+                ...hold.pulls.map(pull => ({
+                    words: `${pull.label} ${pull.words}`,
+                    at: [plus(pull.at, pull.along, 0.3)],
+                })),
+                ...hold.shapes.map(({ label, from, to, form }) => ({
+                    words: label,
+                    at: [form === 'circle' ? to : plus(from, plus(to, from, -1), 0.5)],
+                })),
+            ],
+        };
+    }, [scene, hold, wide]);
+    const chosen = own ?? selected;
+    const thing = exhibit.things.find(each => each.id === chosen);
+    return (
+        <>
+            <p class="view-words">
+                <button
+                    type="button"
+                    aria-pressed={wide}
+                    onClick={() => {
+                        setWide(!wide);
+                        requestAnimationFrame(() => stage.current?.fit());
+                    }}
+                >
+                    whole zone
+                </button>
+            </p>
+            <SpaceView
+                words={`${words}. Arrow keys turn it, 1 to 6 are the fixed views, plus and minus come nearer and go away.`}
+                exhibit={exhibit}
+                selected={chosen}
+                onStage={made => {
+                    stage.current = made;
+                }}
+                onPick={each => {
+                    setOwn(each.id);
+                    if (each.part !== undefined) onShow(each.part);
+                }}
+                instead={<NoWebGl />}
+            />
+            {thing && (
+                <p class="part-words" aria-live="polite">
+                    {thingName(thing)}, {thing.what}
+                </p>
+            )}
+        </>
+    );
+}
