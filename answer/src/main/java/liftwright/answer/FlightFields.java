@@ -71,6 +71,23 @@ final class FlightFields {
                     flown("flight-energy", "energy", Measure.ENERGY, "Taken by all controllers."),
                     flown("flight-time", "time", Measure.TIME, "Since the start of the profile."),
                     words("flight-event", "event", "What happened."),
+                    near("module-one", "module", Measure.COUNT, "One module of the scene."),
+                    near("module-other", "and", Measure.COUNT, "Another module of it."),
+                    near(
+                            "module-apart",
+                            "least distance",
+                            Measure.LENGTH,
+                            "Between any fan or foot of the one and any of the other; below 0 they touch."),
+                    near(
+                            "module-wanted",
+                            "wanted",
+                            Measure.LENGTH,
+                            "Least distance that the profile asks for."),
+                    near(
+                            "module-jet",
+                            "jets",
+                            Measure.COUNT,
+                            "Whether a jet of either reaches the other: nine tenths of its momentum, as far as it is faster than a third of the speed at its exit, or to the ground."),
                     lost(
                             "loss-called",
                             "called",
@@ -118,6 +135,17 @@ final class FlightFields {
 
     private static Field flown(String id, String label, Measure measure, String meaning) {
         return new Field(id, label, measure, meaning, STEPPED, "Newton and Euler", FLOWN);
+    }
+
+    private static Field near(String id, String label, Measure measure, String meaning) {
+        return new Field(
+                id,
+                label,
+                measure,
+                meaning,
+                "every module flown with tolerances, sensors and rough air of its own; places held against each other 25 times a second",
+                "geometry; free jets as in balance",
+                "NearnessTest.distanceAndJetsAreThoseOfTheGeometry");
     }
 
     private static Field lost(String id, String label, Measure measure, String meaning) {

@@ -99,7 +99,10 @@ final class FlightFindings {
             String last = shown.events().isEmpty() ? "" : shown.events().getLast().words();
             found.add(
                     Finding.of(
-                            shown.end() == FlightOutcome.End.LOST ? Severity.STOPS : Severity.WARNS,
+                            shown.end() == FlightOutcome.End.LOST
+                                            || shown.end() == FlightOutcome.End.CLOSE
+                                    ? Severity.STOPS
+                                    : Severity.WARNS,
                             "flight-ended",
                             Sentence.words("the flight is " + shown.end().words() + " at ")
                                     .then(Measure.TIME, shown.durationS())

@@ -179,6 +179,7 @@ public final class FlightQuestion implements Staged {
         sections.add(FlightTables.limits(held, first));
         sections.add(FlightTables.loops(granted));
         sections.add(FlightStrips.of(first, drawn));
+        profile.together().ifPresent(told -> sections.add(ModuleTable.of(told, first, drawn)));
         sections.add(FlightTables.events(first));
         losses.ifPresent(
                 table -> {

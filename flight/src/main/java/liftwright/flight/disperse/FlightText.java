@@ -93,6 +93,7 @@ public final class FlightText {
             case ABORTED -> "aborted";
             case LOST -> "lost";
             case SPENT -> "spent";
+            case CLOSE -> "close";
         };
     }
 

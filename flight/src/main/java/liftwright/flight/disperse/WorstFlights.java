@@ -50,7 +50,8 @@ final class WorstFlights {
 
     private static int badness(FlightOutcome.End end) {
         return switch (end) {
-            case LOST -> 3;
+            case LOST -> 4;
+            case CLOSE -> 3;
             case SPENT -> 2;
             case ABORTED -> 1;
             case LANDED, REACHED -> 0;

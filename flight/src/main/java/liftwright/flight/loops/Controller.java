@@ -32,7 +32,7 @@ public final class Controller {
         craft = granted.craft();
         mixer = new Mixer(craft);
         Gains gains = new Gains(granted);
-        travel = new TravelLoops(gains);
+        travel = new TravelLoops(gains, craft.hoverMps2());
         turn = new TurnLoops(gains, craft.inertia());
         massKg = craft.massKg();
     }

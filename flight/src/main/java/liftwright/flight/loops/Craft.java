@@ -3,6 +3,7 @@ package liftwright.flight.loops;
 import java.util.List;
 import liftwright.physics.Gravity;
 import liftwright.plant.body.Inertia;
+import liftwright.rig.Vec3;
 
 /**
  * Numbers of a rig at hover from which loops are made.
@@ -32,6 +33,15 @@ public record Craft(
     /** Weight under standard gravity, N. */
     public double weightN() {
         return massKg * Gravity.STANDARD_MPS2;
+    }
+
+    /** Acceleration that all fans give in a hover, body axes, without gravity, m/s². */
+    Vec3 hoverMps2() {
+        Vec3 sum = Vec3.ZERO;
+        for (Lifter fan : fans) {
+            sum = sum.plus(fan.axis().times(fan.hoverN() / massKg));
+        }
+        return sum;
     }
 
     /** Inertia about a turning axis, kg·m². */

@@ -1,8 +1,8 @@
 package liftwright.flight.loops;
 
-import java.util.Arrays;
 import liftwright.flight.motion.BodyState;
 import liftwright.physics.Gravity;
+import liftwright.rig.Vec3;
 
 /**
  * The outer loops at work: position → velocity → the acceleration that thrust has to give, upwards
@@ -37,6 +37,7 @@ final class TravelLoops {
     private static final double KEPT = 0.05;
 
     private final Gains gains;
+    private final Vec3 trim;
     private final double[] acrossIntegral = new double[2];
     private final double[] acrossMps2 = new double[2];
     private final double[] last = new double[3];
@@ -47,16 +48,22 @@ final class TravelLoops {
     private double ramp;
     private boolean wasGrounded;
 
-    TravelLoops(Gains gains) {
+    /**
+     * @param trim acceleration that fans which do not push straight up give over the ground in a
+     *     level hover, x and y as the rig looks at the start, m/s²
+     */
+    TravelLoops(Gains gains, Vec3 trim) {
         this.gains = gains;
+        this.trim = trim;
     }
 
     /**
-     * Forgets what integrals hold. A rig that stands begins with fans at idle, one that hangs or is
-     * held with its weight on them.
+     * Forgets what integrals hold but the lean that a still hover takes. A rig that stands begins
+     * with fans at idle, one that hangs or is held with its weight on them.
      */
     void begin() {
-        Arrays.fill(acrossIntegral, 0);
+        acrossIntegral[0] = -trim.x();
+        acrossIntegral[1] = -trim.y();
         climbIntegral = 0;
         followed = false;
         ramp = 0;

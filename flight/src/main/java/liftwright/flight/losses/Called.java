@@ -31,7 +31,8 @@ public enum Called {
         return words;
     }
 
-    static Called of(LossFates.Told told) {
+    /** What its words and numbers come to. */
+    public static Called of(LossFates.Told told) {
         return switch (told.group().rule()) {
             case STARTS -> ON_GROUND;
             case HELD, HELD_THEN_CUT -> BY_HAND;

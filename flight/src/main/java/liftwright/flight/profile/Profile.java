@@ -19,6 +19,7 @@ import liftwright.rig.RigPath;
  * @param kill when somebody presses a kill; empty where nobody does
  * @param faults what goes wrong on the way, in order of time
  * @param wind what blows; empty where the rig's site tells
+ * @param together other modules in the scene; empty where it flies alone
  * @param defaults what the file leaves open: what stands in
  */
 public record Profile(
@@ -30,6 +31,7 @@ public record Profile(
         Optional<Press> kill,
         List<Scripted> faults,
         Optional<Wind> wind,
+        Optional<Together> together,
         List<DefaultUsed> defaults) {
 
     public Profile {
@@ -40,6 +42,34 @@ public record Profile(
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a profile has a step");
         }
+    }
+
+    /** One that flies alone. */
+    public Profile(
+            String name,
+            Start start,
+            List<Step> steps,
+            Limits limits,
+            List<Abort> aborts,
+            Optional<Press> kill,
+            List<Scripted> faults,
+            Optional<Wind> wind,
+            List<DefaultUsed> defaults) {
+        this(name, start, steps, limits, aborts, kill, faults, wind, Optional.empty(), defaults);
+    }
+
+    /** What another module of the scene flies: nothing goes wrong with it by script. */
+    public Profile of(Module module) {
+        return new Profile(
+                module.name(),
+                start,
+                module.steps().orElse(steps),
+                limits,
+                aborts,
+                Optional.empty(),
+                List.of(),
+                wind,
+                defaults);
     }
 
     /** Where no profile is at hand: up half a metre, ten seconds in one place, and down. */
@@ -166,6 +196,34 @@ public record Profile(
      * @param id of the kill in the rig file
      */
     public record Press(double atS, String id) {}
+
+    /**
+     * Modules of the same rig in one scene.
+     *
+     * @param apartM least distance that shall be between any two of them
+     * @param modules the others, at least one
+     */
+    public record Together(double apartM, List<Module> modules) {
+        public Together {
+            modules = List.copyOf(modules);
+        }
+    }
+
+    /**
+     * Another module: it flies by itself, in rough air, with tolerances and sensors of its own.
+     *
+     * @param name by which the answer calls it
+     * @param forwardM of its start from that of the first
+     * @param rightM of the same
+     * @param afterS how long after the first it begins
+     * @param steps its own; empty where it flies those of the first from its own start
+     */
+    public record Module(
+            String name,
+            double forwardM,
+            double rightM,
+            double afterS,
+            Optional<List<Step>> steps) {}
 
     /** A fault at a time. */
     public record Scripted(double atS, Fault fault) {}

@@ -60,6 +60,11 @@ final class ProfileBinder {
         List<Profile.Scripted> faults = faults(fields, untilS);
         Optional<Profile.Wind> wind =
                 fields.get(ProfileKeys.WIND).flatMap(told -> wind(told, untilS));
+        Optional<Profile.Together> together =
+                start.flatMap(
+                        from ->
+                                fields.get(ProfileKeys.TOGETHER)
+                                        .flatMap(told -> together(told, from)));
         if (problems.hasErrors() || steps.isEmpty() || limits.isEmpty()) {
             return Optional.empty();
         }
@@ -73,6 +78,7 @@ final class ProfileBinder {
                         kill,
                         faults,
                         wind,
+                        together,
                         defaults));
     }
 
@@ -226,6 +232,32 @@ final class ProfileBinder {
         }
         return Optional.of(
                 new Profile.Wind(mean.get(), from.get(), gust, gustAt, length.get(), rough.get()));
+    }
+
+    private Optional<Profile.Together> together(Fields own, Profile.Start start) {
+        Optional<Double> apart = or(own, ProfileKeys.APART).map(Quantity::si);
+        List<Profile.Module> modules = new ArrayList<>();
+        for (Stated<Fields> told : own.get(ProfileKeys.MODULES).orElse(List.of())) {
+            module(told.value(), start).ifPresent(modules::add);
+        }
+        return apart.isEmpty() || modules.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Profile.Together(apart.get(), modules));
+    }
+
+    private Optional<Profile.Module> module(Fields own, Profile.Start start) {
+        Optional<String> name = own.get(ProfileKeys.MODULE_NAME);
+        Optional<Double> forward = or(own, ProfileKeys.MODULE_FORWARD).map(Quantity::si);
+        Optional<Double> right = or(own, ProfileKeys.MODULE_RIGHT).map(Quantity::si);
+        Optional<Double> after = or(own, ProfileKeys.MODULE_AFTER).map(Quantity::si);
+        Optional<List<Profile.Step>> steps =
+                own.get(ProfileKeys.MODULE_STEPS)
+                        .flatMap(told -> new StepsBinder(this, problems).steps(told, start));
+        if (name.isEmpty() || forward.isEmpty() || right.isEmpty() || after.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Profile.Module(name.get(), forward.get(), right.get(), after.get(), steps));
     }
 
     /** A moment of the flight. */

@@ -287,6 +287,73 @@ public final class ProfileKeys {
                     "[{tilt: 30°, then: land}]",
                     "only the end of the supply ends it early");
 
+    static final Key<String> MODULE_NAME =
+            required("name", new Text("a name"), "By which the answer calls it.", "left");
+    static final Key<Quantity> MODULE_FORWARD =
+            defaulted(
+                    "forward",
+                    Amount.of(Measure.HEIGHT, ACROSS),
+                    "0 m",
+                    "beside the first",
+                    "Of its start from that of the first; negative is behind.",
+                    "2 m");
+    static final Key<Quantity> MODULE_RIGHT =
+            defaulted(
+                    "right",
+                    Amount.of(Measure.HEIGHT, ACROSS),
+                    "0 m",
+                    "in line with the first",
+                    "Of its start from that of the first; negative is to the left.",
+                    "-2 m");
+    static final Key<Quantity> MODULE_AFTER =
+            defaulted(
+                    "after",
+                    Amount.of(Measure.TIME, Range.between(0, 600)),
+                    "0 s",
+                    "together with the first",
+                    "How long after the first it begins.",
+                    "4 s");
+    static final Key<List<Stated<Fields>>> MODULE_STEPS =
+            open(
+                    "steps",
+                    new ListOf<>("steps", STEP, 1, 200),
+                    "What it does, in metres from its own start.",
+                    "[{make live: 2 s}, {lift: {to: 1.5 m}}, {hold: 10 s}, {land: 0.3 m/s}]",
+                    "what the first does, from its own start");
+    static final Section MODULE =
+            Section.of(
+                    "module",
+                    "Another module of the same rig, flying by itself in the same scene.",
+                    MODULE_NAME,
+                    MODULE_FORWARD,
+                    MODULE_RIGHT,
+                    MODULE_AFTER,
+                    MODULE_STEPS);
+    static final Key<Quantity> APART =
+            defaulted(
+                    "apart",
+                    Amount.of(Measure.HEIGHT, Range.upTo(100)),
+                    "1 m",
+                    PRACTICE,
+                    "Least distance that shall be between any two of them.",
+                    "1.5 m");
+    static final Key<List<Stated<Fields>>> MODULES =
+            required(
+                    "modules",
+                    new ListOf<>("modules", MODULE, 1, 11),
+                    "The other modules.",
+                    "[{name: left, right: -2.5 m}, {name: right, right: 2.5 m}]");
+    static final Section TOGETHER_SECTION =
+            Section.of("together", "Several modules in one scene.", APART, MODULES);
+    static final Key<Fields> TOGETHER =
+            open(
+                    "together",
+                    TOGETHER_SECTION,
+                    "Several modules in one scene, kept apart from each other and from each other's"
+                            + " jets.",
+                    "{apart: 1 m, modules: [{name: left, right: -2.5 m}]}",
+                    "it flies alone");
+
     static final Key<Quantity> KILL_AT =
             required("at", Amount.of(Measure.TIME, SECONDS), "When it is pressed.", "12 s");
     static final Key<String> KILL_WITH =
@@ -397,7 +464,8 @@ public final class ProfileKeys {
                     ABORTS,
                     KILL,
                     FAULTS,
-                    WIND);
+                    WIND,
+                    TOGETHER);
 
     private ProfileKeys() {}
 

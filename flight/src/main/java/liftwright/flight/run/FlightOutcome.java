@@ -1,5 +1,7 @@
 package liftwright.flight.run;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import liftwright.flight.profile.Profile;
@@ -17,6 +19,7 @@ import liftwright.plant.Discharge;
  * @param events in order of time
  * @param series thinned records of it
  * @param path where it was and what pushed it, to be shown as it moves
+ * @param near how near modules of the scene come to each other; empty where it flies alone
  * @param converged whether everything in it could be computed
  */
 public record FlightOutcome(
@@ -29,11 +32,56 @@ public record FlightOutcome(
         List<Event> events,
         FlightSeries series,
         FlightPath path,
+        List<Near> near,
         boolean converged) {
 
     public FlightOutcome {
         aborts = List.copyOf(aborts);
         events = List.copyOf(events);
+        near = List.copyOf(near);
+    }
+
+    /** The same among others: it is well flown where all of them are, and apart. */
+    FlightOutcome among(List<Near> pairs, List<FlightOutcome> others, Profile.Together together) {
+        List<Event> all = new ArrayList<>(events);
+        End ended = end;
+        boolean found = converged;
+        for (int k = 0; k < others.size(); k++) {
+            FlightOutcome other = others.get(k);
+            Profile.Module module = together.modules().get(k);
+            found &= other.converged;
+            if (!other.isFlown()) {
+                ended = isFlown() ? End.LOST : ended;
+                all.add(
+                        new Event(
+                                module.afterS() + other.durationS,
+                                "another module is " + other.end.words(),
+                                module.name()));
+            }
+        }
+        for (Near pair : pairs) {
+            if (!pair.isClear(together.apartM())) {
+                ended = ended == End.LANDED || ended == End.REACHED ? End.CLOSE : ended;
+                all.add(close(pair, together.apartM()));
+            }
+        }
+        all.sort(Comparator.comparingDouble(Event::timeS));
+        return new FlightOutcome(
+                number, ended, durationS, figures, first, aborts, all, series, path, pairs, found);
+    }
+
+    private static Event close(Near pair, double apartM) {
+        boolean touches = pair.leastM() < apartM;
+        return new Event(
+                touches ? pair.atS() : pair.jetS().orElse(pair.atS()),
+                touches
+                        ? "it comes too near to " + pair.other()
+                        : "a jet reaches between it and " + pair.other(),
+                pair.one());
+    }
+
+    private boolean isFlown() {
+        return end == End.LANDED || end == End.REACHED;
     }
 
     /** How a flight ends. */
@@ -47,7 +95,9 @@ public record FlightOutcome(
         /** It struck the ground, tipped over, or left every bound. */
         LOST("lost"),
         /** The supply ended first. */
-        SPENT("the supply ended first");
+        SPENT("the supply ended first"),
+        /** Flown to its end, but too near to another module, or in a jet. */
+        CLOSE("flown, but too near to another or into a jet");
 
         private final String words;
 

@@ -304,6 +304,7 @@ final class Flying {
                 events,
                 recorder.series(),
                 path.path(),
+                List.of(),
                 whole);
     }
 }

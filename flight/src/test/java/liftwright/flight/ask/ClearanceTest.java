@@ -29,6 +29,7 @@ class ClearanceTest {
                 List.of(),
                 new FlightSeries(new double[0], List.of()),
                 FlightPath.none(),
+                List.of(),
                 true);
     }
 

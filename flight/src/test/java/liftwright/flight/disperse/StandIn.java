@@ -63,6 +63,7 @@ final class StandIn implements Flights {
                 List.of(),
                 new FlightSeries(new double[0], List.of()),
                 FlightPath.none(),
+                List.of(),
                 true);
     }
 }

@@ -124,8 +124,8 @@ class FlightRunTest {
             assertThat(still.cause()).isEqualTo(Cause.RESERVE);
             runS[k] = still.timeS();
             // Rotors that spool up take what a hover takes in a quarter of a second: 8 of
-            // 120 kg·mm² at 2,000 rad/s, 1.9 kJ, of some 8 kW.
-            assertThat(flownS[k]).isBetween(runS[k] - 0.25, runS[k] + 0.25);
+            // 120 kg·mm² at 2,000 rad/s, 1.9 kJ, of some 8 kW; holding in wind costs a hundredth.
+            assertThat(flownS[k]).isBetween(0.99 * runS[k] - 0.25, runS[k] + 0.25);
         }
         assertThat(flownS[1] - flownS[0]).isCloseTo(runS[1] - runS[0], within(0.02 * runS[1]));
     }
