@@ -150,7 +150,7 @@ public final class TrendSearch {
     private Stretch stretch(Sizes sizes, boolean last, double between, int freedom, int of) {
         Trends.Found found = found(sizes);
         Optional<Trend> trend =
-                Trends.of(found, between, OptionalDouble.of(limitSi(sizes.part(), sizes)));
+                Trends.of(found, between, freedom, OptionalDouble.of(limitSi(sizes.part(), sizes)));
         double sure =
                 trend.map(
                                 line ->

@@ -12,7 +12,10 @@ import liftwright.numerics.StudentT;
 /**
  * A straight line through what several tests found of one number, their doubts and what these have
  * in common counted, and a scatter from test to test that no doubt names (random effects after
- * DerSimonian and Laird [DERSIMONIAN86]). Generalised least squares.
+ * DerSimonian and Laird [DERSIMONIAN86]). Generalised least squares. Since that scatter is told by
+ * the same few tests, the slope is as doubtful as in any straight line through n points: Student's
+ * t with n − 2 degrees of freedom (Knapp and Hartung [KNAPP03]), and never less doubtful than the
+ * tests' own doubts make it.
  */
 public final class Trends {
 
@@ -64,21 +67,24 @@ public final class Trends {
 
     /** The line through one number; empty where {@link Found#makesTrend} is not so. */
     public static Optional<Trend> of(Found found, OptionalDouble limitSi) {
-        return of(found, 0, limitSi);
+        return of(found, 0, 0, limitSi);
     }
 
     /**
      * The same, where other numbers of the kind tell what scatters from test to test.
      *
      * @param least variance from test to test, at least
+     * @param freedom degrees of freedom with which they tell it
      */
-    static Optional<Trend> of(Found found, double least, OptionalDouble limitSi) {
+    static Optional<Trend> of(Found found, double least, int freedom, OptionalDouble limitSi) {
         if (!found.makesTrend()) {
             return Optional.empty();
         }
-        double[] line = line(found, Math.max(least, between(List.of(found))));
+        double own = between(List.of(found));
+        double[] line = line(found, Math.max(least, own));
         double deviation = Math.sqrt(line[2]);
-        double wide = StudentT.within(LEVEL, found.freedom() + 2) * deviation;
+        int told = own > least ? found.freedom() : Math.max(freedom, found.freedom());
+        double wide = StudentT.within(LEVEL, told) * deviation;
         double low = line[1] - wide;
         double high = line[1] + wide;
         Optional<Reached> reached = Optional.empty();
