@@ -128,7 +128,7 @@ final class Attributing {
         Map<CauseGroup, Double> shares = new EnumMap<>(CauseGroup.class);
         Set<CauseGroup> active = new LinkedHashSet<>();
         for (int d = 0; d < doubts.size(); d++) {
-            CauseGroup group = group(doubts.get(d).name());
+            CauseGroup group = doubts.get(d).group();
             if (Math.abs(point.deviates[d] * doubts.get(d).newtons()) > 1e-6) {
                 if (group == CauseGroup.WEIGHED) {
                     shares.merge(group, point.deviates[d] * doubts.get(d).newtons(), Double::sum);
@@ -196,12 +196,11 @@ final class Attributing {
         double[] p = bench.openVector();
         for (int d = 0; d < deviates.length; d++) {
             Doubts.Doubt doubt = doubts.get(d);
-            int player = players.indexOf(group(doubt.name()));
+            int player = players.indexOf(doubt.group());
             if (player >= 0 && (set & 1 << player) != 0) {
-                if (doubt.openStep() != 0) {
-                    Bench.row(bench.openTable(), doubt.name())
-                            .ifPresent(
-                                    row -> p[row] += doubt.openStep() * deviates(deviates, doubt));
+                if (doubt.open().isPresent()) {
+                    Doubts.Opened open = doubt.open().get();
+                    open.change().of().at(open.step() * deviates[d], p);
                 } else {
                     z[plain.indexOf(doubt.name())] = deviates[d];
                 }
@@ -216,10 +215,6 @@ final class Attributing {
             }
         }
         return p;
-    }
-
-    private double deviates(double[] deviates, Doubts.Doubt doubt) {
-        return deviates[doubts.indexOf(doubt)];
     }
 
     /** A number of all of a kind is in the opened rig one of each part. */
@@ -290,7 +285,7 @@ final class Attributing {
         }
         double[] z = reduced.draw(weigher.left(s, weight, sizes[0], sizes[1]), normal);
         for (int d = 0; d < z.length; d++) {
-            of.merge(group(doubts.get(d).name()), z[d] * doubts.get(d).newtons(), Double::sum);
+            of.merge(doubts.get(d).group(), z[d] * doubts.get(d).newtons(), Double::sum);
         }
         return of;
     }

@@ -116,6 +116,7 @@ final class Closer {
                 old.prior(),
                 amounts.stream().mapToDouble(amount -> sign * amount).toArray(),
                 old.least(),
+                old.unsaid(),
                 old.change(),
                 old.words());
     }

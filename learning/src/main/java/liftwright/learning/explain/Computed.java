@@ -22,7 +22,7 @@ final class Computed {
     private static final double GRAVITY = 9.80665;
 
     /** Moments between two blocks at which a fan may stop. */
-    private static final int MOMENTS = 4;
+    private static final int MOMENTS = 12;
 
     private final Bench bench;
     private final Scatter scatter;

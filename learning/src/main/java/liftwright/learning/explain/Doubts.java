@@ -1,7 +1,9 @@
 package liftwright.learning.explain;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import liftwright.learning.fit.Scatter;
 import liftwright.numerics.Draws;
@@ -21,7 +23,7 @@ final class Doubts {
     private static final double NOTHING = 0.1;
 
     /** A pack is never as full as declared to better than this, standard deviation; from memory. */
-    private static final double CHARGE = 0.015;
+    static final double CHARGE = 0.015;
 
     private final Bench bench;
     private final Scatter scatter;
@@ -39,11 +41,85 @@ final class Doubts {
      * @param name of its row
      * @param column what a standard deviation does to the readings
      * @param newtons what a standard deviation takes of the lift, N
-     * @param openStep a standard deviation of the row of the opened rig; 0 where it is one of the
-     *     rig as declared
+     * @param open what it changes in the opened rig; empty where it is a row of the rig as declared
      */
     @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
-    record Doubt(String name, double[] column, double newtons, double openStep) {}
+    record Doubt(
+            String name,
+            CauseGroup group,
+            double[] column,
+            double newtons,
+            Optional<Opened> open) {}
+
+    /**
+     * A change of the opened rig.
+     *
+     * @param step a standard deviation
+     */
+    record Opened(Suspect.Numbers change, double step) {}
+
+    /**
+     * What is too small to be a cause, and there all the same, where it shows at all: of each part,
+     * and of all parts of a kind together, which come from one seller and one hand.
+     *
+     * @param causes as they were computed
+     */
+    List<Doubt> unsaid(Computed.Result causes) {
+        List<Doubt> all = new ArrayList<>();
+        Map<CauseKind, List<Doubt>> kinds = new EnumMap<>(CauseKind.class);
+        for (int k = 0; k < causes.suspects().size(); k++) {
+            Suspect suspect = causes.suspects().get(k);
+            if (suspect.unsaid() > 0 && suspect.change() instanceof Suspect.Numbers change) {
+                Hypothesis hypothesis = causes.hypotheses().get(k);
+                Doubt own =
+                        new Doubt(
+                                suspect.cause().words(),
+                                suspect.cause().kind().group(),
+                                hypothesis.effect(suspect.unsaid()),
+                                hypothesis.newtons(suspect.unsaid()),
+                                Optional.of(new Opened(change, suspect.unsaid())));
+                if (shows(own)) {
+                    all.add(own);
+                    kinds.computeIfAbsent(suspect.cause().kind(), _ -> new ArrayList<>()).add(own);
+                }
+            }
+        }
+        kinds.forEach(
+                (kind, alike) -> {
+                    if (alike.size() > 1) {
+                        all.add(together(kind, alike));
+                    }
+                });
+        return all;
+    }
+
+    private boolean shows(Doubt doubt) {
+        double[] white = scatter.whiten(doubt.column().clone());
+        return Reduced.dot(white, white) > NOTHING * NOTHING;
+    }
+
+    private static Doubt together(CauseKind kind, List<Doubt> alike) {
+        double[] column = new double[alike.getFirst().column().length];
+        double newtons = 0;
+        for (Doubt one : alike) {
+            newtons += one.newtons();
+            for (int i = 0; i < column.length; i++) {
+                column[i] += one.column()[i];
+            }
+        }
+        Suspect.Numbers change =
+                new Suspect.Numbers(
+                        (size, p) ->
+                                alike.stream()
+                                        .flatMap(one -> one.open().stream())
+                                        .forEach(
+                                                one ->
+                                                        one.change()
+                                                                .of()
+                                                                .at(size * one.step(), p)));
+        return new Doubt(
+                kind.words(), kind.group(), column, newtons, Optional.of(new Opened(change, 1)));
+    }
 
     List<Doubt> of(Work work) {
         ParameterTable table = bench.plainTable();
@@ -118,7 +194,9 @@ final class Doubts {
             column[i] = (column[i] - other[i]) / 2;
         }
         double newtons = (bench.mean(below.get().lift()) - bench.mean(above.get().lift())) / 2;
-        return Optional.of(new Doubt(table.rows().get(row).name(), column, newtons, 0));
+        String name = table.rows().get(row).name();
+        return Optional.of(
+                new Doubt(name, Attributing.group(name), column, newtons, Optional.empty()));
     }
 
     private double norm(Optional<Bench.Run> run, Optional<Bench.Run> other) {
@@ -163,16 +241,23 @@ final class Doubts {
                                                         column[i] -= base[i];
                                                     }
                                                     into.add(
-                                                            new Doubt(
-                                                                    bench.openTable()
-                                                                            .rows()
-                                                                            .get(row)
-                                                                            .name(),
+                                                            charge(
+                                                                    row,
+                                                                    wide,
                                                                     column,
-                                                                    bench.lostN(run.lift()),
-                                                                    -wide));
+                                                                    bench.lostN(run.lift())));
                                                 });
                             });
         }
+    }
+
+    private Doubt charge(int row, double wide, double[] column, double newtons) {
+        return new Doubt(
+                bench.openTable().rows().get(row).name(),
+                CauseGroup.PACKS,
+                column,
+                newtons,
+                Optional.of(
+                        new Opened(new Suspect.Numbers((size, p) -> p[row] -= size), wide)));
     }
 }

@@ -37,9 +37,13 @@ public final class Explain {
                         bench.channels(),
                         bench.base().channels(),
                         Scatter.Assumed.usual(bench.channels()));
-        List<Doubts.Doubt> doubts = new Doubts(bench, usual, threads).of(work);
+        Computed computing = new Computed(bench, usual, threads);
+        Doubts doubting = new Doubts(bench, usual, threads);
+        List<Doubts.Doubt> doubts = new ArrayList<>(doubting.of(work));
+        Computed.Result first = computing.of(Suspects.of(bench), work);
+        doubts.addAll(doubting.unsaid(first));
         List<double[]> columns = doubts.stream().map(Doubts.Doubt::column).toList();
-        Looked looked = looked(bench, new Computed(bench, usual, threads), columns, work);
+        Looked looked = looked(bench, new Closer(computing, work), first, columns);
         Computed.Result computed = looked.computed;
         Judged judged = looked.judged;
         List<Weighed> ranked = judged.ranked();
@@ -75,9 +79,8 @@ public final class Explain {
             Computed.Result computed, List<Together> together, double[][] likely, Judged judged) {}
 
     /** A first look at all causes, then a closer one at the likeliest. */
-    static Looked looked(Bench bench, Computed computing, List<double[]> doubts, Work work) {
-        Closer closer = new Closer(computing, work);
-        Computed.Result first = computing.of(Suspects.of(bench), work);
+    static Looked looked(
+            Bench bench, Closer closer, Computed.Result first, List<double[]> doubts) {
         double[][] base = bench.base().channels();
         Judged one = judged(bench, base, doubts, first, List.of(), false);
         Computed.Result sized = closer.sized(first, one);

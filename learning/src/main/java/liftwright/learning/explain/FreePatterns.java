@@ -12,7 +12,8 @@ import liftwright.plant.recording.Signal;
 /**
  * None of these: readings that go their own way. Each channel is free at a few moments, by octaves
  * of what is usually left out of it; one channel alone, all that read one kind of thing, or all of
- * them.
+ * them. Thermometers are not among them: how warm a part gets is off by multiples, and tells where
+ * something is, not whether.
  */
 final class FreePatterns {
 
@@ -31,6 +32,10 @@ final class FreePatterns {
     private final List<double[][][]> families = new ArrayList<>();
 
     private final List<int[]> sets;
+
+    /** So many of the sets are of one channel. */
+    private final int singles;
+
     private final Stretches stretches;
 
     FreePatterns(List<Compared> channels, Scatter usual) {
@@ -41,10 +46,14 @@ final class FreePatterns {
         sets = new ArrayList<>();
         for (int c = 0; c < channels.size(); c++) {
             Compared channel = channels.get(c);
+            if (isThermometer(channel)) {
+                continue;
+            }
             bySignal.computeIfAbsent(channel.signal(), _ -> new ArrayList<>()).add(c);
             byPart.computeIfAbsent(channel.of(), _ -> new ArrayList<>()).add(c);
             sets.add(new int[] {c});
         }
+        singles = sets.size();
         for (int most : KNOTS) {
             families.add(hats(usual, Math.clamp(MOST / channels.size(), KNOTS[0], most)));
         }
@@ -54,13 +63,13 @@ final class FreePatterns {
         for (List<Integer> alike : byPart.values()) {
             addSome(alike);
         }
-        if (channels.size() > 1) {
-            int[] all = new int[channels.size()];
-            for (int c = 0; c < all.length; c++) {
-                all[c] = c;
-            }
-            sets.add(all);
+        if (singles > 1) {
+            sets.add(sets.subList(0, singles).stream().mapToInt(one -> one[0]).toArray());
         }
+    }
+
+    static boolean isThermometer(Compared channel) {
+        return channel.signal() == Signal.TEMPERATURE;
     }
 
     private double[][][] hats(Scatter usual, int most) {
@@ -92,7 +101,7 @@ final class FreePatterns {
     }
 
     private void addSome(List<Integer> alike) {
-        if (alike.size() > 1 && alike.size() < channels.size()) {
+        if (alike.size() > 1 && alike.size() < singles) {
             sets.add(alike.stream().mapToInt(Integer::intValue).toArray());
         }
     }
@@ -138,11 +147,11 @@ final class FreePatterns {
         }
         // One channel, a kind or a part, and all are as likely.
         int kinds =
-                1 + (sets.size() > hats.length ? 1 : 0) + (sets.size() > hats.length + 1 ? 1 : 0);
-        int middle = Math.max(1, sets.size() - hats.length - 1);
+                1 + (sets.size() > singles ? 1 : 0) + (sets.size() > singles + 1 ? 1 : 0);
+        int middle = Math.max(1, sets.size() - singles - 1);
         double[] logs = new double[sets.size()];
         for (int k = 0; k < logs.length; k++) {
-            double many = k < hats.length ? hats.length : k < sets.size() - 1 ? middle : 1;
+            double many = k < singles ? singles : k < sets.size() - 1 ? middle : 1;
             int[] columns = columns(sets.get(k), channelOf);
             logs[k] = logFactor(inner, along, columns) - Math.log(many) - Math.log(kinds);
         }

@@ -18,7 +18,7 @@ final class Judged {
     static final double PAIR_PRIOR = 1.0;
 
     /** Nobody is accused while nothing is this likely. */
-    static final double ACQUITTED = 0.03;
+    static final double ACQUITTED = 0.02;
 
     /**
      * What the likeliest causes leave of the readings may be as unlike doubt as this, ln of a Bayes
@@ -27,6 +27,12 @@ final class Judged {
     private static final double LEFTOVER = 8;
 
     private static final double LEFTOVER_PART = 0.2;
+
+    /**
+     * What a cause is computed to do is off by as much: where a free pattern explains no more of the
+     * readings than this part beyond the likeliest causes, it is these and not something else.
+     */
+    private static final double COMPUTED = 0.05;
 
     /** Odds of the likeliest against nothing: strong evidence after Kass and Raftery [KASS95]. */
     static final double STRONG = 20;
@@ -60,7 +66,7 @@ final class Judged {
             logs[k] = weights.get(k).log();
         }
         logs[weights.size()] = 0;
-        logOther = weigher.logOther(OTHER_PRIOR);
+        logOther = other(weigher.logOther(OTHER_PRIOR), logs[0]);
         logs[weights.size() + 1] = logOther;
         double[] all = Weigher.shares(logs);
         shares = java.util.Arrays.copyOf(all, weights.size());
@@ -70,6 +76,11 @@ final class Judged {
                 weights.isEmpty() || weights.getFirst().log() < 0
                         ? 0
                         : leftoverOf(weights.getFirst());
+    }
+
+    private static double other(double log, double likeliest) {
+        boolean nearly = log > likeliest && log - likeliest < COMPUTED * log;
+        return nearly ? likeliest - Math.log(STRONG) : log;
     }
 
     double nothing() {

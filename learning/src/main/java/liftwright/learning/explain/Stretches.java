@@ -82,6 +82,9 @@ final class Stretches {
         List<Stretch> all = new ArrayList<>();
         for (int c = 0; c < channels.size(); c++) {
             Compared channel = channels.get(c);
+            if (FreePatterns.isThermometer(channel)) {
+                continue;
+            }
             double most = 0;
             for (int k = 0; k < channel.size(); k++) {
                 most = Math.max(most, unit(channel, c, k));

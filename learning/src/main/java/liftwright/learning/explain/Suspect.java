@@ -8,6 +8,8 @@ import liftwright.plant.fault.Effect;
  *
  * @param sizes at which it is computed, rising in amount; one where it has no sizes
  * @param least of its sizes in amount
+ * @param unsaid of the sizes too small to be a cause, standard deviation, beyond what is declared:
+ *     no part is exactly as declared; 0 where there are none
  * @param change what it changes
  */
 @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
@@ -16,6 +18,7 @@ record Suspect(
         double prior,
         double[] sizes,
         double least,
+        double unsaid,
         Change change,
         Hypothesis.Sizing words) {
 

@@ -16,6 +16,7 @@ import liftwright.plant.fault.Effect;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.plant.recording.Signal;
 import liftwright.plant.recording.Track;
+import liftwright.quantity.Quantity;
 import liftwright.rig.Element;
 import liftwright.rig.Fan;
 import liftwright.rig.FanType;
@@ -63,7 +64,26 @@ final class Suspects {
             double least,
             Change change,
             Sizing words) {
-        all.add(new Suspect(new Cause(kind, part), prior, sizes, least, change, words));
+        all.add(new Suspect(new Cause(kind, part), prior, sizes, least, 0, change, words));
+    }
+
+    /**
+     * The same of a number of a part. What is less than the least size is no cause, but there: a
+     * builder writes down what a seller says, and no part is exactly so.
+     *
+     * @param declared tolerance of what is declared of it, in sizes; two standard deviations
+     */
+    private void add(
+            CauseKind kind,
+            String part,
+            double prior,
+            double[] sizes,
+            double least,
+            double declared,
+            Numbers change,
+            Sizing words) {
+        double unsaid = Math.sqrt(Math.max(0, least * least - declared * declared)) / 2;
+        all.add(new Suspect(new Cause(kind, part), prior, sizes, least, unsaid, change, words));
     }
 
     private static Sizing percent(String words) {
@@ -81,9 +101,12 @@ final class Suspects {
         return (_, _, _) -> words;
     }
 
-    private static double relative(liftwright.quantity.Quantity of) {
-        double wide = Math.max(of.tolerance().plus(), of.tolerance().minus());
-        return of.si() == 0 ? 0 : wide / Math.abs(of.si());
+    private static double wide(Quantity of) {
+        return Math.max(of.tolerance().plus(), of.tolerance().minus());
+    }
+
+    private static double relative(Quantity of) {
+        return of.si() == 0 ? 0 : wide(of) / Math.abs(of.si());
     }
 
     private void fans() {
@@ -112,6 +135,7 @@ final class Suspects {
                                     prior,
                                     sizes,
                                     least,
+                                    relative(type.scatter()),
                                     less,
                                     percent("less thrust"));
                             if (fan.intake().isPresent() || type.intake().isPresent()) {
@@ -134,6 +158,7 @@ final class Suspects {
                                         prior,
                                         new double[] {0.08, 0.3, 1},
                                         0.06,
+                                        0,
                                         new Numbers((size, p) -> p[row] *= 1 + size),
                                         percent("more torque at equal speed")));
         row(id, at + "/motor/speed constant")
@@ -150,6 +175,10 @@ final class Suspects {
                                                         .speedConstant()
                                                         .map(Suspects::relative)
                                                         .orElse(0.0)),
+                                        type.motor()
+                                                .speedConstant()
+                                                .map(Suspects::relative)
+                                                .orElse(0.0),
                                         new Numbers((size, p) -> p[row] *= 1 + size),
                                         percent("more speed per volt")));
         double top = bench.topThrottle();
@@ -218,6 +247,7 @@ final class Suspects {
                     KIND,
                     new double[] {0.04, 0.15, 0.4},
                     0.03,
+                    relative(rig.fans().getFirst().type().installation()),
                     new Numbers(
                             (size, p) -> {
                                 for (int row : rows) {
@@ -261,6 +291,7 @@ final class Suspects {
                                             prior,
                                             new double[] {0.2, 0.8, 3},
                                             0.15,
+                                            pack.cell().resistance().map(Suspects::relative).orElse(0.0),
                                             new Numbers((size, p) -> p[row] *= 1 + size),
                                             percent("more resistance of its cells")));
             row(id, cell + "/capacity")
@@ -272,6 +303,7 @@ final class Suspects {
                                             prior / 2,
                                             new double[] {0.1, 0.3, 0.6},
                                             0.05,
+                                            pack.cell().capacity().map(Suspects::relative).orElse(0.0),
                                             new Numbers((size, p) -> p[row] *= 1 - size),
                                             percent("less capacity")));
             row(id, pack.declaredAt().child("charge").toString())
@@ -283,9 +315,11 @@ final class Suspects {
                                             prior,
                                             new double[] {0.05, 0.2, 0.4, 0.6},
                                             0.04,
+                                            Math.max(2 * Doubts.CHARGE, wide(pack.charge())),
                                             new Numbers(
                                                     (size, p) ->
-                                                            p[row] = Math.max(0.02, p[row] - size)),
+                                                            p[row] =
+                                                                    Math.clamp(p[row] - size, 0.02, 1)),
                                             percent("less charge at the start")));
         }
     }
@@ -340,7 +374,10 @@ final class Suspects {
                     KIND / places.size(),
                     new double[] {most / 40, most / 8, most},
                     Math.min(least, most / 40),
-                    new Numbers((size, p) -> p[place.row] += size),
+                    0,
+                    new Numbers(
+                            (size, p) ->
+                                    p[place.row] += Math.max(0, size)),
                     (low, size, high) ->
                             String.format(
                                     Locale.ROOT,
@@ -379,6 +416,7 @@ final class Suspects {
                                 KIND / 4,
                                 new double[] {0.03, 0.06, 0.12},
                                 0.02,
+                                0,
                                 new Numbers(
                                         (size, p) ->
                                                 p[at] =

@@ -14,8 +14,8 @@ final class Weighing {
     /** What is left out over what usually is, with how likely that is; from memory. */
     private static final double[][] LEFT_OUT = {{0.5, 0.25}, {1, 0.5}, {2, 0.25}};
 
-    /** Short memories over the length of the recording, as likely. */
-    private static final double[] MEMORIES = {0.04, 0.2};
+    /** Short memory over the length of the recording. */
+    private static final double MEMORY = 0.2;
 
     /**
      * How a part warms is left to luck: its place in the air, how a sensor holds, what a joint
@@ -102,6 +102,18 @@ final class Weighing {
             return far;
         }
 
+        /** What may be late: all that the throttle does, and what is likely to be wrong besides. */
+        List<double[][]> courses() {
+            double[][] besides = new double[predicted.length][];
+            for (int c = 0; c < besides.length; c++) {
+                besides[c] = likely[c].clone();
+                for (int k = 0; k < besides[c].length; k++) {
+                    besides[c][k] -= predicted[c][k];
+                }
+            }
+            return List.of(predicted, besides);
+        }
+
         /** What is a glitch whichever of both is taken. */
         double[][] outlying() {
             double[][] one = Outliers.of(channels, predicted);
@@ -131,23 +143,20 @@ final class Weighing {
         double[][] outlying = readings.outlying();
         List<Weigher.Setting> settings = new ArrayList<>();
         for (LeftOut leftOut : leftOut(channels)) {
-            for (double memory : MEMORIES) {
-                Scatter scatter =
-                        Scatter.of(
-                                channels,
-                                farthest,
-                                new Scatter.Assumed(leftOut.factors, memory, outlying));
-                Reduced reduced = new Reduced(scatter, doubts);
-                double[] left = new double[scatter.size()];
-                for (int c = 0; c < predicted.length; c++) {
-                    for (int k = 0; k < predicted[c].length; k++) {
-                        left[scatter.at(c) + k] = channels.get(c).measuredSi()[k] - predicted[c][k];
-                    }
+            Scatter scatter =
+                    Scatter.of(
+                            channels,
+                            farthest,
+                            new Scatter.Assumed(leftOut.factors, MEMORY, outlying),
+                            readings.courses());
+            Reduced reduced = new Reduced(scatter, doubts);
+            double[] left = new double[scatter.size()];
+            for (int c = 0; c < predicted.length; c++) {
+                for (int k = 0; k < predicted[c].length; k++) {
+                    left[scatter.at(c) + k] = channels.get(c).measuredSi()[k] - predicted[c][k];
                 }
-                settings.add(
-                        new Weigher.Setting(
-                                leftOut.prior / MEMORIES.length, reduced, reduced.of(left)));
             }
+            settings.add(new Weigher.Setting(leftOut.prior, reduced, reduced.of(left)));
         }
         Scatter usual =
                 Scatter.of(
@@ -155,8 +164,9 @@ final class Weighing {
                         farthest,
                         new Scatter.Assumed(
                                 factors(channels, 1, OF_TEMPERATURES[0][0]),
-                                MEMORIES[1],
-                                outlying));
+                                MEMORY,
+                                outlying),
+                        readings.courses());
         return new Judged(
                 new Weigher(
                         settings,

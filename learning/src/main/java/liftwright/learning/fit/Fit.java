@@ -39,6 +39,9 @@ public final class Fit {
     /** The decrease of the sum that a step may still promise. */
     private static final double SETTLED = 1e-3;
 
+    /** The same where runs are too coarse to show it: a fifth of a deviation is left to go. */
+    private static final double STALLED = 0.05;
+
     /** Steps with slopes that stay, and the decrease that the last may still promise. */
     private static final int MOST_CHORDS = 12;
 
@@ -238,7 +241,10 @@ public final class Fit {
                 }
             }
             if (gained <= 0 && fresh) {
-                break; // no way down: whether it is a least, the proof tells
+                // No way down: runs are as fine as their steps. Whether it is a least, the proof
+                // tells.
+                settled = promised < STALLED;
+                break;
             }
             fresh &= gained <= 0;
             if ((!fresh && gained < KEEPS * promised) || promised < SETTLED) {

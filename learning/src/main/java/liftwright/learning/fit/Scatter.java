@@ -11,8 +11,10 @@ import liftwright.plant.recording.Signal;
  * What stands between a model and what is read, as a normal covariance over all blocks of a
  * recording: noise, the error of each instrument, and what the model leaves out. Immutable.
  *
- * <p>Of an instrument's error nine tenths of the variance are the same all through a recording, and
- * the rest is new in every block (from memory). What the model leaves out is a share of the way
+ * <p>Of an instrument's error seven tenths of the variance are the same all through a recording, two
+ * tenths drift with a long memory (warmth, creep), and the rest is new in every block (from memory).
+ * Clocks differ, and instruments show late: where a channel changes, by a tenth of a second, the
+ * same all along. What the model leaves out is a share of the way
  * from the start; it remembers itself over time, as a first-order autoregressive process does
  * (physics.md §11; Brynjarsdóttir and O'Hagan [BRYN14] on why an estimate without it is far too
  * sure), half of its variance with a short and half with a long memory. Where several channels read
@@ -21,8 +23,13 @@ import liftwright.plant.recording.Signal;
  */
 public final class Scatter {
 
-    /** Part of the variance of an instrument's error that lasts. */
-    private static final double LASTS = 0.9;
+    /** Parts of the variance of an instrument's error that last, and that drift. */
+    private static final double LASTS = 0.7;
+
+    private static final double DRIFTS = 0.2;
+
+    /** Of a channel behind the throttle once it was put in step, standard deviation, s. */
+    private static final double LATE_S = 0.1;
 
     /** Part of the variance of what is left out that channels of one signal share. */
     private static final double COMMON = 0.5;
@@ -75,7 +82,11 @@ public final class Scatter {
         }
     }
 
-    private Scatter(List<Compared> channels, double[][] predicted, Assumed assumed) {
+    private Scatter(
+            List<Compared> channels,
+            double[][] predicted,
+            Assumed assumed,
+            List<double[][]> courses) {
         at = new int[channels.size() + 1];
         leftOut = new double[channels.size()][];
         noise = new double[channels.size()][];
@@ -100,7 +111,12 @@ public final class Scatter {
             factors.add(
                     CholeskyFactor.of(
                             covariance(
-                                    channels.get(c), c, longS, assumed, alone ? 1 : 1 - COMMON)));
+                                    channels.get(c),
+                                    c,
+                                    longS,
+                                    assumed,
+                                    alone ? 1 : 1 - COMMON,
+                                    late(channels.get(c), c, courses))));
         }
         count.forEach(
                 (signal, many) -> {
@@ -115,7 +131,21 @@ public final class Scatter {
      * @param predicted what the model says of them
      */
     public static Scatter of(List<Compared> channels, double[][] predicted, Assumed assumed) {
-        return new Scatter(channels, predicted, assumed);
+        return new Scatter(channels, predicted, assumed, List.<double[][]>of(predicted));
+    }
+
+    /**
+     * The same where other things may be late than what is predicted.
+     *
+     * @param courses of all channels, each late by itself: what the throttle does, and what a cause
+     *     that begins in mid-run does besides
+     */
+    public static Scatter of(
+            List<Compared> channels,
+            double[][] predicted,
+            Assumed assumed,
+            List<double[][]> courses) {
+        return new Scatter(channels, predicted, assumed, courses);
     }
 
     /** What is left out of each block of a channel, standard deviation, SI. */
@@ -139,7 +169,12 @@ public final class Scatter {
     }
 
     private double[][] covariance(
-            Compared channel, int c, double longS, Assumed assumed, double own) {
+            Compared channel,
+            int c,
+            double longS,
+            Assumed assumed,
+            double own,
+            double[][] late) {
         int n = channel.size();
         double shortS = assumed.memory * longS;
         double[][] covariance = new double[n][n];
@@ -153,8 +188,8 @@ public final class Scatter {
         for (int i = 0; i < n; i++) {
             for (int j = 0; j <= i; j++) {
                 double apartS = Math.abs(channel.timesS()[i] - channel.timesS()[j]);
-                double remembered =
-                        0.5 * Math.exp(-apartS / shortS) + 0.5 * Math.exp(-apartS / (LONG * longS));
+                double slowly = Math.exp(-apartS / (LONG * longS));
+                double remembered = 0.5 * Math.exp(-apartS / shortS) + 0.5 * slowly;
                 double lasting =
                         channel.errorSi() * channel.errorSi() / 4
                                 + channel.errorShare()
@@ -164,17 +199,40 @@ public final class Scatter {
                                         * channel.measuredSi()[j];
                 covariance[i][j] =
                         own * leftOut[c][i] * leftOut[c][j] * remembered
-                                + LASTS * lasting
+                                + (LASTS + DRIFTS * slowly) * lasting
                                 + rounding(channel, i, j);
+                for (double[] one : late) {
+                    covariance[i][j] += one[i] * one[j];
+                }
                 covariance[j][i] = covariance[i][j];
             }
             double error = error(channel, i);
             double scatter = channel.noiseSi()[i];
-            noise[c][i] = scatter * scatter + (1 - LASTS) * error * error + floor * floor;
+            noise[c][i] = scatter * scatter + (1 - LASTS - DRIFTS) * error * error + floor * floor;
             covariance[i][i] += assumed.outlying[c][i] * noise[c][i];
             variance[c][i] = covariance[i][i] + (1 - own) * leftOut[c][i] * leftOut[c][i];
         }
         return covariance;
+    }
+
+    /** What a channel shows less where each of the courses is late, standard deviation, SI. */
+    private static double[][] late(Compared channel, int c, List<double[][]> courses) {
+        boolean slow = channel.signal() == Signal.TEMPERATURE;
+        return courses.stream()
+                .limit(slow ? 0 : courses.size())
+                .map(course -> late(channel.timesS(), course[c]))
+                .toArray(double[][]::new);
+    }
+
+    private static double[] late(double[] timesS, double[] course) {
+        double[] late = new double[course.length];
+        for (int k = 0; k < late.length; k++) {
+            int before = Math.max(0, k - 1);
+            int after = Math.min(late.length - 1, k + 1);
+            double apartS = timesS[after] - timesS[before];
+            late[k] = apartS > 0 ? LATE_S * (course[after] - course[before]) / apartS : 0;
+        }
+        return late;
     }
 
     /** What is rounded off is the same as long as the same is shown. */

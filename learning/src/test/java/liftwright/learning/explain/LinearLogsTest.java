@@ -74,8 +74,9 @@ class LinearLogsTest {
                         covered,
                         sized);
         assertThat(listed).as(tally).isGreaterThan(20);
-        // Some of the smallest are within what was declared: nothing can tell them.
-        assertThat(told).as(tally).isGreaterThanOrEqualTo((int) (0.7 * listed));
+        // Some of the smallest are within what was declared: nothing can tell them. Instruments here
+        // are neither late nor drift, which the weighing has to reckon with all the same.
+        assertThat(told).as(tally).isGreaterThanOrEqualTo((int) (0.6 * listed));
         assertThat(none).as(tally).isGreaterThanOrEqualTo((int) (0.8 * unlisted));
         assertThat(accused).as(tally).isLessThanOrEqualTo((int) Math.ceil(0.05 * healthy));
         assertThat(covered).as(tally).isBetween((int) (0.8 * sized), (int) (0.97 * sized));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import liftwright.learning.explain.Explain;
 import liftwright.learning.explain.Explained;
+import liftwright.learning.replay.InStep;
 import liftwright.numerics.Work;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
@@ -45,7 +46,11 @@ class ExplainedLogsTest {
                             var sort = sort(k);
                             var test = SimulatedTest.draw(seeds.get(k), sort, MOST_FANS);
                             Explained told =
-                                    Explain.of(test.rig(), test.recording(), 1, Work.quiet());
+                                    Explain.of(
+                                            test.rig(),
+                                            InStep.of(test.rig(), test.recording()),
+                                            1,
+                                            Work.quiet());
                             judge.count(sort, test, told);
                         });
         String as = judge + "\n" + String.join("\n", judge.failures());
