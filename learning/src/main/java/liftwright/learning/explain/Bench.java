@@ -96,8 +96,8 @@ final class Bench {
     /**
      * Whether a run in which controllers cut off and fuses open is nearer to what was measured.
      * Where it is not, they are kept from it in all runs: whether they act is a matter of the last
-     * tenth of a volt, and a fan that was seen to turn did not stop. Thermometers are not asked: how
-     * hot a joint gets is off by multiples, and says nothing of what turned.
+     * tenth of a volt, and a fan that was seen to turn did not stop. Thermometers are not asked:
+     * how hot a joint gets is off by multiples, and says nothing of what turned.
      */
     private boolean fitsBetter(Driven trips, double[][] with, double[][] without) {
         double better = 0;

@@ -88,11 +88,11 @@ public final class Departures {
         List<double[]> columns = new ArrayList<>();
         List<double[]> ofTest = new ArrayList<>();
         for (Doubts.Doubt doubt : new Doubts(bench, usual, threads).of(work)) {
-            if (doubt.openStep() == 0) {
+            if (doubt.open().isEmpty()) {
                 names.add(doubt.name());
                 columns.add(doubt.column());
             } else {
-                double scale = CHARGE_DOUBT / Math.abs(doubt.openStep());
+                double scale = CHARGE_DOUBT / Math.abs(doubt.open().get().step());
                 ofTest.add(scaled(doubt.column(), scale));
             }
         }

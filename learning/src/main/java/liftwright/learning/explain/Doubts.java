@@ -113,10 +113,7 @@ final class Doubts {
                                 alike.stream()
                                         .flatMap(one -> one.open().stream())
                                         .forEach(
-                                                one ->
-                                                        one.change()
-                                                                .of()
-                                                                .at(size * one.step(), p)));
+                                                one -> one.change().of().at(size * one.step(), p)));
         return new Doubt(
                 kind.words(), kind.group(), column, newtons, Optional.of(new Opened(change, 1)));
     }
@@ -257,7 +254,6 @@ final class Doubts {
                 CauseGroup.PACKS,
                 column,
                 newtons,
-                Optional.of(
-                        new Opened(new Suspect.Numbers((size, p) -> p[row] -= size), wide)));
+                Optional.of(new Opened(new Suspect.Numbers((size, p) -> p[row] -= size), wide)));
     }
 }

@@ -79,8 +79,7 @@ public final class Explain {
             Computed.Result computed, List<Together> together, double[][] likely, Judged judged) {}
 
     /** A first look at all causes, then a closer one at the likeliest. */
-    static Looked looked(
-            Bench bench, Closer closer, Computed.Result first, List<double[]> doubts) {
+    static Looked looked(Bench bench, Closer closer, Computed.Result first, List<double[]> doubts) {
         double[][] base = bench.base().channels();
         Judged one = judged(bench, base, doubts, first, List.of(), false);
         Computed.Result sized = closer.sized(first, one);

@@ -146,8 +146,7 @@ final class FreePatterns {
             }
         }
         // One channel, a kind or a part, and all are as likely.
-        int kinds =
-                1 + (sets.size() > singles ? 1 : 0) + (sets.size() > singles + 1 ? 1 : 0);
+        int kinds = 1 + (sets.size() > singles ? 1 : 0) + (sets.size() > singles + 1 ? 1 : 0);
         int middle = Math.max(1, sets.size() - singles - 1);
         double[] logs = new double[sets.size()];
         for (int k = 0; k < logs.length; k++) {

@@ -29,8 +29,8 @@ final class Judged {
     private static final double LEFTOVER_PART = 0.2;
 
     /**
-     * What a cause is computed to do is off by as much: where a free pattern explains no more of the
-     * readings than this part beyond the likeliest causes, it is these and not something else.
+     * What a cause is computed to do is off by as much: where a free pattern explains no more of
+     * the readings than this part beyond the likeliest causes, it is these and not something else.
      */
     private static final double COMPUTED = 0.05;
 

@@ -291,7 +291,10 @@ final class Suspects {
                                             prior,
                                             new double[] {0.2, 0.8, 3},
                                             0.15,
-                                            pack.cell().resistance().map(Suspects::relative).orElse(0.0),
+                                            pack.cell()
+                                                    .resistance()
+                                                    .map(Suspects::relative)
+                                                    .orElse(0.0),
                                             new Numbers((size, p) -> p[row] *= 1 + size),
                                             percent("more resistance of its cells")));
             row(id, cell + "/capacity")
@@ -303,7 +306,10 @@ final class Suspects {
                                             prior / 2,
                                             new double[] {0.1, 0.3, 0.6},
                                             0.05,
-                                            pack.cell().capacity().map(Suspects::relative).orElse(0.0),
+                                            pack.cell()
+                                                    .capacity()
+                                                    .map(Suspects::relative)
+                                                    .orElse(0.0),
                                             new Numbers((size, p) -> p[row] *= 1 - size),
                                             percent("less capacity")));
             row(id, pack.declaredAt().child("charge").toString())
@@ -319,7 +325,10 @@ final class Suspects {
                                             new Numbers(
                                                     (size, p) ->
                                                             p[row] =
-                                                                    Math.clamp(p[row] - size, 0.02, 1)),
+                                                                    Math.clamp(
+                                                                            p[row] - size,
+                                                                            0.02,
+                                                                            1)),
                                             percent("less charge at the start")));
         }
     }
@@ -375,9 +384,7 @@ final class Suspects {
                     new double[] {most / 40, most / 8, most},
                     Math.min(least, most / 40),
                     0,
-                    new Numbers(
-                            (size, p) ->
-                                    p[place.row] += Math.max(0, size)),
+                    new Numbers((size, p) -> p[place.row] += Math.max(0, size)),
                     (low, size, high) ->
                             String.format(
                                     Locale.ROOT,

@@ -163,9 +163,7 @@ final class Weighing {
                         channels,
                         farthest,
                         new Scatter.Assumed(
-                                factors(channels, 1, OF_TEMPERATURES[0][0]),
-                                MEMORY,
-                                outlying),
+                                factors(channels, 1, OF_TEMPERATURES[0][0]), MEMORY, outlying),
                         readings.courses());
         return new Judged(
                 new Weigher(

@@ -11,15 +11,15 @@ import liftwright.plant.recording.Signal;
  * What stands between a model and what is read, as a normal covariance over all blocks of a
  * recording: noise, the error of each instrument, and what the model leaves out. Immutable.
  *
- * <p>Of an instrument's error seven tenths of the variance are the same all through a recording, two
- * tenths drift with a long memory (warmth, creep), and the rest is new in every block (from memory).
- * Clocks differ, and instruments show late: where a channel changes, by a tenth of a second, the
- * same all along. What the model leaves out is a share of the way
- * from the start; it remembers itself over time, as a first-order autoregressive process does
- * (physics.md §11; Brynjarsdóttir and O'Hagan [BRYN14] on why an estimate without it is far too
- * sure), half of its variance with a short and half with a long memory. Where several channels read
- * the same kind of thing, half of it is common to them (from memory): a law that is a little wrong
- * is wrong for every fan.
+ * <p>Of an instrument's error seven tenths of the variance are the same all through a recording,
+ * two tenths drift with a long memory (warmth, creep), and the rest is new in every block (from
+ * memory). Clocks differ, and instruments show late: where a channel changes, by a tenth of a
+ * second, the same all along. What the model leaves out is a share of the way from the start; it
+ * remembers itself over time, as a first-order autoregressive process does (physics.md §11;
+ * Brynjarsdóttir and O'Hagan [BRYN14] on why an estimate without it is far too sure), half of its
+ * variance with a short and half with a long memory. Where several channels read the same kind of
+ * thing, half of it is common to them (from memory): a law that is a little wrong is wrong for
+ * every fan.
  */
 public final class Scatter {
 
@@ -169,12 +169,7 @@ public final class Scatter {
     }
 
     private double[][] covariance(
-            Compared channel,
-            int c,
-            double longS,
-            Assumed assumed,
-            double own,
-            double[][] late) {
+            Compared channel, int c, double longS, Assumed assumed, double own, double[][] late) {
         int n = channel.size();
         double shortS = assumed.memory * longS;
         double[][] covariance = new double[n][n];

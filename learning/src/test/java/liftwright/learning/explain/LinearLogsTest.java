@@ -74,7 +74,8 @@ class LinearLogsTest {
                         covered,
                         sized);
         assertThat(listed).as(tally).isGreaterThan(20);
-        // Some of the smallest are within what was declared: nothing can tell them. Instruments here
+        // Some of the smallest are within what was declared: nothing can tell them. Instruments
+        // here
         // are neither late nor drift, which the weighing has to reckon with all the same.
         assertThat(told).as(tally).isGreaterThanOrEqualTo((int) (0.6 * listed));
         assertThat(none).as(tally).isGreaterThanOrEqualTo((int) (0.8 * unlisted));
