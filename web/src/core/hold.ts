@@ -95,7 +95,7 @@ function formOf(kind: string, from: Point, to: Point): HoldShape['form'] {
 
 /** To the right of a rig that stands so; these axes are left-handed, hence the order. */
 function rightOf({ forward, up }: Frame3): Point {
-    return cross(up, minus(point(0, 0, 0), forward));
+    return cross(up, forward);
 }
 
 /** A rig as it stands in what holds it. */

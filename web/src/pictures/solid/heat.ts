@@ -15,7 +15,7 @@ import type { Level } from '../../core/playback';
 import { fanStrokes, type Ring } from '../../core/solid';
 import { HALF_M } from '../../core/things';
 import { inkOf, patterned } from './patterns';
-import { between, strokes, vector, type Colour } from './shapes';
+import { addAll, between, strokes, vector, type Colour } from './shapes';
 
 const AHEAD = new Vector3(0, 0, 1);
 const ORDER: readonly Level[] = ['cool', 'warm', 'near', 'over'];
@@ -27,7 +27,7 @@ export function heat(warm: readonly Warm[], levels: readonly Level[], colour: Co
     const all = new Group();
     for (const level of ORDER) {
         const of = warm.filter((_, k) => levels[k] === level);
-        all.add(...disks(of, level, colour), ...packs(of, level, colour));
+        addAll(all, [...disks(of, level, colour), ...packs(of, level, colour)]);
         const wires = of.filter(each => each.kind === 'wire');
         if (wires.length > 0) {
             all.add(
@@ -40,8 +40,9 @@ export function heat(warm: readonly Warm[], levels: readonly Level[], colour: Co
             );
         }
         const dots = of.filter(each => each.kind === 'dot');
-        all.add(
-            ...many(
+        addAll(
+            all,
+            many(
                 new SphereGeometry(dotM(level), 12, 8),
                 level,
                 colour,

@@ -16,7 +16,7 @@ import {
 } from 'three';
 import type { Hold, HoldShape } from '../../core/hold';
 import { length, minus, plus, point, type Point } from '../../core/space';
-import { between, geometry, solid, strokes, vector, type Colour } from './shapes';
+import { addAll, between, geometry, solid, strokes, vector, type Colour } from './shapes';
 
 const SIDES = 72;
 /** How long the arrow of the greatest load is, and the least, m. */
@@ -44,8 +44,8 @@ export function hold({ shapes, pulls }: Hold, colour: Colour): Group {
         ),
     );
     for (const shape of shapes) {
-        if (shape.form === 'box') all.add(...box(shape, colour));
-        if (shape.form === 'circle') all.add(...circle(shape, colour));
+        if (shape.form === 'box') addAll(all, box(shape, colour));
+        if (shape.form === 'circle') addAll(all, circle(shape, colour));
         if (shape.form === 'point') {
             const ball = new Mesh(new SphereGeometry(0.05, 16, 12), solid(colour('--ink')));
             ball.position.copy(vector(shape.from));

@@ -14,6 +14,7 @@ import {
     Quaternion,
     Vector3,
     type Material,
+    type Object3D,
 } from 'three';
 import { xyz } from '../../core/solid';
 import { length, minus, plus, point, type Point } from '../../core/space';
@@ -125,6 +126,13 @@ export function about(thing: Thing, colour: string, broken: boolean): LineSegmen
     ring.position.copy(vector(plus(thing.from, way, 0.5)));
     ring.renderOrder = 3;
     return ring;
+}
+
+/** Adds as many as there are, which may be none. */
+export function addAll(group: Group, some: readonly Object3D[]): void {
+    if (some.length > 0) {
+        group.add(...some);
+    }
 }
 
 /** Frees what a group holds on the graphics card. */
