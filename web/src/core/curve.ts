@@ -71,16 +71,29 @@ export function explained(curves: Curves): Curve[] {
     );
 }
 
-/** Columns over one x, as a plotter wants them: no value where a series has no point. */
+/**
+ * Columns over one x, as a plotter wants them: no value where a series has no point. A step has two points
+ * at one x, and keeps both.
+ */
 export function columns(curves: Curves): [number[], ...(number | null)[][]] {
-    const xs = [...new Set(curves.series.flatMap(each => each.points.map(p => p[0])))].sort(
-        (a, b) => a - b,
-    );
-    const ys = curves.series.map(each => {
-        const at = new Map(each.points.map(p => [p[0], p[1]]));
-        return xs.map(x => at.get(x) ?? null);
-    });
-    return [xs, ...ys];
+    const placed = curves.series.map(each => placesOf(each.points));
+    const places = [...new Set(placed.flatMap(at => [...at.keys()]))]
+        .map(key => key.split(' ').map(Number))
+        .sort(([x0 = 0, k0 = 0], [x1 = 0, k1 = 0]) => x0 - x1 || k0 - k1);
+    const ys = placed.map(at => places.map(([x, k]) => at.get(`${x} ${k}`) ?? null));
+    return [places.map(([x = 0]) => x), ...ys];
+}
+
+/** Values by x and by how many points of the series lie at that x before. */
+function placesOf(points: Curve['points']): Map<string, number> {
+    const at = new Map<string, number>();
+    let [before, k] = [NaN, 0];
+    for (const [x, y] of points) {
+        k = x === before ? k + 1 : 0;
+        before = x;
+        at.set(`${x} ${k}`, y);
+    }
+    return at;
 }
 
 /** What a line of points, x ascending, is between two of them; undefined beyond its ends. */

@@ -102,6 +102,31 @@ describe('curves', () => {
         ]);
     });
 
+    test('keep both ends of a step', () => {
+        const stairs: Plot = {
+            ...plot,
+            series: [
+                {
+                    label: 'stairs',
+                    mark: 'line',
+                    points: [
+                        [0, 2],
+                        [1, 2],
+                        [1, 5],
+                        [2, 5],
+                        [2, 0],
+                    ],
+                },
+                { label: 'end', mark: 'cross', points: [[1, 3]] },
+            ],
+        };
+        expect(columns(curvesOf(stairs, {}))).toEqual([
+            [0, 1, 1, 2, 2],
+            [2, 2, 5, 5, 0],
+            [null, 3, null, null, null],
+        ]);
+    });
+
     test('are straight between their points, and nothing beyond', () => {
         const { steps } = curvesOf(plot, {});
         expect(valueAt(steps, 5)).toBeCloseTo(0.75, 12);
