@@ -170,3 +170,55 @@ test(
         }),
     500_000,
 );
+
+test(
+    'by pointer losses in twos and threes are begun, stopped and taken up, and read when done',
+    () =>
+        inBay(folder(), async ({ visit: { page } }) => {
+            const hand = new Hand(page);
+            await hand.open('failures');
+            const begin = page.getByRole('button', {
+                name: 'Work out every two and three at once',
+            });
+            await begin.click(patience);
+            await standing(page, 'running');
+            await hand.press(/^Stop two and three losses/);
+            await standing(page, 'stopped');
+            await hand.press(/^Go on with two and three losses/);
+            await standing(page, 'done');
+            const counts = page.locator('.losses summary', { hasText: 'Every three fans' });
+            await counts.click(patience);
+            await page.locator('.losses table').first().waitFor();
+            await shoot(page, 'jobs-losses');
+        }),
+    500_000,
+);
+
+test.each(['light', 'dark'] as const)(
+    'many flights are whole, apart and dark enough in %s',
+    theme =>
+        inBay(
+            folder(),
+            async ({ visit: { page } }) => {
+                const hand = new Hand(page);
+                await hand.open('flight');
+                const form = page.getByRole('form', { name: 'Fly it many times' });
+                await hand.fill('Flights', '75', form);
+                await hand.press('Fly them', form);
+                await page.locator('.jobs-line').waitFor(patience);
+                await shoot(page, `jobs-running-${theme}`);
+                await standing(page, 'done');
+                await page.getByText('of 75 flights').first().waitFor(patience);
+                for (const [width, height] of [
+                    [1280, 5000],
+                    [800, 6500],
+                ] as const) {
+                    await page.setViewportSize({ width, height });
+                    await shoot(page, `jobs-told-${theme}-${width}`);
+                    await clean(page);
+                }
+            },
+            { width: 1280, height: 720, theme },
+        ),
+    500_000,
+);

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { endings, goesOn, markOf, type Wanted } from '../core/jobs';
+import { endings, markOf, type Wanted } from '../core/jobs';
 import type { AnswerDocument, Begun, Job } from '../core/wire';
 import type { Where } from './cards';
 import type { Server } from './server';
@@ -79,7 +79,7 @@ export class Jobs {
         const there = this.read.peek().get(job.job);
         if (this.reading.has(job.job) || (there?.mark === mark && there.units === units)) return;
         // Before anything is kept there is nothing to be read, and the server would only say so.
-        if (goesOn(job) && (job.kind !== 'flights' || job.done === 0)) return;
+        if (job.kind === 'flights' ? job.done === 0 : job.state !== 'done') return;
         this.reading.add(job.job);
         try {
             const body = { job: job.job, units };

@@ -111,7 +111,7 @@ final class DisperseVerb {
         } catch (NotToldException | ImpossibleValueException e) {
             throw new UsageException(source.file().named() + ": " + e.getMessage());
         } catch (NotKeptException e) {
-            throw new UsageException(e.getMessage());
+            throw new UsageException(String.valueOf(e.getMessage()));
         }
     }
 
@@ -203,7 +203,7 @@ final class DisperseVerb {
             try {
                 sets.add(file.read().orElseThrow(() -> new UsageException("no file " + named)));
             } catch (NotKeptException e) {
-                throw new UsageException(e.getMessage());
+                throw new UsageException(String.valueOf(e.getMessage()));
             }
         }
         return sets;

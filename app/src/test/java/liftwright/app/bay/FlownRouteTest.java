@@ -3,6 +3,7 @@ package liftwright.app.bay;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -99,7 +100,7 @@ class FlownRouteTest {
         byte[] bytes = Files.readAllBytes(CURLEW);
         Rig rig = RigReading.read("rig.yaml", bytes).rig().orElseThrow();
         Profile profile =
-                ProfileReading.read("short.yaml", SHORT.getBytes("UTF-8"), rig)
+                ProfileReading.read("short.yaml", SHORT.getBytes(StandardCharsets.UTF_8), rig)
                         .profile()
                         .orElseThrow();
         Settings settings = Settings.standard().withoutRemedies().withSeed(seed);
