@@ -14,14 +14,15 @@ import liftwright.review.cause.Attribution;
 import liftwright.rig.table.TurningTable.Axis;
 
 /** What measured turning says of its causes, as it is told. */
-final class MeasuredTurning {
+public final class MeasuredTurning {
 
     /** A cause above this share is worth a finding. */
     private static final double LIKELY = 0.5;
 
     private MeasuredTurning() {}
 
-    static List<Section> sections(Attribution told) {
+    /** Tables: causes, what is not told apart, row by row. */
+    public static List<Section> sections(Attribution told) {
         List<Section> sections = new ArrayList<>();
         sections.add(causes(told));
         if (!told.unlike().isEmpty()) {
@@ -139,7 +140,8 @@ final class MeasuredTurning {
         };
     }
 
-    static List<Finding> findings(Attribution told) {
+    /** The likeliest cause, and what is not told apart from it. */
+    public static List<Finding> findings(Attribution told) {
         List<Finding> findings = new ArrayList<>();
         Attribution.Ranked first = told.ranked().getFirst();
         Sentence sentence =
@@ -175,7 +177,7 @@ final class MeasuredTurning {
     }
 
     /** What the ranking rests on. */
-    static List<Evidence.Assumption> assumptions() {
+    public static List<Evidence.Assumption> assumptions() {
         return List.of(
                 new Evidence.Assumption(
                         "sizes of faults",

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import liftwright.answer.Checks;
 import liftwright.answer.Evidence;
+import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.answer.Sentence;
 import liftwright.learning.LearningAnswer;
@@ -15,9 +16,12 @@ import liftwright.learning.explain.Explain;
 import liftwright.learning.explain.Explained;
 import liftwright.learning.replay.Lag;
 import liftwright.learning.replay.Replay;
+import liftwright.learning.turning.TurningInLog;
 import liftwright.numerics.Work;
+import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.plant.recording.Recording;
 import liftwright.quantity.Measure;
+import liftwright.review.MeasuredTurning;
 import liftwright.review.Settings;
 
 /** "Why did it not do what was promised?" */
@@ -48,7 +52,23 @@ public final class Learning {
                 explained(about, inStep(about.recording(), replayed.get()), settings, work);
         return work.stopped()
                 ? Optional.empty()
-                : Optional.of(answer(about, settings, replayed.get(), explained));
+                : Optional.of(
+                        answer(
+                                about,
+                                settings,
+                                replayed.get(),
+                                explained,
+                                turning(about, settings)));
+    }
+
+    /** Where a rig cannot be let go in the model, its turning is not explained. */
+    private static Optional<liftwright.review.cause.Attribution> turning(
+            LearningCase about, Settings settings) {
+        try {
+            return TurningInLog.explained(about.rig(), about.recording(), settings.seed());
+        } catch (ImpossibleValueException e) {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -88,18 +108,25 @@ public final class Learning {
     }
 
     private static LearningAnswer answer(
-            LearningCase about, Settings settings, Replay replay, Explained explained) {
+            LearningCase about,
+            Settings settings,
+            Replay replay,
+            Explained explained,
+            Optional<liftwright.review.cause.Attribution> turning) {
         List<Section> sections = new ArrayList<>();
         replay.lift().ifPresent(lift -> sections.add(LearningTables.attribution(lift, explained)));
         sections.add(LearningTables.causes(explained));
         LearningTables.next(explained).ifPresent(sections::add);
         LearningTables.events(replay).ifPresent(sections::add);
+        turning.ifPresent(told -> sections.addAll(MeasuredTurning.sections(told)));
         sections.add(LearningTables.strips(replay));
         sections.add(LearningTables.channels(replay));
         Evidence evidence = evidence(about, settings, replay, explained);
+        List<Finding> findings = new ArrayList<>(LearningFindings.of(replay, explained));
+        turning.ifPresent(told -> findings.addAll(MeasuredTurning.findings(told)));
         return new LearningAnswer(
                 Checks.downgrade(LearningVerdict.of(replay, explained), evidence),
-                LearningFindings.of(replay, explained),
+                findings,
                 sections,
                 evidence);
     }
