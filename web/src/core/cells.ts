@@ -14,6 +14,8 @@ export interface Head {
     readonly label: string;
     /** As a column of a file: SI, so that what reads it needs no other. */
     readonly siUnit: string;
+    /** The kind of number below it: its formula is one key away. */
+    readonly field?: string;
 }
 export interface Numbers {
     readonly id: string;

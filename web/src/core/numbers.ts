@@ -13,6 +13,7 @@ function ofTable(table: Table, fields: Fields): Numbers {
         title: table.title,
         heads: table.columns.map((field, k) => ({
             label: labelOf(fields, field),
+            field,
             siUnit: table.rows.find(row => row[k]?.unit !== undefined)?.[k]?.unit ?? '',
         })),
         rows: table.rows.map(row => row.map(cellOf)),

@@ -201,6 +201,10 @@ export type Units = 'si' | 'us';
 //   `profile`, one of them, flies that one; without it the first, or the usual one where there is none.
 // POST /api/try {rig, base, changes: Change[], questions, units, turn?: number} -> the same stream, nominal
 //   only, of the rig with these changes in memory; nothing is kept.
+// POST /api/compare {rig, base, questions, units, file? | test?, turn?} -> stream of CompareTold: the rig as it stands,
+//   the second of two, beside its file as saved, another rig file of the folder or the rig of a logged test.
+// POST /api/sensitivities {rig, base, question, units, turn?} -> stream of SensitivityTold: the declared values that
+//   move the verdict most, with what the file would say over their bands.
 // POST /api/report {rig, base, units} -> the HTML report, as a file.
 // POST /api/card {rig, base, card, units, turn?} -> stream of Told of the question 'trials', stage 'whole' alone: the
 //   card with what is predicted for it, and the cheapest set of cards that proves it again. Stopped as an ask is.
@@ -368,7 +372,19 @@ export interface AnswerDocument {
     seed: number;
     answer: Answer;
     /** How each field that occurs is called and drawn on an axis: shown = si * per + plus. */
-    fields: Record<string, { label: string; unit: string; per: number; plus: number }>;
+    fields: Record<string, FieldWords>;
+}
+/** A kind of number, from the table of fields. */
+export interface FieldWords {
+    label: string;
+    unit: string;
+    per: number;
+    plus: number;
+    /** One sentence; how it is computed; where that comes from; the test that checks it. */
+    meaning?: string;
+    formula?: string;
+    source?: string;
+    test?: string;
 }
 export interface Answer {
     question: Question;

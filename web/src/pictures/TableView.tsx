@@ -51,7 +51,18 @@ export function TableView({ table, under, selected, onShow }: TableProps) {
                     <tr>
                         {table.heads.map((head, k) => (
                             <th key={k} scope="col" class={right[k] ? 'number' : undefined}>
-                                {head.label}
+                                {head.field === undefined ? (
+                                    head.label
+                                ) : (
+                                    <button
+                                        type="button"
+                                        class="field-name"
+                                        data-field={head.field}
+                                        title="formula, source and test"
+                                    >
+                                        {head.label}
+                                    </button>
+                                )}
                             </th>
                         ))}
                     </tr>

@@ -5,3 +5,4 @@ import './pictures.css';
 export type { Drag, PictureProps, RigProps, Show } from './api';
 export { Picture } from './Picture';
 export { RigViews } from './RigViews';
+export { BeforeAndNow } from './BeforeAndNow';

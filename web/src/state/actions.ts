@@ -47,6 +47,7 @@ export function actionsOf(bay: Bay, places: Places): Action[] {
             enabled: there,
             run: () => {
                 bay.guiding.value = false;
+                bay.comparing.open.value = false;
                 bay.open.value = question;
                 places.go('sheet');
             },
@@ -113,6 +114,26 @@ export function actionsOf(bay: Bay, places: Places): Action[] {
             enabled: () => document()?.readable === true,
             run: () => {
                 bay.askAgain();
+            },
+        },
+        {
+            id: 'compare',
+            label: () => 'Compare with another revision',
+            keys: 'Alt+C',
+            enabled: () => document()?.readable === true,
+            run: () => {
+                bay.guiding.value = false;
+                bay.comparing.open.value = true;
+                places.go('sheet');
+            },
+        },
+        {
+            id: 'search',
+            label: () => 'Search',
+            keys: '/ Alt+/',
+            enabled: there,
+            run: () => {
+                bay.searching.value = true;
             },
         },
         {

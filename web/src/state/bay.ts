@@ -5,6 +5,7 @@ import type { Change, Folder, Part, Question, RigDocument, Units, Watched } from
 import { Asks } from './asks';
 import { ASKED } from '../core/verdicts';
 import { Cards } from './cards';
+import { Comparing } from './comparing';
 import { Flights } from './flights';
 import { Gate } from './gate';
 import { Jobs } from './jobs';
@@ -12,6 +13,7 @@ import { StoredKeep } from './keep';
 import { Moving } from './moving';
 import { Played } from './played';
 import { Reading } from './reading';
+import { Sensing } from './sensing';
 import { Server } from './server';
 import { Taste } from './taste';
 import { Tests } from './tests';
@@ -54,6 +56,9 @@ export class Bay {
     /** Whether the guide for a rig from nothing stands in place of the ladder. */
     readonly guiding = signal(false);
     readonly helping = signal(false);
+    readonly searching = signal(false);
+    /** The kind of number whose formula, source and test lie open. */
+    readonly field = signal<string | undefined>(undefined);
     /** Whether the rig file lies open beside, and whether as outline. */
     readonly facing = signal(true);
     readonly outlined = signal(false);
@@ -65,6 +70,8 @@ export class Bay {
         () => void this.kept?.again(),
     );
     readonly trial = new Trial(this.server, () => this.open.peek());
+    readonly comparing = new Comparing(this.server, () => this.where());
+    readonly sensing = new Sensing(this.server, this.trial, () => this.where());
     readonly cards = new Cards(
         this.server,
         () => this.where(),
@@ -211,6 +218,8 @@ export class Bay {
         this.tests.forget();
         this.played.close();
         void this.jobs.look();
+        this.comparing.forget();
+        this.sensing.forget();
         void this.flights.list(document.rig);
         void this.reading.drop();
         this.selected.value = undefined;

@@ -1,4 +1,6 @@
+import type { AnswerDocument } from '../core/wire';
 import { useBay } from './context';
+import { FieldList } from './FieldDialog';
 import { Fold } from './Fold';
 
 interface Law {
@@ -20,11 +22,12 @@ interface Check {
 /** What the answer rests on. */
 interface EvidenceProps {
     evidence: Record<string, unknown>;
+    fields: AnswerDocument['fields'];
     /** What rests on it, where the evidence of the question stands on the page too. */
     of?: string;
 }
 
-export function Evidence({ evidence, of }: EvidenceProps) {
+export function Evidence({ evidence, fields, of }: EvidenceProps) {
     const id = of === undefined ? 'evidence' : `evidence-${of.replaceAll(' ', '-')}`;
     const bay = useBay();
     const laws = listOf<Law>(evidence['laws'], 'name');
@@ -87,7 +90,23 @@ export function Evidence({ evidence, of }: EvidenceProps) {
                     )}
                 </Fold>
             )}
+            <Fold title={`Formula, source and test of every number: ${Object.keys(fields).length}`}>
+                {() => <Formulas fields={fields} />}
+            </Fold>
         </section>
+    );
+}
+
+function Formulas({ fields }: { fields: AnswerDocument['fields'] }) {
+    return (
+        <ul class="formulas">
+            {Object.entries(fields).map(([id, words]) => (
+                <li key={id}>
+                    <strong>{words.label}</strong>
+                    <FieldList field={id} words={words} />
+                </li>
+            ))}
+        </ul>
     );
 }
 

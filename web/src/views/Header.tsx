@@ -32,6 +32,7 @@ export function Header() {
                         <ActionButton id="save" />
                         <ActionButton id="undo" />
                         <ActionButton id="redo" />
+                        <ActionButton id="search" />
                         <label class="pick">
                             <span>Units</span>
                             <select
@@ -140,7 +141,19 @@ function Menu() {
     );
 }
 
-const MENU = ['report', 'save-text', 'facing', 'outline', 'again', 'stop', 'tab', 'guide', 'help'];
+const MENU = [
+    'search',
+    'compare',
+    'report',
+    'save-text',
+    'facing',
+    'outline',
+    'again',
+    'stop',
+    'tab',
+    'guide',
+    'help',
+];
 
 /** What the file calls the rig, as far as it can be seen without reading it whole. */
 function nameOf(text: string, path: string): string {

@@ -40,7 +40,7 @@ function Step({ asked, index, question }: StepProps) {
     const bay = useBay();
     const tried = bay.trial.tried.value?.rungs[question];
     const rung = bay.asks.rungs.value[question];
-    const open = bay.open.value === question && !bay.guiding.value;
+    const open = bay.open.value === question && !bay.guiding.value && !bay.comparing.open.value;
     const outcome = rung.document?.answer.verdict.outcome;
     const old = rung.state === 'stale' || (rung.state === 'asking' && rung.stage !== 'whole');
     return (
@@ -50,6 +50,7 @@ function Step({ asked, index, question }: StepProps) {
             aria-current={open}
             onClick={() => {
                 bay.guiding.value = false;
+                bay.comparing.open.value = false;
                 bay.open.value = question;
             }}
         >

@@ -4,13 +4,16 @@ import { actionsOf, type Places } from '../state/actions';
 import type { Bay } from '../state/bay';
 import { Bars } from './Bars';
 import { Holding } from './context';
+import { CompareSheet } from './compare/CompareSheet';
 import { Doorstep } from './Doorstep';
+import { FieldDialog, fieldAt } from './FieldDialog';
 import { FacingPage } from './FacingPage';
 import { GuideSheet } from './GuideSheet';
 import { Header } from './Header';
 import { Help } from './Help';
 import { JobsLine } from './jobs/JobsLine';
 import { Ladder } from './Ladder';
+import { Search } from './search/Search';
 import { Sheet } from './Sheet';
 import { Words } from './Words';
 
@@ -21,7 +24,7 @@ export function Page({ bay }: { bay: Bay }) {
         const press = (event: KeyboardEvent) => {
             if (event.defaultPrevented || ownKey(event)) return;
             const action = actionFor(held.actions, event);
-            if (action === undefined || bay.helping.peek()) return;
+            if (action === undefined || bay.helping.peek() || bay.searching.peek()) return;
             event.preventDefault();
             if (action.enabled()) action.run();
         };
@@ -46,8 +49,23 @@ export function Page({ bay }: { bay: Bay }) {
             ) : (
                 <div class={facing ? 'bench with-facing' : 'bench'}>
                     {view !== undefined && <Ladder />}
-                    <main id="sheet" class="sheet" tabIndex={-1}>
-                        {bay.guiding.value ? <GuideSheet /> : <Sheet />}
+                    <main
+                        id="sheet"
+                        class="sheet"
+                        tabIndex={-1}
+                        onClick={event => {
+                            if (event.defaultPrevented) return;
+                            const field = fieldAt(event.target);
+                            if (field !== undefined) bay.field.value = field;
+                        }}
+                    >
+                        {bay.guiding.value ? (
+                            <GuideSheet />
+                        ) : bay.comparing.open.value ? (
+                            <CompareSheet />
+                        ) : (
+                            <Sheet />
+                        )}
                     </main>
                     {facing && <FacingPage view={view} />}
                 </div>
@@ -55,6 +73,8 @@ export function Page({ bay }: { bay: Bay }) {
             <JobsLine />
             <Words />
             <Help />
+            <Search />
+            <FieldDialog />
         </Holding.Provider>
     );
 }

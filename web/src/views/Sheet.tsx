@@ -9,6 +9,7 @@ import { Findings } from './Findings';
 import { Fold } from './Fold';
 import { isOld } from './Ladder';
 import { OutcomeMark, outcomeClass, outcomeWords } from './outcome';
+import { Sliders } from './sensitivity/Sliders';
 import { Solid } from './Solid';
 import { TrialBar } from './TrialBar';
 import { Way } from './trials/Way';
@@ -50,10 +51,11 @@ export function Sheet() {
                     ) : (
                         <Pictures document={shown} question={question} old={old} />
                     )}
+                    <Sliders question={question} />
                     {rung.document !== undefined && <Findings document={rung.document} />}
                     {question === 'failures' && <Losses />}
                     <Numbers document={shown} question={question} old={old} />
-                    <Evidence evidence={shown.answer.evidence} />
+                    <Evidence evidence={shown.answer.evidence} fields={shown.fields} />
                 </>
             )}
             {question === 'flight' && <ManyFlights />}
@@ -168,7 +170,9 @@ function Pictures({ document, question, old }: PartsOfAnswer) {
     return (
         <div class={`pictures ${question}${old ? ' old' : ''}`}>
             {sections.map(section => (
-                <One key={section.id} section={section} document={document} old={old} />
+                <div key={section.id} id={`section-${section.id}`} tabIndex={-1}>
+                    <One section={section} document={document} old={old} />
+                </div>
             ))}
         </div>
     );
@@ -182,9 +186,11 @@ function Numbers({ document, question, old }: PartsOfAnswer) {
         <section class="numbers" aria-labelledby="numbers">
             <h3 id="numbers">More numbers</h3>
             {rest.map(section => (
-                <Fold key={section.id} title={section.title}>
-                    {() => <One section={section} document={document} old={old} />}
-                </Fold>
+                <div key={section.id} id={`section-${section.id}`} tabIndex={-1}>
+                    <Fold title={section.title}>
+                        {() => <One section={section} document={document} old={old} />}
+                    </Fold>
+                </div>
             ))}
         </section>
     );

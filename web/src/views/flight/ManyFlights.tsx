@@ -124,7 +124,7 @@ function Told({ document, job }: { document: AnswerDocument; job: Job }) {
                     {() => <One section={section} document={document} job={job} />}
                 </Fold>
             ))}
-            <Evidence evidence={evidence} of="many flights" />
+            <Evidence evidence={evidence} fields={document.fields} of="many flights" />
         </div>
     );
 }

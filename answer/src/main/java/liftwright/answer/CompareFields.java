@@ -10,6 +10,9 @@ public final class CompareFields {
 
     private static final String DIFFERENCE =
             "ComparisonOnRandomRigsTest.bandsOfDifferencesAreThoseOfPairedDraws";
+    private static final String SENSITIVE =
+            "SensitivitiesOnRandomRigsTest.movesAreThoseOfWholeRecomputation";
+
     private static final String FILE = "FileChangesTest.whatChangedMakesTheSecondOfTheFirst";
     private static final String VERDICTS =
             "ComparisonOnRandomRigsTest.whatComesFirstIsWhichVerdictsChange";
@@ -88,6 +91,33 @@ public final class CompareFields {
                         "change",
                         "Second less first; its band is that of the differences draw by draw.",
                         DIFFERENCE));
+        rows.add(
+                words(
+                        "sensitivity-input",
+                        "declared value",
+                        "A value of the rig file, or a default, that is in doubt.",
+                        SENSITIVE));
+        rows.add(
+                words(
+                        "sensitivity-low",
+                        "lower end",
+                        "The lower end of its 95 % band, as it would stand in the file.",
+                        SENSITIVE));
+        rows.add(
+                words(
+                        "sensitivity-high",
+                        "upper end",
+                        "The upper end of its 95 % band, as it would stand in the file.",
+                        SENSITIVE));
+        rows.add(
+                new Field(
+                        "sensitivity-share",
+                        "share of the variance",
+                        Measure.PERCENT,
+                        "Share of the variance of the judged number that is due to this value alone; scatters about nought where it does nothing.",
+                        "variance of the mean at a given value over the variance, from the draws of the verdict",
+                        "[PLISCHKE13]",
+                        "SensitivitiesOnRandomRigsTest.sharesAreThoseOfTheRefereesVariance"));
         for (Measure measure : Measure.values()) {
             rows.add(
                     new Field(

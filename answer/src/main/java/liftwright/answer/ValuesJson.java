@@ -127,6 +127,8 @@ final class ValuesJson {
 
     private void field(Field field, Texts.Scale scale) {
         json.member("label", field.label()).member("unit", scale.unit());
+        json.member("meaning", field.meaning()).member("formula", field.formula());
+        json.member("source", field.source()).member("test", field.test());
         json.name("per").number(scale.per());
         json.name("plus").number(scale.plus());
     }

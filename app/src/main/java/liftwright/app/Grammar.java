@@ -35,6 +35,7 @@ final class Grammar {
     static final String CELL_TEMPERATURE = "--cell-temperature";
     static final String SEARCH = "--search";
     static final String TRIPLES = "--triples";
+    static final String SENSITIVITIES = "--sensitivities";
     static final String PAIRS = "--pairs";
     static final String STAND = "--stand";
     static final String FAN = "--fan";
@@ -340,6 +341,10 @@ final class Grammar {
                         "Balance also searches for a better arrangement: "
                                 + Search.words()
                                 + "; several with commas."));
+        spec.addOption(
+                flag(
+                        SENSITIVITIES,
+                        "Also tell the five declared values that move the verdict most. Takes longer."));
         spec.addOption(flag(TRIPLES, "Failures also of every three fans that stop. Takes longer."));
         spec.addOption(
                 value(

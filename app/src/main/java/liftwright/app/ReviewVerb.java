@@ -14,7 +14,10 @@ import liftwright.report.PlainText;
 import liftwright.report.TextReport;
 import liftwright.review.HeatAnswer;
 import liftwright.review.LiftQuestion;
+import liftwright.review.Sensitivities;
 import liftwright.review.Settings;
+import liftwright.review.WithSections;
+import liftwright.review.compare.Puts;
 import liftwright.rig.Rig;
 import liftwright.rig.file.RigReading;
 import liftwright.rig.text.RigText;
@@ -72,6 +75,16 @@ final class ReviewVerb {
         for (String option : List.of(Grammar.HOPS, Grammar.PAUSE, Grammar.TRACE)) {
             if (options.text(option).isPresent()) {
                 belongs(option, Asking.ENDURANCE, Asking.HEAT);
+            }
+        }
+        if (options.has(Grammar.SENSITIVITIES)) {
+            for (String other : List.of(Grammar.HOPS, Grammar.TRACE, Grammar.FULL_THROTTLE)) {
+                if (options.has(other)) {
+                    throw new UsageException(
+                            Grammar.SENSITIVITIES
+                                    + " tells of the question as the rig file asks it, without "
+                                    + other);
+                }
             }
         }
         options.pairs(); // a wrong option shall not wait for the answer
@@ -189,10 +202,27 @@ final class ReviewVerb {
     private Optional<? extends Answer> answer(
             String question, RigSource source, Rig rig, Progress progress) {
         try {
-            return asking.ask(question, source, rig, settings(), progress);
+            Optional<? extends Answer> answer =
+                    asking.ask(question, source, rig, settings(), progress);
+            return options.has(Grammar.SENSITIVITIES)
+                    ? answer.flatMap(told -> withSensitivities(told, source, rig, progress))
+                    : answer;
         } catch (NotToldException | ImpossibleValueException e) {
             throw new UsageException(source.file().named() + ": " + e.getMessage());
         }
+    }
+
+    /** With what moves the verdict most, of the question as the rig file asks it. */
+    private Optional<WithSections> withSensitivities(
+            Answer answer, RigSource source, Rig rig, Progress progress) {
+        Optional<Sensitivities> found =
+                Puts.question(answer.question(), rig, source.digest(), settings().withoutRemedies())
+                        .sensitivities(progress);
+        return progress.stopped()
+                ? Optional.empty()
+                : Optional.of(
+                        new WithSections(
+                                answer, found.map(Sensitivities::section).stream().toList()));
     }
 
     private Exit show(RigSource source, Rig rig, Answer answer) {

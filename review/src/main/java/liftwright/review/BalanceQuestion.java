@@ -121,6 +121,11 @@ public final class BalanceQuestion implements Staged {
     }
 
     @Override
+    public Optional<Sensitivities> sensitivities(Work work) {
+        return Sensitivities.of(plant, judge, sample, work);
+    }
+
+    @Override
     public Optional<BalanceAnswer> drawn(int draw) {
         return Drawn.of(plant, settings.seed(), draw)
                 .flatMap(

@@ -79,6 +79,11 @@ public final class FailuresQuestion implements Staged {
     }
 
     @Override
+    public Optional<Sensitivities> sensitivities(Work work) {
+        return Sensitivities.of(plant, judge, sample, work);
+    }
+
+    @Override
     public Optional<FailuresAnswer> drawn(int draw) {
         return Drawn.of(plant, settings.seed(), draw)
                 .flatMap(

@@ -89,6 +89,11 @@ public final class HeatQuestion implements Staged {
     }
 
     @Override
+    public Optional<Sensitivities> sensitivities(Work work) {
+        return Sensitivities.of(plant, judge, sample, work);
+    }
+
+    @Override
     public Optional<HeatAnswer> drawn(int draw) {
         return Drawn.of(plant, settings.seed(), draw)
                 .flatMap(

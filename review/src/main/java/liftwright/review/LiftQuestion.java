@@ -74,6 +74,11 @@ public final class LiftQuestion implements Staged {
     }
 
     @Override
+    public Optional<Sensitivities> sensitivities(Work work) {
+        return Sensitivities.of(plant, judge, sample, work);
+    }
+
+    @Override
     public Optional<LiftAnswer> drawn(int draw) {
         return Drawn.of(plant, settings.seed(), draw)
                 .flatMap(

@@ -104,6 +104,13 @@ public final class RestraintQuestion implements Staged {
     }
 
     @Override
+    public Optional<Sensitivities> sensitivities(Work work) {
+        return held.map(found -> found.asks().isEmpty()).orElse(false)
+                ? Optional.empty()
+                : Sensitivities.of(plant, judge, sample, work);
+    }
+
+    @Override
     public Optional<RestraintAnswer> drawn(int draw) {
         return Drawn.of(plant, settings.seed(), draw)
                 .flatMap(

@@ -30,6 +30,14 @@ public interface Staged {
     }
 
     /**
+     * Which declared values move the judged number most; empty where it judges by none, or the work
+     * was stopped.
+     */
+    default Optional<Sensitivities> sensitivities(Work work) {
+        return Optional.empty();
+    }
+
+    /**
      * The nominal answer of a rig whose declared values are those of one draw: every number of the
      * answer in that draw. What has tables of its own (strength of arms, rotors' inertia, hearing)
      * stands at its declared values. Safe to call from several threads.

@@ -27,6 +27,7 @@ final class AllRoutes {
                                         AskRoutes.PROGRESS,
                                         bay::fault)
                                 .routes(),
+                        new CompareRoutes(bay, onRecord).routes(),
                         new ProfileRoutes(onRecord).routes(),
                         new JobRoutes(bay, onRecord).routes(),
                         new FlownRoute(bay, onRecord).routes(),

@@ -12,6 +12,7 @@ import liftwright.review.RestraintQuestion;
 import liftwright.review.Settings;
 import liftwright.review.Staged;
 import liftwright.review.Task;
+import liftwright.rig.Rig;
 
 /** The questions that a rig file alone answers, put to two revisions. */
 public final class Puts {
@@ -37,8 +38,8 @@ public final class Puts {
     public static Put of(String question, Revision first, Revision second, Settings settings) {
         return new Put(
                 question,
-                staged(question, first, settings),
-                staged(question, second, settings),
+                question(question, first.rig(), first.digest(), settings),
+                question(question, second.rig(), second.digest(), settings),
                 Math.min(draws(question), settings.firstDraws()));
     }
 
@@ -50,21 +51,21 @@ public final class Puts {
         };
     }
 
-    private static Staged staged(String question, Revision of, Settings settings) {
+    /**
+     * One question of one rig, as it is asked without options.
+     *
+     * @param question one of {@link #QUESTIONS}
+     */
+    public static Staged question(String question, Rig rig, String digest, Settings settings) {
         return switch (question) {
-            case "lift" -> LiftQuestion.staged(of.rig(), of.digest(), settings);
-            case "endurance" ->
-                    EnduranceQuestion.staged(of.rig(), of.digest(), new Task.Hover(), settings);
-            case "balance" -> BalanceQuestion.staged(of.rig(), of.digest(), settings);
+            case "lift" -> LiftQuestion.staged(rig, digest, settings);
+            case "endurance" -> EnduranceQuestion.staged(rig, digest, new Task.Hover(), settings);
+            case "balance" -> BalanceQuestion.staged(rig, digest, settings);
             case "heat" ->
                     HeatQuestion.staged(
-                            of.rig(),
-                            of.digest(),
-                            HeatCase.of(HeatQuestion.demanded(of.rig())),
-                            settings);
-            case "failures" ->
-                    FailuresQuestion.staged(of.rig(), of.digest(), FailureCase.quick(), settings);
-            case "restraint" -> RestraintQuestion.staged(of.rig(), of.digest(), settings);
+                            rig, digest, HeatCase.of(HeatQuestion.demanded(rig)), settings);
+            case "failures" -> FailuresQuestion.staged(rig, digest, FailureCase.quick(), settings);
+            case "restraint" -> RestraintQuestion.staged(rig, digest, settings);
             default -> throw new IllegalArgumentException("no question " + question);
         };
     }

@@ -1,0 +1,91 @@
+import { signal } from '@preact/signals';
+import { otherBody, type CompareTold, type Other } from '../core/compare';
+import type { AnswerDocument, Question } from '../core/wire';
+import type { Where } from './cards';
+import type { Server } from './server';
+import { nextTurn } from './turn';
+
+/** Two revisions beside each other, as far as they are compared. */
+export interface ComparedNow {
+    state: 'asking' | 'done' | 'stopped' | 'refused';
+    /** The state of the rig that is the second of the two. */
+    of: string;
+    questions: readonly Question[];
+    before?: AnswerDocument;
+    after?: AnswerDocument;
+    compared?: AnswerDocument;
+    progress?: { stage: string; done: number; total: number };
+    refused?: string;
+}
+
+export class Comparing {
+    /** Whether it stands in place of the open question. */
+    readonly open = signal(false);
+    readonly other = signal<Other>({ kind: 'saved' });
+    readonly now = signal<ComparedNow | undefined>(undefined);
+    private running: AbortController | undefined;
+
+    constructor(
+        private readonly server: Server,
+        private readonly where: () => Where | undefined,
+    ) {}
+
+    async start(questions: readonly Question[]): Promise<void> {
+        this.running?.abort();
+        const where = this.where();
+        if (where === undefined) return;
+        const running = new AbortController();
+        this.running = running;
+        this.now.value = { state: 'asking', of: where.revision, questions };
+        const end = await this.server.stream(
+            '/api/compare',
+            {
+                rig: where.rig,
+                base: where.revision,
+                units: where.units,
+                questions,
+                ...otherBody(this.other.peek()),
+                turn: nextTurn(),
+            },
+            running.signal,
+            line => {
+                if (this.running === running) this.hear(line as CompareTold);
+            },
+        );
+        if (this.running !== running) return;
+        this.running = undefined;
+        const now = this.now.value;
+        if (end.kind === 'fault') {
+            this.now.value = { ...now, state: 'refused', refused: end.fault.sentence };
+        } else if (now.state === 'asking') {
+            this.now.value = { ...now, state: now.compared === undefined ? 'stopped' : 'done' };
+        }
+    }
+
+    private hear(line: CompareTold): void {
+        const now = this.now.value;
+        if (now === undefined) return;
+        if ('refused' in line) {
+            this.now.value = { ...now, state: 'refused', refused: line.refused };
+        } else if ('progress' in line) {
+            this.now.value = { ...now, progress: line.progress };
+        } else if (!('end' in line)) {
+            this.now.value = { ...now, ...line };
+        }
+    }
+
+    stop(): void {
+        this.running?.abort();
+        this.running = undefined;
+        const now = this.now.peek();
+        if (now?.state === 'asking') this.now.value = { ...now, state: 'stopped' };
+    }
+
+    /** Another rig altogether. */
+    forget(): void {
+        this.stop();
+        this.now.value = undefined;
+        this.other.value = { kind: 'saved' };
+        this.open.value = false;
+    }
+}
