@@ -1,10 +1,10 @@
 import { Group } from 'three';
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { heldScene, holdCorners, holdThings, type Hold } from '../../core/hold';
 import { corners, type Scene } from '../../core/scene';
-import { plus } from '../../core/space';
+import { minus, plus, type Point } from '../../core/space';
 import { thingName, thingsOf } from '../../core/things';
-import type { Exhibit } from './exhibit';
+import type { Exhibit, Naming } from './exhibit';
 import { hold as drawn } from './hold';
 import { NoWebGl } from './NoWebGl';
 import { fans, limbs, parts } from './rig';
@@ -48,13 +48,17 @@ export default function HoldSpace({ words, hold, scene, selected, onShow }: Hold
                     words: `${pull.label} ${pull.words}`,
                     at: [plus(pull.at, pull.along, 0.3)],
                 })),
-                ...hold.shapes.map(({ label, from, to, form }) => ({
-                    words: label,
-                    at: [form === 'circle' ? to : plus(from, plus(to, from, -1), 0.5)],
-                })),
+                ...namesOf(hold),
             ],
         };
     }, [scene, hold, wide]);
+    const before = useRef(wide);
+    useEffect(() => {
+        if (before.current !== wide) {
+            before.current = wide;
+            stage.current?.fit(); // what is shown was changed below
+        }
+    }, [wide]);
     const chosen = own ?? selected;
     const thing = exhibit.things.find(each => each.id === chosen);
     return (
@@ -65,7 +69,6 @@ export default function HoldSpace({ words, hold, scene, selected, onShow }: Hold
                     aria-pressed={wide}
                     onClick={() => {
                         setWide(!wide);
-                        requestAnimationFrame(() => stage.current?.fit());
                     }}
                 >
                     whole zone
@@ -91,4 +94,14 @@ export default function HoldSpace({ words, hold, scene, selected, onShow }: Hold
             )}
         </>
     );
+}
+
+/** One name for all that are called the same. */
+function namesOf({ shapes }: Hold): Naming[] {
+    const names = new Map<string, Point[]>();
+    for (const { label, from, to, form } of shapes) {
+        const at = form === 'circle' ? to : plus(from, minus(to, from), 0.5);
+        names.set(label, [...(names.get(label) ?? []), at]);
+    }
+    return [...names].map(([words, at]) => ({ words, at: at.slice(0, 1) }));
 }

@@ -7,7 +7,7 @@ const TILE = 32;
 
 /** The ground, and the ink of the pattern on it, of each level: as in the flat pictures. */
 const LOOK: Readonly<Record<Level, readonly [string, string]>> = {
-    cool: ['--sheet', '--ink'],
+    cool: ['--line', '--ink'],
     warm: ['--sheet', '--ink'],
     near: ['--untold-wash', '--untold'],
     over: ['--unmet-wash', '--unmet'],
