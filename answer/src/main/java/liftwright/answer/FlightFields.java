@@ -56,7 +56,11 @@ final class FlightFields {
                             "Place, height or distance in a flight."),
                     flown("flight-angle", "angle", Measure.ANGLE, "Tilt, roll, pitch, heading."),
                     flown("flight-speed", "speed", Measure.SPEED, "Climb, or sink at touch-down."),
-                    flown("flight-thrust", "thrust", Measure.THRUST, "Thrust upwards of all fans."),
+                    flown(
+                            "flight-thrust",
+                            "thrust",
+                            Measure.THRUST,
+                            "Thrust upwards of all fans, or pull of a line."),
                     flown(
                             "flight-share",
                             "share",

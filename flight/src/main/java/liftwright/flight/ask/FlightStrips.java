@@ -36,6 +36,9 @@ final class FlightStrips {
         for (Kind kind : SHOWN) {
             strips.add(strip(kind, series, drawn, every));
         }
+        if (!shown.path().lines().isEmpty()) {
+            strips.add(strip(Kind.PULL, series, drawn, every));
+        }
         List<Strips.Event> events =
                 shown.events().stream()
                         .map(event -> new Strips.Event(event.timeS(), event.words(), event.part()))
@@ -75,7 +78,7 @@ final class FlightStrips {
     /** What the quantity cannot be below. */
     private static double least(Kind kind) {
         return switch (kind) {
-            case HEIGHT, TILT, THRUST, GREATEST_DUTY, CHARGE -> 0;
+            case HEIGHT, TILT, THRUST, GREATEST_DUTY, CHARGE, PULL -> 0;
             case FORWARD,
                     RIGHT,
                     WANTED_FORWARD,
@@ -117,7 +120,7 @@ final class FlightStrips {
                     "flight-length";
             case TILT, ROLL, PITCH, HEADING -> "flight-angle";
             case CLIMB -> "flight-speed";
-            case THRUST -> "flight-thrust";
+            case THRUST, PULL -> "flight-thrust";
             case GREATEST_DUTY, CHARGE -> "flight-share";
             case LEAST_CELL -> "flight-voltage";
             case PACK_CURRENT -> "flight-current";

@@ -1,6 +1,7 @@
 package liftwright.flight.ask;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import liftwright.answer.Section;
@@ -9,6 +10,7 @@ import liftwright.flight.loops.Loop;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.FlightSeries;
 import liftwright.quantity.Band;
 
 /** Loops, limits and events as tables. */
@@ -140,6 +142,14 @@ final class FlightTables {
         rows.add(told("a fan at its end", "flight-share", shown.figures().saturatedShare()));
         rows.add(told("energy", "flight-energy", shown.figures().energyJ()));
         rows.add(told("charge left", "flight-share", shown.figures().chargeLeft()));
+        if (!shown.path().lines().isEmpty()) {
+            double[] pulls = shown.series().of(FlightSeries.Kind.PULL);
+            rows.add(
+                    told(
+                            "hardest pull of a line",
+                            "flight-thrust",
+                            Arrays.stream(pulls).max().orElse(0)));
+        }
         return new Section.Table(
                 "flight-limits",
                 "The flight against its limits",

@@ -151,8 +151,15 @@ public record Profile(
      * @param on what it stands on
      * @param heightM of the lowest part where it is held, m
      * @param chargeShare of every pack; empty where it is as the rig declares
+     * @param tethered whether the lines of the rig's tether hang over the start and hold it
      */
-    public record Start(Stand on, double heightM, OptionalDouble chargeShare) {}
+    public record Start(Stand on, double heightM, OptionalDouble chargeShare, boolean tethered) {
+
+        /** One in no line. */
+        public Start(Stand on, double heightM, OptionalDouble chargeShare) {
+            this(on, heightM, chargeShare, false);
+        }
+    }
 
     /**
      * Within which a flight counts as well flown.

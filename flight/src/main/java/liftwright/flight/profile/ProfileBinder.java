@@ -106,11 +106,20 @@ final class ProfileBinder {
                     "“height” only beside “on: held”");
         }
         Optional<Double> charge = si(own, ProfileKeys.CHARGE);
+        boolean tethered = own.get(ProfileKeys.TETHERED).orElse(false);
+        if (tethered && rig.restraint().tether().isEmpty()) {
+            contradiction(
+                    own,
+                    ProfileKeys.TETHERED,
+                    "a tether, and the rig file declares none",
+                    "“restraint: {tether: …}” in the rig file");
+        }
         return Optional.of(
                 new Profile.Start(
                         on,
                         height.orElse(0.0),
-                        charge.map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+                        charge.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                        tethered));
     }
 
     private Optional<Profile.Limits> limits(Fields fields) {

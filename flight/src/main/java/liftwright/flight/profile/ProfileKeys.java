@@ -71,8 +71,15 @@ public final class ProfileKeys {
                     "Charge of every pack at the start.",
                     "90 %",
                     "as the rig file declares");
+    static final Key<Boolean> TETHERED =
+            open(
+                    "tethered",
+                    new YesNo(),
+                    "Whether the lines of `restraint/tether` in the rig file hang over the start.",
+                    "yes",
+                    "no line holds it");
     static final Section START_SECTION =
-            Section.of("start", "Where and how it begins.", ON, HELD_HEIGHT, CHARGE);
+            Section.of("start", "Where and how it begins.", ON, HELD_HEIGHT, CHARGE, TETHERED);
     static final Key<Fields> START =
             open("start", START_SECTION, "Where and how it begins.", "{on: ground}", "the ground");
 

@@ -39,7 +39,8 @@ public record FlightSeries(double[] timesS, List<Channel> channels) {
         GREATEST_DUTY("greatest throttle", "1"),
         LEAST_CELL("lowest cell", "V"),
         PACK_CURRENT("pack current", "A"),
-        CHARGE("charge left", "1");
+        CHARGE("charge left", "1"),
+        PULL("pull of a line", "N");
 
         private final String words;
         private final String unit;

@@ -56,6 +56,8 @@ final class Flying {
     private long tick;
     private boolean letGo;
     private boolean converged = true;
+    private boolean pulled;
+    private final int lines;
 
     Flying(FlightCase flight, Scene scene, Drive drive, Crew crew, Rates rates) {
         this.flight = flight;
@@ -69,6 +71,7 @@ final class Flying {
         speeds = new double[fans];
         fanV = new double[fans];
         duty = new double[fans];
+        lines = scene.frame().lines().size();
         weightN = scene.frame().massKg() * Gravity.STANDARD_MPS2;
         steersman = crew.steersman();
         lookout = crew.lookout(flight, rates.tickS());
@@ -177,6 +180,9 @@ final class Flying {
         if (!letGo) {
             return isHeld() ? Standing.TIED : Standing.FREE;
         }
+        if (pullN() > 0) {
+            return Standing.TIED;
+        }
         int feet = scene.frame().feet().size();
         int down = motion.feetDown();
         if (down == 0 || profile.start().on() == Profile.Stand.ONE_FOOT) {
@@ -206,6 +212,10 @@ final class Flying {
                     isSaturated());
             thrust();
         }
+        if (letGo && !pulled && pullN() > 0) {
+            pulled = true;
+            events.add(new FlightOutcome.Event(Math.max(0, timeS), "a line pulls", "tether"));
+        }
         double powerW = 0;
         for (int fan = 0; fan < fans; fan++) {
             powerW += drive.busV(fan) * drive.busA(fan);
@@ -217,6 +227,15 @@ final class Flying {
                 record(timeS, tilt);
             }
         }
+    }
+
+    /** Of the line that pulls hardest, N; 0 in none. */
+    private double pullN() {
+        double most = 0;
+        for (int line = 0; line < lines; line++) {
+            most = Math.max(most, motion.lineN(line));
+        }
+        return most;
     }
 
     private boolean isSaturated() {
@@ -288,6 +307,7 @@ final class Flying {
         recorder.put(FlightSeries.Kind.LEAST_CELL, watching.leastCellV());
         recorder.put(FlightSeries.Kind.PACK_CURRENT, watching.greatestPackA());
         recorder.put(FlightSeries.Kind.CHARGE, watching.leastCharge());
+        recorder.put(FlightSeries.Kind.PULL, pullN());
     }
 
     private FlightOutcome outcome(double timeS) {

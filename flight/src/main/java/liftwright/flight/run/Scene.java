@@ -37,7 +37,8 @@ record Scene(Airframe frame, Motion motion, double soleM, Vec3 centre) {
                         1 + Deviate.LEGS_FREQUENCY.of(seed, number));
         Airframe whole = frames.of(flight.p(), give);
         Vec3 centre = frames.centre();
-        Airframe free = whole.withLines(List.of());
+        boolean tethered = flight.profile().start().tethered();
+        Airframe free = tethered ? whole : whole.withLines(List.of());
         Airframe frame = stood(turned(free, seed, number), flight.profile().start().on());
         double sole = free.soleDepthM().orElse(0.0);
         Wind wind = wind(flight).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
