@@ -92,7 +92,7 @@ function One({ of, judged }: { of: Sensitivity; judged: string }) {
                 </>
             ) : (
                 <span class="quiet" id={id}>
-                    A table or a default tells it: there is nothing to slide.
+                    A table tells it, or it says a doubt alone: there is nothing to slide.
                 </span>
             )}
             <span class="quiet">
