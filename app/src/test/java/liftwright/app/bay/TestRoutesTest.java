@@ -172,6 +172,50 @@ class TestRoutesTest {
         }
     }
 
+    /** What a job finds of a test is what its own route finds, and outlives the program. */
+    @Test
+    void aTestIsExplainedOnTheSideToo() throws Exception {
+        var log = new StringBuilder("time [s],throttle [%],thrust [N]\n");
+        for (int k = 0; k < 600; k++) {
+            log.append(String.format(Locale.ROOT, "%.2f,%d,%.3f%n", k * 0.1, k / 12, k * 0.4));
+        }
+        String explained;
+        try (var bay = OpenBay.at(folder);
+                var tab = new Tab(bay.server())) {
+            String test = kept(tab, base(tab), log.toString());
+            var begun = tab.ask("jobbegin", "rig", "rig.yaml", "kind", "explain", "test", test);
+            assertThat(begun.status()).as(begun.toString()).isEqualTo(200);
+            while (!jobs(tab).contains("value=done")) {
+                assertThat(jobs(tab)).doesNotContain("value=failed");
+                Thread.sleep(50);
+            }
+            explained = explained(tab);
+            JsonNode told =
+                    lines(
+                                    tab,
+                                    "test",
+                                    "{\"rig\":\"rig.yaml\",\"units\":\"si\",\"test\":\"%s\"}"
+                                            .formatted(test))
+                            .getFirst();
+            assertThat(explained).contains(told.at("/document/answer/verdict/shown").stringValue());
+            assertThat(bay.faults()).isEmpty();
+        }
+        try (var bay = OpenBay.at(folder);
+                var tab = new Tab(bay.server())) {
+            assertThat(explained(tab)).isEqualTo(explained);
+        }
+    }
+
+    private static String jobs(Tab tab) throws Exception {
+        return tab.ask("jobs", "{}").body().toString();
+    }
+
+    private static String explained(Tab tab) throws Exception {
+        var answer = tab.ask("jobanswer", "{\"job\":1,\"units\":\"si\"}");
+        assertThat(answer.status()).as(answer.toString()).isEqualTo(200);
+        return answer.body().members("answer").toString();
+    }
+
     @Test
     void aTestIsKeptOnceAndStandsInTheAnswer() throws Exception {
         try (var bay = OpenBay.at(folder);
