@@ -24,6 +24,11 @@ final class Examples {
         }
     }
 
+    /** A file beside the examples. */
+    static Path at(String path) {
+        return ROOT.resolve("examples").resolve(path);
+    }
+
     /**
      * A rig of the file's text; a benchmark of a rig with problems would measure something else.
      */
