@@ -62,13 +62,13 @@ public final class CompareFields {
         rows.add(
                 words(
                         "verdict-before",
-                        "verdict on the first",
+                        "was",
                         "What the first revision comes to.",
                         VERDICTS));
         rows.add(
                 words(
                         "verdict-after",
-                        "verdict on the second",
+                        "is",
                         "What the second revision comes to.",
                         VERDICTS));
         rows.add(words("compared-of", "of", "Part or line that the number belongs to.", VERDICTS));
