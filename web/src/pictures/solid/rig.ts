@@ -63,6 +63,9 @@ export function fans(scene: Scene, colour: Colour): Group {
     const heads: [Point, Point][] = [];
     for (const fan of scene.fans) {
         const long = arrow * share(scene, fan);
+        if (long <= 0) {
+            continue; // nothing pushes: no arrow, and not a flat one either
+        }
         const neck = plus(fan.at, fan.push, Math.max(0, long - head));
         shafts.push([fan.at, neck]);
         heads.push([neck, plus(fan.at, fan.push, Math.max(long, 1e-4))]);
