@@ -59,18 +59,8 @@ public final class CompareFields {
                         "question",
                         "Which question was put to both.",
                         VERDICTS));
-        rows.add(
-                words(
-                        "verdict-before",
-                        "was",
-                        "What the first revision comes to.",
-                        VERDICTS));
-        rows.add(
-                words(
-                        "verdict-after",
-                        "is",
-                        "What the second revision comes to.",
-                        VERDICTS));
+        rows.add(words("verdict-before", "was", "What the first revision comes to.", VERDICTS));
+        rows.add(words("verdict-after", "is", "What the second revision comes to.", VERDICTS));
         rows.add(words("compared-of", "of", "Part or line that the number belongs to.", VERDICTS));
         rows.add(words("compared-what", "what", "Which number of it.", VERDICTS));
         rows.add(
