@@ -32,9 +32,6 @@ public final class Listed {
 
     private static final String MISSING = "test-missing";
 
-    /** Where the missing lift stands among the columns. */
-    private static final int BEFORE_ROWS = 5;
-
     private Listed() {}
 
     /**
@@ -47,7 +44,8 @@ public final class Listed {
     }
 
     /**
-     * The list of tests with the lift that each lacks.
+     * The list of tests with the lift that each lacks, in the last column: a program that counts
+     * columns finds the others where they were.
      *
      * @param missing of each test, N, or why it is not told
      */
@@ -58,11 +56,11 @@ public final class Listed {
             Function<StoredTest, Value.Figure> missing) {
         Section.Table plain = table(listing.tests(), passes);
         var columns = new ArrayList<>(plain.columns());
-        columns.add(BEFORE_ROWS, MISSING);
+        columns.add(MISSING);
         var rows = new ArrayList<List<Value>>();
         for (int k = 0; k < plain.rows().size(); k++) {
             var row = new ArrayList<>(plain.rows().get(k));
-            row.add(BEFORE_ROWS, new Value(MISSING, missing.apply(listing.tests().get(k))));
+            row.add(new Value(MISSING, missing.apply(listing.tests().get(k))));
             rows.add(row);
         }
         return of(about, listing, new Section.Table(plain.id(), plain.title(), columns, rows));
