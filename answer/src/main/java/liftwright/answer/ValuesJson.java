@@ -101,28 +101,17 @@ final class ValuesJson {
         sizes.merge(field, Math.abs(si), Math::max);
     }
 
-    /** How each field that occurs is called and drawn; nothing without texts. */
+    /** How each field that occurs is called and drawn, and what holds it; nothing without texts. */
     void fields() {
-        texts.ifPresent(
-                reader ->
-                        json.name("fields")
-                                .object(
-                                        () ->
-                                                sizes.forEach(
-                                                        (field, size) ->
-                                                                json.name(field)
-                                                                        .object(
-                                                                                () ->
-                                                                                        field(
-                                                                                                Fields
-                                                                                                        .of(
-                                                                                                                field),
-                                                                                                reader
-                                                                                                        .scale(
-                                                                                                                Fields
-                                                                                                                        .of(
-                                                                                                                                field),
-                                                                                                                size))))));
+        texts.ifPresent(reader -> json.name("fields").object(() -> fields(reader)));
+    }
+
+    private void fields(Texts reader) {
+        sizes.forEach(
+                (id, size) -> {
+                    Field field = Fields.of(id);
+                    json.name(id).object(() -> field(field, reader.scale(field, size)));
+                });
     }
 
     private void field(Field field, Texts.Scale scale) {
