@@ -45,7 +45,7 @@ export default function FlownView({ drawing, path, events, name, moment }: Flown
             .map(event => event.label)
             .join('; ');
     return (
-        <div class="flown-view">
+        <div class="picture flown-view">
             <SpaceView
                 words={`${name} in space. Arrow keys turn what is seen, plus and minus come nearer and go away, 1 to 6 are the fixed views. The strips tell the same flight.`}
                 exhibit={exhibit}
@@ -83,7 +83,8 @@ export default function FlownView({ drawing, path, events, name, moment }: Flown
 function placeWords(path: FlightPath, time: number): string {
     const k = momentAt(path.times, time);
     const way = (i: number): number => (path.places[3 * k + i] ?? 0) - (path.places[i] ?? 0);
-    return `${way(0).toFixed(1)} m forward, ${way(1).toFixed(1)} m right, ${(-way(2)).toFixed(1)} m up`;
+    const metres = (m: number): string => m.toFixed(1).replace('-', '−');
+    return `${metres(way(0))} m forward, ${metres(way(1))} m right, ${metres(-way(2))} m up`;
 }
 
 function nothing(): void {
