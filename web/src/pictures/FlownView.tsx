@@ -83,7 +83,11 @@ export default function FlownView({ drawing, path, events, name, moment }: Flown
 function placeWords(path: FlightPath, time: number): string {
     const k = momentAt(path.times, time);
     const way = (i: number): number => (path.places[3 * k + i] ?? 0) - (path.places[i] ?? 0);
-    const metres = (m: number): string => m.toFixed(1).replace('-', '−');
+    const metres = (m: number): string =>
+        m
+            .toFixed(1)
+            .replace('-', '−')
+            .replace(/^−0\.0$/, '0.0');
     return `${metres(way(0))} m forward, ${metres(way(1))} m right, ${metres(-way(2))} m up`;
 }
 
