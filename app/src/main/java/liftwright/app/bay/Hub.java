@@ -17,6 +17,9 @@ final class Hub {
     private static final int MOST_WAITING = 16;
     private static final long LOOK_EVERY_MS = 200;
 
+    /** The version that a tab has heard which has just come. */
+    private static final long UNHEARD = -1;
+
     /**
      * A document is another one than it was.
      *
@@ -31,6 +34,9 @@ final class Hub {
 
         /** Grows whenever there is something to tell. */
         long version();
+
+        /** Whether there is nothing that a tab which has just come would want to hear. */
+        boolean isEmpty();
 
         /** Writes all of it as members of an object. */
         void write(JsonText json);
@@ -72,7 +78,7 @@ final class Hub {
         return news.map(
                         all -> {
                             long now = all.version();
-                            if (now != heard) {
+                            if (now != heard && !(heard == UNHEARD && all.isEmpty())) {
                                 lines.tell(json -> json.object(() -> all.write(json)));
                             }
                             return now;
@@ -86,7 +92,7 @@ final class Hub {
         watchers.add(watcher);
         try {
             lines.tell("{}");
-            long heard = -1;
+            long heard = UNHEARD;
             while (!lines.gone()) {
                 heard = tellNews(heard, lines);
                 Changed changed = watcher.waiting().poll(LOOK_EVERY_MS, TimeUnit.MILLISECONDS);

@@ -55,6 +55,11 @@ final class JobRoutes {
                             }
 
                             @Override
+                            public boolean isEmpty() {
+                                return jobs.all().isEmpty();
+                            }
+
+                            @Override
                             public void write(JsonText json) {
                                 list(json);
                             }

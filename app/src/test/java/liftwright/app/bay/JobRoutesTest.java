@@ -175,7 +175,7 @@ class JobRoutesTest {
                 var one = new Tab(bay.server());
                 var two = new Tab(bay.server());
                 BufferedReader told = two.stream("watch", "rig", "other.yaml")) {
-            int id = id(fly(one, 3));
+            int id = id(fly(one, 40)); // longer than the stream looks apart
             String line = told.readLine();
             boolean ran = false;
             while (!line.contains("\"state\":\"done\"")) {
@@ -183,7 +183,7 @@ class JobRoutesTest {
                 line = told.readLine();
             }
             assertThat(ran).as("told while it ran").isTrue();
-            assertThat(line).contains("\"job\":" + id, "3 of 3, 100 %", "3 flights of short.yaml");
+            assertThat(line).contains("\"job\":" + id, "40 of 40, 100 %", "40 flights of short.yaml");
         }
     }
 
