@@ -183,7 +183,8 @@ class JobRoutesTest {
                 line = told.readLine();
             }
             assertThat(ran).as("told while it ran").isTrue();
-            assertThat(line).contains("\"job\":" + id, "40 of 40, 100 %", "40 flights of short.yaml");
+            assertThat(line)
+                    .contains("\"job\":" + id, "40 of 40, 100 %", "40 flights of short.yaml");
         }
     }
 

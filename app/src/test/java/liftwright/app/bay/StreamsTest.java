@@ -208,13 +208,25 @@ class StreamsTest {
                         });
         try (var bay = OpenBay.at(folder, l -> Allowing.atOnce(l, 1, 1), route)) {
             String key = bay.key();
-            try (Socket socket = ask(bay, key, "slow", "{}")) {
-                await(in);
+            try (Socket socket = begun(bay, key, in)) {
                 assertThat(bay.raw().post("folder", "{}", key).status()).isEqualTo(429);
                 go.countDown();
                 assertThat(Raw.answer(socket.getInputStream()).status()).isEqualTo(200);
             }
         }
+    }
+
+    /** Asked again where the request before it, answered already, still counts as in work. */
+    private static Socket begun(OpenBay bay, String key, CountDownLatch in) throws Exception {
+        for (int k = 0; k < 10; k++) {
+            Socket socket = ask(bay, key, "slow", "{}");
+            if (in.await(3, TimeUnit.SECONDS)) {
+                return socket;
+            }
+            assertThat(Raw.answer(socket.getInputStream()).status()).isEqualTo(429);
+            socket.close();
+        }
+        throw new AssertionError("turned away ten times");
     }
 
     @Test
