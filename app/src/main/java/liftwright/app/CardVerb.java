@@ -53,7 +53,7 @@ final class CardVerb {
 
     Exit run() {
         options.look(); // a wrong option shall not wait for the answer
-        settings();
+        options.settings(Settings.standard().withoutRemedies());
         LocalDate today = today();
         List<String> words = options.names();
         Optional<String> action =
@@ -254,8 +254,14 @@ final class CardVerb {
     }
 
     private Trials trials(RigSource source, TrialsCase about) {
-        var review = new ReviewForCards(source, about.rig(), settings(), this::progress);
-        return new Trials(about, settings(), review::answer);
+        var review =
+                new ReviewForCards(
+                        source,
+                        about.rig(),
+                        options.settings(Settings.standard().withoutRemedies()),
+                        this::progress);
+        return new Trials(
+                about, options.settings(Settings.standard().withoutRemedies()), review::answer);
     }
 
     private Progress progress() {
@@ -288,16 +294,6 @@ final class CardVerb {
             throw new UsageException(
                     CardGrammar.ON + " is a date such as 2026-03-14, not " + given.get());
         }
-    }
-
-    private Settings settings() {
-        Settings settings = Settings.standard().withoutRemedies();
-        if (options.seed().isPresent()) {
-            settings = settings.withSeed(options.seed().getAsLong());
-        }
-        return options.threads().isPresent()
-                ? settings.withThreads(options.threads().getAsInt())
-                : settings;
     }
 
     private void say(String sentence) {

@@ -40,7 +40,7 @@ final class CompareVerb {
 
     Exit run() {
         options.look(); // a wrong option shall not wait for the answer
-        Settings settings = settings();
+        Settings settings = options.settings(Settings.standard().withoutRemedies());
         List<String> questions = questions();
         List<String> names = options.names();
         Optional<String> test = options.text(CompareGrammar.TEST);
@@ -161,16 +161,6 @@ final class CompareVerb {
             questions.add(word.strip());
         }
         return questions.stream().distinct().toList();
-    }
-
-    private Settings settings() {
-        Settings settings = Settings.standard().withoutRemedies();
-        if (options.seed().isPresent()) {
-            settings = settings.withSeed(options.seed().getAsLong());
-        }
-        return options.threads().isPresent()
-                ? settings.withThreads(options.threads().getAsInt())
-                : settings;
     }
 
     private void say(String sentence) {

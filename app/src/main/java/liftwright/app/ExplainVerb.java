@@ -44,7 +44,7 @@ final class ExplainVerb {
 
     Exit run() {
         options.look(); // a wrong option shall not wait for the answer
-        Settings settings = settings();
+        Settings settings = options.settings(Settings.standard().withoutRemedies());
         List<String> words = options.names();
         List<String> rest = words.subList(1, words.size());
         boolean files = !rest.isEmpty() && rest.stream().allMatch(this::isFile);
@@ -208,16 +208,6 @@ final class ExplainVerb {
                                 .noneMatch(f -> f.severity() == Finding.Severity.STOPS)
                 ? Exit.CLEAR
                 : Exit.STOPS;
-    }
-
-    private Settings settings() {
-        Settings settings = Settings.standard().withoutRemedies();
-        if (options.seed().isPresent()) {
-            settings = settings.withSeed(options.seed().getAsLong());
-        }
-        return options.threads().isPresent()
-                ? settings.withThreads(options.threads().getAsInt())
-                : settings;
     }
 
     private void say(String sentence) {

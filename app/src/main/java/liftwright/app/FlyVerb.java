@@ -39,7 +39,7 @@ final class FlyVerb {
 
     Exit run() {
         options.look(); // a wrong option shall not wait for the answer
-        Settings settings = settings();
+        Settings settings = options.settings(Settings.standard().withoutRemedies());
         int number = number();
         if (options.names().size() > 1) {
             throw new UsageException("fly RIG: name one rig");
@@ -157,16 +157,6 @@ final class FlyVerb {
                             + text.get());
         }
         return Integer.parseInt(text.get());
-    }
-
-    private Settings settings() {
-        Settings settings = Settings.standard().withoutRemedies();
-        if (options.seed().isPresent()) {
-            settings = settings.withSeed(options.seed().getAsLong());
-        }
-        return options.threads().isPresent()
-                ? settings.withThreads(options.threads().getAsInt())
-                : settings;
     }
 
     private void say(String sentence) {

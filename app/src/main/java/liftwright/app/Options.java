@@ -11,6 +11,7 @@ import java.util.Set;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.Look;
 import liftwright.review.Search;
+import liftwright.review.Settings;
 import picocli.CommandLine.ParseResult;
 
 /** What was asked of one verb, read and judged. */
@@ -75,6 +76,12 @@ final class Options {
 
     OptionalInt threads() {
         return count(Grammar.THREADS, 1024);
+    }
+
+    /** Those settings with the seed and the threads that were asked for. */
+    Settings settings(Settings usual) {
+        Settings seeded = seed().isPresent() ? usual.withSeed(seed().getAsLong()) : usual;
+        return threads().isPresent() ? seeded.withThreads(threads().getAsInt()) : seeded;
     }
 
     /** 0 where a free one is to be found. */

@@ -44,7 +44,7 @@ final class ReviewVerb {
 
     Exit run() {
         options.look(); // a wrong option shall not wait for the answer
-        settings();
+        options.settings(Settings.standard());
         List<String> rigs = rigs();
         if (options.keep().isPresent() && rigs.size() > 1) {
             throw new UsageException(Grammar.KEEP + " writes into one rig file; name only one");
@@ -203,7 +203,8 @@ final class ReviewVerb {
             String question, RigSource source, Rig rig, Progress progress) {
         try {
             Optional<? extends Answer> answer =
-                    asking.ask(question, source, rig, settings(), progress);
+                    asking.ask(
+                            question, source, rig, options.settings(Settings.standard()), progress);
             return options.has(Grammar.SENSITIVITIES)
                     ? answer.flatMap(told -> withSensitivities(told, source, rig, progress))
                     : answer;
@@ -216,7 +217,11 @@ final class ReviewVerb {
     private Optional<WithSections> withSensitivities(
             Answer answer, RigSource source, Rig rig, Progress progress) {
         Optional<Sensitivities> found =
-                Puts.question(answer.question(), rig, source.digest(), settings().withoutRemedies())
+                Puts.question(
+                                answer.question(),
+                                rig,
+                                source.digest(),
+                                options.settings(Settings.standard()).withoutRemedies())
                         .sensitivities(progress);
         return progress.stopped()
                 ? Optional.empty()
@@ -289,16 +294,6 @@ final class ReviewVerb {
         return ask(question, after, rig)
                 .map(next -> show(after, rig, next))
                 .orElse(Exit.STOPPED_EARLY);
-    }
-
-    private Settings settings() {
-        Settings settings = Settings.standard();
-        if (options.seed().isPresent()) {
-            settings = settings.withSeed(options.seed().getAsLong());
-        }
-        return options.threads().isPresent()
-                ? settings.withThreads(options.threads().getAsInt())
-                : settings;
     }
 
     private void say(String sentence) {

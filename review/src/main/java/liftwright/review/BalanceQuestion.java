@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import liftwright.answer.Answer;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
@@ -126,18 +127,14 @@ public final class BalanceQuestion implements Staged {
     }
 
     @Override
-    public Optional<BalanceAnswer> drawn(int draw) {
-        return Drawn.of(plant, settings.seed(), draw)
-                .flatMap(
-                        one ->
-                                new BalanceQuestion(
-                                                rig,
-                                                rigDigest,
-                                                settings,
-                                                Set.of(),
-                                                Optional.empty(),
-                                                one)
-                                        .answer(Stage.NOMINAL, Work.quiet()));
+    public Optional<? extends Answer> drawn(int draw) {
+        return Drawn.answer(
+                plant,
+                settings.seed(),
+                draw,
+                one ->
+                        new BalanceQuestion(
+                                rig, rigDigest, settings, Set.of(), Optional.empty(), one));
     }
 
     @Override

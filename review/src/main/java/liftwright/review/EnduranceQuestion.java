@@ -3,6 +3,7 @@ package liftwright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import liftwright.answer.Answer;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Remedy;
@@ -79,12 +80,12 @@ public final class EnduranceQuestion implements Staged {
     }
 
     @Override
-    public Optional<EnduranceAnswer> drawn(int draw) {
-        return Drawn.of(plant, settings.seed(), draw)
-                .flatMap(
-                        one ->
-                                new EnduranceQuestion(rig, rigDigest, task, settings, one)
-                                        .answer(Stage.NOMINAL, Work.quiet()));
+    public Optional<? extends Answer> drawn(int draw) {
+        return Drawn.answer(
+                plant,
+                settings.seed(),
+                draw,
+                one -> new EnduranceQuestion(rig, rigDigest, task, settings, one));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import liftwright.answer.Answer;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
@@ -84,12 +85,12 @@ public final class FailuresQuestion implements Staged {
     }
 
     @Override
-    public Optional<FailuresAnswer> drawn(int draw) {
-        return Drawn.of(plant, settings.seed(), draw)
-                .flatMap(
-                        one ->
-                                new FailuresQuestion(rig, rigDigest, asked, settings, one)
-                                        .answer(Stage.NOMINAL, Work.quiet()));
+    public Optional<? extends Answer> drawn(int draw) {
+        return Drawn.answer(
+                plant,
+                settings.seed(),
+                draw,
+                one -> new FailuresQuestion(rig, rigDigest, asked, settings, one));
     }
 
     @Override

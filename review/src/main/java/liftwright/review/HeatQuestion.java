@@ -3,6 +3,7 @@ package liftwright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import liftwright.answer.Answer;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Remedy;
@@ -94,12 +95,12 @@ public final class HeatQuestion implements Staged {
     }
 
     @Override
-    public Optional<HeatAnswer> drawn(int draw) {
-        return Drawn.of(plant, settings.seed(), draw)
-                .flatMap(
-                        one ->
-                                new HeatQuestion(rig, rigDigest, asked, settings, one)
-                                        .answer(Stage.NOMINAL, Work.quiet()));
+    public Optional<? extends Answer> drawn(int draw) {
+        return Drawn.answer(
+                plant,
+                settings.seed(),
+                draw,
+                one -> new HeatQuestion(rig, rigDigest, asked, settings, one));
     }
 
     @Override

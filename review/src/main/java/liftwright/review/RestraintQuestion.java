@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import liftwright.answer.Answer;
 import liftwright.answer.Evidence;
 import liftwright.answer.Finding;
 import liftwright.answer.Outcome;
@@ -111,12 +112,12 @@ public final class RestraintQuestion implements Staged {
     }
 
     @Override
-    public Optional<RestraintAnswer> drawn(int draw) {
-        return Drawn.of(plant, settings.seed(), draw)
-                .flatMap(
-                        one ->
-                                new RestraintQuestion(rig, rigDigest, settings, one)
-                                        .answer(Stage.NOMINAL, Work.quiet()));
+    public Optional<? extends Answer> drawn(int draw) {
+        return Drawn.answer(
+                plant,
+                settings.seed(),
+                draw,
+                one -> new RestraintQuestion(rig, rigDigest, settings, one));
     }
 
     @Override
