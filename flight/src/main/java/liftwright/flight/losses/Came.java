@@ -13,10 +13,10 @@ public enum Came {
     /** Neither. */
     LOST("lost");
 
-    /** Greatest tilt of a flight that recovers or comes down upright, rad. */
+    /** Greatest tilt of a flight that recovers or comes down upright, rad; our own measure. */
     public static final double TILT_RAD = Math.PI / 4;
 
-    /** Greatest level distance from the set point of a flight that recovers, m. */
+    /** Greatest level distance from the set point of a flight that recovers, m; our own measure. */
     public static final double DRIFT_M = 3;
 
     private final String words;

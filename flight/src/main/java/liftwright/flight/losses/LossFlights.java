@@ -23,10 +23,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LossFlights {
 
-    /** When it happens, after the rig was let go, s. */
+    /** When it happens, after the rig was let go, s: a held start has settled by then. */
     static final double AFTER_S = 2;
 
-    /** How long it is watched after that, s. */
+    /**
+     * How long it is watched after that, s: a fall from the heights of hops is over; from memory.
+     */
     static final double WATCHED_S = 5;
 
     private final Plant plant;
