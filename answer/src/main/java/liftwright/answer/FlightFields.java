@@ -92,6 +92,16 @@ final class FlightFields {
                             "jets",
                             Measure.COUNT,
                             "Whether a jet of either reaches the other: nine tenths of its momentum, as far as it is faster than a third of the speed at its exit, or to the ground."),
+                    pushed(
+                            "module-push",
+                            "greatest push",
+                            Measure.THRUST,
+                            "Of the jets of other modules on its body and on the air that its fans take in from the side; what the jets take of its thrust comes on top."),
+                    pushed(
+                            "module-push-share",
+                            "of its weight",
+                            Measure.PERCENT,
+                            "That push over the weight of the module."),
                     lost(
                             "loss-called",
                             "called",
@@ -147,9 +157,20 @@ final class FlightFields {
                 label,
                 measure,
                 meaning,
-                "every module flown with tolerances, sensors and rough air of its own; places held against each other 25 times a second",
+                "all modules flown in step in one air, each with tolerances and sensors of its own; places held against each other 25 times a second",
                 "geometry; free jets as in balance",
                 "NearnessTest.distanceAndJetsAreThoseOfTheGeometry");
+    }
+
+    private static Field pushed(String id, String label, Measure measure, String meaning) {
+        return new Field(
+                id,
+                label,
+                measure,
+                meaning,
+                "drag in the squared speeds of free jets, added up over a box of its areas of drag; mass flow times speed across each intake",
+                "free jets as in balance; Reichardt 1942 (from memory) for jets that merge",
+                "JetPushTest.aStillBoxIsPushedByHalfTheMomentumThatMeetsIt");
     }
 
     private static Field lost(String id, String label, Measure measure, String meaning) {

@@ -61,6 +61,26 @@ public final class Dryden {
     }
 
     /**
+     * Correlation of the speed along the line between two places with itself, e^(−r/L): the
+     * transform of Φ_u in air that is carried past unchanged (Taylor).
+     *
+     * @param apartM r, m, ≥ 0
+     * @param scaleM L, m, &gt; 0
+     */
+    public static double alongCorrelation(double apartM, double scaleM) {
+        return Math.exp(-apartM / scaleM);
+    }
+
+    /**
+     * The same of the speed across that line, e^(−r/L) (1 − r/2L): the transform of Φ_v, and what
+     * continuity makes of the one along it in turbulence that is alike in all directions, f + (r/2)
+     * df/dr (von Kármán and Howarth 1938, from memory).
+     */
+    public static double acrossCorrelation(double apartM, double scaleM) {
+        return Math.exp(-apartM / scaleM) * (1 - apartM / (2 * scaleM));
+    }
+
+    /**
      * One step of u over its standard deviation.
      *
      * @param x u before

@@ -154,4 +154,26 @@ class DrydenTest {
         assertThat(Gust.windMps(20, 20, 6)).isEqualTo(6);
         assertThat(Gust.windMps(500, 20, 6)).isEqualTo(6);
     }
+
+    /** ∫ Φ(ω) cos(ω r/V) dω over σ² by Simpson's rule: the spectra as the standard prints them. */
+    @Test
+    void correlationsAreTheTransformsOfTheSpectra() {
+        double scale = 23;
+        for (double apart : new double[] {0, 0.5, 3, 20, 46, 80}) {
+            double along = 0;
+            double across = 0;
+            int n = 400_000;
+            double most = 4000;
+            for (int k = 0; k <= n; k++) {
+                double t = most * k / n;
+                double weight = (k == 0 || k == n ? 1 : k % 2 == 1 ? 4 : 2) * most / n / 3;
+                double turn = Math.cos(t * apart / scale);
+                along += weight * 2 / Math.PI / (1 + t * t) * turn;
+                double square = (1 + t * t) * (1 + t * t);
+                across += weight / Math.PI * (1 + 3 * t * t) / square * turn;
+            }
+            assertThat(Dryden.alongCorrelation(apart, scale)).isCloseTo(along, within(3e-4));
+            assertThat(Dryden.acrossCorrelation(apart, scale)).isCloseTo(across, within(3e-4));
+        }
+    }
 }

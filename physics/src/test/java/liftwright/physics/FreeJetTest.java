@@ -126,4 +126,35 @@ class FreeJetTest {
         assertThatThrownBy(() -> FreeJet.momentumShare(1, 1, Double.NaN))
                 .isInstanceOf(IllegalArgumentException.class);
     }
+
+    /**
+     * Over any section the jet carries the momentum of its exit; at a half-width half the speed.
+     */
+    @Test
+    void everySectionCarriesTheMomentumOfTheExit() {
+        Seeded.check(
+                100,
+                random -> {
+                    double exit = random.nextDouble(0.002, 0.05);
+                    double x = random.nextDouble(0.02, 40) * Math.sqrt(4 * exit / Math.PI);
+                    double wide = Math.sqrt(exit / Math.PI) + 5 * 0.096 * x;
+                    int n = 4000;
+                    double sum = 0;
+                    for (int i = 0; i < n; i++) {
+                        double r = (i + 0.5) * wide / n;
+                        double share = FreeJet.speedShare(x, r, exit);
+                        sum += share * share * 2 * Math.PI * r * wide / n;
+                    }
+                    boolean core = x < 6.1 * Math.sqrt(4 * exit / Math.PI);
+                    assertThat(sum / exit).isCloseTo(1, within(core ? 2e-3 : 0.012));
+                    assertThat(FreeJet.speedShare(x, 0, exit))
+                            .isCloseTo(FreeJet.axisSpeedShare(x, exit, 1), within(1e-12));
+                    if (!core) {
+                        assertThat(FreeJet.speedShare(x, 0.096 * x, exit))
+                                .isCloseTo(FreeJet.speedShare(x, 0, exit) / 2, within(1e-12));
+                    }
+                });
+        assertThat(FreeJet.speedShare(0, 0.05, 0.0128)).isEqualTo(1);
+        assertThat(FreeJet.speedShare(0, 0.07, 0.0128)).isZero();
+    }
 }

@@ -12,6 +12,7 @@ import liftwright.flight.loops.Loop;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.pilot.Steered;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.Pushed;
 import liftwright.quantity.Measure;
 
 /** What was found, worst first. */
@@ -86,6 +87,7 @@ final class FlightFindings {
         FlightFindings own = new FlightFindings();
         own.ended(shown, drawn);
         held.forEach(one -> own.limit(one));
+        own.pushed(shown);
         own.loops(granted);
         own.supply(shown);
         own.found.sort(Comparator.comparing(Finding::severity));
@@ -118,6 +120,25 @@ final class FlightFindings {
                             Sentence.words(
                                     lost + " of " + drawn.size() + " drawn flights are lost"),
                             "tolerances as declared, ± 30 % of inertia and lag, other air"));
+        }
+    }
+
+    private void pushed(FlightOutcome shown) {
+        for (Pushed one : shown.pushed()) {
+            found.add(
+                    Finding.of(
+                            Severity.WARNS,
+                            "pushed-by-jets",
+                            Sentence.words("jets of others push " + one.name() + " with up to ")
+                                    .then(Measure.THRUST, one.mostN())
+                                    .then(
+                                            String.format(
+                                                    Locale.ROOT,
+                                                    ", %.0f %% of its weight, at ",
+                                                    100 * one.weightShare()))
+                                    .then(Measure.TIME, one.atS()),
+                            "free jets on its body and across its intakes; they take of its thrust"
+                                    + " too"));
         }
     }
 

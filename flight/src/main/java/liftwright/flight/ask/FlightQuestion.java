@@ -180,6 +180,7 @@ public final class FlightQuestion implements Staged {
         sections.add(FlightTables.loops(granted));
         sections.add(FlightStrips.of(first, drawn));
         profile.together().ifPresent(told -> sections.add(ModuleTable.of(told, first, drawn)));
+        ModuleTable.pushed(first).ifPresent(sections::add);
         sections.add(FlightTables.events(first));
         losses.ifPresent(
                 table -> {

@@ -8,6 +8,7 @@ import liftwright.answer.Value;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
 import liftwright.flight.run.Near;
+import liftwright.flight.run.Pushed;
 import liftwright.quantity.Band;
 
 /** How near the modules of a scene come to each other, two by two. */
@@ -53,6 +54,28 @@ final class ModuleTable {
                         "module-jet",
                         "flight-standing"),
                 rows);
+    }
+
+    /** Who is pushed by jets; empty where nobody is. */
+    static Optional<Section> pushed(FlightOutcome shown) {
+        if (shown.pushed().isEmpty()) {
+            return Optional.empty();
+        }
+        List<List<Value>> rows = new ArrayList<>();
+        for (Pushed one : shown.pushed()) {
+            rows.add(
+                    List.of(
+                            Value.words("module-one", one.name()),
+                            Value.of("module-push", one.mostN()),
+                            Value.of("module-push-share", one.weightShare()),
+                            Value.of("flight-time", one.atS())));
+        }
+        return Optional.of(
+                new Section.Table(
+                        "modules-pushed",
+                        "Modules that jets of others push",
+                        List.of("module-one", "module-push", "module-push-share", "flight-time"),
+                        rows));
     }
 
     private static String jet(Near pair, long jets, int drawn) {

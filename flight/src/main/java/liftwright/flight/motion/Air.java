@@ -24,6 +24,7 @@ public final class Air {
     private final Wind wind;
     private final long seed;
     private final int number;
+    private final GustShare share;
 
     /** Way of the mean wind, scene axes. */
     private final double[] way;
@@ -55,15 +56,26 @@ public final class Air {
      * @param number of the flight: each has air of its own
      */
     public Air(Wind wind, long seed, int number) {
+        this(wind, seed, number, GustShare.alone(seed));
+    }
+
+    /**
+     * Of one of several that fly in one air.
+     *
+     * @param seed of its own wash
+     * @param share of the turbulence of all that it meets
+     */
+    public Air(Wind wind, long seed, int number, GustShare share) {
         this.wind = wind;
         this.seed = seed;
         this.number = number;
+        this.share = share;
         way = new double[] {-Math.cos(wind.fromRad()), -Math.sin(wind.fromRad())};
         double gustFrom = wind.gust().map(Wind.Gust::fromRad).orElse(0.0);
         gustWay = new double[] {-Math.cos(gustFrom), -Math.sin(gustFrom)};
-        along = normal(U);
-        Dryden.settled(across, 0, normal(V), normal(V ^ 1));
-        Dryden.settled(upright, 0, normal(W), normal(W ^ 1));
+        along = shared(share.u(), U);
+        Dryden.settled(across, 0, shared(share.v(), V), shared(share.v(), V ^ 1));
+        Dryden.settled(upright, 0, shared(share.w(), W), shared(share.w(), W ^ 1));
         for (int k = 0; k < 3; k++) {
             wash[k] = normal(WASH + k);
         }
@@ -78,6 +90,18 @@ public final class Air {
 
     private double normal(long channel) {
         return CounterStream.normal(seed, channel, number, drawn);
+    }
+
+    /** Of one's own noise and of the noises of others in the same air. */
+    private double shared(double[] parts, long channel) {
+        long[] seeds = share.seeds();
+        double sum = 0;
+        for (int k = 0; k < seeds.length; k++) {
+            if (parts[k] != 0) {
+                sum += parts[k] * CounterStream.normal(seeds[k], channel, number, drawn);
+            }
+        }
+        return sum;
     }
 
     /**
@@ -139,10 +163,10 @@ public final class Air {
         if (wind.at20FtMps() > 0) {
             double far = NODE_S * airspeedMps(state);
             double level = far / Dryden.levelScaleM(state.heightM());
-            along = Dryden.along(along, level, normal(U));
-            Dryden.across(across, 0, level, normal(V), normal(V ^ 1));
+            along = Dryden.along(along, level, shared(share.u(), U));
+            Dryden.across(across, 0, level, shared(share.v(), V), shared(share.v(), V ^ 1));
             double up = far / Dryden.uprightScaleM(state.heightM());
-            Dryden.across(upright, 0, up, normal(W), normal(W ^ 1));
+            Dryden.across(upright, 0, up, shared(share.w(), W), shared(share.w(), W ^ 1));
         }
         if (wind.washMps() > 0) {
             for (int k = 0; k < 3; k++) {

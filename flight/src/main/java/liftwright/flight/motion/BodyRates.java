@@ -24,6 +24,7 @@ final class BodyRates {
     private final FrameNumbers n;
     private final FanSums sums;
     private final Holds holds;
+    private final Blown blown;
 
     /** Of the state asked last, body into scene, row by row. */
     private final double[] turn = new double[9];
@@ -43,11 +44,13 @@ final class BodyRates {
     /**
      * @param sums what the fans do over a step
      * @param holds ground and lines, which remember where feet stand
+     * @param blown what jets of others do
      */
-    BodyRates(FrameNumbers n, FanSums sums, Holds holds) {
+    BodyRates(FrameNumbers n, FanSums sums, Holds holds, Blown blown) {
         this.n = n;
         this.sums = sums;
         this.holds = holds;
+        this.blown = blown;
     }
 
     /**
@@ -61,6 +64,11 @@ final class BodyRates {
         Arrays.fill(wrench, 0);
         Arrays.fill(pulled, 0);
         airForces(y, moment);
+        if (blown.on) {
+            for (int k = 0; k < 6; k++) {
+                wrench[k] += blown.wrench[k];
+            }
+        }
         holds.add(y, turn, wrench, pulled);
         springs(y);
         accelerate(y, moment, rate);

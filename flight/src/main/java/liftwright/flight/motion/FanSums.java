@@ -171,4 +171,34 @@ final class FanSums {
             acrossMps[fan] = Math.sqrt(Math.max(0, a * a + b * b + c * c - along * along));
         }
     }
+
+    /**
+     * The same where fans stand in air of their own besides.
+     *
+     * @param airMps that air at every fan, body axes, m/s
+     */
+    void inflow(
+            double u,
+            double v,
+            double w,
+            double[] y,
+            double[] airMps,
+            double[] alongMps,
+            double[] acrossMps) {
+        double p = y[WX];
+        double q = y[WX + 1];
+        double r = y[WX + 2];
+        for (int fan = 0; fan < n.fans; fan++) {
+            int at = FrameNumbers.PUSH * fan;
+            double x = n.push[at + 9];
+            double yy = n.push[at + 10];
+            double z = n.push[at + 11];
+            double a = u + q * z - r * yy - airMps[3 * fan];
+            double b = v + r * x - p * z - airMps[3 * fan + 1];
+            double c = w + p * yy - q * x - airMps[3 * fan + 2];
+            double along = a * n.push[at] + b * n.push[at + 1] + c * n.push[at + 2];
+            alongMps[fan] = along;
+            acrossMps[fan] = Math.sqrt(Math.max(0, a * a + b * b + c * c - along * along));
+        }
+    }
 }

@@ -57,6 +57,9 @@ final class FrameNumbers {
 
     final double[] dragAt;
 
+    /** ½ ρ, kg/m³. */
+    final double halfDensity;
+
     /** Of the rigid frame alone. */
     final double frameKg;
 
@@ -138,6 +141,7 @@ final class FrameNumbers {
             lineK[k] = line.stiffnessNpm();
             lineC[k] = line.dampingNspm();
         }
+        halfDensity = airframe.densityKgpm3() / 2;
         bodyDrag = new double[3];
         put(airframe.drag().areaM2().times(airframe.densityKgpm3() / 2), bodyDrag, 0);
         dragAt = new double[3];

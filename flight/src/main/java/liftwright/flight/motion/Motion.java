@@ -24,6 +24,7 @@ public final class Motion {
     private final FanSums sums;
     private final Holds holds;
     private final BodyRates rates;
+    private final Blown blown;
     private final double[] k1 = new double[SIZE];
     private final double[] k2 = new double[SIZE];
     private final double[] k3 = new double[SIZE];
@@ -49,7 +50,8 @@ public final class Motion {
         this.air = air;
         sums = new FanSums(n);
         holds = new Holds(n);
-        rates = new BodyRates(n, sums, holds);
+        blown = new Blown(n);
+        rates = new BodyRates(n, sums, holds, blown);
         used = OWN + 6 * n.loose;
         own = new FanLoads(n.fans);
         alongMps = new double[n.fans];
@@ -123,7 +125,45 @@ public final class Motion {
         double u = turn[0] * x + turn[3] * y + turn[6] * z;
         double v = turn[1] * x + turn[4] * y + turn[7] * z;
         double w = turn[2] * x + turn[5] * y + turn[8] * z;
-        sums.inflow(u, v, w, trial, alongMps, acrossMps);
+        if (blown.on) {
+            sums.inflow(u, v, w, trial, blown.fanMps, alongMps, acrossMps);
+        } else {
+            sums.inflow(u, v, w, trial, alongMps, acrossMps);
+        }
+    }
+
+    /**
+     * Adds a jet of another to jets where it blows at this rig; scene axes.
+     *
+     * @param at place of its exit, three numbers, m
+     * @param way where it goes, of length 1, three numbers
+     * @param exitMps speed at the exit, &gt; 0
+     */
+    public void meet(
+            JetAir jets,
+            BodyState state,
+            double[] at,
+            double[] way,
+            double exitM2,
+            double exitMps) {
+        blown.meet(jets, state, at, way, exitM2, exitMps);
+    }
+
+    /** Takes the jets of others that blow at it over the next step. */
+    public void blow(JetAir jets, BodyState state) {
+        blown.take(jets, state, air.end);
+    }
+
+    /**
+     * What jets of others push over the last step, without what they take of the fans' thrust, N.
+     */
+    public double blownN() {
+        return blown.forceN();
+    }
+
+    /** Goes no step: only the air moves on. */
+    public void rest(double dtS, BodyState state) {
+        air.advance(dtS, state, 0);
     }
 
     /**
@@ -136,6 +176,9 @@ public final class Motion {
     public void step(double dtS, FanLoads loads, BodyState state) {
         double[] y = state.y;
         sums.take(loads);
+        if (blown.on) {
+            blown.swallow(loads.flowKgps);
+        }
         Arrays.fill(felt, 0);
         stage(y, FanLoads.START, 0, k1, 1);
         ahead(y, k1, dtS / 2);

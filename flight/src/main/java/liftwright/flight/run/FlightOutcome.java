@@ -20,6 +20,7 @@ import liftwright.plant.Discharge;
  * @param series thinned records of it
  * @param path where it was and what pushed it, to be shown as it moves
  * @param near how near modules of the scene come to each other; empty where it flies alone
+ * @param pushed which modules of the scene the jets of others push
  * @param converged whether everything in it could be computed
  */
 public record FlightOutcome(
@@ -33,16 +34,22 @@ public record FlightOutcome(
         FlightSeries series,
         FlightPath path,
         List<Near> near,
+        List<Pushed> pushed,
         boolean converged) {
 
     public FlightOutcome {
         aborts = List.copyOf(aborts);
         events = List.copyOf(events);
         near = List.copyOf(near);
+        pushed = List.copyOf(pushed);
     }
 
     /** The same among others: it is well flown where all of them are, and apart. */
-    FlightOutcome among(List<Near> pairs, List<FlightOutcome> others, Profile.Together together) {
+    FlightOutcome among(
+            List<Near> pairs,
+            List<Pushed> blown,
+            List<FlightOutcome> others,
+            Profile.Together together) {
         List<Event> all = new ArrayList<>(events);
         End ended = end;
         boolean found = converged;
@@ -65,9 +72,13 @@ public record FlightOutcome(
                 all.add(close(pair, together.apartM()));
             }
         }
+        for (Pushed one : blown) {
+            all.add(new Event(one.atS(), "jets of others push it hardest", one.name()));
+        }
         all.sort(Comparator.comparingDouble(Event::timeS));
         return new FlightOutcome(
-                number, ended, durationS, figures, first, aborts, all, series, path, pairs, found);
+                number, ended, durationS, figures, first, aborts, all, series, path, pairs, blown,
+                found);
     }
 
     private static Event close(Near pair, double apartM) {

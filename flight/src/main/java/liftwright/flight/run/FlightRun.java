@@ -6,10 +6,13 @@ import java.util.List;
 import liftwright.flight.motion.Airframe;
 import liftwright.flight.motion.Airframes;
 import liftwright.flight.motion.Give;
+import liftwright.flight.motion.GustShare;
+import liftwright.flight.profile.Blowing;
 import liftwright.flight.profile.Profile;
 import liftwright.plant.Drive;
 import liftwright.plant.Plant;
 import liftwright.plant.parameters.ParameterTable;
+import liftwright.rig.Vec3;
 
 /**
  * Flies one rig, one flight after the other; for one thread. Every tick the body moves over what
@@ -28,7 +31,7 @@ public final class FlightRun {
     private final Plant plant;
     private final Crew crew;
     private final int finer;
-    private final Drive drive;
+    private final List<Drive> drives = new ArrayList<>();
     private final Airframes frames;
 
     /**
@@ -46,7 +49,6 @@ public final class FlightRun {
         this.plant = plant;
         this.crew = crew;
         this.finer = finer;
-        drive = plant.drive();
         frames = new Airframes(plant);
     }
 
@@ -59,32 +61,90 @@ public final class FlightRun {
         if (flight.plant() != plant) {
             throw new IllegalArgumentException("a flight of another plant");
         }
-        FlightOutcome own = alone(flight);
-        return flight.profile().together().map(told -> together(flight, own, told)).orElse(own);
+        return flight.profile()
+                .together()
+                .map(told -> together(flight, told))
+                .orElseGet(() -> alone(flight));
     }
 
-    /** The other modules one by one, with tolerances, sensors and air of their own. */
-    private FlightOutcome together(
-            FlightCase flight, FlightOutcome own, Profile.Together together) {
-        Shell shell = shell();
+    /** All of them in step, in one air, with tolerances and sensors of their own. */
+    private FlightOutcome together(FlightCase flight, Profile.Together together) {
+        Company company = company(flight, together, true);
+        List<FlightOutcome> flown = company.fly();
         List<Nearness.Member> members = new ArrayList<>();
-        members.add(new Nearness.Member(FIRST, own.path(), 0, 0, 0));
-        List<FlightOutcome> others = new ArrayList<>();
+        members.add(new Nearness.Member(FIRST, flown.getFirst().path(), 0, 0, 0));
         for (int k = 0; k < together.modules().size(); k++) {
             Profile.Module module = together.modules().get(k);
-            long seed = flight.seed() + (k + 1) * APART_SEEDS;
-            FlightOutcome one =
-                    alone(FlightCase.of(plant, flight.profile().of(module), seed, flight.number()));
-            others.add(one);
             members.add(
                     new Nearness.Member(
                             module.name(),
-                            one.path(),
+                            flown.get(k + 1).path(),
                             module.forwardM(),
                             module.rightM(),
                             module.afterS()));
         }
-        return own.among(new Nearness(shell).of(members), others, together);
+        return flown.getFirst()
+                .among(
+                        new Nearness(shell()).of(members),
+                        company.pushed(),
+                        flown.subList(1, flown.size()),
+                        together);
+    }
+
+    /**
+     * Modules at their starts.
+     *
+     * @param blows whether they push each other
+     */
+    Company company(FlightCase flight, Profile.Together together, boolean blows) {
+        int all = together.modules().size() + 1;
+        long[] seeds = new long[all];
+        List<Vec3> starts = new ArrayList<>(List.of(Vec3.ZERO));
+        seeds[0] = flight.seed();
+        for (int k = 1; k < all; k++) {
+            Profile.Module module = together.modules().get(k - 1);
+            seeds[k] = flight.seed() + k * APART_SEEDS;
+            starts.add(new Vec3(module.forwardM(), module.rightM(), 0));
+        }
+        double fromRad =
+                Blowing.of(flight.profile(), plant.rig().site())
+                        .map(Profile.Wind::fromRad)
+                        .orElse(0.0);
+        List<GustShare> shares = GustShare.among(seeds, starts, fromRad);
+        double[] exitM2 =
+                plant.rig().fans().stream()
+                        .mapToDouble(fan -> fan.type().exitArea().si())
+                        .toArray();
+        Company company = new Company(exitM2, rates().tickS(), blows);
+        for (int k = 0; k < all; k++) {
+            FlightCase own =
+                    k == 0
+                            ? flight
+                            : FlightCase.of(
+                                    plant,
+                                    flight.profile().of(together.modules().get(k - 1)),
+                                    seeds[k],
+                                    flight.number());
+            Scene scene = Scene.of(own, frames, flight.seed(), shares.get(k));
+            company.add(
+                    k == 0 ? FIRST : together.modules().get(k - 1).name(),
+                    flying(own, scene, drive(k)),
+                    starts.get(k),
+                    k == 0 ? 0 : together.modules().get(k - 1).afterS());
+        }
+        return company;
+    }
+
+    /** One for each module of a scene. */
+    private Drive drive(int module) {
+        while (drives.size() <= module) {
+            drives.add(plant.drive());
+        }
+        return drives.get(module);
+    }
+
+    private Rates rates() {
+        return Rates.of(plant.rig().control(), finer);
     }
 
     private Shell shell() {
@@ -93,12 +153,15 @@ public final class FlightRun {
     }
 
     private FlightOutcome alone(FlightCase flight) {
-        load(flight);
-        Rates rates = Rates.of(plant.rig().control(), finer);
-        return new Flying(flight, Scene.of(flight, frames), drive, crew, rates).fly();
+        return flying(flight, Scene.of(flight, frames), drive(0)).fly();
     }
 
-    private void load(FlightCase flight) {
+    private Flying flying(FlightCase flight, Scene scene, Drive drive) {
+        load(flight, drive);
+        return new Flying(flight, scene, drive, crew, rates());
+    }
+
+    private static void load(FlightCase flight, Drive drive) {
         ParameterTable table = drive.inertia().table();
         double[] turning = table.nominal();
         if (flight.number() > 0) {

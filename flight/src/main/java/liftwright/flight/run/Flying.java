@@ -89,22 +89,59 @@ final class Flying {
 
     FlightOutcome fly() {
         begin();
-        double timeS = isHeld() ? -HELD_S : 0;
-        double startS = timeS;
-        while (watching.goesOn(timeS)) {
-            tick(timeS);
-            tick++;
-            timeS = startS + tick * rates.tickS();
-            after(timeS);
+        while (goesOn()) {
+            go();
         }
-        return outcome(timeS);
+        return outcome(timeS());
+    }
+
+    /** Whether there is more to fly. */
+    boolean goesOn() {
+        return watching.goesOn(timeS());
+    }
+
+    /** Flies a tick. */
+    void go() {
+        tick(timeS());
+        tick++;
+        after(timeS());
+    }
+
+    /** What came of it. */
+    FlightOutcome outcome() {
+        return outcome(timeS());
+    }
+
+    private double timeS() {
+        return (isHeld() ? -HELD_S : 0) + tick * rates.tickS();
+    }
+
+    BodyState state() {
+        return state;
+    }
+
+    Scene scene() {
+        return scene;
+    }
+
+    double thrustN(int fan) {
+        return drive.thrustN(fan);
+    }
+
+    double weightN() {
+        return weightN;
+    }
+
+    /** Waits a tick for its beginning. */
+    void rest() {
+        motion.rest(rates.tickS(), state);
     }
 
     private boolean isHeld() {
         return profile.start().on() == Profile.Stand.HELD;
     }
 
-    private void begin() {
+    void begin() {
         letGo = profile.start().on() == Profile.Stand.GROUND;
         if (isHeld()) {
             state.rest(0, 0, profile.start().heightM() + scene.soleM(), 0);
@@ -324,6 +361,7 @@ final class Flying {
                 events,
                 recorder.series(),
                 path.path(),
+                List.of(),
                 List.of(),
                 whole);
     }

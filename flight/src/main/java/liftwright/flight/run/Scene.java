@@ -7,6 +7,7 @@ import liftwright.flight.motion.Airframe;
 import liftwright.flight.motion.Airframes;
 import liftwright.flight.motion.BodyState;
 import liftwright.flight.motion.Give;
+import liftwright.flight.motion.GustShare;
 import liftwright.flight.motion.Motion;
 import liftwright.flight.motion.Wind;
 import liftwright.flight.profile.Blowing;
@@ -28,6 +29,15 @@ record Scene(Airframe frame, Motion motion, double soleM, Vec3 centre) {
     private static final double WASH_REACH = 2;
 
     static Scene of(FlightCase flight, Airframes frames) {
+        return of(flight, frames, flight.seed(), GustShare.alone(flight.seed()));
+    }
+
+    /**
+     * Of one of several in one air.
+     *
+     * @param airSeed of the wind that all of them share
+     */
+    static Scene of(FlightCase flight, Airframes frames, long airSeed, GustShare share) {
         long seed = flight.seed();
         int number = flight.number();
         Give give =
@@ -41,8 +51,10 @@ record Scene(Airframe frame, Motion motion, double soleM, Vec3 centre) {
         Airframe free = tethered ? whole : whole.withLines(List.of());
         Airframe frame = stood(turned(free, seed, number), flight.profile().start().on());
         double sole = free.soleDepthM().orElse(0.0);
-        Wind wind = wind(flight).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
-        return new Scene(frame, new Motion(frame, new Air(wind, seed, number)), sole, centre);
+        Wind wind =
+                wind(flight, airSeed).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
+        return new Scene(
+                frame, new Motion(frame, new Air(wind, seed, number, share)), sole, centre);
     }
 
     /**
@@ -101,8 +113,7 @@ record Scene(Airframe frame, Motion motion, double soleM, Vec3 centre) {
         return 2 * far;
     }
 
-    private static Wind wind(FlightCase flight) {
-        long seed = flight.seed();
+    private static Wind wind(FlightCase flight, long seed) {
         int number = flight.number();
         return Blowing.of(flight.profile(), flight.plant().rig().site())
                 .map(

@@ -30,6 +30,7 @@ class ClearanceTest {
                 new FlightSeries(new double[0], List.of()),
                 FlightPath.none(),
                 List.of(),
+                List.of(),
                 true);
     }
 

@@ -64,6 +64,7 @@ final class StandIn implements Flights {
                 new FlightSeries(new double[0], List.of()),
                 FlightPath.none(),
                 List.of(),
+                List.of(),
                 true);
     }
 }
