@@ -56,7 +56,7 @@ test('every number of the answer, and of each moment that keys choose, is the co
         ];
         for (const [key, moment] of moments) {
             await page.keyboard.press(key);
-            expect(await slider(hand).inputValue()).toBe(String(moment));
+            expect(Number(await slider(hand).inputValue())).toBe(played.times[moment]);
             const rows = await listed(hand);
             expect(rows.length).toBeGreaterThan(2);
             for (const [name, value, limit] of rows) {

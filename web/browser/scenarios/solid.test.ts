@@ -20,6 +20,39 @@ async function inSpace(page: Page): Promise<{ hand: Hand; figure: Locator; canva
     return { hand, figure, canvas };
 }
 
+/** By keys in the picture alone: from thing to thing, and how far they are apart. */
+async function walked(figure: Locator, canvas: Locator): Promise<void> {
+    const { keyboard } = canvas.page();
+    await canvas.focus();
+    const told = figure.locator('.part-words').last();
+    await keyboard.press('PageDown');
+    const first = await told.textContent();
+    await keyboard.press('PageDown');
+    expect(await told.textContent()).not.toBe(first);
+    await keyboard.press('PageUp');
+    expect(await told.textContent()).toBe(first);
+    await keyboard.press('d');
+    await keyboard.press('PageUp');
+    const way = figure.locator('.measure output');
+    await expect.poll(async () => Number(await way.getAttribute('data-m'))).toBeGreaterThan(0);
+    const whole = Number(await way.getAttribute('data-m'));
+    const metres = /^([\d ,.]+) mm: /.exec((await way.textContent()) ?? '')?.[1];
+    expect(Number(metres) / 1000).toBeCloseTo(whole, 3);
+    await keyboard.press('Escape');
+    expect(await way.count()).toBe(0);
+}
+
+/** By pointer: two things by name, and one of them by a click where it is drawn. */
+async function measured(figure: Locator): Promise<void> {
+    await figure.getByLabel('measure', { exact: true }).check();
+    const ends = figure.getByRole('group', { name: 'Measure' }).getByRole('combobox');
+    await ends.nth(0).selectOption({ index: 1 });
+    await ends.nth(1).selectOption({ index: 2 });
+    const way = figure.locator('.measure output');
+    expect(Number(await way.getAttribute('data-m'))).toBeGreaterThan(0);
+    await figure.getByLabel('measure', { exact: true }).uncheck();
+}
+
 /** Where the chosen thing is on the page. */
 async function chosenAt(canvas: Locator): Promise<{ x: number; y: number }> {
     await canvas.page().waitForTimeout(200);
@@ -104,6 +137,7 @@ test('in space, by keyboard alone: views, from thing to thing, moved and put bac
         expect((await canvas.screenshot()).equals(corner)).toBe(false);
         await page.keyboard.press('PageDown');
         expect(await figure.locator('.part-words').textContent()).toContain('fan');
+        await walked(figure, canvas);
         await page.keyboard.press('6');
         await page.keyboard.press('m');
         await page.keyboard.press('ArrowUp');
@@ -131,7 +165,7 @@ test('heat in space: played by slider and keys, a run picked, still at rest', ()
         await canvas.waitFor();
         await canvas.scrollIntoViewIfNeeded();
         await page.waitForTimeout(500);
-        const slider = figure.getByRole('slider');
+        const slider = figure.getByRole('slider', { name: /in space$/ });
         await slider.press('Home');
         await page.waitForTimeout(300);
         const cold = await canvas.screenshot();
@@ -142,6 +176,8 @@ test('heat in space: played by slider and keys, a run picked, still at rest', ()
         await page.waitForTimeout(700);
         expect(await canvas.getAttribute('data-frames')).toBe(frames);
         await canvas.scrollIntoViewIfNeeded();
+        await walked(figure, canvas);
+        await measured(figure);
         await shoot(page, 'solid-heat');
         expect(await axeFindings(page)).toEqual([]);
     }));
@@ -160,6 +196,10 @@ test('a failure in space, and what holds the rig in space', () =>
             await figure.getByRole('button', { name: 'whole zone' }).press('Enter');
             await canvas.scrollIntoViewIfNeeded();
             await page.waitForTimeout(600);
+            if (k === 0) {
+                await walked(figure, canvas);
+                await measured(figure);
+            }
             await shoot(page, `solid-held-${k + 1}`);
         }
         await hand.open('failures');
@@ -179,6 +219,8 @@ test('a failure in space, and what holds the rig in space', () =>
         await page.waitForTimeout(400);
         expect((await canvas.screenshot()).equals(first)).toBe(false);
         await canvas.scrollIntoViewIfNeeded();
+        await walked(figure, canvas);
+        await measured(figure);
         await shoot(page, 'solid-failure');
         expect(await axeFindings(page)).toEqual([]);
     }));

@@ -71,11 +71,23 @@ export function warmThings(warm: readonly Warm[]): Thing[] {
                     : DOT_M.over;
         return {
             id: before > 0 ? `${mark.part} (${before + 1})` : mark.part,
-            what: each.kind === 'wire' ? 'run' : each.kind,
+            what: whatOf(each),
             from: mark.from,
             to: mark.to,
             radiusM,
             part: mark.part,
         };
     });
+}
+
+function whatOf({ kind, mark }: Warm): string {
+    switch (kind) {
+        case 'wire':
+            return 'run';
+        case 'dot':
+            return mark.tracks[0]?.kind ?? 'part';
+        case 'fan':
+        case 'pack':
+            return kind;
+    }
 }

@@ -1,12 +1,24 @@
 import { axisOf, numeral, shownOn } from './axis';
 import { length, minus, type Point } from './space';
-import type { AnswerDocument } from './wire';
+import type { AnswerDocument, Units } from './wire';
 
 type Fields = AnswerDocument['fields'];
 
+const PLACE = 'place-forward';
+/** As the table of fields tells places, for an answer that tells none. */
+const USUAL = {
+    si: { label: 'forward', unit: 'mm', per: 1000, plus: 0 },
+    us: { label: 'forward', unit: 'in', per: 1 / 0.0254, plus: 0 },
+} as const satisfies Record<Units, Fields[string]>;
+
+/** The fields of an answer, with lengths to measure by where it has none. */
+export function withLengths(fields: Fields, units: Units): Fields {
+    return PLACE in fields ? fields : { ...fields, [PLACE]: USUAL[units] };
+}
+
 /** A length as the answer tells places: to a millimetre, or a hundredth of an inch. */
 export function lengthWords(m: number, fields: Fields): string {
-    const axis = axisOf(fields['place-forward'], 'place-forward', [0, 1]);
+    const axis = axisOf(fields[PLACE], PLACE, [0, 1]);
     const unit = axis.unit || 'm';
     return `${numeral(shownOn(axis, m), axis.per * 0.001)} ${unit}`;
 }

@@ -142,12 +142,3 @@ export function textOn(axis: Axis, si: number): string {
 export function trackName(track: Track): string {
     return `${track.part}, ${track.kind}`;
 }
-
-/** How long a moment is shown, ms, where the whole takes so long: as the moments lie in time. */
-export function waitMs(times: readonly number[], moment: number, wholeMs: number): number {
-    const whole = (times.at(-1) ?? 0) - (times[0] ?? 0);
-    const step = (times[moment + 1] ?? 0) - (times[moment] ?? 0);
-    return whole > 0 ? Math.max(LEAST_MS, (wholeMs * step) / whole) : LEAST_MS;
-}
-
-const LEAST_MS = 50;

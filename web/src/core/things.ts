@@ -60,6 +60,17 @@ export function thingName({ id }: Thing): string {
     return bareName(id).replace(/^limb /, '');
 }
 
+/** The thing before or after one, round and round; from nothing the first or the last. */
+export function beside(
+    things: readonly Thing[],
+    current: string | undefined,
+    by: 1 | -1,
+): Thing | undefined {
+    const at = things.findIndex(thing => thing.id === current);
+    const next = at < 0 ? (by > 0 ? 0 : things.length - 1) : at + by;
+    return things[(next + things.length) % things.length];
+}
+
 /** A point as it is seen: place on the canvas, how far away, and how long a metre is there. */
 export interface Seen {
     readonly x: number;

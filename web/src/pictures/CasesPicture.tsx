@@ -2,6 +2,7 @@ import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { axisOf } from '../core/axis';
 import { spotsOf } from '../core/faultNumbers';
 import { caseMarks, survivors, type CaseMark } from '../core/faults';
+import { withLengths } from '../core/lengths';
 import { labelOf, numbersOf } from '../core/numbers';
 import { textOn } from '../core/playback';
 import { NO_SCENE, sceneOf, type Scene } from '../core/scene';
@@ -31,6 +32,7 @@ export function CasesPicture(props: PictureProps & { section: Cases }) {
         section.cases.findIndex(one => one.label === wanted),
     );
     const drawn = section.cases[at];
+    const lengths = useMemo(() => withLengths(fields, props.units), [fields, props.units]);
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const file = useCallback(() => [spotsOf(section)], [section]);
     const marks = useMemo(() => caseMarks(section, at), [section, at]);
@@ -87,9 +89,11 @@ export function CasesPicture(props: PictureProps & { section: Cases }) {
                         load={() => import('./solid/CaseSpace')}
                         props={{
                             words: `${drawn.label} in space: ${drawn.outcome}`,
+                            title: section.title,
                             marks,
                             scene,
                             tell,
+                            fields: lengths,
                             selected,
                             onShow,
                         }}

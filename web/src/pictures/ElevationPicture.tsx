@@ -11,6 +11,7 @@ import {
 } from '../core/faults';
 import { holdOf } from '../core/hold';
 import { Labels, widthOf, type Label } from '../core/labels';
+import { withLengths } from '../core/lengths';
 import { numbersOf } from '../core/numbers';
 import { wordsOf } from '../core/rows';
 import { NO_SCENE, sceneOf } from '../core/scene';
@@ -43,6 +44,7 @@ export function ElevationPicture(props: PictureProps & { section: Elevation }) {
     const labels = useMemo(() => labelsOf(section, laid, arrows), [section, laid, arrows]);
     const hold = useMemo(() => holdOf(section), [section]);
     const scene = useMemo(() => (rig ? sceneOf(rig) : NO_SCENE), [rig]);
+    const lengths = useMemo(() => withLengths(fields, props.units), [fields, props.units]);
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const shapes = section.shapes.filter(isDrawn);
     const out = section.shapes.filter(({ shape }) => shape === 'keep out');
@@ -92,8 +94,10 @@ export function ElevationPicture(props: PictureProps & { section: Elevation }) {
                     load={() => import('./solid/HoldSpace')}
                     props={{
                         words: `${section.title.replace(/, from .*/, '')} in space: ${spoken(section)}`,
+                        title: section.title,
                         hold,
                         scene,
+                        fields: lengths,
                         selected,
                         onShow,
                     }}

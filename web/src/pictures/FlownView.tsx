@@ -5,7 +5,7 @@ import { momentAt } from '../core/playing';
 import { sceneOf } from '../core/scene';
 import type { Drawing, FlightPath, StripEvent } from '../core/wire';
 import { rigExhibit } from './solid/exhibit';
-import { Player } from './solid/Player';
+import { Player } from './Player';
 import { SpaceView } from './solid/SpaceView';
 import type { Stage } from './solid/Stage';
 

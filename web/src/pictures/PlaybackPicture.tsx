@@ -1,4 +1,6 @@
-import { useCallback, useEffect, useId, useMemo, useRef, useState } from 'preact/hooks';
+import { useComputed, useSignal, type Signal } from '@preact/signals';
+import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
+import { withLengths } from '../core/lengths';
 import { momentsOf, numbersOf } from '../core/numbers';
 import {
     aheadOf,
@@ -6,10 +8,10 @@ import {
     playedOf,
     textOn,
     trackName,
-    waitMs,
     type Ahead,
     type Played,
 } from '../core/playback';
+import { momentAt } from '../core/playing';
 import { NO_SCENE, sceneOf, type Scene } from '../core/scene';
 import { lay, VIEWS, type ViewName } from '../core/view';
 import type { Playback } from '../core/wire';
@@ -19,16 +21,14 @@ import { InSpace } from './InSpace';
 import { PlayedRig, playedCorners, playedScene, Swatch } from './PlayedRig';
 import { RigEdges } from './RigEdges';
 import { SeenFrom } from './SeenFrom';
-import { useCalm } from './useCalm';
+import { Player } from './Player';
 import { useWidth } from './useWidth';
 
 const SHEET = { margin: 34, foot: 24, leastHeight: 200, mostHeight: 460 };
 const INSET = 18; // padding and frame of a picture
 const WIDEST = 680;
-/** How long the whole plays, ms. */
-const WHOLE_MS = 15_000;
-/** Steps in which who wants no motion goes through the whole. */
-const STEPS = 12;
+/** How long the whole plays at speed 1, s. */
+const WHOLE_S = 15;
 const LISTED = 6;
 const NAMED = 3;
 const SIDES: readonly ViewName[] = ['behind', 'side', 'above'];
@@ -38,11 +38,16 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
     const { section, fields, fileName, stale, selected, onShow, rig } = props;
     const played = useMemo(() => playedOf(section, fields), [section, fields]);
     const scene = useMemo(() => playedScene(rig ? sceneOf(rig) : NO_SCENE, played), [rig, played]);
+    const lengths = useMemo(() => withLengths(fields, props.units), [fields, props.units]);
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const file = useCallback(() => [momentsOf(section, fields)], [section, fields]);
-    const [chosen, setChosen] = useState<number>();
-    const moment = Math.min(chosen ?? played.worst, Math.max(0, played.times.length - 1));
+    // Its time goes on at every frame, but only another moment is drawn anew.
+    const at = useSignal<number | undefined>(undefined);
+    const moment = useComputed(() =>
+        at.value === undefined ? played.worst : momentAt(played.times, at.value),
+    ).value;
     const ahead = useMemo(() => aheadOf(played, moment).slice(0, LISTED), [played, moment]);
+    const film = { played, at, first: ahead[0], moment };
     const named = useMemo(() => ahead.slice(0, NAMED).map(each => each.track), [ahead]);
     return (
         <Frame
@@ -55,14 +60,7 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
             selected={selected}
             onShow={onShow}
         >
-            <Player
-                played={played}
-                title={section.title}
-                moment={moment}
-                untouched={chosen === undefined}
-                first={ahead[0]}
-                onMoment={setChosen}
-            />
+            <HeatPlayer title={section.title} {...film} />
             <Drawn
                 title={section.title}
                 played={played}
@@ -82,6 +80,9 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
                     scene,
                     moment,
                     named,
+                    title: section.title,
+                    fields: lengths,
+                    player: <HeatPlayer title={`${section.title}, in space`} {...film} />,
                     selected,
                     onShow,
                 }}
@@ -97,69 +98,34 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
     );
 }
 
-interface PlayerProps {
-    played: Played;
+interface HeatPlayerProps {
     title: string;
+    played: Played;
+    /** The time that is shown, s; none before one is chosen: then it is the worst. */
+    at: Signal<number | undefined>;
     moment: number;
-    /** Nothing was chosen yet: what is shown is the worst, and playing begins at the start. */
-    untouched: boolean;
     first: Ahead | undefined;
-    onMoment: (moment: number) => void;
 }
 
-function Player({ played, title, moment, untouched, first, onMoment }: PlayerProps) {
-    const last = played.times.length - 1;
-    const [playing, setPlaying] = useState(false);
-    const calm = useCalm();
-    useEffect(() => {
-        if (!playing) return undefined;
-        if (moment >= last) {
-            setPlaying(false);
-            return undefined;
-        }
-        const waiting = setTimeout(
-            () => {
-                onMoment(moment + 1);
-            },
-            waitMs(played.times, moment, WHOLE_MS),
-        );
-        return () => {
-            clearTimeout(waiting);
-        };
-    }, [playing, moment, last, played, onMoment]);
-
-    const go = (): void => {
-        const over = moment >= last || untouched;
-        if (calm) {
-            onMoment(over ? 0 : Math.min(last, moment + Math.max(1, Math.round(last / STEPS))));
-            return;
-        }
-        if (!playing && over) {
-            onMoment(0);
-        }
-        setPlaying(!playing);
-    };
-    const time = textOn(played.x, played.times[moment] ?? 0);
+/** Goes through its moments; two of them go together, as both show one time. */
+function HeatPlayer({ title, played, at, moment, first }: HeatPlayerProps) {
+    const { times, x } = played;
+    const film = useMemo(() => {
+        const whole = (times.at(-1) ?? 0) - (times[0] ?? 0);
+        return { moments: times, pace: whole / WHOLE_S };
+    }, [times]);
     return (
-        <div class="player" role="group" aria-label={`${title}: moments`}>
-            <button type="button" onClick={go} disabled={last < 1}>
-                {calm ? 'next moment' : playing ? 'pause' : 'play'}
-            </button>
-            <input
-                type="range"
-                min={0}
-                max={last}
-                step={1}
-                value={moment}
-                aria-label={`moment of ${title}`}
-                aria-valuetext={`${time}${first ? `: ${told(played, first, moment)}` : ''}`}
-                onInput={event => {
-                    setPlaying(false);
-                    onMoment(Number(event.currentTarget.value));
-                }}
-            />
-            <output data-si={String(played.times[moment] ?? 0)}>{time}</output>
-        </div>
+        <Player
+            title={title}
+            film={film}
+            at={at.value ?? times[moment] ?? 0}
+            untouched={at.value === undefined}
+            words={time => textOn(x, times[momentAt(times, time)] ?? 0)}
+            told={() => (first ? told(played, first, moment) : '')}
+            onAt={time => {
+                at.value = time;
+            }}
+        />
     );
 }
 

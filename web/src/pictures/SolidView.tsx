@@ -1,20 +1,19 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { lengthWords } from '../core/lengths';
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { bareName, drawnName, drawnParts } from '../core/mounts';
 import { numbersOf } from '../core/numbers';
 import { sceneOf, type Scene } from '../core/scene';
-import { length, minus } from '../core/space';
-import { measured, thingName, type Thing } from '../core/things';
 import type { RigProps } from './api';
 import { settled, STEP_M, useHand } from './dragging';
 import { Frame } from './Frame';
 import { rigExhibit } from './solid/exhibit';
 import { glbOf } from './solid/glb';
-import { ghostOverlay, measureOverlay, together } from './solid/ghost';
-import { Measure } from './solid/Measure';
+import { ghostOverlay, together } from './solid/ghost';
+import { SPACE_KEYS } from './solid/pointingKeys';
+import { MeasuredWay, PointingTools } from './solid/PointingTools';
 import { SpaceView } from './solid/SpaceView';
 import type { Stage } from './solid/Stage';
 import { ThingTold } from './solid/ThingTold';
+import { usePointing } from './solid/usePointing';
 import { useSpaceHand } from './solid/useSpaceHand';
 import { TableView } from './TableView';
 
@@ -35,47 +34,18 @@ export default function SolidView(props: RigProps) {
     const [shown, setShown] = useState({ jets: true, lines: false });
     const [wanted, setWanted] = useState({ snap: true, twin: true, whole: false });
     const exhibit = useMemo(() => rigExhibit(scene, shown), [scene, shown]);
-    const [own, setOwn] = useState<string>();
-    const [measuring, setMeasuring] = useState(false);
-    const [ends, setEnds] = useState<readonly [string | undefined, string | undefined]>([
-        undefined,
-        undefined,
-    ]);
-    useEffect(() => {
-        setOwn(undefined); // chosen elsewhere since
-    }, [selected]);
-    const current = own ?? selected;
     const { things } = exhibit;
-    const thing = things.find(each => each.id === current);
-
-    const choose = (to: Thing): void => {
-        setOwn(to.id);
-        if (measuring) {
-            setEnds([ends[1] ?? current, to.id]);
-        }
-        if (to.part !== undefined) {
-            props.onShow(to.part);
-        }
-    };
+    const pointing = usePointing({ things, selected, fields, onShow: props.onShow });
     const stepM = props.stepM ?? STEP_M[props.units];
     const { ghost: held, grip } = useHand(scene, parts, { stepM, ...wanted }, props.onDrag);
     const ghost = useMemo(() => settled(held, props.moved), [held, props.moved]);
     const hand = useSpaceHand({
-        things,
-        current,
+        pointing,
         grip,
         movable: id => parts.some(part => part.id === id && part.movable),
-        onChoose: choose,
-        onEnter: choose,
     });
-    const [from, to] = ends.map(end => things.find(each => each.id === end));
-    const overlay = useMemo(() => {
-        const way = from && to && measured(from, to);
-        return together(
-            ghost && ghostOverlay(ghost),
-            way && measureOverlay(way, lengthWords(length(minus(way.to, way.from)), fields)),
-        );
-    }, [ghost, from, to, fields]);
+    const { thing, overlay: way } = pointing;
+    const overlay = useMemo(() => together(ghost && ghostOverlay(ghost), way), [ghost, way]);
     const stage = useRef<Stage>(undefined);
     return (
         <Frame
@@ -121,58 +91,17 @@ export default function SolidView(props: RigProps) {
                         />
                     </>
                 )}
-                <label>
-                    thing
-                    <select
-                        value={thing?.id ?? ''}
-                        onChange={event => {
-                            const { value } = event.currentTarget;
-                            const found = things.find(each => each.id === value);
-                            if (found) choose(found);
-                        }}
-                    >
-                        <option value="">none</option>
-                        {things.map(each => (
-                            <option key={each.id} value={each.id}>
-                                {thingName(each)}, {each.what}
-                            </option>
-                        ))}
-                    </select>
-                </label>
-                <label>
-                    <input
-                        type="checkbox"
-                        checked={measuring}
-                        onChange={event => {
-                            setMeasuring(event.currentTarget.checked);
-                            setEnds([undefined, undefined]);
-                        }}
-                    />
-                    measure
-                </label>
+                <PointingTools pointing={pointing} />
             </div>
-            {measuring && (
-                <Measure
-                    things={things}
-                    from={ends[0]}
-                    to={ends[1]}
-                    fields={fields}
-                    onFrom={id => {
-                        setEnds([id, ends[1]]);
-                    }}
-                    onTo={id => {
-                        setEnds([ends[0], id]);
-                    }}
-                />
-            )}
+            <MeasuredWay pointing={pointing} />
             <SpaceView
                 words={wordsOf(drawing.title, scene)}
                 exhibit={exhibit}
                 overlay={overlay}
-                selected={current}
+                selected={pointing.current}
                 marked={marked}
                 hand={hand}
-                onPick={choose}
+                onPick={pointing.choose}
                 onStage={made => {
                     stage.current = made;
                 }}
@@ -189,15 +118,14 @@ function wordsOf(title: string, scene: Scene): string {
     const strikes =
         scene.strikes.length > 0 ? `, ${scene.strikes.length} strikes of jets marked` : '';
     return (
-        `${title} in space: ${scene.fans.length} fans${wearer}${strikes}. Arrow keys turn it, plus and ` +
-        'minus come nearer and go away, 1 to 6 are the fixed views, Page Up and Page Down go from ' +
-        'thing to thing, M takes the chosen part to move it by arrow keys. The table says where everything is.'
+        `${title} in space: ${scene.fans.length} fans${wearer}${strikes}. ${SPACE_KEYS}, M takes the ` +
+        'chosen part to move it by arrow keys. The table says where everything is.'
     );
 }
 
 const KEY =
     'Drag to turn; click a thing to choose it, drag what is chosen to move it (Alt leaves snapping off). ' +
-    'Keys: 1 to 6 views, Page Up and Page Down from thing to thing, M moves the chosen part by arrow ' +
+    'Keys: 1 to 6 views, Page Up and Page Down from thing to thing, D measures from the chosen one, M moves the chosen part by arrow ' +
     'keys, Enter keeps, Escape puts back. Rims are hatched the way the rotor turns, and so goes the ' +
     'arrow round the hub. Cones: jets, as wide as what is faster than half of the axis; whole lines and ' +
     'a mark where one strikes something. Chequered ball: centre of mass, with its plumb line. Dashed: ' +

@@ -6,7 +6,7 @@ import { keyed, later, momentAt, pressed, speedBeside, type Film } from '../../s
 import { placed, rendered, type Turn } from '../../src/core/pose';
 import { xyz } from '../../src/core/solid';
 import { point } from '../../src/core/space';
-import { Player } from '../../src/pictures/solid/Player';
+import { Player } from '../../src/pictures/Player';
 import { Random } from './random';
 
 const FILM: Film = { moments: [0, 0.5, 1, 2, 4, 8, 16, 20, 24, 28, 30, 32, 40], pace: 2 };

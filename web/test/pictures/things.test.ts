@@ -1,7 +1,15 @@
 import { expect, test } from 'vitest';
-import { wayWords } from '../../src/core/lengths';
+import { wayWords, withLengths } from '../../src/core/lengths';
 import { length, minus, plus, point, type Point } from '../../src/core/space';
-import { measured, pointed, thingAt, thingsOf, type Seen, type Thing } from '../../src/core/things';
+import {
+    beside,
+    measured,
+    pointed,
+    thingAt,
+    thingsOf,
+    type Seen,
+    type Thing,
+} from '../../src/core/things';
 import { forSeeds, must, randomScene, type Random } from './random';
 
 function stretch(random: Random): Thing {
@@ -85,4 +93,30 @@ test('a way is told in the chosen system, with its shares and their senses', () 
     expect(wayWords(to, point(0, 0, 0), field('in', 1 / 0.0254))).toBe(
         '11.81 in: 3.94 in forward, 7.87 in left, 7.87 in down',
     );
+});
+
+test('where an answer tells no places, lengths follow the chosen system; else the answer', () => {
+    const [from, to] = [point(0, 0, 0), point(0, 0.127, 0)];
+    expect(wayWords(from, to, withLengths({}, 'us'))).toMatch(/^5\.00 in: /);
+    expect(wayWords(from, to, withLengths({}, 'si'))).toMatch(/^127 mm: /);
+    const own = { 'place-forward': { label: 'forward', unit: 'm', per: 1, plus: 0 } };
+    expect(withLengths(own, 'us')).toBe(own);
+});
+
+test('keys go through every thing once, either way round', () => {
+    forSeeds(30, random => {
+        const things = thingsOf(randomScene(random));
+        for (const by of [1, -1] as const) {
+            const seen: string[] = [];
+            let current: string | undefined;
+            for (let k = 0; k < things.length; k++) {
+                current = beside(things, current, by)?.id;
+                seen.push(String(current));
+            }
+            must(new Set(seen).size === things.length, 'each once');
+            const ordered = by > 0 ? seen : seen.reverse();
+            must(ordered.join() === things.map(each => each.id).join(), 'in their order');
+        }
+    });
+    expect(beside([], undefined, 1)).toBeUndefined();
 });

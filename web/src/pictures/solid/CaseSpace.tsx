@@ -13,12 +13,12 @@ import { survivors, type CaseMark } from '../../core/faults';
 import type { DrawnFan, Scene } from '../../core/scene';
 import { across, plus, type Point } from '../../core/space';
 import { HALF_M, thingAt, thingsOf } from '../../core/things';
+import type { AnswerDocument } from '../../core/wire';
 import { caseCorners } from '../CaseRig';
 import { groupNames, type Exhibit, type Overlay } from './exhibit';
-import { NoWebGl } from './NoWebGl';
+import { PointedView } from './PointedView';
 import { fans, limbs } from './rig';
 import { extentOf, ground, strokes, vector, type Colour } from './shapes';
-import { SpaceView } from './SpaceView';
 
 const NAMED = 4;
 const AHEAD = new Vector3(0, 0, 1);
@@ -30,13 +30,15 @@ interface CaseSpaceProps {
     marks: readonly CaseMark[];
     scene: Scene;
     tell: (si: number) => string;
+    title: string;
+    fields: AnswerDocument['fields'];
     selected: string | undefined;
     onShow: (part: string) => void;
 }
 
 /** A failure in space: what is lost is crossed, what is left filled by its share. */
 export default function CaseSpace(props: CaseSpaceProps) {
-    const { words, marks, scene, tell, selected, onShow } = props;
+    const { words, title, marks, scene, tell, fields, selected, onShow } = props;
     const exhibit = useMemo<Exhibit>(() => {
         const extent = extentOf(caseCorners(scene, marks));
         const still = { ...scene, fans: scene.fans.map(fan => ({ ...fan, thrustN: 0 })) };
@@ -84,15 +86,14 @@ export default function CaseSpace(props: CaseSpaceProps) {
         };
     }, [marks, scene, tell]);
     return (
-        <SpaceView
-            words={`${words}. Arrow keys turn it, 1 to 6 are the fixed views, plus and minus come nearer and go away.`}
+        <PointedView
+            words={words}
+            title={`${title}, in space`}
             exhibit={exhibit}
             overlay={overlay}
+            fields={fields}
             selected={selected}
-            onPick={thing => {
-                if (thing.part !== undefined) onShow(thing.part);
-            }}
-            instead={<NoWebGl />}
+            onShow={onShow}
         />
     );
 }

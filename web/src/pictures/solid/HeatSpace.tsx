@@ -1,17 +1,17 @@
+import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { levelsAt, warmOf, warmThings } from '../../core/heatThings';
 import { textOn, type Played } from '../../core/playback';
 import type { Scene } from '../../core/scene';
 import { minus, plus } from '../../core/space';
 import { thingsOf } from '../../core/things';
-import type { Track } from '../../core/wire';
+import type { AnswerDocument, Track } from '../../core/wire';
 import { playedCorners } from '../PlayedRig';
 import type { Exhibit, Naming, Overlay } from './exhibit';
 import { heat } from './heat';
-import { NoWebGl } from './NoWebGl';
+import { PointedView } from './PointedView';
 import { limbs } from './rig';
 import { extentOf, ground } from './shapes';
-import { SpaceView } from './SpaceView';
 
 interface HeatSpaceProps {
     /** What is shown, and how warm the warmest are. */
@@ -20,13 +20,17 @@ interface HeatSpaceProps {
     scene: Scene;
     moment: number;
     named: readonly Track[];
+    title: string;
+    fields: AnswerDocument['fields'];
+    /** What goes through its moments. */
+    player: ComponentChildren;
     selected: string | undefined;
     onShow: (part: string) => void;
 }
 
 /** How warm each part is at a moment, in space. */
 export default function HeatSpace(props: HeatSpaceProps) {
-    const { words, played, scene, moment, named, selected, onShow } = props;
+    const { words, title, played, scene, moment, named, fields, player, selected, onShow } = props;
     const warm = useMemo(() => warmOf(played, scene), [played, scene]);
     const exhibit = useMemo<Exhibit>(() => {
         const extent = extentOf(playedCorners(scene, played));
@@ -60,15 +64,17 @@ export default function HeatSpace(props: HeatSpaceProps) {
         };
     }, [warm, played, moment, named]);
     return (
-        <SpaceView
-            words={`${words}. Arrow keys turn it, 1 to 6 are the fixed views, plus and minus come nearer and go away.`}
-            exhibit={exhibit}
-            overlay={overlay}
-            selected={selected}
-            onPick={thing => {
-                if (thing.part !== undefined) onShow(thing.part);
-            }}
-            instead={<NoWebGl />}
-        />
+        <>
+            <PointedView
+                words={words}
+                title={`${title}, in space`}
+                exhibit={exhibit}
+                overlay={overlay}
+                fields={fields}
+                selected={selected}
+                onShow={onShow}
+            />
+            {player}
+        </>
     );
 }

@@ -3,13 +3,13 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { heldScene, holdCorners, holdThings, type Hold } from '../../core/hold';
 import { corners, type Scene } from '../../core/scene';
 import { minus, plus, type Point } from '../../core/space';
-import { thingName, thingsOf } from '../../core/things';
+import { thingsOf } from '../../core/things';
+import type { AnswerDocument } from '../../core/wire';
 import type { Exhibit, Naming } from './exhibit';
 import { hold as drawn } from './hold';
-import { NoWebGl } from './NoWebGl';
+import { PointedView } from './PointedView';
 import { fans, limbs, parts } from './rig';
 import { extentOf } from './shapes';
-import { SpaceView } from './SpaceView';
 import type { Stage } from './Stage';
 
 interface HoldSpaceProps {
@@ -17,14 +17,16 @@ interface HoldSpaceProps {
     hold: Hold;
     /** The rig as another answer draws it; nothing where none does. */
     scene: Scene;
+    title: string;
+    fields: AnswerDocument['fields'];
     selected: string | undefined;
     onShow: (part: string) => void;
 }
 
 /** Stand or tether in space, with what pulls and where nobody may stand. */
-export default function HoldSpace({ words, hold, scene, selected, onShow }: HoldSpaceProps) {
+export default function HoldSpace(props: HoldSpaceProps) {
+    const { words, title, hold, scene, fields, selected, onShow } = props;
     const [wide, setWide] = useState(false);
-    const [own, setOwn] = useState<string>();
     const stage = useRef<Stage>(undefined);
     const exhibit = useMemo<Exhibit>(() => {
         const held = heldScene(scene, hold);
@@ -59,40 +61,28 @@ export default function HoldSpace({ words, hold, scene, selected, onShow }: Hold
             stage.current?.fit(); // what is shown was changed below
         }
     }, [wide]);
-    const chosen = own ?? selected;
-    const thing = exhibit.things.find(each => each.id === chosen);
     return (
-        <>
-            <p class="view-words">
-                <button
-                    type="button"
-                    aria-pressed={wide}
-                    onClick={() => {
-                        setWide(!wide);
-                    }}
-                >
-                    whole zone
-                </button>
-            </p>
-            <SpaceView
-                words={`${words}. Arrow keys turn it, 1 to 6 are the fixed views, plus and minus come nearer and go away.`}
-                exhibit={exhibit}
-                selected={chosen}
-                onStage={made => {
-                    stage.current = made;
+        <PointedView
+            words={words}
+            title={`${title}, in space`}
+            exhibit={exhibit}
+            fields={fields}
+            selected={selected}
+            onShow={onShow}
+            onStage={made => {
+                stage.current = made;
+            }}
+        >
+            <button
+                type="button"
+                aria-pressed={wide}
+                onClick={() => {
+                    setWide(!wide);
                 }}
-                onPick={each => {
-                    setOwn(each.id);
-                    if (each.part !== undefined) onShow(each.part);
-                }}
-                instead={<NoWebGl />}
-            />
-            {thing && (
-                <p class="part-words" aria-live="polite">
-                    {thingName(thing)}, {thing.what}
-                </p>
-            )}
-        </>
+            >
+                whole zone
+            </button>
+        </PointedView>
     );
 }
 

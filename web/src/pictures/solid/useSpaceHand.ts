@@ -1,19 +1,17 @@
 import { useMemo, useRef } from 'preact/hooks';
 import { plus, type Point } from '../../core/space';
-import type { Thing } from '../../core/things';
 import { nearestView, type View } from '../../core/view';
 import type { Grip } from '../dragging';
+import { pointedByKey } from './pointingKeys';
 import type { SpaceHand } from './SpaceView';
 import type { Stage } from './Stage';
+import type { Pointing } from './usePointing';
 
 interface HandProps {
-    things: readonly Thing[];
-    /** The thing that is chosen: it is what is dragged, and where the keys go on from. */
-    current: string | undefined;
+    /** Its chosen thing is what is dragged, and where the keys go on from. */
+    pointing: Pointing;
     movable: (thing: string) => boolean;
     grip: Grip;
-    onChoose: (thing: Thing) => void;
-    onEnter: (thing: Thing) => void;
 }
 
 /** Where a hand took hold: the plane that it moves in, and how far off the middle it has it. */
@@ -24,23 +22,14 @@ interface Hold {
 }
 
 /**
- * Drags the chosen part in the plane that the view shows best; by keys after M. Page Up and Page
- * Down go from thing to thing.
+ * Drags the chosen part in the plane that the view shows best; by keys after M. While nothing is
+ * held, keys point and measure.
  */
 export function useSpaceHand(props: HandProps): SpaceHand {
     const now = useRef(props);
     now.current = props;
     return useMemo<SpaceHand>(() => {
         let hold: Hold | undefined;
-        const chosen = (): Thing | undefined =>
-            now.current.things.find(thing => thing.id === now.current.current);
-        const walk = (by: 1 | -1): void => {
-            const { things, current, onChoose } = now.current;
-            const at = things.findIndex(thing => thing.id === current);
-            const next = at < 0 ? (by > 0 ? 0 : things.length - 1) : at + by;
-            const to = things[(next + things.length) % things.length];
-            if (to) onChoose(to);
-        };
         const byKeys = (stage: Stage, event: KeyboardEvent, held: string): boolean => {
             const { grip } = now.current;
             switch (event.key) {
@@ -65,8 +54,8 @@ export function useSpaceHand(props: HandProps): SpaceHand {
         return {
             take(stage, x, y) {
                 const thing = stage.pick(x, y);
-                const { current, movable, grip } = now.current;
-                if (!thing || thing.id !== current || !movable(thing.id)) return false;
+                const { pointing, movable, grip } = now.current;
+                if (!thing || thing.id !== pointing.current || !movable(thing.id)) return false;
                 const view = nearestView(stage.outlook());
                 const met = stage.onPlane(x, y, thing.from, view.near);
                 if (!met || !grip.take(thing.id, 'pointer')) return false;
@@ -89,18 +78,12 @@ export function useSpaceHand(props: HandProps): SpaceHand {
                 now.current.grip.cancel();
             },
             key(stage, event) {
-                const thing = chosen();
-                const { grip, movable, onEnter } = now.current;
+                const { pointing, grip, movable } = now.current;
+                const { thing } = pointing;
                 if (thing && grip.holds(thing.id)) {
                     return byKeys(stage, event, thing.id);
                 }
                 switch (event.key) {
-                    case 'PageDown':
-                        walk(1);
-                        return true;
-                    case 'PageUp':
-                        walk(-1);
-                        return true;
                     case 'm':
                     case 'M':
                         return (
@@ -110,10 +93,10 @@ export function useSpaceHand(props: HandProps): SpaceHand {
                             grip.take(thing.id, 'keys')
                         );
                     case 'Enter':
-                        if (thing) onEnter(thing);
+                        if (thing) pointing.choose(thing);
                         return thing !== undefined;
                     default:
-                        return false;
+                        return pointedByKey(pointing, event);
                 }
             },
         };

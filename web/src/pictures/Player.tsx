@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { firstOf, keyed, lastOf, later, pressed, SPEEDS, speedBeside } from '../../core/playing';
-import type { Film } from '../../core/playing';
-import { useCalm } from '../useCalm';
+import { firstOf, keyed, lastOf, later, pressed, SPEEDS, speedBeside } from '../core/playing';
+import type { Film } from '../core/playing';
+import { useCalm } from './useCalm';
 
 interface PlayerProps {
     /** What is played, for a listener: "The rig as it warms". */
