@@ -26,6 +26,9 @@ public final class FanLaw {
      */
     public static final double GREATEST_DESCENT_SHARE = 0.2;
 
+    /** Up to this ε the series of {@link #exitShareOfSmall} leaves rounding alone. */
+    public static final double SMALL_INFLOW = 0.1;
+
     // Of the root of x³ − ε x = 1 in powers of ε; those of 2, 5, 8 vanish.
     private static final double SERIES_1 = 1.0 / 3;
     private static final double SERIES_3 = -1.0 / 81;
@@ -208,12 +211,22 @@ public final class FanLaw {
         if (inflow > 0.5) {
             return exitSpeedWithInflowMps(1, Math.sqrt(inflow), 0);
         }
-        double cube = inflow * inflow * inflow;
-        double high = SERIES_6 + inflow * SERIES_7 + cube * (SERIES_9 + inflow * SERIES_10);
-        double exit = 1 + inflow * SERIES_1 + cube * (SERIES_3 + inflow * SERIES_4 + cube * high);
-        return inflow <= 0.1
+        double exit = exitShareOfSmall(inflow);
+        return inflow <= SMALL_INFLOW
                 ? exit
                 : exit - (exit * (exit * exit - inflow) - 1) / (3 * exit * exit - inflow);
+    }
+
+    /**
+     * The series of {@link #exitShare} alone: to rounding up to {@link #SMALL_INFLOW}, and without
+     * a branch, for loops over many fans.
+     *
+     * @param inflow ε ≥ 0
+     */
+    public static double exitShareOfSmall(double inflow) {
+        double cube = inflow * inflow * inflow;
+        double high = SERIES_6 + inflow * SERIES_7 + cube * (SERIES_9 + inflow * SERIES_10);
+        return 1 + inflow * SERIES_1 + cube * (SERIES_3 + inflow * SERIES_4 + cube * high);
     }
 
     /** Whether the inflow relation holds: V_a ≥ 0, or a small descent. */

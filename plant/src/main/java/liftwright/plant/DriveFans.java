@@ -135,6 +135,27 @@ final class DriveFans {
         Arrays.fill(sense, 1);
     }
 
+    /** What moves the frame over the last step, as {@link Drive#loads} says. */
+    void loads(double[] thrustN, double[] reactionNm, double[] spinNms) {
+        int count = sense.length;
+        felt(spinning.thrustStartN(), thrustN, 0);
+        felt(spinning.thrustMiddleN(), thrustN, count);
+        felt(spinning.thrustEndN(), thrustN, 2 * count);
+        spinning.airNm(reactionNm);
+        for (int fan = 0; fan < count; fan++) {
+            double turns = Math.signum(sense[fan]);
+            double rate = hand[fan] * spinning.speedingUpNm(fan);
+            reactionNm[fan] = turns * (swirl[fan] * reactionNm[fan] - rate);
+            spinNms[fan] = turns * hand[fan] * numbers.inertiaKgm2[fan] * spinning.endRadps(fan);
+        }
+    }
+
+    private void felt(double[] own, double[] to, int at) {
+        for (int fan = 0; fan < own.length; fan++) {
+            to[at + fan] = sense[fan] * own[fan];
+        }
+    }
+
     /** Takes what an effect does to fans and their channels. */
     void lose(Effect effect) {
         for (int fan : effect.deadFans()) {

@@ -1,6 +1,5 @@
 package liftwright.flight.loops;
 
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
@@ -18,79 +17,73 @@ public final class Mixer {
 
     private static final int ROWS = FanMatrix.ROWS;
 
-    /** How cheap a miss is: lift, roll, pitch, yaw, over what all fans give at their most. */
-    private static final double[] CHEAP = {1e-9, 1e-10, 1e-10, 1e-4};
-
     /** A thrust so little beyond a bound is within it, over the fan's most. */
     private static final double ROUNDING = 1e-12;
 
-    private static final int FREE = 0;
-    private static final int LOW = -1;
-    private static final int HIGH = 1;
-
     private final List<Lifter> lifters;
-
-    /** Rows over their scale for each fan's most, fan by fan. */
-    private final double[] gives;
-
     private final double[] scale = new double[ROWS];
     private final double[] most;
-    private final double[] least;
-    private final double[] upper;
-    private final boolean[] lost;
+    private final ActiveSet sharing;
 
-    /** What a lost fan gives, whatever it is told, over its most. */
-    private final double[] stuck;
+    // Volts of a share ({@link Lifter.Volts}): a + b √share + c share; its end at the controller's
+    // limit and at idle.
+    private final double[] stillV;
+    private final double[] rootV;
+    private final double[] linearV;
+    private final double[] limit;
+    private final double[] idle;
 
-    private final double[] share;
-    private final double[] next;
-    private final int[] side;
+    private final double[] asked;
     private final double[] wanted = new double[ROWS];
-    private final double[] got = new double[ROWS];
-
-    // Scratch of a solve.
-    private final double[] gram = new double[ROWS * ROWS];
-    private final double[] right = new double[ROWS];
-    private final double[] price = new double[ROWS];
-    private final double[] factor = new double[ROWS * ROWS];
     private boolean saturated;
 
     public Mixer(Craft craft) {
         lifters = craft.fans();
         int fans = lifters.size();
-        FanMatrix matrix = FanMatrix.of(lifters);
-        gives = new double[fans * ROWS];
         most = new double[fans];
-        least = new double[fans];
-        upper = new double[fans];
-        lost = new boolean[fans];
-        stuck = new double[fans];
-        share = new double[fans];
-        next = new double[fans];
-        side = new int[fans];
+        stillV = new double[fans];
+        rootV = new double[fans];
+        linearV = new double[fans];
+        limit = new double[fans];
+        idle = new double[fans];
+        asked = new double[fans];
         for (int f = 0; f < fans; f++) {
-            most[f] = lifters.get(f).mostN();
-            lost[f] = !(most[f] > 0);
+            Lifter fan = lifters.get(f);
+            most[f] = fan.mostN();
+            stillV[f] = fan.volts().stillV();
+            rootV[f] = fan.volts().rootVpRootN() * Math.sqrt(Math.max(0, most[f]));
+            linearV[f] = fan.volts().perNewtonVpN() * most[f];
+            limit[f] = fan.limitN() / most[f];
+            idle[f] = fan.idleN() / most[f];
         }
+        sharing = new ActiveSet(gives(FanMatrix.of(lifters)));
+        lost(new BitSet());
+    }
+
+    /** Rows over their scale for each fan's most; fills the scale. */
+    private double[][] gives(FanMatrix matrix) {
+        double[][] gives = new double[ROWS][most.length];
         for (int row = 0; row < ROWS; row++) {
             double squares = 0;
-            for (int f = 0; f < fans; f++) {
+            for (int f = 0; f < most.length; f++) {
                 double all = matrix.row(row, f) * most[f];
                 squares += all * all;
             }
             scale[row] = squares > 0 ? Math.sqrt(squares) : 1;
-            for (int f = 0; f < fans; f++) {
-                gives[f * ROWS + row] = matrix.row(row, f) * most[f] / scale[row];
+            for (int f = 0; f < most.length; f++) {
+                gives[row][f] = matrix.row(row, f) * most[f] / scale[row];
             }
         }
+        return gives;
     }
 
     /** Fans that give nothing any more; the others take over. A later call forgets the earlier. */
     public void lost(BitSet fans) {
+        boolean[] lost = new boolean[most.length];
         for (int f = 0; f < lost.length; f++) {
             lost[f] = fans.get(f) || !(most[f] > 0);
-            stuck[f] = 0;
         }
+        sharing.lose(lost);
     }
 
     /**
@@ -99,8 +92,8 @@ public final class Mixer {
      * @param thrustN as its reported speed tells, N
      */
     public void pushesOn(int fan, double thrustN) {
-        if (lost[fan] && most[fan] > 0) {
-            stuck[fan] = thrustN / most[fan];
+        if (sharing.isLost(fan) && most[fan] > 0) {
+            sharing.stick(fan, thrustN / most[fan]);
         }
     }
 
@@ -115,21 +108,21 @@ public final class Mixer {
         for (int row = 0; row < ROWS; row++) {
             wanted[row] = wrench[row] / scale[row];
         }
-        bounds(fanV);
-        Arrays.fill(side, FREE);
-        solveFree(0);
-        saturated = !within();
+        double[] free = sharing.unbounded(wanted);
+        volts(free);
+        saturated = !within(free, fanV);
         if (saturated) {
-            confine();
+            bounds(fanV);
+            sharing.confine(wanted);
+            volts(sharing.share);
         } else {
-            System.arraycopy(next, 0, share, 0, share.length);
+            sharing.take();
         }
+        double[] share = sharing.share;
         for (int f = 0; f < duty.length; f++) {
-            double volt = fanV[f];
-            double asked = lost[f] ? 0 : lifters.get(f).volts().at(share[f] * most[f]);
-            duty[f] = volt > 0 ? Math.clamp(asked / volt, 0, 1) : 0;
+            boolean gives = share[f] > 0 && fanV[f] > 0 && !sharing.isLost(f);
+            duty[f] = gives ? Math.clamp(asked[f] / fanV[f], 0, 1) : 0;
         }
-        account();
     }
 
     /** Whether some fan was at its bound the last time. */
@@ -139,152 +132,52 @@ public final class Mixer {
 
     /** What the thrusts asked the last time give: lift (N), roll, pitch, yaw (N·m). */
     public double got(int row) {
-        return got[row];
+        return sharing.given(row) * scale[row];
     }
 
     /** Thrust asked of a fan the last time, N. */
     public double thrustN(int fan) {
-        return share[fan] * most[fan];
+        return sharing.share[fan] * most[fan];
     }
 
-    private void bounds(double[] fanV) {
-        for (int f = 0; f < most.length; f++) {
-            if (lost[f] || !(fanV[f] > 0)) {
-                least[f] = 0;
-                upper[f] = 0;
-                continue;
-            }
-            Lifter fan = lifters.get(f);
-            double top = Math.min(fan.volts().thrustN(fanV[f]), fan.limitN());
-            upper[f] = top / most[f];
-            least[f] = Math.min(fan.idleN(), top) / most[f];
+    /** Volts that shares take; of none they mean nothing. */
+    private void volts(double[] share) {
+        double[] out = asked;
+        for (int f = 0; f < out.length; f++) {
+            double some = Math.max(share[f], 0);
+            out[f] = stillV[f] + rootV[f] * Math.sqrt(some) + linearV[f] * some;
         }
     }
 
-    private boolean within() {
-        for (int f = 0; f < next.length; f++) {
-            if (next[f] < least[f] - ROUNDING || next[f] > upper[f] + ROUNDING) {
+    /**
+     * Whether shares are within what fans can give: volts rise with thrust, so that those asked
+     * tell what else only the greatest thrust of each voltage would, a root and a quotient a fan.
+     */
+    private boolean within(double[] share, double[] fanV) {
+        for (int f = 0; f < share.length; f++) {
+            if (sharing.isLost(f)) {
+                continue;
+            }
+            boolean low = share[f] < idle[f] - ROUNDING;
+            boolean high = asked[f] > fanV[f] * (1 + ROUNDING) || share[f] > limit[f] + ROUNDING;
+            if (low || high || !(fanV[f] > 0)) {
                 return false;
             }
         }
         return true;
     }
 
-    /** Active sets from the last shares, held within the bounds of now. */
-    private void confine() {
-        for (int f = 0; f < share.length; f++) {
-            share[f] = Math.min(Math.max(share[f], least[f]), upper[f]);
-            side[f] = FREE;
-            if (share[f] <= least[f]) {
-                side[f] = LOW;
-            } else if (share[f] >= upper[f]) {
-                side[f] = HIGH;
-            }
-        }
-        for (int round = 0; round < 6 * share.length + 20; round++) {
-            solveFree(1);
-            int blocking = advance();
-            if (blocking < 0 && !release()) {
-                return;
-            }
-        }
-    }
-
-    /** Best shares of the free fans with the others where they are: into {@link #next}. */
-    private void solveFree(double cheap) {
-        Arrays.fill(gram, 0);
-        System.arraycopy(wanted, 0, right, 0, ROWS);
-        for (int row = 0; row < ROWS; row++) {
-            gram[row * ROWS + row] = cheap * CHEAP[row];
-        }
-        for (int f = 0; f < share.length; f++) {
-            int at = f * ROWS;
-            boolean free = side[f] == FREE && !lost[f];
-            for (int i = 0; i < ROWS; i++) {
-                if (free) {
-                    for (int j = 0; j < ROWS; j++) {
-                        gram[i * ROWS + j] += gives[at + i] * gives[at + j];
-                    }
-                } else {
-                    right[i] -= gives[at + i] * (lost[f] ? stuck[f] : share[f]);
-                }
-            }
-        }
-        Small.solve(ROWS, gram, right, price, factor);
-        for (int f = 0; f < share.length; f++) {
-            if (side[f] == FREE && !lost[f]) {
-                double sum = 0;
-                for (int i = 0; i < ROWS; i++) {
-                    sum += gives[f * ROWS + i] * price[i];
-                }
-                next[f] = sum;
-            } else {
-                next[f] = lost[f] ? 0 : share[f];
-            }
-        }
-    }
-
-    /** Goes towards {@link #next} until a fan is at its bound: which, or −1. */
-    private int advance() {
-        double way = 1;
-        int blocking = -1;
-        for (int f = 0; f < share.length; f++) {
-            double step = next[f] - share[f];
-            if (side[f] != FREE || lost[f] || step == 0) {
+    private void bounds(double[] fanV) {
+        for (int f = 0; f < most.length; f++) {
+            if (sharing.isLost(f) || !(fanV[f] > 0)) {
+                sharing.least[f] = 0;
+                sharing.upper[f] = 0;
                 continue;
             }
-            double bound = step > 0 ? upper[f] : least[f];
-            double reach = (bound - share[f]) / step;
-            if (reach < way) {
-                way = Math.max(0, reach);
-                blocking = f;
-            }
-        }
-        for (int f = 0; f < share.length; f++) {
-            if (side[f] == FREE && !lost[f]) {
-                share[f] += way * (next[f] - share[f]);
-            }
-        }
-        if (blocking >= 0) {
-            boolean up = next[blocking] > share[blocking];
-            side[blocking] = up ? HIGH : LOW;
-            share[blocking] = up ? upper[blocking] : least[blocking];
-        }
-        return blocking;
-    }
-
-    /** Frees the fan at a bound that gains the most by leaving it; whether there is one. */
-    private boolean release() {
-        int best = -1;
-        double most = 1e-9;
-        for (int f = 0; f < share.length; f++) {
-            if (side[f] == FREE || lost[f] || least[f] >= upper[f]) {
-                continue;
-            }
-            double slope = share[f];
-            for (int i = 0; i < ROWS; i++) {
-                slope -= gives[f * ROWS + i] * price[i];
-            }
-            double gain = side[f] == LOW ? -slope : slope;
-            if (gain > most) {
-                most = gain;
-                best = f;
-            }
-        }
-        if (best < 0) {
-            return false;
-        }
-        side[best] = FREE;
-        return true;
-    }
-
-    private void account() {
-        for (int row = 0; row < ROWS; row++) {
-            double sum = 0;
-            for (int f = 0; f < share.length; f++) {
-                sum += gives[f * ROWS + row] * (lost[f] ? stuck[f] : share[f]);
-            }
-            got[row] = sum * scale[row];
+            Lifter fan = lifters.get(f);
+            double top = Math.min(fan.volts().thrustN(fanV[f]), fan.limitN());
+            sharing.upper[f] = top / most[f];
+            sharing.least[f] = Math.min(fan.idleN(), top) / most[f];
         }
     }
 }

@@ -44,6 +44,17 @@ final class Small {
      * @param l scratch: as long as a
      */
     static void solve(int n, double[] a, double[] b, double[] x, double[] l) {
+        factor(n, a, l);
+        solveFactored(n, l, b, x);
+    }
+
+    /**
+     * Cholesky's factor, to solve with more than once.
+     *
+     * @param a in: its lower half is read
+     * @param l out
+     */
+    static void factor(int n, double[] a, double[] l) {
         for (int i = 0; i < n; i++) {
             for (int j = 0; j <= i; j++) {
                 double sum = a[n * i + j];
@@ -57,6 +68,10 @@ final class Small {
                 }
             }
         }
+    }
+
+    /** Solves a x = b with the factor of a. */
+    static void solveFactored(int n, double[] l, double[] b, double[] x) {
         for (int i = 0; i < n; i++) {
             double sum = b[i];
             for (int k = 0; k < i; k++) {

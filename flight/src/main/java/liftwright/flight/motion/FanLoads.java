@@ -31,6 +31,9 @@ public final class FanLoads {
     /** Air taken in, kg/s; 0 of a fan at rest. */
     public final double[] flowKgps;
 
+    /** Whether all but thrust is the same all through the step, and stands at its start alone. */
+    boolean even;
+
     public FanLoads(int fans) {
         this.fans = fans;
         thrustN = new double[MOMENTS * fans];
@@ -42,6 +45,7 @@ public final class FanLoads {
     /** Sets a fan to what it does all through the step. */
     public void steady(
             int fan, double thrustN, double reactionNm, double spinNms, double flowKgps) {
+        even = false;
         for (int moment = 0; moment < MOMENTS; moment++) {
             int at = moment * fans + fan;
             this.thrustN[at] = thrustN;
@@ -51,17 +55,17 @@ public final class FanLoads {
         }
     }
 
-    /** Takes the step that a drive has just gone. */
+    /**
+     * Takes the step that a drive has just gone: what turns and what flows holds for all of it, and
+     * stands once, at its start.
+     */
     public void take(Drive drive) {
-        for (int fan = 0; fan < fans; fan++) {
-            steady(
-                    fan,
-                    drive.thrustMiddleN(fan),
-                    drive.reactionNm(fan),
-                    drive.angularMomentum(fan),
-                    drive.massFlowKgps(fan));
-            thrustN[fan] = drive.thrustStartN(fan);
-            thrustN[END * fans + fan] = drive.thrustN(fan);
-        }
+        even = true;
+        drive.loads(thrustN, reactionNm, spinNms, flowKgps);
+    }
+
+    /** Where the flow of the middle stands. */
+    int middleFlow() {
+        return even ? 0 : MIDDLE * fans;
     }
 }

@@ -20,6 +20,9 @@ final class FanSums {
 
     private final double[] drag = new double[FrameNumbers.DRAG];
 
+    /** Moment of the rotors about their axes, at the moment added last. */
+    private final double[] own = new double[3];
+
     FanSums(FrameNumbers n) {
         this.n = n;
     }
@@ -29,16 +32,20 @@ final class FanSums {
             throw new IllegalArgumentException("loads of another number of fans");
         }
         for (int moment = 0; moment < FanLoads.MOMENTS; moment++) {
-            add(loads, moment);
+            push(loads, moment);
+            if (moment > 0 && loads.even) {
+                turnAsBefore(moment);
+            } else {
+                turn(loads, moment);
+            }
         }
-        takeDrag(loads.flowKgps);
+        takeDrag(loads.flowKgps, loads.middleFlow());
     }
 
     /** Four fans at a time: each sum is fetched and put back a quarter as often. */
-    private void takeDrag(double[] flowKgps) {
+    private void takeDrag(double[] flowKgps, int middle) {
         double[] to = drag;
         double[] rows = n.drag;
-        int middle = FanLoads.MIDDLE * n.fans;
         Arrays.fill(to, 0);
         int fan = 0;
         for (; fan + 3 < n.fans; fan += 4) {
@@ -66,36 +73,27 @@ final class FanSums {
         }
     }
 
-    /** Written out: this is half of the time of a step of many fans. */
-    private void add(FanLoads loads, int moment) {
+    /** Force and moment of the thrusts, written out: many fans are most of the time of a step. */
+    private void push(FanLoads loads, int moment) {
         double[] rows = n.push;
+        double[] thrustN = loads.thrustN;
         double fx = 0;
         double fy = 0;
         double fz = 0;
         double nx = 0;
         double ny = 0;
         double nz = 0;
-        double hx = 0;
-        double hy = 0;
-        double hz = 0;
-        for (int fan = 0; fan < n.fans; fan++) {
-            int from = moment * n.fans + fan;
-            int at = FrameNumbers.PUSH * fan;
-            double thrust = loads.thrustN[from];
-            double reaction = loads.reactionNm[from];
-            double spin = loads.spinNms[from];
-            double x = rows[at];
-            double y = rows[at + 1];
-            double z = rows[at + 2];
+        int at = 0;
+        int end = (moment + 1) * n.fans;
+        for (int from = moment * n.fans; from < end; from++) {
+            double thrust = thrustN[from];
             fx += thrust * rows[at + 3];
             fy += thrust * rows[at + 4];
             fz += thrust * rows[at + 5];
-            nx += thrust * rows[at + 6] + reaction * x;
-            ny += thrust * rows[at + 7] + reaction * y;
-            nz += thrust * rows[at + 8] + reaction * z;
-            hx += spin * x;
-            hy += spin * y;
-            hz += spin * z;
+            nx += thrust * rows[at + 6];
+            ny += thrust * rows[at + 7];
+            nz += thrust * rows[at + 8];
+            at += FrameNumbers.PUSH;
         }
         int to = TERMS * moment;
         sum[to] = fx;
@@ -104,9 +102,56 @@ final class FanSums {
         sum[to + 3] = nx;
         sum[to + 4] = ny;
         sum[to + 5] = nz;
+    }
+
+    /** What the rotors do about their axes. */
+    private void turn(FanLoads loads, int moment) {
+        double[] rows = n.push;
+        double[] reactionNm = loads.reactionNm;
+        double[] spinNms = loads.spinNms;
+        double nx = 0;
+        double ny = 0;
+        double nz = 0;
+        double hx = 0;
+        double hy = 0;
+        double hz = 0;
+        int at = 0;
+        int end = (moment + 1) * n.fans;
+        for (int from = moment * n.fans; from < end; from++) {
+            double reaction = reactionNm[from];
+            double spin = spinNms[from];
+            double x = rows[at];
+            double y = rows[at + 1];
+            double z = rows[at + 2];
+            nx += reaction * x;
+            ny += reaction * y;
+            nz += reaction * z;
+            hx += spin * x;
+            hy += spin * y;
+            hz += spin * z;
+            at += FrameNumbers.PUSH;
+        }
+        int to = TERMS * moment;
+        own[0] = nx;
+        own[1] = ny;
+        own[2] = nz;
         sum[to + 6] = hx;
         sum[to + 7] = hy;
         sum[to + 8] = hz;
+        addOwn(to);
+    }
+
+    /** The same as at the start of the step. */
+    private void turnAsBefore(int moment) {
+        int to = TERMS * moment;
+        System.arraycopy(sum, 6, sum, to + 6, 3);
+        addOwn(to);
+    }
+
+    private void addOwn(int to) {
+        sum[to + 3] += own[0];
+        sum[to + 4] += own[1];
+        sum[to + 5] += own[2];
     }
 
     /** Force of all fans together, N, at the end of the step taken last. */

@@ -48,6 +48,9 @@ public final class Vibration {
     private final double[] sine;
     private final double[] cosine;
     private final double[] perOmega;
+    private final double[] omega;
+    private final double[] force;
+    private final double[] at;
 
     /**
      * @param massKg of the rig
@@ -71,6 +74,9 @@ public final class Vibration {
         sine = new double[fans];
         cosine = new double[fans];
         perOmega = new double[fans];
+        omega = new double[fans];
+        force = new double[fans];
+        this.at = new double[fans];
         double[] inverse = inverse(inertia);
         for (int f = 0; f < fans; f++) {
             Vec3 first = across(axis.get(f));
@@ -134,26 +140,34 @@ public final class Vibration {
         axes[2] += z;
     }
 
-    /** Where every rotor is a share of the tick on, times what it pushes with: for all sensors. */
+    /**
+     * Where every rotor is a share of the tick on, times what it pushes with: for all sensors.
+     * Short loops without a branch, which the machine goes through several rotors at a time.
+     */
     private void find(double dtS, double gone) {
         foundAt = gone;
         double turnsPerRad = gone * dtS / (2 * Math.PI);
         for (int f = 0; f < fans; f++) {
             double faster = gone * (next[f] - speed[f]);
-            double omega = speed[f] + faster;
-            double force = unbalance[f] * omega * omega;
-            double at = turns[f] + turnsPerRad * (speed[f] + faster / 2);
-            sine[f] = force * sineOfTurns(at);
-            cosine[f] = force * sineOfTurns(at + 0.25);
-            perOmega[f] = omega > 0 ? 1 / omega : 0;
+            omega[f] = speed[f] + faster;
+            at[f] = turns[f] + turnsPerRad * (speed[f] + faster / 2);
+        }
+        for (int f = 0; f < fans; f++) {
+            force[f] = unbalance[f] * omega[f] * omega[f];
+            // Nothing is multiplied by it at rest.
+            perOmega[f] = 1 / Math.max(omega[f], Double.MIN_NORMAL);
+        }
+        for (int f = 0; f < fans; f++) {
+            cosine[f] = force[f] * cosineOfTurns(at[f]);
+        }
+        for (int f = 0; f < fans; f++) {
+            sine[f] = force[f] * cosineOfTurns(at[f] - 0.25);
         }
     }
 
-    /** sin 2πx to 3e-8: its series, folded to a quarter turn. */
-    static double sineOfTurns(double x) {
-        double turn = x - Math.rint(x);
-        double size = Math.abs(turn);
-        double a = 2 * Math.PI * Math.copySign(Math.min(size, 0.5 - size), turn);
+    /** cos 2πx to 3e-8: the sine's series of what lacks to a quarter turn, either way round. */
+    static double cosineOfTurns(double x) {
+        double a = 2 * Math.PI * (0.25 - Math.abs(x - Math.rint(x)));
         double s = a * a;
         double high = SINE_7 + s * (SINE_9 + s * (SINE_11 + s * SINE_13));
         return a * (1 + s * (SINE_3 + s * (SINE_5 + s * high)));

@@ -316,7 +316,8 @@ class SensorsTest {
     @Test
     void theShortSineIsASine() {
         for (double x = -3; x < 3; x += 0.00137) {
-            assertThat(Vibration.sineOfTurns(x)).isCloseTo(Math.sin(2 * Math.PI * x), within(3e-8));
+            assertThat(Vibration.cosineOfTurns(x))
+                    .isCloseTo(Math.cos(2 * Math.PI * x), within(3e-8));
         }
     }
 

@@ -1,6 +1,7 @@
 package liftwright.plant.drive;
 
 import java.util.Arrays;
+import liftwright.plant.motion.FreeTurning;
 import liftwright.plant.motion.RotorLaws;
 import liftwright.plant.motion.RotorNumbers;
 import liftwright.plant.supply.Device;
@@ -16,8 +17,6 @@ import liftwright.plant.supply.NetworkState;
  */
 public final class SpinningFans implements Device {
 
-    private static final double NOT_KNOWN = Double.POSITIVE_INFINITY;
-
     /** A law has no more pieces to step over. */
     private static final int MOST_PIECES = 4;
 
@@ -32,6 +31,8 @@ public final class SpinningFans implements Device {
     private final double[] volt;
 
     private final double[] voltPerS;
+    private final double[] middleV;
+    private final FreeTurning free;
     private final double[] backV;
     private final double[] windingA;
     private final double[] busA;
@@ -44,13 +45,16 @@ public final class SpinningFans implements Device {
     private final boolean[] fed;
     private final boolean[] stopped;
 
-    /** Speed of the jet in the middle of the step, once it was asked for, m/s. */
-    private final double[] middleMps;
-
-    /** Thrust at the end of the step, once it was asked for, N, and whether the law held. */
+    // Once they were asked for: thrust at start, middle and end of the step, N, flow through the
+    // fans in its middle, kg/s.
+    private final double[] startN;
+    private final double[] middleN;
     private final double[] endN;
-
-    private final boolean[] endBeyond;
+    private final double[] middleKgps;
+    private final double[] flowKgps;
+    private boolean startAsked;
+    private boolean middleAsked;
+    private boolean endAsked;
 
     private final double[] facedRadps;
     private double stepS;
@@ -70,6 +74,8 @@ public final class SpinningFans implements Device {
         endRadps = new double[fans];
         volt = new double[fans];
         voltPerS = new double[fans];
+        middleV = new double[fans];
+        free = new FreeTurning(laws);
         backV = new double[fans];
         facedRadps = new double[fans];
         windingA = new double[fans];
@@ -78,9 +84,11 @@ public final class SpinningFans implements Device {
         piece = new RotorLaws.Piece[fans];
         fed = new boolean[fans];
         stopped = new boolean[fans];
-        middleMps = new double[fans];
+        startN = new double[fans];
+        middleN = new double[fans];
         endN = new double[fans];
-        endBeyond = new boolean[fans];
+        middleKgps = new double[fans];
+        flowKgps = new double[fans];
     }
 
     /** Everything at rest, nothing stopped, in still air. */
@@ -100,9 +108,8 @@ public final class SpinningFans implements Device {
 
     /** Lets a rotor turn at a speed ≥ 0, rad/s. */
     public void turn(int fan, double radps) {
+        askAnew();
         startRadps[fan] = radps;
-        middleMps[fan] = NOT_KNOWN;
-        endN[fan] = NOT_KNOWN;
         middleRadps[fan] = radps;
         endRadps[fan] = radps;
     }
@@ -133,9 +140,14 @@ public final class SpinningFans implements Device {
      * @param across beside it, ≥ 0
      */
     public void inflow(int fan, double axial, double across) {
-        middleMps[fan] = NOT_KNOWN;
-        endN[fan] = NOT_KNOWN;
+        askAnew();
         streams.inflow(fan, axial, across);
+    }
+
+    private void askAnew() {
+        startAsked = false;
+        middleAsked = false;
+        endAsked = false;
     }
 
     /** The network is to be solved at the speeds of now. */
@@ -220,15 +232,19 @@ public final class SpinningFans implements Device {
      */
     public void step(double dtS) {
         stepS = dtS;
+        askAnew();
         double half = dtS / 2;
+        System.arraycopy(endRadps, 0, startRadps, 0, endRadps.length);
+        for (int fan = 0; fan < middleV.length; fan++) {
+            middleV[fan] = volt[fan] + voltPerS[fan] * half;
+        }
+        free.go(middleV, numbers.inertiaKgm2, startRadps, middleRadps, half);
         for (int fan = 0; fan < endRadps.length; fan++) {
-            double start = endRadps[fan];
-            double middle = middle(fan, start, volt[fan] + voltPerS[fan] * half, half);
-            startRadps[fan] = start;
-            middleRadps[fan] = middle;
-            middleMps[fan] = NOT_KNOWN;
-            endN[fan] = NOT_KNOWN;
-            endRadps[fan] = Math.max(0, 2 * middle - start);
+            double start = startRadps[fan];
+            if (!free.holds(fan, start) || !isLive(fan) || shorts(fan)) {
+                middleRadps[fan] = middle(fan, start, middleV[fan], half);
+            }
+            endRadps[fan] = Math.max(0, 2 * middleRadps[fan] - start);
         }
     }
 
@@ -263,39 +279,51 @@ public final class SpinningFans implements Device {
         return shorts(fan) ? laws.brake(fan, radps) : laws.turn(fan, terminalV, radps);
     }
 
-    /** Thrust along the axis at the start of the last step, in the stream of now, N. */
-    public double thrustStartN(int fan) {
-        return streams.thrustN(fan, startRadps[fan]);
+    /** Thrust along the axis at the start of the last step, in the stream of now, one a fan, N. */
+    public double[] thrustStartN() {
+        if (!startAsked) {
+            streams.ask(startRadps, startN, flowKgps);
+            startAsked = true;
+        }
+        return startN;
     }
 
     /** The same in its middle, N. */
-    public double thrustMiddleN(int fan) {
-        double thrust = streams.thrustN(fan, middleRadps[fan]);
-        middleMps[fan] = streams.exitMps();
-        return thrust;
+    public double[] thrustMiddleN() {
+        if (!middleAsked) {
+            streams.ask(middleRadps, middleN, middleKgps);
+            middleAsked = true;
+        }
+        return middleN;
     }
 
     /** The same at its end, N. */
-    public double thrustEndN(int fan) {
-        if (endN[fan] == NOT_KNOWN) {
-            endN[fan] = streams.thrustN(fan, endRadps[fan]);
-            endBeyond[fan] = streams.isBeyondLaw(fan);
+    public double[] thrustEndN() {
+        if (!endAsked) {
+            streams.ask(endRadps, endN, flowKgps);
+            endAsked = true;
         }
-        return endN[fan];
+        return endN;
     }
 
     /** Whether the thrust at the end of the last step is in a stream beyond the law. */
     public boolean isBeyondLaw(int fan) {
-        thrustEndN(fan);
-        return endBeyond[fan];
+        return streams.isBeyondLaw(fan, endRadps[fan]);
     }
 
-    /** Air through the fan in the middle of the last step, ≥ 0, kg/s. */
-    public double massFlowKgps(int fan) {
-        if (!Double.isFinite(middleMps[fan])) {
-            thrustMiddleN(fan);
-        }
-        return streams.massFlowKgps(fan, middleMps[fan]);
+    /** Air through the fans in the middle of the last step, ≥ 0, one a fan, kg/s. */
+    public double[] massFlowKgps() {
+        thrustMiddleN();
+        return middleKgps;
+    }
+
+    /**
+     * Torque of the air on all rotors against their turning in the middle of the step.
+     *
+     * @param outNm out: one a fan, ≥ 0, N·m
+     */
+    public void airNm(double[] outNm) {
+        laws.airNm(middleRadps, outNm);
     }
 
     /** Torque of the air on the rotor against its turning in the middle of the step, ≥ 0 N·m. */

@@ -16,7 +16,7 @@ import liftwright.plant.thrust.FanUnits;
 public final class RotorLaws {
 
     /** Slower than this friction fades, so that a rotor comes to rest, rad/s. */
-    private static final double NEARLY_STILL_RADPS = 10;
+    static final double NEARLY_STILL_RADPS = 10;
 
     /** Speed over voltage, rad/(V·s). */
     final double[] kv;
@@ -53,16 +53,19 @@ public final class RotorLaws {
     final boolean[] givesBack;
 
     /** 1/K_v, V·s. */
-    private final double[] perKv;
+    final double[] perKv;
 
     /** 1/R, S. */
-    private final double[] perOhm;
+    final double[] perOhm;
 
     /** Current drawn over that of the winding, 1. */
     private final double[] drawnShare;
 
     /** S. */
     private final double[] dutyOverOhm;
+
+    /** Whether a coefficient of some fan drifts with its speed. */
+    private boolean drifts;
 
     // The last unit operated, written for the network.
     private double windingA;
@@ -112,6 +115,7 @@ public final class RotorLaws {
 
     /** Takes the coefficients anew: other numbers, or the same ones warmer. */
     public void take(FanUnits units) {
+        drifts = false;
         for (int fan = 0; fan < kv.length; fan++) {
             kv[fan] = units.coefficient(fan, FanUnit.KV);
             ohm[fan] = units.coefficient(fan, FanUnit.RESISTANCE);
@@ -127,6 +131,7 @@ public final class RotorLaws {
             thrust[fan] = units.coefficient(fan, FanUnit.THRUST);
             thrustDrift[fan] = units.coefficient(fan, FanUnit.THRUST_DRIFT);
             referenceRadps[fan] = units.coefficient(fan, FanUnit.REFERENCE_SPEED);
+            drifts |= torqueDrift[fan] != 0 || thrustDrift[fan] != 0;
             order(fan, duty[fan]);
         }
     }
@@ -379,5 +384,41 @@ public final class RotorLaws {
                 * speedRadps
                 * speedRadps
                 * FanLaw.drift(thrustDrift[fan], speedRadps, referenceRadps[fan]);
+    }
+
+    /**
+     * The same of all fans at once.
+     *
+     * @param speedRadps in: one a fan
+     * @param outN out: no shorter
+     */
+    public void stillN(double[] speedRadps, double[] outN) {
+        double[] per = thrust;
+        for (int fan = 0; fan < speedRadps.length; fan++) {
+            outN[fan] = per[fan] * speedRadps[fan] * speedRadps[fan];
+        }
+        if (drifts) {
+            for (int fan = 0; fan < speedRadps.length; fan++) {
+                outN[fan] *= FanLaw.drift(thrustDrift[fan], speedRadps[fan], referenceRadps[fan]);
+            }
+        }
+    }
+
+    /**
+     * What the air holds all rotors back with, N·m.
+     *
+     * @param speedRadps in: one a fan
+     * @param outNm out: no shorter
+     */
+    public void airNm(double[] speedRadps, double[] outNm) {
+        double[] per = torque;
+        for (int fan = 0; fan < speedRadps.length; fan++) {
+            outNm[fan] = per[fan] * speedRadps[fan] * speedRadps[fan];
+        }
+        if (drifts) {
+            for (int fan = 0; fan < speedRadps.length; fan++) {
+                outNm[fan] *= FanLaw.drift(torqueDrift[fan], speedRadps[fan], referenceRadps[fan]);
+            }
+        }
     }
 }

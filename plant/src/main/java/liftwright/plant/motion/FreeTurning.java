@@ -1,0 +1,82 @@
+package liftwright.plant.motion;
+
+/**
+ * Half a step of all rotors at once as nearly all of them turn nearly always: driven, with the duty
+ * told in effect. The same figures as {@link RotorLaws#turn} one by one, in short loops without a
+ * branch, which the machine goes through several rotors at a time. Where it does not hold, {@link
+ * #holds} says so. Allocates nothing; for one thread.
+ */
+public final class FreeTurning {
+
+    private final RotorLaws laws;
+    private final double[] firstA;
+    private final double[] lastA;
+    private final double[] airNm;
+    private final double[] leftNm;
+    private final double[] slope;
+
+    public FreeTurning(RotorLaws laws) {
+        this.laws = laws;
+        int fans = laws.kv.length;
+        firstA = new double[fans];
+        lastA = new double[fans];
+        airNm = new double[fans];
+        leftNm = new double[fans];
+        slope = new double[fans];
+    }
+
+    /**
+     * One step of Newton's for the x of x = start + half · slope(x), of each rotor.
+     *
+     * @param terminalV in: in the middle of the step
+     * @param inertiaKgm2 in
+     * @param start in: speeds, rad/s
+     * @param middle out
+     */
+    public void go(
+            double[] terminalV,
+            double[] inertiaKgm2,
+            double[] start,
+            double[] middle,
+            double halfS) {
+        RotorLaws of = laws;
+        int fans = firstA.length;
+        of.airNm(start, airNm);
+        drivingA(terminalV, start, firstA);
+        for (int fan = 0; fan < fans; fan++) {
+            double friction = (of.noLoadA[fan] + of.noLoadSlope[fan] * start[fan]) * of.perKv[fan];
+            leftNm[fan] = firstA[fan] * of.perKv[fan] - friction - airNm[fan];
+        }
+        for (int fan = 0; fan < fans; fan++) {
+            double air = (2 + of.torqueDrift[fan]) * airNm[fan] / start[fan];
+            double motor = -of.perKv[fan] * of.perOhm[fan] - of.noLoadSlope[fan];
+            slope[fan] = motor * of.perKv[fan] - air;
+        }
+        for (int fan = 0; fan < fans; fan++) {
+            double per = halfS / inertiaKgm2[fan];
+            middle[fan] = start[fan] + per * leftNm[fan] / (1 - per * slope[fan]);
+        }
+        drivingA(terminalV, middle, lastA);
+    }
+
+    private void drivingA(double[] terminalV, double[] radps, double[] out) {
+        RotorLaws of = laws;
+        for (int fan = 0; fan < out.length; fan++) {
+            double volts = Math.max(terminalV[fan], 0);
+            out[fan] = (of.duty[fan] * volts - radps[fan] * of.perKv[fan]) * of.perOhm[fan];
+        }
+    }
+
+    /**
+     * Whether a rotor, if its controller drives it, turned as {@link #go} took it to: from start to
+     * middle with a current above nothing and below its limit, and not nearly at rest.
+     */
+    public boolean holds(int fan, double startRadps) {
+        double limit = laws.limitA[fan];
+        return firstA[fan] > 0
+                && lastA[fan] > 0
+                && firstA[fan] <= limit
+                && lastA[fan] <= limit
+                && startRadps >= RotorLaws.NEARLY_STILL_RADPS;
+    }
+}
