@@ -9,7 +9,7 @@ export default defineConfig({
         globalSetup: ['browser/harness/setup.ts'],
         fileParallelism: false,
         maxWorkers: 1,
-        testTimeout: 600_000,
+        testTimeout: 1_800_000,
         hookTimeout: 60_000,
     },
 });

@@ -1,19 +1,28 @@
 import { gzipSync } from 'node:zlib';
-import { chromium, type Page } from 'playwright-core';
+import { chromium, type Browser } from 'playwright-core';
 import { inject, test } from 'vitest';
 import { bringChecks } from '../harness/inpage';
 import { Folder } from '../harness/folder';
 import { Program } from '../harness/program';
-import { Hand, nominalTexts } from '../harness/hand';
+import { asked, Hand, nominalTexts, questions } from '../harness/hand';
 import { desk, Visit } from '../harness/visit';
+import { manyFans } from './many';
 import { kB, ms, percentile, Sheet } from './sheet';
 
 const drags = Number(process.env['DRAGS'] ?? '500');
 
 test('what the page costs', async () => {
-    const sheet = new Sheet();
     const browser = await chromium.connect(inject('chromium'));
-    const folder = Folder.of('mudlark');
+    try {
+        await measured(browser, 'page', Folder.of('mudlark'));
+        await measured(browser, 'page-96-fans', manyFans());
+    } finally {
+        await browser.close();
+    }
+});
+
+async function measured(browser: Browser, name: string, folder: Folder): Promise<void> {
+    const sheet = new Sheet(name);
     try {
         await start(sheet, folder, browser);
         const program = await Program.open(folder.path);
@@ -25,7 +34,7 @@ test('what the page costs', async () => {
             await visit.page.evaluate(selector => {
                 inPage.startWatching(selector);
             }, nominalTexts);
-            await idle(sheet, visit.page);
+            await rungs(sheet, hand);
             await hand.open('balance');
             await hand.answered();
             await dragging(sheet, hand);
@@ -41,16 +50,11 @@ test('what the page costs', async () => {
     } finally {
         sheet.print();
         folder.remove();
-        await browser.close();
     }
-});
+}
 
 /** Cold server, warm browser: three starts, the middle one told. */
-async function start(
-    sheet: Sheet,
-    folder: Folder,
-    browser: Awaited<ReturnType<typeof chromium.connect>>,
-): Promise<void> {
+async function start(sheet: Sheet, folder: Folder, browser: Browser): Promise<void> {
     const usable: number[] = [];
     for (let i = 0; i < 3; i++) {
         const program = await Program.open(folder.path);
@@ -122,24 +126,44 @@ async function start(
     );
 }
 
-/** Five seconds in which nobody does anything. */
-async function idle(sheet: Sheet, page: Page): Promise<void> {
-    const session = await page.context().newCDPSession(page);
+/** Each rung opened when all is answered, and three seconds on it in which nobody does anything. */
+async function rungs(sheet: Sheet, hand: Hand): Promise<void> {
+    const session = await hand.page.context().newCDPSession(hand.page);
     await session.send('Performance.enable');
     const count = async () => {
         const { metrics } = await session.send('Performance.getMetrics');
         const of = (name: string) => metrics.find(metric => metric.name === name)?.value ?? NaN;
         return { layouts: of('LayoutCount'), styles: of('RecalcStyleCount') };
     };
-    const frames = (await page.evaluate(() => inPage.watched())).frames;
-    const before = await count();
-    await page.waitForTimeout(5000);
-    const after = await count();
-    const asked = (await page.evaluate(() => inPage.watched())).frames - frames;
-    sheet.tell('idle 5 s: frames asked for', String(asked), '0');
-    // Reading the counters evaluates a script, which may look at styles once.
-    sheet.tell('idle 5 s: layouts', String(after.layouts - before.layouts), '0');
-    sheet.tell('idle 5 s: styles computed', String(after.styles - before.styles), '0');
+    const watched = () => hand.page.evaluate(() => inPage.watched());
+    for (const question of questions) {
+        await hand.open(question);
+        await hand.answered();
+    }
+    // What is answered late (heat to its end, pairs of failures) has been told by now.
+    await hand.page.waitForTimeout(5000);
+    for (const question of questions) {
+        const tasks = (await watched()).longTasksMs.length;
+        const before = performance.now();
+        await hand.open(question);
+        await hand.answered();
+        sheet.tell(`${asked[question]}: opened and drawn`, ms(performance.now() - before), '');
+        const late = (await watched()).longTasksMs.slice(tasks);
+        sheet.tell(
+            '    its longest task over 50 ms',
+            late.length > 0 ? ms(Math.max(...late)) : 'none',
+            '',
+        );
+        await hand.page.waitForTimeout(1000);
+        const { frames } = await watched();
+        const still = await count();
+        await hand.page.waitForTimeout(3000);
+        const after = await count();
+        const asks = (await watched()).frames - frames;
+        // Reading the counters evaluates a script, which may look at styles once.
+        const done = `${asks}, ${after.layouts - still.layouts}, ${after.styles - still.styles}`;
+        sheet.tell('    idle 3 s: frames asked for, layouts, styles', done, '0, 0, 0');
+    }
     await session.detach();
 }
 

@@ -7,9 +7,11 @@ interface Row {
     budget: string;
 }
 
-/** The table that comes out of a measurement: printed, and kept as web/target/page.txt. */
+/** The table that comes out of a measurement: printed, and kept as web/target/NAME.txt. */
 export class Sheet {
     private readonly rows: Row[] = [];
+
+    constructor(private readonly name: string) {}
 
     tell(what: string, measured: string, budget: string): void {
         this.rows.push({ what, measured, budget });
@@ -27,7 +29,7 @@ export class Sheet {
             .join('\n');
         const target = path.resolve(import.meta.dirname, '../../target');
         mkdirSync(target, { recursive: true });
-        writeFileSync(path.join(target, 'page.txt'), `${text}\n`);
+        writeFileSync(path.join(target, `${this.name}.txt`), `${text}\n`);
         process.stdout.write(`\n${text}\n`);
     }
 }

@@ -1,6 +1,7 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import { execFile, spawn, type ChildProcess } from 'node:child_process';
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import path from 'node:path';
+import { promisify } from 'node:util';
 
 const root = path.resolve(import.meta.dirname, '../../..');
 
@@ -84,6 +85,21 @@ export class Program {
     /** Ends it as a power cut does. */
     async kill(): Promise<void> {
         await this.end('SIGKILL');
+    }
+
+    /** What its objects take after the garbage is gone, as its own virtual machine tells. */
+    async heapBytes(): Promise<number> {
+        const ask = promisify(execFile);
+        const jcmd = path.join(path.dirname(java()), 'jcmd');
+        await ask(jcmd, [String(this.child.pid), 'GC.run']);
+        const { stdout } = await ask(jcmd, [String(this.child.pid), 'GC.heap_info']);
+        const used = [...stdout.matchAll(/^(?:DefNew|Tenured)\s+total \d+K, used (\d+)K/gm)].map(
+            found => Number(found[1]),
+        );
+        if (used.length === 0) {
+            throw new Error(`not told: ${stdout}`);
+        }
+        return 1024 * used.reduce((sum, each) => sum + each, 0);
     }
 
     private async end(how: 'SIGTERM' | 'SIGKILL'): Promise<void> {
