@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { movedWords } from '../src/core/before';
+import { movedWords, shiftShort, shiftsOf, shiftWords } from '../src/core/before';
+import { besidePlot, besideRows, besideWords } from '../src/core/besides';
 import {
     changesOf,
     declaredStop,
@@ -9,6 +10,7 @@ import {
     type Sensitivity,
 } from '../src/core/compare';
 import type { Scene } from '../src/core/scene';
+import type { Plot, Value, Waterfall } from '../src/core/wire';
 import { everything, MOST_FOUND, search, type Found } from '../src/core/search';
 import { unasked } from '../src/core/verdicts';
 import { fieldAt } from '../src/views/FieldDialog';
@@ -48,6 +50,107 @@ describe('two revisions', () => {
         }
         expect(otherBody({ kind: 'saved' })).toEqual({});
         expect(otherBody({ kind: 'test', test: 'x' })).toEqual({ test: 'x' });
+    });
+});
+
+describe('two revisions in one picture', () => {
+    const amount = (si: number): Value => ({
+        field: 'lift',
+        kind: 'amount',
+        si,
+        unit: 'N',
+        shown: `${si} N`,
+        shownBand: '',
+    });
+    const fall = (rated: number, steps: Record<string, number>): Waterfall => {
+        const sum = Object.values(steps).reduce((all, one) => all + one, rated);
+        const step = (label: string, si: number) => ({ label, value: amount(si), note: '' });
+        return {
+            kind: 'waterfall',
+            id: 'lift-waterfall',
+            title: 'From rated thrust to usable lift',
+            start: step('rated thrust', rated),
+            steps: Object.entries(steps).map(([label, si]) => step(label, si)),
+            end: step('usable lift', sum),
+            against: step('weight', 50),
+        };
+    };
+
+    it('puts the steps of a waterfall beside each other by their names, whichever has them', () => {
+        const rows = besideRows(
+            fall(100, { intake: -5, cant: -3 }),
+            fall(110, { intake: -5, installation: -8 }),
+        );
+        expect(rows.map(besideWords)).toEqual([
+            '110 N, was 100 N',
+            '-5 N',
+            'none, was -3 N',
+            '-8 N, was none',
+            '97 N, was 92 N',
+            '50 N',
+        ]);
+        // Each bar hangs where its own sum stands.
+        expect(rows.map(row => [row.now?.to, row.was?.to])).toEqual([
+            [110, 100],
+            [105, 95],
+            [undefined, 92],
+            [97, undefined],
+            [97, 92],
+            [50, 50],
+        ]);
+    });
+
+    it('tells lines of before from lines of now, and what both have once', () => {
+        const line = (label: string, y: number) => ({
+            label,
+            mark: 'line' as const,
+            points: [
+                [0, y],
+                [1, y],
+            ] as [number, number][],
+        });
+        const plot = (...series: ReturnType<typeof line>[]): Plot => ({
+            kind: 'plot',
+            id: 'p',
+            title: 'Charge',
+            x: { field: 'time', unit: 's' },
+            y: { field: 'charge-left', unit: '1' },
+            series,
+        });
+        const both = besidePlot(
+            plot(line('cell', 1), line('limit', 0)),
+            plot(line('cell', 2), line('limit', 0)),
+        );
+        expect(both?.series.map(each => each.label)).toEqual([
+            'cell, now',
+            'cell, before',
+            'limit',
+        ]);
+        const many = [1, 2, 3].map(k => line(`l${k}`, k));
+        const other = [1, 2, 3].map(k => line(`l${k}`, k + 9));
+        expect(besidePlot(plot(...many), plot(...other))).toBeUndefined();
+    });
+
+    it('tells how far and which way a part moved, and how it turned', () => {
+        const fields = {};
+        const fan = (forward: number, lean: number): Scene['fans'][number] => ({
+            id: 'left.1',
+            rightHand: true,
+            at: at(forward),
+            tipM: 0.1,
+            thrust: undefined,
+            thrustN: 1,
+            push: { forward: Math.sin(lean), right: 0, up: Math.cos(lean) },
+        });
+        const of = (one: Scene['fans'][number]) => ({ ...scene({ a: 0 }), fans: [one] });
+        const [moved] = shiftsOf(of(fan(0, 0)), of(fan(0.04, 0.1)));
+        expect(moved?.farM).toBeCloseTo(0.04, 12);
+        expect(moved?.turnRad).toBeCloseTo(0.1, 9);
+        expect(moved && shiftWords(moved, fields)).toMatch(/forward.*; turned by 5\.7°$/);
+        const [turned] = shiftsOf(of(fan(0, 0)), of(fan(0, 0.1)));
+        expect(turned?.kind).toBe('turned');
+        expect(turned && shiftShort(turned, fields)).toBe('5.7°');
+        expect(shiftsOf(of(fan(0, 0.2)), of(fan(0, 0.2)))).toEqual([]);
     });
 });
 

@@ -160,12 +160,12 @@ test('heat in space: played by slider and keys, a run picked, still at rest', ()
         await hand.open('heat');
         await hand.warmed();
         const figure = hand.sheet.locator('figure.playback');
-        await figure.getByRole('button', { name: /in space$/ }).press('Enter');
+        await figure.getByRole('button', { name: /in 3D$/ }).press('Enter');
         const canvas = figure.locator('canvas');
         await canvas.waitFor();
         await canvas.scrollIntoViewIfNeeded();
         await page.waitForTimeout(500);
-        const slider = figure.getByRole('slider', { name: /in space$/ });
+        const slider = figure.getByRole('slider', { name: /in 3D$/ });
         await slider.press('Home');
         await page.waitForTimeout(300);
         const cold = await canvas.screenshot();
@@ -188,7 +188,7 @@ test('a failure in space, and what holds the rig in space', () =>
         await hand.open('restraint');
         await hand.answered();
         for (const [k, figure] of (await hand.sheet.locator('figure.elevation').all()).entries()) {
-            await figure.getByRole('button', { name: /in space$/ }).click();
+            await figure.getByRole('button', { name: /in 3D$/ }).click();
             const canvas = figure.locator('canvas');
             await canvas.waitFor();
             await figure.getByRole('button', { name: 'whole zone' }).press('Enter');
@@ -205,7 +205,7 @@ test('a failure in space, and what holds the rig in space', () =>
         await hand.open('failures');
         await hand.failed();
         const figure = hand.sheet.locator('figure.cases');
-        await figure.getByRole('button', { name: /in space$/ }).click();
+        await figure.getByRole('button', { name: /in 3D$/ }).click();
         const canvas = figure.locator('canvas');
         await canvas.waitFor();
         await page.waitForTimeout(500);

@@ -20,7 +20,7 @@ export interface Label {
 export const LETTER = 12.5;
 
 const GAP = 1.5;
-const LONGEST = 24;
+const LONGEST = 36;
 const FAR = 16;
 
 /** Width of a letter over its height, rather too much: labels are placed by it. */
@@ -48,7 +48,7 @@ export function short(words: string): string {
     const all = Array.from(words); // whole characters
     return all.length <= LONGEST
         ? words
-        : [...all.slice(0, LONGEST - 8), '…', ...all.slice(-7)].join('');
+        : [...all.slice(0, LONGEST - 12), '…', ...all.slice(-11)].join('');
 }
 
 /** As much of the head of some words as there is room for. */

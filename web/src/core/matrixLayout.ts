@@ -13,6 +13,8 @@ export interface MatrixLayout {
     readonly columns: readonly MatrixColumn[];
     readonly top: number;
     readonly row: number;
+    /** Where the cells of a line begin below its top: below its name where both do not fit beside each other. */
+    readonly cellsAt: number;
 }
 export interface MatrixColumn {
     readonly label: string;
@@ -23,6 +25,8 @@ export interface MatrixColumn {
 }
 
 export const ROW = 26;
+/** Of a name that stands above its cells. */
+const NAME_ROW = 23;
 const LINE = 15;
 const LEAST_NAMES = 120;
 const MOST_NAMES = 250;
@@ -31,7 +35,7 @@ const MOST_CELL = 168;
 /** Mark, hatch and air of a cell. */
 export const MARKS = 34;
 
-/** As wide as the words need; wider where there is room. */
+/** As wide as the words need; wider where there is room. In a narrow room each name stands above its cells. */
 export function layMatrix(
     matrix: Matrix,
     fields: Fields,
@@ -49,9 +53,11 @@ export function layMatrix(
         );
         return Math.min(MOST_CELL, Math.max(LEAST_CELL, widest));
     });
-    const sum = names + wanted.reduce((all, one) => all + one, 0);
-    const more = Math.max(0, (room - sum) / Math.max(1, wanted.length));
-    let x = names;
+    const cells = wanted.reduce((all, one) => all + one, 0);
+    const above = names + cells > room;
+    const cellsAt = above ? NAME_ROW : 0;
+    const more = Math.max(0, (room - cells - (above ? 0 : names)) / Math.max(1, wanted.length));
+    let x = above ? 0 : names;
     const columns = matrix.columns.map((field, k) => {
         const width = (wanted[k] ?? LEAST_CELL) + Math.min(more, 60);
         const label = labelOf(fields, field);
@@ -62,11 +68,12 @@ export function layMatrix(
     const top = 8 + LINE * Math.max(1, ...columns.map(column => column.head.length));
     return {
         width: Math.ceil(x),
-        height: top + ROW * lines.length + 4,
-        names,
+        height: top + (ROW + cellsAt) * lines.length + 4,
+        names: above ? Math.max(room, x) : names,
         columns,
         top,
-        row: ROW,
+        row: ROW + cellsAt,
+        cellsAt,
     };
 }
 

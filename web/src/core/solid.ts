@@ -10,7 +10,7 @@ export interface Outlook {
 
 export const OUTLOOKS: readonly Outlook[] = [
     { name: 'corner', words: 'three-quarter', from: { forward: -0.8, right: 0.7, up: 0.5 } },
-    { name: 'front', words: 'facing the wearer', from: { forward: 1, right: 0, up: 0.12 } },
+    { name: 'front', words: 'from the front', from: { forward: 1, right: 0, up: 0.12 } },
     { name: 'behind', words: 'from behind', from: { forward: -1, right: 0, up: 0.12 } },
     { name: 'left', words: 'from its left side', from: { forward: 0, right: -1, up: 0.12 } },
     { name: 'right', words: 'from its right side', from: { forward: 0, right: 1, up: 0.12 } },

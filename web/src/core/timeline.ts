@@ -35,15 +35,23 @@ export function whenOf(timeline: Timeline, at: Value): string {
     }
 }
 
+/** What falls to its limit: charge and voltages. All else rises to it. */
+const FALLING: readonly string[] = ['charge-left', 'least-cell-voltage', 'fan-voltage'];
+
+function against(worst: Value, limit: Value): string {
+    if (worst.kind !== 'amount') return worst.shown;
+    return FALLING.includes(worst.field)
+        ? `down to ${worst.shown}, ${limit.shown} allowed`
+        : `${worst.shown} of ${limit.shown}`;
+}
+
 export function timelineRows(timeline: Timeline, fields: AnswerDocument['fields']): TimelineRows {
     const rows = timeline.bars.map(({ part, what, at, hottest, limit, where }): TimelineRow => {
-        const against =
-            hottest.kind === 'amount' ? `${hottest.shown} of ${limit.shown}` : hottest.shown;
         return {
             part,
             what,
             when: whenOf(timeline, at),
-            below: [against, where, at.reason ?? ''].filter(Boolean).join('; '),
+            below: [against(hottest, limit), where, at.reason ?? ''].filter(Boolean).join('; '),
             at,
             ...(at.kind === 'amount' && at.si !== undefined ? { reached: at.si } : {}),
         };

@@ -202,7 +202,8 @@ export type Units = 'si' | 'us';
 // POST /api/try {rig, base, changes: Change[], questions, units, turn?: number} -> the same stream, nominal
 //   only, of the rig with these changes in memory; nothing is kept.
 // POST /api/compare {rig, base, questions, units, file? | test?, turn?} -> stream of CompareTold: the rig as it stands,
-//   the second of two, beside its file as saved, another rig file of the folder or the rig of a logged test.
+//   the second of two, beside its file as saved, another rig file of the folder or the rig of a logged test. First come
+//   nominal answers of both for their pictures: of balance, and of lift and endurance where these are asked.
 // POST /api/sensitivities {rig, base, question, units, turn?} -> stream of SensitivityTold: the declared values that
 //   move the verdict most, with what the file would say over their bands.
 // POST /api/report {rig, base, units} -> the HTML report, as a file.

@@ -3,6 +3,8 @@ import type { Value } from '../core/wire';
 import { exact } from './TableView';
 
 export const ROW = 38;
+/** A row with a second bar below the first. */
+export const ROW_OF_TWO = 48;
 const BAR = 13;
 
 export interface Bar {
@@ -17,6 +19,12 @@ export interface Bar {
     band: readonly [number, number] | undefined;
     kind: 'sum' | 'taken' | 'added' | 'against';
     strong: boolean;
+    /** Ends of the bar of before, where two revisions stand beside each other. */
+    was?: readonly [number, number] | undefined;
+}
+
+export function rowHigh(bars: readonly Bar[]): number {
+    return bars.some(bar => bar.was) ? ROW_OF_TWO : ROW;
 }
 
 interface BarsProps {
@@ -33,6 +41,7 @@ interface BarsProps {
 export function Bars({ id, bars, width, top, joined, onNote }: BarsProps) {
     const [current, setCurrent] = useState(0);
     const at = Math.min(current, bars.length - 1);
+    const high = rowHigh(bars);
     const go = (event: KeyboardEvent, k: number): void => {
         const next =
             { ArrowDown: k + 1, ArrowUp: k - 1, Home: 0, End: bars.length - 1 }[event.key] ?? -1;
@@ -64,7 +73,14 @@ export function Bars({ id, bars, width, top, joined, onNote }: BarsProps) {
                         onNote(bar.note);
                     }}
                 >
-                    <BarRow id={id} bar={bar} y={top + ROW * k} width={width} joined={joined(k)} />
+                    <BarRow
+                        id={id}
+                        bar={bar}
+                        y={top + high * k}
+                        high={high}
+                        width={width}
+                        joined={joined(k)}
+                    />
                 </g>
             ))}
         </g>
@@ -75,18 +91,19 @@ interface RowProps {
     id: string;
     bar: Bar;
     y: number;
+    high: number;
     width: number;
     joined: boolean;
 }
 
-function BarRow({ id, bar, y, width, joined }: RowProps) {
+function BarRow({ id, bar, y, high, width, joined }: RowProps) {
     const left = Math.min(bar.from, bar.to);
     const wide = Math.abs(bar.to - bar.from);
     const hatch = bar.kind === 'taken' || bar.kind === 'added';
     const middle = y + 16 + BAR / 2;
     return (
         <>
-            <rect class="row-ground" x={-4} y={y - 3} width={width + 8} height={ROW - 2} />
+            <rect class="row-ground" x={-4} y={y - 3} width={width + 8} height={high - 2} />
             <text x={0} y={y + 11} text-anchor="start" class={bar.strong ? 'strong' : 'label'}>
                 {bar.label}
             </text>
@@ -108,7 +125,16 @@ function BarRow({ id, bar, y, width, joined }: RowProps) {
                 {...(hatch && { fill: `url(#${id}-${bar.kind})` })}
             />
             {joined && (
-                <line x1={bar.to} y1={y + 16 + BAR} x2={bar.to} y2={y + ROW + 16} class="hair" />
+                <line x1={bar.to} y1={y + 16 + BAR} x2={bar.to} y2={y + high + 16} class="hair" />
+            )}
+            {bar.was && (
+                <rect
+                    x={Math.min(...bar.was)}
+                    y={y + 18 + BAR}
+                    width={Math.max(1.5, Math.abs(bar.was[1] - bar.was[0]))}
+                    height={6}
+                    class="was-bar"
+                />
             )}
             {bar.band && bar.band[1] - bar.band[0] > 1 && (
                 <Whisker low={bar.band[0]} high={bar.band[1]} y={middle} />

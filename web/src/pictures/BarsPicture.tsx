@@ -1,8 +1,8 @@
 import { useCallback, useId, useState } from 'preact/hooks';
-import { numbersOf } from '../core/numbers';
+import { numbersOf, type Numbers } from '../core/numbers';
 import type { Shares, Waterfall } from '../core/wire';
 import type { PictureProps } from './api';
-import { Bars, ROW, type Bar } from './Bars';
+import { Bars, rowHigh, type Bar } from './Bars';
 import { Frame } from './Frame';
 import { Hatches } from './Hatches';
 
@@ -15,6 +15,8 @@ interface BarsPictureProps extends PictureProps {
     bars: readonly Bar[];
     /** Which bars hang on from the one before. */
     joined: (k: number) => boolean;
+    /** Where they are not those of the section alone. */
+    tables?: (() => readonly Numbers[]) | undefined;
     /** What solid, hatched and outlined mean; stands there until a row has a note of its own. */
     legend: string;
 }
@@ -24,18 +26,18 @@ export function BarsPicture(props: BarsPictureProps) {
     const { section, fields, fileName, stale, bars, joined, legend } = props;
     const id = useId();
     const [note, setNote] = useState('');
-    const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
+    const own = useCallback(() => numbersOf(section, fields), [section, fields]);
     return (
         <Frame
             title={section.title}
             fileName={fileName}
             kind="waterfall"
-            tables={tables}
+            tables={props.tables ?? own}
             stale={stale}
         >
             <svg
                 class="drawn"
-                viewBox={`0 0 ${WIDTH} ${TOP + ROW * bars.length + 4}`}
+                viewBox={`0 0 ${WIDTH} ${TOP + rowHigh(bars) * bars.length + 4}`}
                 role="group"
                 aria-label={section.title}
                 data-title={section.title}

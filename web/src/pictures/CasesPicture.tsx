@@ -217,6 +217,7 @@ function Left({ marks, label, tell, onShow }: LeftProps) {
     const left = survivors(marks).slice(0, LISTED);
     const name = (mark: CaseMark) => (
         <button
+            key={`${mark.part} ${mark.kind}`}
             type="button"
             class="part-name"
             onClick={() => {
@@ -228,20 +229,32 @@ function Left({ marks, label, tell, onShow }: LeftProps) {
     );
     return (
         <ol class="ahead" aria-label={`what is lost, and ${label} of what is left`}>
-            {lost.map(mark => (
-                <li key={`${mark.part} ${mark.kind}`}>
-                    {name(mark)}
-                    <span class="reading">{mark.kind} lost</span>
+            {grouped(lost, mark => mark.kind).map(([kind, marks]) => (
+                <li key={`lost ${kind}`}>
+                    <span class="reading">{kind} lost:</span>
+                    {marks.map(name)}
                 </li>
             ))}
-            {left.map(mark => (
-                <li key={`${mark.part} ${mark.kind}`}>
-                    {name(mark)}
+            {grouped(left, mark => tell(mark.value)).map(([told, marks]) => (
+                <li key={`left ${told}`}>
                     <span class="reading">
-                        {label} <span data-si={String(mark.value)}>{tell(mark.value)}</span>
+                        {label} <span data-si={String(marks[0]?.value)}>{told}</span>:
                     </span>
+                    {marks.map(name)}
                 </li>
             ))}
         </ol>
     );
+}
+
+/** Marks that are told alike, under what is told of them, in the order of the first of each. */
+function grouped(
+    marks: readonly CaseMark[],
+    told: (mark: CaseMark) => string,
+): [string, CaseMark[]][] {
+    const groups = new Map<string, CaseMark[]>();
+    for (const mark of marks) {
+        groups.set(told(mark), [...(groups.get(told(mark)) ?? []), mark]);
+    }
+    return [...groups];
 }

@@ -35,11 +35,11 @@ export function InSpace<P extends object>({ title, load, props }: InSpaceProps<P
                 <button
                     type="button"
                     aria-pressed={view !== undefined}
-                    aria-label={`${title}: in space`}
+                    aria-label={`${title}: in 3D`}
                     aria-disabled={state === 'coming' && view === undefined}
                     onClick={toggle}
                 >
-                    in space
+                    in 3D
                 </button>
                 {state === 'failed' && ' It could not be loaded: is the server running?'}
             </p>

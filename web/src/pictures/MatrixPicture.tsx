@@ -145,9 +145,11 @@ function Told({ line, fields }: { line: MatrixLine; fields: PictureProps['fields
 function Heads({ laid }: { laid: MatrixLayout }) {
     return (
         <g aria-hidden="true">
-            <text class="soft" x={0} y={laid.top - 8}>
-                what fails
-            </text>
+            {laid.cellsAt === 0 && (
+                <text class="soft" x={0} y={laid.top - 8}>
+                    what fails
+                </text>
+            )}
             {laid.columns.map((column, k) =>
                 column.head.map((words, n) => (
                     <text
@@ -181,6 +183,8 @@ interface RowProps {
 
 function Row({ id, line, laid, y, stop, chosen, words, onCurrent, onChoose }: RowProps) {
     const base = y + 17;
+    const cellsY = y + laid.cellsAt;
+    const cellHigh = laid.row - laid.cellsAt - 2;
     return (
         <g class={`bar-row${chosen ? ' picked' : ''}`} onClick={onChoose}>
             <g aria-hidden="true">
@@ -192,27 +196,27 @@ function Row({ id, line, laid, y, stop, chosen, words, onCurrent, onChoose }: Ro
                                 <rect
                                     class="wash"
                                     x={column.x + 2}
-                                    y={y + 1}
+                                    y={cellsY + 1}
                                     width={column.width - 4}
-                                    height={laid.row - 2}
+                                    height={cellHigh}
                                 />
                                 {standing !== 'told' && standing !== 'holds' && (
                                     <rect
                                         fill={`url(#${id}-${standing === 'short' ? 'taken' : 'added'})`}
                                         x={column.x + 2}
-                                        y={y + 1}
+                                        y={cellsY + 1}
                                         width={STRIP}
-                                        height={laid.row - 2}
+                                        height={cellHigh}
                                     />
                                 )}
                                 <StandingMark
                                     standing={standing}
                                     x={column.x + STRIP + 5}
-                                    y={y + 7}
+                                    y={cellsY + 7}
                                 />
                                 <text
                                     x={column.x + column.width - 6}
-                                    y={base}
+                                    y={base + laid.cellsAt}
                                     text-anchor="end"
                                     {...exact(value)}
                                 >

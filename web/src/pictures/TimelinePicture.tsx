@@ -11,6 +11,7 @@ import { exact } from './TableView';
 import { useWidth } from './useWidth';
 
 const ROW = 56;
+const LINE = 15;
 const BAR = 13;
 const TOP = 8;
 const FOOT = 40;
@@ -30,7 +31,14 @@ export function TimelinePicture(props: PictureProps & { section: Timeline }) {
     const { rows, left, axis } = useMemo(() => timelineRows(section, fields), [section, fields]);
     const tables = useCallback(() => numbersOf(section, fields), [section, fields]);
     const [current, setCurrent] = useState(0);
-    const bottom = TOP + ROW * rows.length;
+    // In a narrow room all rows have part and place under each other, and what it came to in two lines.
+    const narrow = rows.some(
+        row =>
+            widthOf(`${row.part}, ${row.what}`) + widthOf(row.when) + 12 > width ||
+            widthOf(row.below) > width,
+    );
+    const high = narrow ? ROW + 2 * LINE : ROW;
+    const bottom = TOP + high * rows.length;
     return (
         <Frame
             title={section.title}
@@ -58,7 +66,8 @@ export function TimelinePicture(props: PictureProps & { section: Timeline }) {
                                 id={id}
                                 row={row}
                                 axis={axis}
-                                y={TOP + ROW * k}
+                                y={TOP + high * k}
+                                high={high}
                                 width={width}
                                 stop={k === Math.min(current, rows.length - 1)}
                                 picked={row.part === selected}
@@ -73,7 +82,7 @@ export function TimelinePicture(props: PictureProps & { section: Timeline }) {
             </div>
             <p class="picture-key">
                 Solid: at its limit where the bar ends; whisker: 95 % band. Hatched with a torn end:
-                comes to no limit. Below each: the worst, of what is allowed. Computed as far as{' '}
+                comes to no limit. Below each: the worst, and what is allowed. Computed as far as{' '}
                 <span {...exact(section.horizon)}>{section.horizon.shown}</span>. Arrow keys go from
                 bar to bar; Enter shows the part.
                 {left > 0 && ` ${left} more stand in the table.`}
@@ -121,6 +130,7 @@ interface RowProps {
     row: TimelineRow;
     axis: Axis;
     y: number;
+    high: number;
     width: number;
     /** Whether the Tab key stops here: once a picture. */
     stop: boolean;
@@ -129,9 +139,12 @@ interface RowProps {
     onShow: (part: string) => void;
 }
 
-function Row({ id, row, axis, y, width, stop, picked, onCurrent, onShow }: RowProps) {
+function Row({ id, row, axis, y: top, high, width, stop, picked, onCurrent, onShow }: RowProps) {
     const label = `${row.part}, ${row.what}`;
     const when = cut(row.when, width / 2);
+    const narrow = high > ROW;
+    const y = narrow ? top + LINE : top;
+    const below = narrow ? inTwo(row.below, width) : [row.below];
     const onKeyDown = (event: KeyboardEvent): void => {
         const here = event.currentTarget as Element;
         const rows = here.parentElement?.parentElement;
@@ -159,9 +172,9 @@ function Row({ id, row, axis, y, width, stop, picked, onCurrent, onShow }: RowPr
             <rect
                 class="row-ground"
                 x={-4}
-                y={y - 3}
+                y={top - 3}
                 width={width + 8}
-                height={ROW - 4}
+                height={high - 4}
                 role="button"
                 tabindex={stop ? 0 : -1}
                 aria-label={`${label}: ${row.when}${band(row)}. ${row.below}`}
@@ -169,13 +182,20 @@ function Row({ id, row, axis, y, width, stop, picked, onCurrent, onShow }: RowPr
                 onKeyDown={onKeyDown}
             />
             <g aria-hidden="true">
-                <text class={picked ? 'clear strong' : 'clear'} x={0} y={y + 11}>
-                    {cut(label, width - widthOf(when) - 12)}
+                <text class={picked ? 'clear strong' : 'clear'} x={0} y={top + 11}>
+                    {narrow
+                        ? cut(`${row.part},`, width - widthOf(when) - 12)
+                        : cut(label, width - widthOf(when) - 12)}
                 </text>
+                {narrow && (
+                    <text class={picked ? 'clear strong' : 'clear'} x={0} y={top + 11 + LINE}>
+                        {cut(row.what, width)}
+                    </text>
+                )}
                 <text
                     class="clear strong"
                     x={width}
-                    y={y + 11}
+                    y={top + 11}
                     text-anchor="end"
                     {...exact(row.at)}
                 >
@@ -197,12 +217,23 @@ function Row({ id, row, axis, y, width, stop, picked, onCurrent, onShow }: RowPr
                     />
                 )}
                 <Whisker row={row} axis={axis} width={width} y={y + 16 + BAR / 2} />
-                <text class="soft clear" x={0} y={y + 43}>
-                    {cut(row.below, width)}
-                </text>
+                {below.map((line, k) => (
+                    <text key={k} class="soft clear" x={0} y={y + 43 + LINE * k}>
+                        {cut(line, width)}
+                    </text>
+                ))}
             </g>
         </g>
     );
+}
+
+/** Parted at a semicolon, where it is too long for one line. */
+function inTwo(words: string, width: number): string[] {
+    const ends = [...words.matchAll(/; /g)].map(match => match.index + 1);
+    const end = ends.findLast(at => widthOf(words.slice(0, at)) <= width);
+    return widthOf(words) <= width || end === undefined
+        ? [words]
+        : [words.slice(0, end), words.slice(end + 1)];
 }
 
 function band(row: TimelineRow): string {

@@ -6,3 +6,4 @@ export type { Drag, PictureProps, RigProps, Show } from './api';
 export { Picture } from './Picture';
 export { RigViews } from './RigViews';
 export { BeforeAndNow } from './BeforeAndNow';
+export { BesidePicture } from './BesidePicture';

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { otherBody, type CompareTold, type Other } from '../core/compare';
+import type { Told } from '../core/besides';
 import type { AnswerDocument, Question } from '../core/wire';
 import type { Where } from './cards';
 import type { Server } from './server';
@@ -11,8 +12,9 @@ export interface ComparedNow {
     /** The state of the rig that is the second of the two. */
     of: string;
     questions: readonly Question[];
-    before?: AnswerDocument;
-    after?: AnswerDocument;
+    /** Nominal answers for their pictures, by question. */
+    before: Told;
+    after: Told;
     compared?: AnswerDocument;
     progress?: { stage: string; done: number; total: number };
     refused?: string;
@@ -36,7 +38,13 @@ export class Comparing {
         if (where === undefined) return;
         const running = new AbortController();
         this.running = running;
-        this.now.value = { state: 'asking', of: where.revision, questions };
+        this.now.value = {
+            state: 'asking',
+            of: where.revision,
+            questions,
+            before: {},
+            after: {},
+        };
         const end = await this.server.stream(
             '/api/compare',
             {
@@ -69,6 +77,12 @@ export class Comparing {
             this.now.value = { ...now, state: 'refused', refused: line.refused };
         } else if ('progress' in line) {
             this.now.value = { ...now, progress: line.progress };
+        } else if ('before' in line) {
+            const before = { ...now.before, [line.before.answer.question]: line.before };
+            this.now.value = { ...now, before };
+        } else if ('after' in line) {
+            const after = { ...now.after, [line.after.answer.question]: line.after };
+            this.now.value = { ...now, after };
         } else if (!('end' in line)) {
             this.now.value = { ...now, ...line };
         }

@@ -64,7 +64,7 @@ function Step({ asked, index, question }: StepProps) {
                 </span>
             </span>
             {tried?.document !== undefined && (
-                <span class="with-it">with it: {tried.document.answer.verdict.shown}</span>
+                <span class="with-it">with it: {firstOf(tried.document.answer.verdict.shown)}</span>
             )}
         </button>
     );
@@ -78,6 +78,12 @@ export function isOld(rung: Rung, view: DeskView | undefined): boolean {
     );
 }
 
+/** What is judged; what follows after a semicolon stands on the sheet, so that all rungs are in sight at once. */
+function firstOf(shown: string): string {
+    const end = shown.indexOf(';');
+    return end < 0 ? shown : shown.slice(0, end);
+}
+
 function VerdictText({ rung }: { rung: Rung }) {
     if (rung.state === 'refused') return <>cannot be asked: {rung.refused}</>;
     const verdict = rung.document?.answer.verdict;
@@ -88,13 +94,13 @@ function VerdictText({ rung }: { rung: Rung }) {
         return (
             <>
                 <strong>{rung.state === 'asking' ? 'being judged' : 'not judged'}</strong>:{' '}
-                {verdict.shown}
+                {firstOf(verdict.shown)}
             </>
         );
     }
     return (
         <>
-            <strong>{outcomeWords(verdict.outcome)}</strong>: {verdict.shown}
+            <strong>{outcomeWords(verdict.outcome)}</strong>: {firstOf(verdict.shown)}
         </>
     );
 }

@@ -18,7 +18,7 @@ export function Solid(props: RigProps) {
                         setState('shut');
                     }}
                 >
-                    Close the solid view
+                    Close the 3D view
                 </button>
             </>
         );
@@ -43,7 +43,7 @@ export function Solid(props: RigProps) {
             >
                 Turn the rig in 3D
             </button>
-            {state === 'failed' && ' The solid view could not be loaded: is the server running?'}
+            {state === 'failed' && ' The 3D view could not be loaded: is the server running?'}
         </p>
     );
 }

@@ -1,4 +1,6 @@
+import { Fragment } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { besides } from '../../core/besides';
 import {
     COMPARED,
     drawingOf,
@@ -9,7 +11,7 @@ import {
 } from '../../core/compare';
 import { testsOf } from '../../core/learning';
 import type { AnswerDocument, Question, Section, Table } from '../../core/wire';
-import { BeforeAndNow, Picture } from '../../pictures';
+import { BeforeAndNow, BesidePicture, Picture } from '../../pictures';
 import type { ComparedNow } from '../../state/comparing';
 import { useBay } from '../context';
 import { Evidence } from '../Evidence';
@@ -42,12 +44,14 @@ export function CompareSheet() {
                     </p>
                 </div>
             )}
-            {compared !== undefined && <Findings document={compared} />}
+            {compared !== undefined && compared.answer.findings.length > 0 && (
+                <Findings document={compared} />
+            )}
             {compared !== undefined &&
                 openSections(compared).map(section => (
                     <One key={section.id} section={section} document={compared} old={old} />
                 ))}
-            {now !== undefined && <Drawn now={now} />}
+            {now !== undefined && <Drawn now={now} old={old} />}
             {compared !== undefined && (
                 <section class="numbers" aria-labelledby="numbers">
                     <h3 id="numbers">Every number that differs</h3>
@@ -152,12 +156,40 @@ function State({ now, old }: { now: ComparedNow; old: boolean }) {
     );
 }
 
-function Drawn({ now }: { now: ComparedNow }) {
-    const before = drawingOf(now.before);
-    const after = drawingOf(now.after);
-    return before !== undefined && after !== undefined ? (
-        <BeforeAndNow before={before} now={after} />
-    ) : null;
+/** Both revisions in the same pictures, of their declared values. */
+function Drawn({ now, old }: { now: ComparedNow; old: boolean }) {
+    const bay = useBay();
+    const before = drawingOf(now.before.balance);
+    const after = drawingOf(now.after.balance);
+    const onShow = (part: string): void => {
+        bay.show(part);
+    };
+    return (
+        <>
+            {besides(now.before, now.after).map(({ of, beside }) => {
+                const { id } = beside.kind === 'plot' ? beside.plot : beside.now;
+                return (
+                    <BesidePicture
+                        key={`${of.answer.question} ${id}`}
+                        beside={beside}
+                        fields={of.fields}
+                        units={bay.taste.units.value}
+                        fileName={`${of.rig.name ?? 'rig'}-${id}-beside`}
+                        stale={old}
+                        onShow={onShow}
+                    />
+                );
+            })}
+            {before !== undefined && after !== undefined && (
+                <BeforeAndNow
+                    before={before}
+                    now={after}
+                    fields={now.after.balance?.fields ?? {}}
+                    onShow={onShow}
+                />
+            )}
+        </>
+    );
 }
 
 interface OneProps {
@@ -215,7 +247,16 @@ function FileChanges({ table }: { table: Table }) {
                                                 bay.show(undefined, place);
                                             }}
                                         >
-                                            {place}
+                                            {place?.split('/').map((step, n) => (
+                                                <Fragment key={n}>
+                                                    {n > 0 && (
+                                                        <>
+                                                            /<wbr />
+                                                        </>
+                                                    )}
+                                                    {step}
+                                                </Fragment>
+                                            ))}
                                         </button>
                                     </th>
                                     <td>{what}</td>

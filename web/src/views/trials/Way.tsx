@@ -78,7 +78,7 @@ function Step({ card, fields, voidings }: StepProps) {
                 <span class="title">{card.title}</span>
                 <span class="card-state">
                     <strong>{card.word}</strong>
-                    {dates(card)}
+                    {dates(card)} <span class="card-id">{card.id}</span>
                 </span>
                 {card.minutes !== undefined && (
                     <span class="minutes" {...exact(card.minutes)}>

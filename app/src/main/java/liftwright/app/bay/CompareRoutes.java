@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import liftwright.answer.Answer;
 import liftwright.answer.AnswerJson;
 import liftwright.app.bay.FaultException.Kind;
@@ -62,8 +63,10 @@ final class CompareRoutes {
                 call,
                 comparing,
                 (work, lines) -> {
-                    lines.tell(drawn("before", first, units, work));
-                    lines.tell(drawn("after", second, units, work));
+                    for (String question : pictured(questions)) {
+                        lines.tell(drawn("before", question, first, units, work));
+                        lines.tell(drawn("after", question, second, units, work));
+                    }
                     Settings settings = Settings.standard().withoutRemedies();
                     List<Put> puts = new ArrayList<>();
                     for (String question : questions) {
@@ -167,11 +170,22 @@ final class CompareRoutes {
                                                                                                                 .total())))));
     }
 
-    /** The nominal answer of balance, which draws the rig. */
-    private String drawn(String name, Revision of, UnitSystem units, AskedWork work) {
+    /**
+     * Balance, which draws the rig, and what else is asked whose declared values are computed at
+     * once.
+     */
+    private static List<String> pictured(List<String> questions) {
+        return Stream.of("balance", "lift", "endurance")
+                .filter(question -> question.equals("balance") || questions.contains(question))
+                .toList();
+    }
+
+    /** A nominal answer, for its pictures. */
+    private String drawn(
+            String name, String question, Revision of, UnitSystem units, AskedWork work) {
         Settings settings = Settings.standard().withoutRemedies();
         Optional<? extends Answer> drawing =
-                Puts.question("balance", of.rig(), of.digest(), settings)
+                Puts.question(question, of.rig(), of.digest(), settings)
                         .answer(Stage.NOMINAL, work);
         return drawing.map(answer -> told(name, answer, of.rig(), units)).orElse("{}");
     }

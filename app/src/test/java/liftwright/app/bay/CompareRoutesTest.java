@@ -1,6 +1,7 @@
 package liftwright.app.bay;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -47,14 +48,23 @@ class CompareRoutesTest {
                     base,
                     "[{\"kind\":\"set\",\"at\":\"other parts/frame/mass\",\"value\":\"3.2 kg\"}]");
             List<JsonNode> lines = told(tab, "compare", "\"questions\":[\"lift\"]");
-            assertThat(lines.get(0).has("before")).isTrue();
-            assertThat(lines.get(1).has("after")).isTrue();
-            JsonNode answer = lines.get(2).get("compared").get("answer");
+            assertThat(lines.get(0).at("/before/answer/question").stringValue())
+                    .isEqualTo("balance");
+            assertThat(lines.get(1).at("/after/answer/question").stringValue())
+                    .isEqualTo("balance");
+            // The waterfall of before and of now: the frame weighs a kilogram more.
+            double more =
+                    lines.get(3).at("/after/answer/sections/0/against/value/si").doubleValue()
+                            - lines.get(2)
+                                    .at("/before/answer/sections/0/against/value/si")
+                                    .doubleValue();
+            assertThat(more).isCloseTo(9.80665, within(0.03));
+            JsonNode answer = lines.get(4).get("compared").get("answer");
             assertThat(answer.get("sections").toString())
                     .contains("other parts/frame/mass", "2.2 kg ± 3 %", "3.2 kg");
             assertThat(lines.getLast().get("end").stringValue()).isEqualTo("done");
             // Every field that is shown comes with its formula, source and test.
-            lines.get(2)
+            lines.get(4)
                     .get("compared")
                     .get("fields")
                     .forEach(
