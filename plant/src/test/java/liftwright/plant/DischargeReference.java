@@ -87,20 +87,13 @@ record DischargeReference(List<PackWithFans> packs, double weightN, double reser
         return VOLT[VOLT.length - 1];
     }
 
-    /** Speed at which the motor's torque is the fan's, by bisection. */
+    /** Speed at which the motor's torque is the fan's: the positive root, none below nought. */
     private static double speed(double volt, double duty) {
-        double low = 0;
-        double high = duty * volt * KV;
-        for (int k = 0; k < 48; k++) {
-            double middle = (low + high) / 2;
-            double ampere = NO_LOAD + KV * TORQUE * middle * middle;
-            if (duty * volt - OHM * ampere - middle / KV > 0) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        double a = OHM * KV * TORQUE;
+        double b = 1 / KV;
+        double c = duty * volt - OHM * NO_LOAD;
+        // Written so that nothing is taken from what is nearly as large.
+        return c <= 0 ? 0 : 2 * c / (b + Math.sqrt(b * b + 4 * a * c));
     }
 
     private static double busA(double volt, double duty) {
