@@ -36,6 +36,14 @@ final class FlightFields {
                             "least margin",
                             Measure.ANGLE,
                             "Phase margin with ± 30 % of inertia and lag, whichever is worst."),
+                    new Field(
+                            "loop-harness-distance",
+                            "with the harness",
+                            Measure.RATIO,
+                            "Least distance of the open loop from −1 with a wearer who gives at 3 to 8 Hz in the harness, at a damping of 0.1; 0.5 at least is asked, which alone leaves 29° and a factor of two.",
+                            "two inertias on a spring in place of one; stability by Nyquist's criterion",
+                            "definition",
+                            "HarnessLoopsTest.grantedLoopsStayApartWithAnyHarnessOfPractice"),
                     loop(
                             "loop-overshoot",
                             "overshoot",

@@ -29,6 +29,9 @@ final class FlightTables {
                             Value.of("loop-phase-margin", loop.phaseMarginRad()),
                             finite("loop-gain-margin", loop.gainMargin()),
                             Value.of("loop-worst-margin", loop.worst().phaseMarginRad()),
+                            loop.harness()
+                                    .map(told -> Value.of("loop-harness-distance", told.distance()))
+                                    .orElseGet(() -> notFelt("loop-harness-distance")),
                             finite("loop-overshoot", loop.step().overshoot()),
                             finite("loop-settles", loop.step().settleS()),
                             Value.words("loop-bound", loop.bound())));
@@ -43,10 +46,15 @@ final class FlightTables {
                         "loop-phase-margin",
                         "loop-gain-margin",
                         "loop-worst-margin",
+                        "loop-harness-distance",
                         "loop-overshoot",
                         "loop-settles",
                         "loop-bound"),
                 rows);
+    }
+
+    private static Value notFelt(String field) {
+        return new Value(field, new Value.Figure.NotComputed("nothing gives there"));
     }
 
     private static Value finite(String field, double value) {

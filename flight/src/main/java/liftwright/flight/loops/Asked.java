@@ -45,8 +45,14 @@ public record Asked(
 
     static final double VELOCITY_CORNER = 1.0 / 6;
 
-    /** Gain at the harness mode that is left, at most, so that it dies away in any phase. */
-    static final double MOST_MODE_GAIN = 0.7;
+    /**
+     * Least distance of the open loop from −1 with a wearer who gives in the harness, 1:
+     * sensitivity of two at most, which alone leaves 29° and a factor of two (common practice).
+     */
+    public static final double LEAST_HARNESS_DISTANCE = 0.5;
+
+    /** What of that must be left with ± 30 % of inertia and lag: 10° of phase. */
+    static final double LEFT_HARNESS_DISTANCE = 2 * Math.sin(Math.toRadians(5));
 
     /** Crossover of an angle below the swinging of legs, at least, 1. */
     static final double BELOW_LEGS = 1.5;

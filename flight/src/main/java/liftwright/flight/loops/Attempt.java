@@ -50,18 +50,12 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
             Craft craft, Asked asked, Dynamics dynamics, Axis axis, double radps2) {
         Actuation act = dynamics.of(axis);
         double reach = Math.sqrt(Math.max(0, radps2) / Asked.TILT_IN_REACH_RAD);
+        List<FlexMode> modes = FlexMode.of(craft.flexible(), craft.flexible().harnessShare());
         double legs = 2 * Math.PI * craft.flexible().legsHz() / Asked.BELOW_LEGS;
         return robust(
                 slowed ->
-                        new Shaper(asked, axis, act, slowed)
-                                .loop(
-                                        Loop.Level.RATE,
-                                        0,
-                                        harness(
-                                                craft.flexible(),
-                                                act,
-                                                craft.flexible().harnessShare(),
-                                                Asked.RATE_CORNER))
+                        new Shaper(asked, axis, act, slowed, modes)
+                                .loop(Loop.Level.RATE, 0)
                                 .loop(
                                         Loop.Level.ATTITUDE,
                                         0,
@@ -73,17 +67,13 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     private static Shaped yaw(Craft craft, Asked asked, Dynamics dynamics, double radps2) {
         Actuation act = dynamics.of(Axis.YAW);
         double reach = Math.sqrt(Math.max(0, radps2) / Asked.YAW_IN_REACH_RAD);
+        List<FlexMode> modes = FlexMode.of(craft.flexible(), craft.flexible().harnessShare());
         return robust(
                 slowed ->
-                        new Shaper(asked, Axis.YAW, act, slowed)
+                        new Shaper(asked, Axis.YAW, act, slowed, modes)
                                 .loop(
                                         Loop.Level.RATE,
                                         0,
-                                        harness(
-                                                craft.flexible(),
-                                                act,
-                                                craft.flexible().harnessShare(),
-                                                Asked.RATE_CORNER),
                                         new Shaper.Cap(
                                                 Shaped.Bound.AUTHORITY, reach * asked.ratio()))
                                 .loop(Loop.Level.ATTITUDE, 0)
@@ -93,6 +83,7 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     private static Shaped climb(
             Craft craft, Asked asked, Dynamics dynamics, double liftShare, double tiltRadps) {
         Actuation act = dynamics.of(Axis.CLIMB);
+        List<FlexMode> modes = FlexMode.of(craft.flexible(), craft.flexible().massShare());
         double reach =
                 Math.max(0, liftShare - 1)
                         * craft.weightN()
@@ -100,17 +91,12 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                         / Asked.CLIMB_IN_REACH_MPS;
         return robust(
                 slowed ->
-                        new Shaper(asked, Axis.CLIMB, act, slowed)
+                        new Shaper(asked, Axis.CLIMB, act, slowed, modes)
                                 .loop(
                                         Loop.Level.VELOCITY,
                                         0,
                                         new Shaper.Cap(Shaped.Bound.AUTHORITY, reach),
-                                        new Shaper.Cap(Shaped.Bound.TILT, tiltRadps),
-                                        harness(
-                                                craft.flexible(),
-                                                act,
-                                                craft.flexible().massShare(),
-                                                Asked.VELOCITY_CORNER))
+                                        new Shaper.Cap(Shaped.Bound.TILT, tiltRadps))
                                 .loop(Loop.Level.POSITION, craft.lags().positionS())
                                 .done());
     }
@@ -118,12 +104,7 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     private static Shaped across(Craft craft, Asked asked, Shaped inner) {
         return robust(
                 slowed ->
-                        new Shaper(
-                                        asked,
-                                        Axis.ACROSS,
-                                        inner.cascade(),
-                                        inner.outermostRadps() * slowed,
-                                        1)
+                        new Shaper(asked, Axis.ACROSS, inner, slowed)
                                 .loop(Loop.Level.VELOCITY, craft.lags().velocityS())
                                 .loop(Loop.Level.POSITION, craft.lags().positionS())
                                 .done());
@@ -142,25 +123,6 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
             tried = shaping.at(slowed);
         }
         return tried;
-    }
-
-    /**
-     * Highest crossover at which the open loop's gain at the harness mode is small enough in any
-     * phase.
-     *
-     * @param share of inertia or mass that hangs in the harness
-     */
-    static Shaper.Cap harness(Flexible flexible, Actuation act, double share, double corner) {
-        if (flexible.harnessHz() == Double.POSITIVE_INFINITY || share == 0) {
-            return new Shaper.Cap(Shaped.Bound.HARNESS, Double.POSITIVE_INFINITY);
-        }
-        double mode = 2 * Math.PI * flexible.harnessHz();
-        double left = Asked.MOST_MODE_GAIN / flexible.peak(share) * mode / act.share(mode);
-        double integral = Math.hypot(1, corner);
-        // ω_c √(1 + (ω_c τ)²)… rises with ω_c, so that one crossing is found.
-        return new Shaper.Cap(
-                Shaped.Bound.HARNESS,
-                Sweep.bisect(w -> w / (act.share(w) * integral) - left, 1e-6, mode));
     }
 
     private static Optional<Slow> slowest(List<Shaped> all, Asked asked) {

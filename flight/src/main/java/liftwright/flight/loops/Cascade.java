@@ -23,17 +23,28 @@ public final class Cascade {
 
     private final Actuation actuation;
     private final List<Stage> stages;
+    private final FlexMode mode;
 
     public Cascade(Actuation actuation, List<Stage> stages) {
+        this(actuation, stages, FlexMode.RIGID);
+    }
+
+    private Cascade(Actuation actuation, List<Stage> stages, FlexMode mode) {
         this.actuation = actuation;
         this.stages = List.copyOf(stages);
+        this.mode = mode;
+    }
+
+    /** The same round a body that gives. */
+    Cascade giving(FlexMode how) {
+        return new Cascade(actuation, stages, how);
     }
 
     /** The same with another loop outside. */
     public Cascade with(Stage stage) {
         List<Stage> more = new ArrayList<>(stages);
         more.add(stage);
-        return new Cascade(actuation, more);
+        return new Cascade(actuation, more, mode);
     }
 
     public Actuation actuation() {
@@ -67,6 +78,9 @@ public final class Cascade {
     private Complex openAndClosed(
             int last, double radps, double inertia, double lags, boolean close) {
         Complex inside = actuation.forward(radps, lags).times(1 / inertia);
+        if (mode.share() > 0) {
+            inside = inside.times(mode.at(radps));
+        }
         Complex measure = actuation.measure(radps, lags);
         Complex told = measure;
         for (int k = 0; ; k++) {

@@ -28,14 +28,4 @@ public record Flexible(
     /** Nothing gives. */
     public static final Flexible RIGID =
             new Flexible(Double.POSITIVE_INFINITY, 1, 0, 0, Double.POSITIVE_INFINITY);
-
-    /**
-     * Peak of the answer at the harness mode over that of a rigid body, 1: what hangs there takes
-     * its inertia away beyond the mode.
-     *
-     * @param share of inertia or mass that hangs in it
-     */
-    double peak(double share) {
-        return 1 + share / (1 - share) / (2 * harnessDamping);
-    }
 }

@@ -1,5 +1,7 @@
 package liftwright.flight.loops;
 
+import java.util.Optional;
+
 /**
  * One loop as designed, on the numbers as declared. Gains: of a rate loop angular acceleration over
  * rate error (1/s), of an attitude loop rate over angle (1/s), of a velocity loop acceleration over
@@ -15,6 +17,8 @@ package liftwright.flight.loops;
  * @param bandwidth as ADS-33 defines it
  * @param step answer to a step of its command
  * @param worst with ± 30 % of inertia and lag
+ * @param harness with a wearer who gives in the harness; empty where nobody does, or where the loop
+ *     is so slow that it does not matter
  * @param cascade it and the loops inside it
  * @param bound what kept the crossover from being higher, in words
  */
@@ -29,6 +33,7 @@ public record Loop(
         Bandwidth bandwidth,
         Step step,
         Worst worst,
+        Optional<Harness> harness,
         Cascade cascade,
         String bound) {
 
@@ -71,4 +76,11 @@ public record Loop(
      * @param gainMargin least, 1
      */
     public record Worst(double phaseMarginRad, double gainMargin) {}
+
+    /**
+     * @param distance least distance of the open loop from −1 over all frequencies of the mode from
+     *     the lowest to the highest of practice; 0 where it swings, 1
+     * @param radps frequency of the mode that it comes nearest with, rad/s
+     */
+    public record Harness(double distance, double radps) {}
 }

@@ -75,6 +75,7 @@ final class LoopMaking {
                 Bandwidths.of(whole.closed(stage, 1, 1), radps / 100, radps * 1000),
                 new StepAnswer(upTo, radps, 1, 1).figures(),
                 RobustLoops.worst(whole, stage, radps),
+                HarnessCheck.nearest(whole, stage, radps, shaped.modes(), 1, 1),
                 upTo,
                 shaped.bound().get(at).words);
     }

@@ -108,6 +108,18 @@ final class Refusing {
                         || margins.gainMargin() < asked.gainMargin()) {
                     return Optional.of(declared(shaped, k, margins));
                 }
+                Optional<Loop.Harness> harness =
+                        HarnessCheck.nearest(
+                                shaped.cascade(),
+                                first + k,
+                                shaped.radps().get(k),
+                                shaped.modes(),
+                                1,
+                                1);
+                if (harness.isPresent()
+                        && harness.get().distance() < Asked.LEAST_HARNESS_DISTANCE) {
+                    return Optional.of(declaredWorn(shaped, k, harness.get()));
+                }
             }
         }
         return Optional.empty();
@@ -152,6 +164,39 @@ final class Refusing {
                         margins.gainMargin(),
                         Math.toDegrees(asked.marginRad(level)),
                         asked.gainMargin()),
+                would);
+    }
+
+    /** Declared so fast that it would swing, or nearly, with the wearer in the harness. */
+    private LoopDesign.Refused declaredWorn(Shaped shaped, int at, Loop.Harness harness) {
+        Loop.Level level = shaped.levels().get(at);
+        double now = shaped.radps().get(at);
+        List<LoopDesign.Would> would = new ArrayList<>();
+        highest(level)
+                .ifPresent(
+                        to ->
+                                would.add(
+                                        new LoopDesign.Would(
+                                                Reason.HARNESS_MODE_TOO_NEAR,
+                                                "declared crossover of the "
+                                                        + level.words()
+                                                        + " loop",
+                                                "Hz",
+                                                now / (2 * Math.PI),
+                                                to / (2 * Math.PI))));
+        return new LoopDesign.Refused(
+                Reason.HARNESS_MODE_TOO_NEAR,
+                String.format(
+                        Locale.ROOT,
+                        "the %s loop in %s is declared to cross over at %.2f Hz, where a wearer who"
+                                + " gives at %.1f Hz in the harness leaves a distance of %.2f from"
+                                + " swinging, and %.2f is asked",
+                        level.words(),
+                        shaped.axis().words(),
+                        now / (2 * Math.PI),
+                        harness.radps() / (2 * Math.PI),
+                        harness.distance(),
+                        Asked.LEAST_HARNESS_DISTANCE),
                 would);
     }
 

@@ -1,5 +1,7 @@
 package liftwright.flight.loops;
 
+import java.util.List;
+
 /** Margins of shaped loops with more and less inertia and lag than declared. */
 final class RobustLoops {
 
@@ -43,7 +45,35 @@ final class RobustLoops {
             if (worst.phaseMarginRad() < LEFT_RAD || worst.gainMargin() < LEFT_GAIN) {
                 return false;
             }
+            if (!keepsApart(shaped, first + k, shaped.radps().get(k))) {
+                return false;
+            }
         }
         return true;
+    }
+
+    private static boolean keepsApart(Shaped shaped, int stage, double radps) {
+        for (double inertia : ENDS) {
+            for (double lags : ENDS) {
+                if (!HarnessCheck.keeps(
+                        shaped.cascade(),
+                        stage,
+                        radps,
+                        ends(shaped.modes()),
+                        inertia,
+                        lags,
+                        Asked.LEFT_HARNESS_DISTANCE)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Lowest, middle and highest. */
+    private static List<FlexMode> ends(List<FlexMode> modes) {
+        return modes.isEmpty()
+                ? modes
+                : List.of(modes.getFirst(), modes.get(modes.size() / 2), modes.getLast());
     }
 }

@@ -10,13 +10,15 @@ import java.util.List;
  * @param levels level of each stage
  * @param radps crossover of each stage, rad/s
  * @param bound what kept each from being faster
+ * @param modes of the wearer in the harness that they have to bear; none where nobody wears it
  */
 record Shaped(
         Axis axis,
         Cascade cascade,
         List<Loop.Level> levels,
         List<Double> radps,
-        List<Bound> bound) {
+        List<Bound> bound,
+        List<FlexMode> modes) {
 
     /** What keeps a crossover from being higher. */
     enum Bound {
@@ -41,6 +43,7 @@ record Shaped(
         levels = List.copyOf(levels);
         radps = List.copyOf(radps);
         bound = List.copyOf(bound);
+        modes = List.copyOf(modes);
     }
 
     double outermostRadps() {

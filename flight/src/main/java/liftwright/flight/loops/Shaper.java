@@ -23,23 +23,27 @@ final class Shaper {
     /** Factor on all crossovers that were not declared, for the sake of robustness. */
     private final double slowed;
 
+    /** How the body may give. */
+    private final List<FlexMode> modes;
+
     private Cascade cascade;
     private final List<Loop.Level> levels = new ArrayList<>();
     private final List<Double> radps = new ArrayList<>();
     private final List<Shaped.Bound> bounds = new ArrayList<>();
 
-    Shaper(Asked asked, Axis axis, Actuation actuation, double slowed) {
+    Shaper(Asked asked, Axis axis, Actuation actuation, double slowed, List<FlexMode> modes) {
         this.asked = asked;
         this.axis = axis;
         this.slowed = slowed;
+        this.modes = modes;
         cascade = new Cascade(actuation, List.of());
     }
 
-    /** An axis whose inner loops are shaped already. */
-    Shaper(Asked asked, Axis axis, Cascade inner, double innerRadps, double slowed) {
-        this(asked, axis, inner.actuation(), slowed);
-        cascade = inner;
-        radps.add(innerRadps);
+    /** An axis whose inner loops are shaped already, the first of its own so much slower. */
+    Shaper(Asked asked, Axis axis, Shaped inner, double innerSlowed) {
+        this(asked, axis, inner.cascade().actuation(), 1, inner.modes());
+        cascade = inner.cascade();
+        radps.add(inner.outermostRadps() * innerSlowed);
         levels.add(Loop.Level.ATTITUDE);
         bounds.add(Shaped.Bound.INNER);
     }
@@ -83,7 +87,7 @@ final class Shaper {
     }
 
     Shaped done() {
-        return new Shaped(axis, cascade, levels, radps, bounds);
+        return new Shaped(axis, cascade, levels, radps, bounds, modes);
     }
 
     /** Slows a loop until it has the margins asked. */
@@ -97,13 +101,23 @@ final class Shaper {
             Margins margins = margins(tried, tried.stages().size() - 1, at, 1, 1);
             // Rounding must not slow a loop that was placed exactly at its margin.
             boolean phase = margins.phaseMarginRad() >= margin - 1e-6;
-            if (phase && margins.gainMargin() >= asked.gainMargin()) {
+            boolean gain = margins.gainMargin() >= asked.gainMargin();
+            if (phase && gain && keepsApart(tried, at)) {
                 break;
             }
             at *= SLOWER;
-            bound = phase ? Shaped.Bound.GAIN_MARGIN : Shaped.Bound.MARGIN;
+            bound =
+                    !phase
+                            ? Shaped.Bound.MARGIN
+                            : gain ? Shaped.Bound.HARNESS : Shaped.Bound.GAIN_MARGIN;
         }
         add(level, lateS, corner, at, bound);
+    }
+
+    /** Whether the loop stays away from swinging with whatever gives in the harness. */
+    private boolean keepsApart(Cascade tried, double at) {
+        return HarnessCheck.keeps(
+                tried, tried.stages().size() - 1, at, modes, 1, 1, Asked.LEAST_HARNESS_DISTANCE);
     }
 
     private double ownMargin(Loop.Level level) {

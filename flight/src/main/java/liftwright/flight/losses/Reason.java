@@ -1,6 +1,7 @@
 package liftwright.flight.losses;
 
 import liftwright.review.failures.FaultFate;
+import liftwright.review.failures.FaultOutcome;
 import liftwright.review.failures.FaultRule;
 
 /** Why a flight does not bear out what statics call a loss. */
@@ -13,8 +14,18 @@ public enum Reason {
     LITTLE_LEFT("the reserve left is spent before the loss is known"),
     /** A wrong or missing command that pulls away weakly, or in still air hardly at all. */
     SLOW("it runs away more slowly than it was watched"),
-    /** Statics ask for a reserve both ways about every axis; the flight came by without. */
-    NO_RESERVE_NEEDED("the reserves that statics ask for were not needed"),
+    /**
+     * Statics ask for a reserve both ways about roll and pitch; nothing pushed the way it lacks.
+     */
+    LEVEL_WITHOUT("it stayed level: nothing pushed the way in which no reserve is left"),
+    /** It would have tipped, had the ground not been so near. */
+    DOWN_FIRST("it was on the ground before it had tipped"),
+    /** Statics count a fall from rest at the declared height with what lift can be trimmed. */
+    SOFTER("it came down more slowly than lift at its trim would let it fall"),
+    /** Statics ask lift and reserves of who flies on with less lift than weight at its trim. */
+    HELD_UP("lift held it up in the time watched, beyond what statics let be trimmed"),
+    /** Fans that cannot be held down by the trim of statics, and were by the loops. */
+    HELD_DOWN("the other fans took the lift away in time"),
     /** None of these. */
     UNEXPLAINED("not explained");
 
@@ -53,16 +64,22 @@ public enum Reason {
                 || !one.group().effect().exchangedChannels().isEmpty()) {
             return SLOW;
         }
-        boolean falls = one.told().fate().map(Reason::falls).orElse(false);
-        return falls ? UNEXPLAINED : NO_RESERVE_NEEDED;
+        return one.told()
+                .fate()
+                .map(fate -> better(fate.outcome(), one.came()))
+                .orElse(UNEXPLAINED);
     }
 
-    /** Without lift nothing flies on, reserves or not. */
-    private static boolean falls(FaultFate fate) {
-        return switch (fate.outcome()) {
-            case FALLS -> true;
-            case NO_EFFECT, FLIES_ON, TURNS, SINKS, STARTS_BY_ITSELF, UNSTEERED, TIPS, CLIMBS ->
-                    false;
+    /** Of what statics call not borne; without lift nothing flies on, whatever the reason. */
+    static Reason better(FaultOutcome called, Came came) {
+        boolean up = came == Came.RECOVERED;
+        return switch (called) {
+            case TIPS -> up ? LEVEL_WITHOUT : DOWN_FIRST;
+            case SINKS -> up ? HELD_UP : SOFTER;
+            case CLIMBS -> HELD_DOWN;
+            case UNSTEERED -> SLOW;
+            case FALLS -> up ? UNEXPLAINED : SOFTER;
+            case NO_EFFECT, FLIES_ON, TURNS, STARTS_BY_ITSELF -> UNEXPLAINED;
         };
     }
 }

@@ -53,11 +53,6 @@ class RefusedLoopsTest {
         FILTER(Reason.FILTER_TOO_LOW, 0.1, lags(Lags::filterHz)),
         RATE(Reason.RATE_TOO_LOW, 1, lags(Lags::controlHz)),
         VELOCITY(Reason.VELOCITY_ESTIMATE_TOO_LATE, 3, lags(Lags::velocityS)),
-        HARNESS(
-                Reason.HARNESS_MODE_TOO_NEAR,
-                0.4,
-                (craft, to) ->
-                        craft.with(new Flexible(to, 0.1, 0.3, 0.3, Double.POSITIVE_INFINITY))),
         LEGS(
                 Reason.LEGS_TOO_NEAR,
                 0.1,
@@ -189,6 +184,82 @@ class RefusedLoopsTest {
                     .as("%s with %s", how, would)
                     .isInstanceOf(LoopDesign.Granted.class);
         }
+    }
+
+    private static Craft worn(Craft craft, double hz, double share) {
+        return craft.with(new Flexible(hz, 0.1, share, share, Double.POSITIVE_INFINITY));
+    }
+
+    /**
+     * Nearly all inertia in a harness that is a little too soft: its frequency is what would have
+     * to change least, and with the one that is told loops are granted.
+     */
+    @Test
+    void aHarnessThatIsALittleTooSoftIsNamed() {
+        int named = 0;
+        for (Craft craft : able()) {
+            if (named == 2) {
+                break;
+            }
+            double hz = 60;
+            while (hz > 2
+                    && LoopDesign.of(worn(craft, hz / 1.4, 0.88)) instanceof LoopDesign.Granted) {
+                hz /= 1.4;
+            }
+            double low = hz / 1.4;
+            while (hz / low > 1.06) {
+                double middle = Math.sqrt(low * hz);
+                if (LoopDesign.of(worn(craft, middle, 0.88)) instanceof LoopDesign.Granted) {
+                    hz = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            if (hz < 2 || hz == 60) {
+                continue;
+            }
+            var refused = (LoopDesign.Refused) LoopDesign.of(worn(craft, low, 0.88));
+            assertThat(refused.reason()).as("%s", refused).isEqualTo(Reason.HARNESS_MODE_TOO_NEAR);
+            assertThat(refused.words()).contains("harness");
+            double to = refused.would().getFirst().to();
+            assertThat(to).isBetween(low, hz * 1.001);
+            assertThat(LoopDesign.of(worn(craft, to, 0.88))).isInstanceOf(LoopDesign.Granted.class);
+            named++;
+        }
+        assertThat(named).isEqualTo(2);
+    }
+
+    /** A declared crossover with margins enough for a rigid body, and not for one that gives. */
+    @Test
+    void aDeclaredCrossoverThatTheHarnessDoesNotBearIsRefusedByItsName() {
+        int named = 0;
+        for (Craft rigid : able()) {
+            Craft craft = worn(rigid, 3, 0.6);
+            if (!(LoopDesign.of(craft) instanceof LoopDesign.Granted free)) {
+                continue;
+            }
+            double bare =
+                    Math.min(
+                            rate((LoopDesign.Granted) LoopDesign.of(rigid), Axis.ROLL),
+                            rate((LoopDesign.Granted) LoopDesign.of(rigid), Axis.PITCH));
+            double borne = Math.min(rate(free, Axis.ROLL), rate(free, Axis.PITCH));
+            if (bare < 1.15 * borne) {
+                continue;
+            }
+            named++;
+            Asked fast = crossover(Loop.Level.RATE, 0.99 * bare);
+            assertThat(LoopDesign.of(rigid, fast)).isInstanceOf(LoopDesign.Granted.class);
+            var refused = (LoopDesign.Refused) LoopDesign.of(craft, fast);
+            assertThat(refused.reason()).as("%s", refused).isEqualTo(Reason.HARNESS_MODE_TOO_NEAR);
+            double hz = refused.would().getFirst().to();
+            assertThat(LoopDesign.of(craft, crossover(Loop.Level.RATE, 2 * Math.PI * hz * 0.999)))
+                    .isInstanceOf(LoopDesign.Granted.class);
+        }
+        assertThat(named).isPositive();
+    }
+
+    private static double rate(LoopDesign.Granted granted, Axis axis) {
+        return granted.loop(axis, Loop.Level.RATE).crossoverRadps();
     }
 
     /** Two reasons at once: no number alone would do, and what would do together is told. */
