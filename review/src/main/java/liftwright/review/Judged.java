@@ -1,5 +1,6 @@
 package liftwright.review;
 
+import liftwright.answer.Outcome;
 import liftwright.quantity.Band;
 
 /**
@@ -12,9 +13,11 @@ import liftwright.quantity.Band;
  * @param demand least that is asked of it
  * @param band of the draws about what is declared
  * @param values a number for each draw, in their order
+ * @param outcome of the verdict; the checks of a whole answer can make it undecided, never better
  */
 @SuppressWarnings("ArrayRecordComponent") // handed on, never compared
-public record Judged(String field, double nominal, double demand, Band band, double[] values) {
+public record Judged(
+        String field, double nominal, double demand, Band band, double[] values, Outcome outcome) {
 
     public Judged {
         values = values.clone();

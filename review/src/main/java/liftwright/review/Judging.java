@@ -100,7 +100,8 @@ interface Judging<J extends Judgement, S extends Sample<?>> {
                                         judgement.nominal(),
                                         demand(sample.plant.rig()),
                                         judgement.band(),
-                                        sample.values(judgement.draws())));
+                                        sample.values(judgement.draws()),
+                                        judgement.outcome()));
     }
 
     /** The number with its band, against the demand; empty when stopped. */

@@ -103,7 +103,15 @@ class EnduranceOnRandomRigsTest {
                 RefereeEndurance.drawn(hover, RefereeDraw.of(new SplittableRandom(~seed), ""))
                         .timeS();
 
-        Outcome outcome = ask(Written.rig(hover.text()), SETTINGS).verdict().outcome();
+        Outcome outcome =
+                Told.of(
+                                EnduranceQuestion.staged(
+                                        Written.rig(hover.text()),
+                                        "drawn",
+                                        new Task.Hover(),
+                                        SETTINGS),
+                                random)
+                        .outcome();
 
         Optional<RefereeBand.Says> says = band.certain(demand, SETTINGS.firstDraws());
         if (says.isPresent() && outcome != says.get().outcome()) {

@@ -50,6 +50,11 @@ final class RefereeDraw {
         return new RefereeDraw(Optional.of(random), halved);
     }
 
+    /** Whether nothing is drawn. */
+    boolean asDeclared() {
+        return random.isEmpty();
+    }
+
     /**
      * In the declared unit. A value that each part draws for itself is drawn anew at every call.
      */

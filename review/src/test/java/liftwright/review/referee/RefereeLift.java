@@ -12,8 +12,11 @@ final class RefereeLift {
 
     private static final double RHO_0 = 1.225;
 
-    /** Halvings: 2⁻⁴⁴ of the first bracket is left. */
+    /** Halvings for the declared values: 2⁻⁴⁴ of the first bracket is left. */
     private static final int STEPS = 44;
+
+    /** And for one draw of a thousand, whose band is no sharper than a thousandth: 2⁻²⁶. */
+    private static final int STEPS_OF_DRAW = 26;
 
     /** Share of the winding current lost in switching at no duty. */
     static final double SWITCHING = 0.03;
@@ -35,10 +38,12 @@ final class RefereeLift {
     private final RefereeRig rig;
     private final RefereeDraw draw;
     private final double density;
+    private final int steps;
 
     private RefereeLift(RefereeRig rig, RefereeDraw draw) {
         this.rig = rig;
         this.draw = draw;
+        this.steps = draw.asDeclared() ? STEPS : STEPS_OF_DRAW;
         this.density = density(rig.elevationM(), rig.temperatureC(), rig.humidity());
     }
 
@@ -126,7 +131,7 @@ final class RefereeLift {
             }
             double low = 0;
             double high = Math.min(top, duty * split * kv);
-            for (int i = 0; i < STEPS; i++) {
+            for (int i = 0; i < steps; i++) {
                 double omega = (low + high) / 2;
                 double v = terminalAtFullDuty(omega);
                 if (v + branchOhm * ((duty + SWITCHING * (1 - duty)) * current(omega) + fixedW / v)
@@ -254,7 +259,7 @@ final class RefereeLift {
     private double[] point(Unit unit, double emf, double ohm, int fans) {
         double low = 0.3 * emf;
         double high = emf;
-        for (int i = 0; i < STEPS; i++) {
+        for (int i = 0; i < steps; i++) {
             double split = (low + high) / 2;
             double[] point = unit.at(split);
             if (split + ohm * fans * unit.bus(point[1], point[0]) < emf) {
