@@ -8,6 +8,8 @@ export interface Found {
     words: string;
     /** Where it stands, in words. */
     place: string;
+    /** Found by these as well: the formula of a number, its source and its test. */
+    by?: string;
     go:
         | { to: 'part'; part: string }
         | { to: 'path'; path: string }
@@ -77,7 +79,9 @@ function answered(rungs: Rungs): Found[] {
         }
         for (const [id, field] of Object.entries(document.fields)) {
             const words = `${field.label}: ${field.meaning ?? ''}`;
-            fields.set(id, { kind: 'number', words, place: id, go: { to: 'field', field: id } });
+            const by = [field.formula, field.source, field.test].filter(Boolean).join(' ');
+            const go = { to: 'field', field: id } as const;
+            fields.set(id, { kind: 'number', words, place: id, by, go });
         }
     }
     return [...found, ...fields.values()];
@@ -91,7 +95,7 @@ export function search(all: readonly Found[], typed: string): Found[] {
         .filter(word => word !== '');
     if (words.length === 0) return [];
     const hits = all.flatMap(found => {
-        const text = `${found.words} ${found.place} ${found.kind}`.toLowerCase();
+        const text = `${found.words} ${found.place} ${found.kind} ${found.by ?? ''}`.toLowerCase();
         if (!words.every(word => text.includes(word))) return [];
         const name = found.words.toLowerCase();
         const first = words[0] ?? '';

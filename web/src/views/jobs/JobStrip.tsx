@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { goesOn, stateWords } from '../../core/jobs';
 import type { Job } from '../../core/wire';
 import { useBay } from '../context';
@@ -13,6 +14,20 @@ interface JobStripProps {
 export function JobStrip({ job, open, onOpen }: JobStripProps) {
     const { jobs } = useBay();
     const going = goesOn(job);
+    const tools = useRef<HTMLParagraphElement>(null);
+    const pressed = useRef(false);
+    useEffect(() => {
+        // The button that was pressed has gone: the one in its place takes the focus.
+        const lost = document.activeElement === null || document.activeElement === document.body;
+        if (pressed.current && lost) {
+            pressed.current = false;
+            tools.current?.querySelector<HTMLElement>('[data-way]')?.focus();
+        }
+    }, [going]);
+    const press = (what: Promise<void>): void => {
+        pressed.current = true;
+        void what;
+    };
     return (
         <li class={`job ${job.state}`} data-job={job.job}>
             <p class="job-line">
@@ -24,7 +39,7 @@ export function JobStrip({ job, open, onOpen }: JobStripProps) {
             )}
             {job.told !== '' && <p class="quiet">{job.told}</p>}
             {job.stale !== undefined && <p class="job-stale">{job.stale}</p>}
-            <p class="row job-tools">
+            <p class="row job-tools" ref={tools}>
                 {onOpen !== undefined && (
                     <button
                         type="button"
@@ -40,8 +55,11 @@ export function JobStrip({ job, open, onOpen }: JobStripProps) {
                     <button
                         type="button"
                         class="plain small"
+                        data-way="stop"
                         aria-label={`Stop ${job.title}`}
-                        onClick={() => void jobs.stop(job.job)}
+                        onClick={() => {
+                            press(jobs.stop(job.job));
+                        }}
                     >
                         Stop
                     </button>
@@ -50,8 +68,11 @@ export function JobStrip({ job, open, onOpen }: JobStripProps) {
                     <button
                         type="button"
                         class="plain small"
+                        data-way="go on"
                         aria-label={`Go on with ${job.title}`}
-                        onClick={() => void jobs.resume(job.job)}
+                        onClick={() => {
+                            press(jobs.resume(job.job));
+                        }}
                     >
                         Go on
                     </button>
@@ -61,7 +82,11 @@ export function JobStrip({ job, open, onOpen }: JobStripProps) {
                         type="button"
                         class="plain small"
                         aria-label={`Let go of ${job.title}`}
-                        onClick={() => void jobs.forget(job.job)}
+                        onClick={() => {
+                            void jobs.forget(job.job).then(() => {
+                                document.getElementById('sheet')?.focus({ preventScroll: true });
+                            });
+                        }}
                     >
                         Let go
                     </button>

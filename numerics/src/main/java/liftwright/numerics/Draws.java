@@ -2,6 +2,7 @@ package liftwright.numerics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
@@ -65,6 +66,47 @@ public final class Draws {
             rethrow(first.cause);
         }
         return Math.max(from, Math.min(next.get(), to));
+    }
+
+    /**
+     * The same, where draws that {@link Work#kept} has from before are put back and not made again,
+     * and those made now are kept as soon as each is complete.
+     *
+     * @param form of what a draw wrote
+     */
+    public static <C> int forEachKept(
+            Work work,
+            int threads,
+            int from,
+            int to,
+            Supplier<C> context,
+            Body<C> body,
+            Kept.Form form) {
+        Kept.Batch batch = work.kept().batch(to);
+        int[] open = new int[Math.max(0, to - from)];
+        int missing = 0;
+        for (int draw = from; draw < to; draw++) {
+            Optional<double[]> before = batch.of(draw);
+            if (before.isPresent()) {
+                form.putBack(draw, before.get());
+            } else {
+                open[missing++] = draw;
+            }
+        }
+        if (missing < open.length) {
+            work.already(open.length - missing);
+        }
+        int made =
+                forEach(
+                        work,
+                        threads,
+                        missing,
+                        context,
+                        (scratch, k) -> {
+                            body.run(scratch, open[k]);
+                            batch.keep(open[k], form.numbers(open[k]));
+                        });
+        return made < missing ? open[made] : Math.max(from, to);
     }
 
     private static <C> void work(

@@ -10,6 +10,11 @@ record Within(Work whole) implements Work {
     public void done(long units) {}
 
     @Override
+    public Kept kept() {
+        return whole.kept();
+    }
+
+    @Override
     public boolean stopped() {
         return whole.stopped();
     }

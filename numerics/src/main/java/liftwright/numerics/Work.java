@@ -17,6 +17,16 @@ public interface Work {
     /** So many more units of the stage are done. */
     void done(long units);
 
+    /** So many units of the stage were done before it began: they took no time now. */
+    default void already(long units) {
+        done(units);
+    }
+
+    /** Where finished parts are kept, and were before. */
+    default Kept kept() {
+        return Kept.nothing();
+    }
+
     /** Whether to stop: asked before each draw or case. */
     boolean stopped();
 

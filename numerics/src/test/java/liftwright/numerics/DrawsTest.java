@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
+import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -189,5 +192,126 @@ class DrawsTest {
         assertThat(Thread.interrupted()).isTrue();
         assertThat(complete).isEqualTo(3);
         assertThat(finished).hasValue(3);
+    }
+
+    /** Keeps parts in memory, across computations. */
+    private static final class Remembered implements Kept {
+        private final Map<String, double[]> all = new ConcurrentHashMap<>();
+        private int batches;
+
+        @Override
+        public Batch batch(int parts) {
+            String batch = batches++ + " of " + parts;
+            return new Batch() {
+                @Override
+                public Optional<double[]> of(int part) {
+                    return Optional.ofNullable(all.get(batch + ", " + part));
+                }
+
+                @Override
+                public void keep(int part, double[] numbers) {
+                    all.put(batch + ", " + part, numbers);
+                }
+            };
+        }
+    }
+
+    private record Kepts(Kept kept, AtomicInteger left, AtomicLong told, AtomicLong before)
+            implements Work {
+
+        @Override
+        public void stage(String name, long total) {}
+
+        @Override
+        public void done(long units) {
+            told.addAndGet(units);
+        }
+
+        @Override
+        public void already(long units) {
+            before.addAndGet(units);
+        }
+
+        @Override
+        public boolean stopped() {
+            return left.decrementAndGet() < 0;
+        }
+
+        @Override
+        public Kept kept() {
+            return kept;
+        }
+    }
+
+    @Test
+    void whatWasKeptIsPutBackAndNeverMadeAgainHoweverOftenItStops() {
+        Seeded.check(
+                60,
+                random -> {
+                    int count = 1 + random.nextInt(200);
+                    int threads = 1 + random.nextInt(4);
+                    double[] plain = new double[count];
+                    java.util.Arrays.setAll(plain, draw -> CounterStream.normal(3, 5, draw));
+                    var kept = new Remembered();
+                    AtomicInteger made = new AtomicInteger();
+                    int complete = -1;
+                    double[] out = new double[0];
+                    for (int tries = 0; complete < count; tries++) {
+                        assertThat(tries).isLessThan(1000);
+                        double[] fresh = new double[count];
+                        out = fresh;
+                        kept.batches = 0; // the computation begins anew
+                        int patience = 1 + random.nextInt(40);
+                        var work =
+                                new Kepts(
+                                        kept,
+                                        new AtomicInteger(patience + threads),
+                                        new AtomicLong(),
+                                        new AtomicLong());
+                        int known = kept.all.size();
+                        complete =
+                                Draws.forEachKept(
+                                        work,
+                                        threads,
+                                        0,
+                                        count,
+                                        () -> "",
+                                        (_, draw) -> {
+                                            made.incrementAndGet();
+                                            fresh[draw] = plain[draw];
+                                        },
+                                        new Kept.Form() {
+                                            @Override
+                                            public double[] numbers(int draw) {
+                                                return new double[] {fresh[draw]};
+                                            }
+
+                                            @Override
+                                            public void putBack(int draw, double[] numbers) {
+                                                fresh[draw] = numbers[0];
+                                            }
+                                        });
+                        assertThat(work.before.get()).isEqualTo(known);
+                        assertThat(work.told.get()).isEqualTo(kept.all.size() - known);
+                        assertThat(java.util.Arrays.copyOf(out, complete))
+                                .containsExactly(java.util.Arrays.copyOf(plain, complete));
+                        // Parts are lost as well, wherever they stand.
+                        if (complete < count && random.nextInt(4) == 0) {
+                            int lost = random.nextInt(count);
+                            if (kept.all.remove("0 of " + count + ", " + lost) != null) {
+                                made.decrementAndGet();
+                            }
+                        }
+                    }
+                    assertThat(out).containsExactly(plain);
+                    assertThat(made.get()).isEqualTo(count);
+                });
+    }
+
+    @Test
+    void rowsAreMadeOneAndBackBitForBit() {
+        double[][] rows = {{}, {Double.MIN_VALUE, -0.0, 1e300}, {Math.PI}};
+        assertThat(Kept.rows(Kept.flat(rows))).isDeepEqualTo(rows);
+        assertThat(Kept.rows(Kept.flat())).isEmpty();
     }
 }

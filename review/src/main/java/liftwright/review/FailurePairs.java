@@ -1,7 +1,6 @@
 package liftwright.review;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -61,41 +60,40 @@ final class FailurePairs {
         List<int[]> both = new ArrayList<>();
         for (int k = 0; k < moving.size(); k++) {
             for (int other = k + 1; other < moving.size(); other++) {
-                Effect effect = moving.get(k).effect().and(moving.get(other).effect());
+                Effect effect = effect(moving, new int[] {k, other});
                 if (!effect.equals(moving.get(k).effect())
                         && !effect.equals(moving.get(other).effect())) {
                     both.add(new int[] {k, other});
                 }
             }
         }
-        Pair[] found = new Pair[both.size()];
+        FaultPanel.Found[] found = new FaultPanel.Found[both.size()];
         int done = 0;
         if (!both.isEmpty()) {
             work.stage("pairs of failures", both.size());
             done =
-                    Draws.forEach(
+                    Draws.forEachKept(
                             work,
                             threads,
+                            0,
                             both.size(),
                             panel::worker,
-                            (worker, number) -> {
-                                int one = both.get(number)[0];
-                                int other = both.get(number)[1];
-                                Effect effect =
-                                        moving.get(one).effect().and(moving.get(other).effect());
-                                FaultPanel.Found pair = worker.found(p, effect);
-                                found[number] =
-                                        new Pair(
-                                                one,
-                                                other,
-                                                effect,
-                                                pair,
-                                                pair.fate().margin() < 0
-                                                        && alone[one] >= 0
-                                                        && alone[other] >= 0);
-                            });
+                            (worker, number) ->
+                                    found[number] =
+                                            worker.found(p, effect(moving, both.get(number))),
+                            new KeptFates(
+                                    number -> found[number],
+                                    (pair, number) -> found[number] = pair));
         }
-        List<Pair> pairs = new ArrayList<>(Arrays.asList(found).subList(0, done));
+        List<Pair> pairs = new ArrayList<>();
+        for (int number = 0; number < done; number++) {
+            int one = both.get(number)[0];
+            int other = both.get(number)[1];
+            boolean isNew =
+                    found[number].fate().margin() < 0 && alone[one] >= 0 && alone[other] >= 0;
+            Effect effect = effect(moving, both.get(number));
+            pairs.add(new Pair(one, other, effect, found[number], isNew));
+        }
         pairs.sort(
                 Comparator.comparing(Pair::isNew)
                         .reversed()
@@ -103,6 +101,10 @@ final class FailurePairs {
                         .thenComparingInt(Pair::one)
                         .thenComparingInt(Pair::other));
         return new FailurePairs(moving, pairs);
+    }
+
+    private static Effect effect(List<FaultGroup> moving, int[] both) {
+        return moving.get(both[0]).effect().and(moving.get(both[1]).effect());
     }
 
     /** Those of faults that are borne alone first, then by margin. */

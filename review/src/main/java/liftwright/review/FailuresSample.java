@@ -2,7 +2,9 @@ package liftwright.review;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import liftwright.numerics.Kept;
 import liftwright.plant.Plant;
 import liftwright.plant.parameters.ImpossibleValueException;
 import liftwright.review.failures.FaultFate;
@@ -101,6 +103,32 @@ final class FailuresSample extends Sample<FailuresSample.Scratch> {
         }
         worst[draw] = least;
         return solved;
+    }
+
+    /** Every fault is solved in every draw. */
+    @Override
+    Optional<Kept.Form> form() {
+        return Optional.of(
+                new Kept.Form() {
+                    @Override
+                    public double[] numbers(int draw) {
+                        double[] least = {worst[draw]};
+                        if (draw >= told) {
+                            return Kept.flat(least);
+                        }
+                        return Kept.flat(least, margins[draw], Kept.flat(numbers[draw]));
+                    }
+
+                    @Override
+                    public void putBack(int draw, double[] kept) {
+                        double[][] rows = Kept.rows(kept);
+                        worst[draw] = rows[0][0];
+                        if (draw < told) {
+                            margins[draw] = rows[1];
+                            numbers[draw] = Kept.rows(rows[2]);
+                        }
+                    }
+                });
     }
 
     private void keep(FaultPanel.Found found, double margin, int draw, int group) {

@@ -40,23 +40,23 @@ final class FanTriples {
             return List.of();
         }
         work.stage("triples of fans", chosen.size());
-        Triple[] found = new Triple[chosen.size()];
+        FaultPanel.Found[] told = new FaultPanel.Found[chosen.size()];
         double[] p = plant.parameters().nominal();
         int done =
-                Draws.forEach(
+                Draws.forEachKept(
                         work,
                         threads,
-                        found.length,
+                        0,
+                        told.length,
                         panel::worker,
-                        (worker, k) ->
-                                found[k] =
-                                        new Triple(
-                                                chosen.get(k),
-                                                worker.found(p, Effect.dead(chosen.get(k)))
-                                                        .fate()));
-        return done < found.length
-                ? List.of()
-                : List.of(counts(found), worst(plant.rig().fans(), found, shown));
+                        (worker, k) -> told[k] = worker.found(p, Effect.dead(chosen.get(k))),
+                        new KeptFates(k -> told[k], (found, k) -> told[k] = found));
+        if (done < told.length) {
+            return List.of();
+        }
+        Triple[] found = new Triple[told.length];
+        Arrays.setAll(found, k -> new Triple(chosen.get(k), told[k].fate()));
+        return List.of(counts(found), worst(plant.rig().fans(), found, shown));
     }
 
     private static Section counts(Triple[] found) {

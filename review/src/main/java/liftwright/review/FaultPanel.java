@@ -73,7 +73,11 @@ final class FaultPanel {
             Optional<LossPoint> point) {
 
         private static Found of(FaultFate fate) {
-            return new Found(true, fate, Optional.empty(), Optional.empty());
+            return of(true, fate);
+        }
+
+        static Found of(boolean converged, FaultFate fate) {
+            return new Found(converged, fate, Optional.empty(), Optional.empty());
         }
     }
 

@@ -7,7 +7,9 @@ import java.util.Optional;
 import liftwright.answer.Section;
 import liftwright.answer.Value;
 import liftwright.numerics.Draws;
+import liftwright.numerics.Kept;
 import liftwright.numerics.Work;
+import liftwright.plant.Cause;
 import liftwright.plant.Discharge;
 import liftwright.plant.LossPoint;
 import liftwright.plant.Order;
@@ -41,6 +43,8 @@ final class GoesNext {
     /** What is followed: an effect with its names. */
     record Followed(String fails, String how, Effect effect, LossPoint point) {}
 
+    private static final List<Cause> CAUSES = List.of(Cause.values());
+
     private final HeatParts parts;
     private final Plant plant;
     private final List<Next> found;
@@ -63,14 +67,55 @@ final class GoesNext {
         if (!followed.isEmpty()) {
             work.stage("what goes next", followed.size());
             done =
-                    Draws.forEach(
+                    Draws.forEachKept(
                             work,
                             threads,
+                            0,
                             followed.size(),
                             () -> HeatJudge.declared(plant, true),
-                            (run, number) -> next[number] = follow(plant, run, followed, number));
+                            (run, number) -> next[number] = follow(plant, run, followed, number),
+                            form(followed, next));
         }
         return new GoesNext(plant, Arrays.asList(next).subList(0, done));
+    }
+
+    /** What comes next as numbers; what fails is known. */
+    private static Kept.Form form(List<Followed> followed, Next[] next) {
+        return new Kept.Form() {
+            @Override
+            public double[] numbers(int number) {
+                Next one = next[number];
+                double[] times = {one.atS(), one.restS()};
+                return one.next()
+                        .map(
+                                end ->
+                                        Kept.flat(
+                                                times,
+                                                new double[] {
+                                                    CAUSES.indexOf(end.cause()),
+                                                    end.timeS(),
+                                                    end.part().orElse(-1)
+                                                }))
+                        .orElseGet(() -> Kept.flat(times));
+            }
+
+            @Override
+            public void putBack(int number, double[] numbers) {
+                double[][] rows = Kept.rows(numbers);
+                Optional<Discharge.End> end =
+                        rows.length < 2 ? Optional.empty() : Optional.of(end(rows[1]));
+                Followed one = followed.get(number);
+                next[number] = new Next(one.fails(), one.how(), rows[0][0], end, rows[0][1]);
+            }
+        };
+    }
+
+    private static Discharge.End end(double[] told) {
+        int part = (int) told[2];
+        return new Discharge.End(
+                CAUSES.get((int) told[0]),
+                told[1],
+                part < 0 ? Optional.empty() : Optional.of(part));
     }
 
     private static Next follow(Plant plant, Discharge run, List<Followed> followed, int number) {

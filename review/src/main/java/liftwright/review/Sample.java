@@ -1,7 +1,9 @@
 package liftwright.review;
 
 import java.util.Arrays;
+import java.util.Optional;
 import liftwright.numerics.Draws;
+import liftwright.numerics.Kept;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
 
@@ -50,6 +52,27 @@ abstract class Sample<S> {
      */
     abstract boolean solve(S scratch, int draw);
 
+    /** What a draw came to, where draws are so dear that long work keeps them. */
+    Optional<Kept.Form> form() {
+        return Optional.empty();
+    }
+
+    private Kept.Form withSolved(Kept.Form form) {
+        return new Kept.Form() {
+            @Override
+            public double[] numbers(int draw) {
+                return Kept.flat(new double[] {solved[draw] ? 1 : 0}, form.numbers(draw));
+            }
+
+            @Override
+            public void putBack(int draw, double[] numbers) {
+                double[][] rows = Kept.rows(numbers);
+                solved[draw] = rows[0][0] > 0;
+                form.putBack(draw, rows[1]);
+            }
+        };
+    }
+
     /** The judged number in the first {@code draws} draws, in their order. */
     abstract double[] values(int draws);
 
@@ -65,16 +88,17 @@ abstract class Sample<S> {
         work.stage("draws", target - count);
         reserve(target);
         solved = Arrays.copyOf(solved, target);
+        Draws.Body<S> body =
+                (scratch, draw) -> {
+                    solved[draw] = solve(scratch, draw);
+                };
+        int threads = settings.threads();
+        Optional<Kept.Form> form = form().map(this::withSolved);
         count =
-                Draws.forEach(
-                        work,
-                        settings.threads(),
-                        count,
-                        target,
-                        this::scratch,
-                        (scratch, draw) -> {
-                            solved[draw] = solve(scratch, draw);
-                        });
+                form.isPresent()
+                        ? Draws.forEachKept(
+                                work, threads, count, target, this::scratch, body, form.get())
+                        : Draws.forEach(work, threads, count, target, this::scratch, body);
         return count >= target;
     }
 

@@ -1,5 +1,6 @@
 package liftwright.app.bay;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import liftwright.app.bay.FaultException.Kind;
 import liftwright.app.flights.FlightsFile;
@@ -9,6 +10,7 @@ import liftwright.app.job.JobNote;
 import liftwright.app.job.JobSpec;
 import liftwright.app.job.JobTask;
 import liftwright.app.job.JobTask.NoAnswerException;
+import liftwright.app.job.KeptParts;
 import liftwright.flight.disperse.FlightsOf;
 import liftwright.review.Settings;
 import liftwright.rig.Rig;
@@ -34,9 +36,10 @@ record JobTasks(Readings readings, OnRecord onRecord, String version, JobFolder 
         try {
             return switch (note.spec().what()) {
                 case JobSpec.Flights flights -> flights(note, flights);
-                case JobSpec.Pairs() -> new PairsTask(rig(note.spec()), settings(), this);
+                case JobSpec.Pairs() ->
+                        new PairsTask(note.id(), rig(note.spec()), settings(), this);
                 case JobSpec.Explain(String test) ->
-                        new ExplainTask(onRecord, note.spec(), test, this);
+                        new ExplainTask(note.id(), onRecord, note.spec(), test, this);
             };
         } catch (FaultException e) {
             throw new NoAnswerException(e.sentence());
@@ -45,6 +48,24 @@ record JobTasks(Readings readings, OnRecord onRecord, String version, JobFolder 
 
     private static Settings settings() {
         return Settings.standard().withThreads(threads());
+    }
+
+    /**
+     * Where a job keeps the parts that are finished. On another machine the last bits may differ.
+     *
+     * @param of what it is and of which rig or test
+     */
+    KeptParts parts(int job, String of, Settings settings) {
+        String all =
+                String.join(
+                        "\n",
+                        version,
+                        of,
+                        settings.withThreads(1).toString(),
+                        System.getProperty("java.vm.version", ""),
+                        System.getProperty("os.arch", ""));
+        return KeptParts.open(
+                folder.parts(job), RigReading.digest(all.getBytes(StandardCharsets.UTF_8)), disk);
     }
 
     /** A rig and the digest of what it was read from. */

@@ -5,6 +5,8 @@ import java.util.concurrent.atomic.AtomicReference;
 import liftwright.answer.Answer;
 import liftwright.answer.AnswerJson;
 import liftwright.app.job.JobTask;
+import liftwright.app.job.KeepingWork;
+import liftwright.app.job.KeptParts;
 import liftwright.quantity.UnitSystem;
 import liftwright.report.ReaderTexts;
 import liftwright.review.FailureCase;
@@ -20,10 +22,13 @@ final class PairsTask implements JobTask {
     private final JobTasks.Read of;
     private final Settings settings;
     private final JobTasks tasks;
+    private final int job;
+    private volatile String told = "";
     private final AtomicReference<Optional<? extends Answer>> found =
             new AtomicReference<>(Optional.empty());
 
-    PairsTask(JobTasks.Read of, Settings settings, JobTasks tasks) {
+    PairsTask(int job, JobTasks.Read of, Settings settings, JobTasks tasks) {
+        this.job = job;
         this.of = of;
         this.settings = settings;
         this.tasks = tasks;
@@ -31,10 +36,23 @@ final class PairsTask implements JobTask {
 
     @Override
     public boolean run(Progress work) {
-        found.set(
-                FailuresQuestion.ask(
-                        of.rig(), of.digest(), new FailureCase(SHOWN, true, true), settings, work));
+        String all = of.digest() + " every two and three, " + SHOWN + " shown";
+        try (KeptParts parts = tasks.parts(job, all, settings)) {
+            found.set(
+                    FailuresQuestion.ask(
+                            of.rig(),
+                            of.digest(),
+                            new FailureCase(SHOWN, true, true),
+                            settings,
+                            new KeepingWork(work, parts)));
+            told = parts.told();
+        }
         return found.get().isPresent();
+    }
+
+    @Override
+    public String told() {
+        return told;
     }
 
     @Override

@@ -7,7 +7,7 @@ public final class NotKeptException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
-    NotKeptException(String sentence) {
+    public NotKeptException(String sentence) {
         super(sentence);
     }
 }

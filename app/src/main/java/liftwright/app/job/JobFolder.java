@@ -23,6 +23,8 @@ public final class JobFolder {
     private static final String NOTE = "job.txt";
     private static final String FLIGHTS = "flights.csv";
 
+    private static final String PARTS = "parts.bin";
+
     /** An answer with many tables has some hundred thousand bytes. */
     private static final int MOST_ANSWER = 1 << 26;
 
@@ -120,7 +122,18 @@ public final class JobFolder {
         disk.remove(folder.resolve(NOTE)); // without it, it is no job any more
         dropAnswers(id);
         disk.remove(folder.resolve(FLIGHTS));
+        dropParts(id);
         Files.deleteIfExists(folder);
+    }
+
+    /** Parts that are finished, of one that is not: {@link KeptParts}. */
+    public Path parts(int id) {
+        return of(id).resolve(PARTS);
+    }
+
+    /** They are all in what came of it. */
+    void dropParts(int id) throws IOException {
+        disk.remove(parts(id));
     }
 
     /** Where the flights of a job are kept, in the format of the command line. */

@@ -23,10 +23,15 @@ public interface JobTask {
      */
     Optional<String> document(UnitSystem units);
 
+    /** What its reader should know beside how it ended; empty where there is nothing. */
+    default String told() {
+        return "";
+    }
+
     /** Work of which a part may have been done before. */
     interface Progress extends Work {
 
-        /** So many units of the stage were done before it began: they took no time now. */
+        @Override
         void already(long units);
     }
 

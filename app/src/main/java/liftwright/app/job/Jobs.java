@@ -331,7 +331,7 @@ public final class Jobs {
                 folder.keepAnswer(now.id, units, document.get());
             }
         }
-        return stood(now, whole ? JobState.DONE : JobState.STOPPED, "");
+        return stood(now, whole ? JobState.DONE : JobState.STOPPED, task.told());
     }
 
     private static UnaryOperator<JobNote> stood(
@@ -347,7 +347,11 @@ public final class Jobs {
 
     private synchronized void end(Running now, UnaryOperator<JobNote> outcome) {
         running = null;
-        stand(outcome.apply(note(now.id)));
+        JobNote note = outcome.apply(note(now.id));
+        stand(note);
+        if (note.state() == JobState.DONE) {
+            letGoOfParts(note);
+        }
         now.over.countDown();
         next();
     }
@@ -366,6 +370,15 @@ public final class Jobs {
                             oneLine(
                                     (note.told() + " This could not be written down: ")
                                             + e.getMessage())));
+        }
+    }
+
+    /** Only now: until it is written down that it is done, they are what it goes on from. */
+    private void letGoOfParts(JobNote note) {
+        try {
+            folder.dropParts(note.id());
+        } catch (IOException e) {
+            stand(note.in(note.state(), oneLine("Its parts stay: " + e.getMessage())));
         }
     }
 

@@ -73,15 +73,17 @@ final class Computed {
             runs.add(Optional.empty());
         }
         work.stage("causes", Math.max(1, jobs.size()));
-        Draws.forEach(
+        Draws.forEachKept(
                 work,
                 threads,
+                0,
                 jobs.size(),
                 bench::worker,
                 (worker, k) -> {
                     Suspect suspect = suspects.get(jobs.get(k).suspect);
                     runs.set(k, run(worker, suspect, suspect.sizes()[jobs.get(k).size]));
-                });
+                },
+                new KeptRuns(runs));
         List<Optional<Hypothesis>> all = new ArrayList<>();
         int next = 0;
         for (Suspect suspect : suspects) {

@@ -5,8 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import liftwright.learning.fit.Scatter;
 import liftwright.numerics.Draws;
+import liftwright.numerics.Kept;
 import liftwright.numerics.Work;
 import liftwright.plant.parameters.ParameterTable;
 import liftwright.rig.Pack;
@@ -129,9 +131,10 @@ final class Doubts {
         int groups = (rows.size() + GROUP - 1) / GROUP;
         boolean[] matters = new boolean[groups];
         work.stage("doubt", Math.max(1, groups + rows.size()));
-        Draws.forEach(
+        Draws.forEachKept(
                 work,
                 threads,
+                0,
                 groups,
                 bench::worker,
                 (worker, g) -> {
@@ -140,23 +143,64 @@ final class Doubts {
                         z[rows.get(i)] = i % 2 == 0 ? 1 : -0.7;
                     }
                     matters[g] = norm(at(worker, z), Optional.of(bench.base())) > NOTHING;
-                });
+                },
+                kept(matters));
         List<Optional<Doubt>> found = new ArrayList<>();
         rows.forEach(row -> found.add(Optional.empty()));
-        Draws.forEach(
+        Draws.forEachKept(
                 work,
                 threads,
+                0,
                 rows.size(),
                 bench::worker,
                 (worker, i) -> {
                     if (matters[i / GROUP]) {
                         found.set(i, doubt(worker, table, rows.get(i)));
                     }
-                });
+                },
+                kept(found, i -> table.rows().get(rows.get(i)).name()));
         List<Doubt> all = new ArrayList<>();
         found.forEach(one -> one.ifPresent(all::add));
         charges(all);
         return all;
+    }
+
+    private static Kept.Form kept(boolean[] matters) {
+        return new Kept.Form() {
+            @Override
+            public double[] numbers(int group) {
+                return new double[] {matters[group] ? 1 : 0};
+            }
+
+            @Override
+            public void putBack(int group, double[] numbers) {
+                matters[group] = numbers[0] > 0;
+            }
+        };
+    }
+
+    private static Kept.Form kept(List<Optional<Doubt>> found, IntFunction<String> name) {
+        return new Kept.Form() {
+            @Override
+            public double[] numbers(int row) {
+                return found.get(row)
+                        .map(of -> Kept.flat(of.column(), new double[] {of.newtons()}))
+                        .orElseGet(() -> new double[0]);
+            }
+
+            @Override
+            public void putBack(int row, double[] numbers) {
+                if (numbers.length > 0) {
+                    double[][] rows = Kept.rows(numbers);
+                    found.set(row, Optional.of(declared(name.apply(row), rows[0], rows[1][0])));
+                }
+            }
+        };
+    }
+
+    /** Doubt of a number as it was declared. */
+    private static Doubt declared(String name, double[] column, double newtons) {
+        return new Doubt(name, Attributing.group(name), column, newtons, Optional.empty());
     }
 
     private static boolean isCharge(String name) {
@@ -192,8 +236,7 @@ final class Doubts {
         }
         double newtons = (bench.mean(below.get().lift()) - bench.mean(above.get().lift())) / 2;
         String name = table.rows().get(row).name();
-        return Optional.of(
-                new Doubt(name, Attributing.group(name), column, newtons, Optional.empty()));
+        return Optional.of(declared(name, column, newtons));
     }
 
     private double norm(Optional<Bench.Run> run, Optional<Bench.Run> other) {

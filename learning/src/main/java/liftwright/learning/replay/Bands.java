@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import liftwright.numerics.CounterStream;
+import liftwright.numerics.Kept;
 import liftwright.numerics.Quantiles;
 import liftwright.plant.recording.Samples;
 
@@ -11,7 +12,7 @@ import liftwright.plant.recording.Samples;
  * What every instrument shows in every draw: the plant at drawn values, what the model leaves out
  * of it, the error of the instrument, and the noise of a block's mean.
  */
-final class Bands {
+final class Bands implements Kept.Form {
 
     private static final double TAIL = 0.025;
 
@@ -94,6 +95,18 @@ final class Bands {
             }
         }
         return late;
+    }
+
+    @Override
+    public double[] numbers(int draw) {
+        return Kept.flat(new double[] {wentS[draw]}, Kept.flat(shown[draw]));
+    }
+
+    @Override
+    public void putBack(int draw, double[] numbers) {
+        double[][] rows = Kept.rows(numbers);
+        wentS[draw] = rows[0][0];
+        shown[draw] = Kept.rows(rows[1]);
     }
 
     /** How many draws were taken. */

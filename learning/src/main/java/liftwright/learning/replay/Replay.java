@@ -129,9 +129,10 @@ public record Replay(
         Arrays.fill(ones, 1);
         work.stage("draws", draws);
         int made =
-                Draws.forEach(
+                Draws.forEachKept(
                         work,
                         threads,
+                        0,
                         draws,
                         driven::another,
                         (own, draw) -> {
@@ -145,7 +146,8 @@ public record Replay(
                             } catch (ImpossibleValueException beyond) {
                                 // The draw is lost, and counted as such.
                             }
-                        });
+                        },
+                        bands);
         return made < draws ? Optional.empty() : Optional.of(bands);
     }
 

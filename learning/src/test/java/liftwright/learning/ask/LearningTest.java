@@ -2,7 +2,10 @@ package liftwright.learning.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import liftwright.answer.AnswerJson;
 import liftwright.answer.Outcome;
 import liftwright.answer.Section;
@@ -10,6 +13,7 @@ import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.learning.LearningAnswer;
 import liftwright.learning.truth.SimulatedTest;
+import liftwright.numerics.Kept;
 import liftwright.numerics.Work;
 import liftwright.review.Settings;
 import org.junit.jupiter.api.Test;
@@ -20,16 +24,15 @@ class LearningTest {
     private static final Settings SETTINGS = new Settings(7, 64, 64, 2, false);
 
     private static LearningAnswer ask(SimulatedTest test) {
+        return ask(test, Work.quiet()).orElseThrow();
+    }
+
+    private static Optional<LearningAnswer> ask(SimulatedTest test, Work work) {
         return Learning.ask(
-                        new LearningCase(
-                                test.rig(),
-                                "",
-                                "of a simulator",
-                                test.recording(),
-                                Optional.empty()),
-                        SETTINGS,
-                        Work.quiet())
-                .orElseThrow();
+                new LearningCase(
+                        test.rig(), "", "of a simulator", test.recording(), Optional.empty()),
+                SETTINGS,
+                work);
     }
 
     private static String words(Sentence sentence) {
@@ -80,5 +83,82 @@ class LearningTest {
         }
         assertThat(seen).as("logs with a cause that are not met").isPositive();
         assertThat(near).isEqualTo(seen);
+    }
+
+    /** Keeps parts, and stops after so many that are made. */
+    private static final class Patience implements Work, Kept {
+        private final Map<String, double[]> all;
+        private final int most;
+        private final AtomicInteger made = new AtomicInteger();
+        private final AtomicInteger before = new AtomicInteger();
+        private int batches;
+
+        Patience(Map<String, double[]> all, int most) {
+            this.all = all;
+            this.most = most;
+        }
+
+        @Override
+        public Batch batch(int parts) {
+            String batch = batches++ + " of " + parts + ", ";
+            return new Batch() {
+                @Override
+                public Optional<double[]> of(int part) {
+                    return Optional.ofNullable(all.get(batch + part));
+                }
+
+                @Override
+                public void keep(int part, double[] numbers) {
+                    all.put(batch + part, numbers);
+                }
+            };
+        }
+
+        @Override
+        public void stage(String name, long total) {}
+
+        @Override
+        public void done(long units) {
+            made.addAndGet((int) units);
+        }
+
+        @Override
+        public void already(long units) {
+            before.addAndGet((int) units);
+        }
+
+        @Override
+        public boolean stopped() {
+            return made.get() >= most;
+        }
+
+        @Override
+        public Kept kept() {
+            return this;
+        }
+    }
+
+    /** Bit for bit: the answer's JSON has every digit of every number. */
+    @Test
+    void whatIsStoppedTwiceAndTakenUpComesToTheSameAndMakesNothingTwice() {
+        SimulatedTest test = SimulatedTest.draw(403, SimulatedTest.Sort.ONE, 4);
+        Map<String, double[]> none = new ConcurrentHashMap<>();
+        var whole = new Patience(none, Integer.MAX_VALUE);
+        String unbroken = AnswerJson.write(ask(test, whole).orElseThrow(), "Random", "0");
+        int all = whole.made.get();
+        assertThat(all).isGreaterThan(300);
+        Map<String, double[]> kept = new ConcurrentHashMap<>();
+        int made = 0;
+        for (int most : new int[] {all / 4, all / 3}) {
+            var part = new Patience(kept, most);
+            assertThat(ask(test, part)).isEmpty();
+            assertThat(part.before.get()).isEqualTo(made);
+            made += part.made.get();
+            assertThat(kept).hasSize(made);
+        }
+        var rest = new Patience(kept, Integer.MAX_VALUE);
+        assertThat(AnswerJson.write(ask(test, rest).orElseThrow(), "Random", "0"))
+                .isEqualTo(unbroken);
+        assertThat(rest.made.get()).isEqualTo(all - made);
     }
 }

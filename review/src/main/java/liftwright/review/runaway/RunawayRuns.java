@@ -7,6 +7,7 @@ import java.util.Optional;
 import liftwright.answer.Finding;
 import liftwright.answer.Section;
 import liftwright.numerics.Draws;
+import liftwright.numerics.Kept;
 import liftwright.numerics.Quantiles;
 import liftwright.numerics.Work;
 import liftwright.plant.Plant;
@@ -181,9 +182,10 @@ final class RunawayRuns {
         if (draws > 0) {
             work.stage("runaways", draws);
             made =
-                    Draws.forEach(
+                    Draws.forEachKept(
                             work,
                             threads,
+                            0,
                             draws,
                             () -> new Scratch(plant),
                             (scratch, draw) -> {
@@ -205,7 +207,8 @@ final class RunawayRuns {
                                                 path.impact().map(at -> -at.upMps()).orElse(0.0);
                                     }
                                 }
-                            });
+                            },
+                            form(all, told));
         }
         for (int k = 0; k < kills.size(); k++) {
             for (double[][] figure : all) {
@@ -213,6 +216,31 @@ final class RunawayRuns {
             }
         }
         return all;
+    }
+
+    /** Of each kill whether a draw told it, its apex and its impact. */
+    private static Kept.Form form(double[][][] all, boolean[][] told) {
+        return new Kept.Form() {
+            @Override
+            public double[] numbers(int draw) {
+                double[] numbers = new double[3 * told.length];
+                for (int k = 0; k < told.length; k++) {
+                    numbers[3 * k] = told[k][draw] ? 1 : 0;
+                    numbers[3 * k + 1] = all[0][k][draw];
+                    numbers[3 * k + 2] = all[1][k][draw];
+                }
+                return numbers;
+            }
+
+            @Override
+            public void putBack(int draw, double[] numbers) {
+                for (int k = 0; k < told.length; k++) {
+                    told[k][draw] = numbers[3 * k] > 0;
+                    all[0][k][draw] = numbers[3 * k + 1];
+                    all[1][k][draw] = numbers[3 * k + 2];
+                }
+            }
+        };
     }
 
     private static double[] kept(double[] values, boolean[] told, int made) {
