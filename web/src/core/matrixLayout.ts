@@ -15,6 +15,8 @@ export interface MatrixLayout {
     readonly row: number;
     /** Where the cells of a line begin below its top: below its name where both do not fit beside each other. */
     readonly cellsAt: number;
+    /** Of mark and hatch in a cell. */
+    readonly marks: number;
 }
 export interface MatrixColumn {
     readonly label: string;
@@ -34,6 +36,8 @@ const LEAST_CELL = 64;
 const MOST_CELL = 168;
 /** Mark, hatch and air of a cell. */
 export const MARKS = 34;
+/** The same where there is little room: the mark stands close to its words. */
+const CLOSE_MARKS = 25;
 
 /** As wide as the words need; wider where there is room. In a narrow room each name stands above its cells. */
 export function layMatrix(
@@ -53,13 +57,15 @@ export function layMatrix(
         );
         return Math.min(MOST_CELL, Math.max(LEAST_CELL, widest));
     });
-    const cells = wanted.reduce((all, one) => all + one, 0);
-    const above = names + cells > room;
+    const whole = wanted.reduce((all, one) => all + one, 0);
+    const above = names + whole > room;
+    const marks = above ? CLOSE_MARKS : MARKS;
+    const cells = whole - wanted.length * (MARKS - marks);
     const cellsAt = above ? NAME_ROW : 0;
     const more = Math.max(0, (room - cells - (above ? 0 : names)) / Math.max(1, wanted.length));
     let x = above ? 0 : names;
     const columns = matrix.columns.map((field, k) => {
-        const width = (wanted[k] ?? LEAST_CELL) + Math.min(more, 60);
+        const width = (wanted[k] ?? LEAST_CELL) - MARKS + marks + Math.min(more, 60);
         const label = labelOf(fields, field);
         const column = { label, head: broken(label, width - 8), x, width };
         x += width;
@@ -74,6 +80,7 @@ export function layMatrix(
         top,
         row: ROW + cellsAt,
         cellsAt,
+        marks,
     };
 }
 

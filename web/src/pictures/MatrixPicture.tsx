@@ -1,7 +1,7 @@
 import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
 import { lineName, standingOf, worstOf } from '../core/faults';
 import { cut } from '../core/labels';
-import { layMatrix, MARKS, type MatrixLayout } from '../core/matrixLayout';
+import { layMatrix, type MatrixLayout } from '../core/matrixLayout';
 import { labelOf, numbersOf } from '../core/numbers';
 import { wordsOf } from '../core/rows';
 import type { Matrix, MatrixLine, Standing } from '../core/wire';
@@ -220,7 +220,7 @@ function Row({ id, line, laid, y, stop, chosen, words, onCurrent, onChoose }: Ro
                                     text-anchor="end"
                                     {...exact(value)}
                                 >
-                                    {cut(value.shown, column.width - MARKS + 4)}
+                                    {cut(value.shown, column.width - laid.marks + 4)}
                                 </text>
                             </g>
                         )

@@ -37,7 +37,8 @@ export function TimelinePicture(props: PictureProps & { section: Timeline }) {
             widthOf(`${row.part}, ${row.what}`) + widthOf(row.when) + 12 > width ||
             widthOf(row.below) > width,
     );
-    const high = narrow ? ROW + 2 * LINE : ROW;
+    const two = narrow && rows.some(row => widthOf(row.below) > width);
+    const high = narrow ? ROW + (two ? 2 : 1) * LINE : ROW;
     const bottom = TOP + high * rows.length;
     return (
         <Frame

@@ -1,7 +1,7 @@
 /** Calls back when the colours of the page change; returns what ends it. */
 export function onTheme(changed: () => void): () => void {
-    const queries = ['(prefers-color-scheme: dark)', '(forced-colors: active)'].map(query =>
-        matchMedia(query),
+    const queries = ['(prefers-color-scheme: dark)', '(forced-colors: active)', 'print'].map(
+        query => matchMedia(query),
     );
     const watched = new MutationObserver(changed);
     watched.observe(document.documentElement, { attributeFilter: ['data-theme', 'class'] });

@@ -53,7 +53,7 @@ function One({ finding }: { finding: Finding }) {
                     Limit {limit.value.shown}: {limit.origin}
                 </p>
             )}
-            <p class="quiet">Why: {finding.cause}</p>
+            {finding.cause !== '' && <p class="quiet">Why: {finding.cause}</p>}
             {(part !== undefined || path !== undefined) && (
                 <button
                     type="button"
