@@ -42,7 +42,8 @@ find_jdk() {
     return 1
 }
 
-# Maven on the JDK that was found. Its own libraries use sun.misc.Unsafe; that is not news to our users.
+# Maven on the JDK that was found. Its own libraries use sun.misc.Unsafe; that is not news to our users. It ends before
+# the slow one of Java's two compilers has earned what it costs.
 maven() {
-    JAVA_HOME=$jdk MAVEN_OPTS="${MAVEN_OPTS:-} --sun-misc-unsafe-memory-access=allow" command mvn "$@" -Dstyle.color=never
+    JAVA_HOME=$jdk MAVEN_OPTS="-XX:TieredStopAtLevel=1 ${MAVEN_OPTS:-} --sun-misc-unsafe-memory-access=allow" command mvn "$@" -Dstyle.color=never
 }
