@@ -18,11 +18,18 @@ import liftwright.learning.sound.Listening;
 import liftwright.learning.sound.SoundAnswer;
 import liftwright.learning.sound.SoundReport;
 import liftwright.learning.sound.SpeedLog;
+import liftwright.learning.sound.StartUp;
 import liftwright.learning.sound.Voice;
 import liftwright.learning.sound.Waveform;
+import liftwright.logbook.engine.Engine;
 import liftwright.logbook.sound.BadWaveException;
 import liftwright.logbook.sound.Wave;
 import liftwright.logbook.sound.WaveReader;
+import liftwright.logbook.store.Logbook;
+import liftwright.plant.recording.Recording;
+import liftwright.plant.recording.Samples;
+import liftwright.plant.recording.Signal;
+import liftwright.plant.recording.Track;
 import liftwright.quantity.Dimension;
 import liftwright.quantity.Dimensions;
 import liftwright.quantity.Quantity;
@@ -37,11 +44,14 @@ final class LogSound {
 
     private static final double UNKNOWN_TOP_RAD_S = 60_000 * Math.PI / 30;
 
+    private static final int MOST_SAMPLES = 100_000;
+
     private final liftwright.app.Voice voice;
     private final Surroundings around;
     private final Options options;
     private final List<String> notes = new ArrayList<>();
     private final List<Evidence.Assumption> assumptions = new ArrayList<>();
+    private double lengthS;
 
     LogSound(liftwright.app.Voice voice, Surroundings around, Options options) {
         this.voice = voice;
@@ -71,7 +81,7 @@ final class LogSound {
                                                         + names.getFirst()));
         List<Voice> voices = voices(rig, LogSoundGrammar.FANS);
         Doubt doubt = doubt();
-        Heard heard = heard(names.get(1), voices, rig, doubt);
+        Heard heard = onLog(source, heard(names.get(1), voices, rig, doubt), voices);
         options.text(LogSoundGrammar.SPEEDS).ifPresent(file -> write(file, heard));
         SoundAnswer answer =
                 SoundReport.of(heard.with(notes), voices, source.digest(), assumptions);
@@ -84,6 +94,7 @@ final class LogSound {
 
     private Heard heard(String recording, List<Voice> voices, Rig rig, Doubt doubt) {
         Waveform sound = sound(recording);
+        lengthS = sound.lengthS();
         Optional<String> alone = options.text(LogSoundGrammar.ONE_BY_ONE);
         if (alone.isEmpty()) {
             if (options.text(LogSoundGrammar.ORDER).isPresent()) {
@@ -99,6 +110,55 @@ final class LogSound {
                         ? voices(rig, LogSoundGrammar.ORDER)
                         : voices;
         return Listening.to(sound, voices, sound(alone.get()), order, doubt);
+    }
+
+    /** Times by the clock of the log of a test, where one is named and its start-up is heard. */
+    private Heard onLog(RigSource source, Heard heard, List<Voice> voices) {
+        Optional<String> test = options.text(LogSoundGrammar.OF_TEST);
+        if (test.isEmpty()) {
+            return heard;
+        }
+        Recording log = log(Logbook.at(source.file().path()), test.get());
+        boolean commanded = !log.all(Signal.THROTTLE).isEmpty();
+        List<Samples> told = told(log, commanded ? Signal.THROTTLE : Signal.CURRENT, voices);
+        if (told.isEmpty()) {
+            throw new UsageException(
+                    "test "
+                            + test.get()
+                            + " has neither throttle nor current: its clock cannot be found from"
+                            + " sound");
+        }
+        StartUp.Told as = commanded ? StartUp.Told.THROTTLE : StartUp.Told.CURRENT;
+        return switch (StartUp.of(heard.fans(), lengthS, told, as)) {
+            case StartUp.Aligned aligned -> {
+                notes.add(aligned.words());
+                yield heard.later(aligned.offsetS());
+            }
+            case StartUp.Apart(String why) -> {
+                notes.add(why + " Times are those of the recording.");
+                yield heard;
+            }
+        };
+    }
+
+    private static Recording log(Logbook logbook, String named) {
+        try (Engine engine = LogVerb.engine(logbook)) {
+            return logbook.recording(LogVerb.test(logbook, named), engine::samples, MOST_SAMPLES);
+        } catch (IOException e) {
+            throw new UsageException("the logbook cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** Of the fans that ran by themselves, or of all that there is. */
+    private static List<Samples> told(Recording log, Signal signal, List<Voice> voices) {
+        List<Track> own =
+                log.all(signal).stream()
+                        .filter(
+                                track ->
+                                        voices.stream()
+                                                .anyMatch(fan -> fan.fan().equals(track.of())))
+                        .toList();
+        return (own.isEmpty() ? log.all(signal) : own).stream().map(Track::samples).toList();
     }
 
     private void write(String file, Heard heard) {

@@ -14,6 +14,7 @@ final class LogSoundGrammar {
     static final String DISTANCE = "--distance";
     static final String MOVING = "--moving";
     static final String SPEEDS = "--speeds";
+    static final String OF_TEST = "--of-test";
 
     private LogSoundGrammar() {}
 
@@ -49,5 +50,12 @@ final class LogSoundGrammar {
                         SPEEDS,
                         "FILE",
                         "With sound: write the speeds as a log (CSV). Never overwrites."));
+        spec.addOption(
+                Grammar.value(
+                        OF_TEST,
+                        "TEST",
+                        "With sound: the test of the logbook that was recorded; times are put on"
+                                + " the clock of its log by the start-up of the fans, where that is"
+                                + " plain."));
     }
 }

@@ -109,6 +109,49 @@ class LogSoundTest {
     }
 
     /** Up within half a second after 1 s, down after 5 s. */
+    /** The throttle rises at 1 s of the recording and at 41.3 s of the log. */
+    @Test
+    void theStartUpPutsTheSoundOnTheClockOfALog() throws IOException {
+        Files.copy(Path.of(curlew()).resolve("rig.yaml"), folder.resolve("rig.yaml"));
+        var text = new StringBuilder("time [s],throttle [%]\n");
+        for (int k = 0; k < 600; k++) {
+            double t = k / 10.0;
+            text.append(t).append(t < 41.3 || t >= 45.3 ? ",0\n" : ",80\n");
+        }
+        Files.writeString(folder.resolve("log.csv"), text);
+        var added = shell().run("log", "add", "rig.yaml", "log.csv", "--date", "2026-03-14");
+        assertThat(added.err() + added.out()).contains("2026-03-14-1");
+        fan("test.wav", 20_000);
+        var ran =
+                shell().run(
+                                "log",
+                                "sound",
+                                "rig.yaml",
+                                "test.wav",
+                                "--fans",
+                                "fan.3",
+                                "--of-test",
+                                "2026-03-14-1",
+                                "--speeds",
+                                "speeds.csv");
+        assertThat(ran.out()).contains("start-up");
+        var lines = Files.readAllLines(folder.resolve("speeds.csv"));
+        assertThat(Double.parseDouble(lines.get(1).split(",", -1)[0])).isBetween(41.1, 41.9);
+
+        fan("none.wav", 0);
+        var none =
+                shell().run(
+                                "log",
+                                "sound",
+                                "rig.yaml",
+                                "none.wav",
+                                "--fans",
+                                "fan.3",
+                                "--of-test",
+                                "2026-03-14-1");
+        assertThat(none.out()).contains("Times are those of the recording");
+    }
+
     private void fan(String name, double rpm) throws IOException {
         double[] sound = new double[(int) (7 * RATE_HZ)];
         double angle = 0;

@@ -153,6 +153,15 @@ public final class RandomTrialRig extends RandomText {
         }
     }
 
+    /**
+     * Whole millimetres; on a mount that stands so many to one side halves, or a fan could come to
+     * lie in the middle plane, where neither side is outboard.
+     */
+    private String rowEnd(boolean beside, double millimetres) {
+        return text(
+                "%.1f", beside && !worn ? Math.floor(millimetres) + 0.5 : Math.rint(millimetres));
+    }
+
     private void group(String id, String mount, boolean twin, StringBuilder fans) {
         int made;
         String pattern;
@@ -161,9 +170,12 @@ public final class RandomTrialRig extends RandomText {
                 made = 2 * (1 + random.nextInt(3));
                 pattern =
                         text(
-                                "row: %d, from: {right: %.0f mm}, to: {right: %.0f mm}, cant:"
+                                "row: %d, from: {right: %s mm}, to: {right: %s mm}, cant:"
                                         + " {outboard: %.1f° ± 0.3°}",
-                                made, in(-420, -300), in(300, 420), in(0, 5));
+                                made,
+                                rowEnd(twin, in(-420, -300)),
+                                rowEnd(twin, in(300, 420)),
+                                in(0, 5));
             }
             case 1 -> {
                 made = 4;

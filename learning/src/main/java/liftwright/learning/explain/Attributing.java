@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import liftwright.learning.explain.Attribution.Share;
 import liftwright.plant.fault.Effect;
-import liftwright.plant.parameters.ParameterTable;
 
 /**
  * Shares missing lift out: between the lift as declared and the lift with all that was found, by
@@ -191,41 +190,12 @@ final class Attributing {
 
     /** Numbers of the opened rig with the deviates of some groups. */
     private double[] moved(double[] deviates, List<CauseGroup> players, int set) {
-        ParameterTable plain = bench.plainTable();
-        double[] z = new double[plain.size()];
-        double[] p = bench.openVector();
-        for (int d = 0; d < deviates.length; d++) {
-            Doubts.Doubt doubt = doubts.get(d);
-            int player = players.indexOf(doubt.group());
-            if (player >= 0 && (set & 1 << player) != 0) {
-                if (doubt.open().isPresent()) {
-                    Doubts.Opened open = doubt.open().get();
-                    open.change().of().at(open.step() * deviates[d], p);
-                } else {
-                    z[plain.indexOf(doubt.name())] = deviates[d];
-                }
-            }
+        double[] z = deviates.clone();
+        for (int d = 0; d < z.length; d++) {
+            int player = players.indexOf(doubts.get(d).group());
+            z[d] = player >= 0 && (set & 1 << player) != 0 ? z[d] : 0;
         }
-        double[] moved = new double[plain.size()];
-        plain.at(z, moved);
-        double[] nominal = plain.nominal();
-        for (int row = 0; row < moved.length; row++) {
-            if (moved[row] != nominal[row]) {
-                carry(plain.rows().get(row).name(), moved[row] - nominal[row], p);
-            }
-        }
-        return p;
-    }
-
-    /** A number of all of a kind is in the opened rig one of each part. */
-    private void carry(String name, double change, double[] p) {
-        ParameterTable open = bench.openTable();
-        for (int row = 0; row < p.length; row++) {
-            String own = open.rows().get(row).name();
-            if (own.equals(name) || own.endsWith(": " + name)) {
-                p[row] += change;
-            }
-        }
+        return Deviates.at(bench, doubts, z);
     }
 
     /** For each group the ends of 95 % of the draws, N. */

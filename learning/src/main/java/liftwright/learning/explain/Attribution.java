@@ -4,8 +4,8 @@ import java.util.List;
 
 /**
  * Missing lift shared out among groups of causes, each newton once: predicted − Σ shares =
- * measured, to rounding. Lift is the mean over the blocks in which total thrust was at least {@link
- * #FULL} of its greatest, as measured; as declared where nothing measured it.
+ * measured, to rounding. Lift is the mean over the time in which at least {@link #FULL} of the
+ * greatest lift was promised: what is wrong has no say in it.
  *
  * @param predictedN lift as declared, N
  * @param measuredN lift measured, N
@@ -13,7 +13,7 @@ import java.util.List;
  */
 public record Attribution(double predictedN, double measuredN, List<Share> shares) {
 
-    /** Blocks with at least this share of the greatest total thrust count. */
+    /** Moments at which at least this share of the greatest lift was promised count. */
     public static final double FULL = 0.8;
 
     /** Where no channel tells lift. */

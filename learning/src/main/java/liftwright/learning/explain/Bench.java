@@ -1,6 +1,7 @@
 package liftwright.learning.explain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -29,6 +30,9 @@ final class Bench {
     /** A prediction that is off by this part of its greatest value has tripped. */
     private static final double TRIPPED = 0.02;
 
+    /** Parts of a block's time that are looked at by themselves. */
+    private static final int STEPS = 10;
+
     /** No less of a recording is explained. */
     private static final double LEAST_PART = 0.15;
 
@@ -46,7 +50,7 @@ final class Bench {
     private final Run openBase;
     private final double[][] base;
     private final double[] baseLift;
-    private final boolean[] full;
+    private final double[] full;
 
     /**
      * What a run would show.
@@ -86,7 +90,7 @@ final class Bench {
         base = run.channels;
         baseLift = run.lift;
         channels = compared(run);
-        full = full(liftMeasured ? open.watched().get(lift).blocks().meansSi() : baseLift);
+        full = full(liftTimesS(), baseLift);
     }
 
     private Driven held(Driven driven) {
@@ -206,15 +210,20 @@ final class Bench {
         throw new IllegalStateException("thrust of all fans is always predicted");
     }
 
-    /** Where a thrust is nearly its greatest. */
-    private static boolean[] full(double[] newtons) {
-        double most = 0;
-        for (double newton : newtons) {
-            most = Math.max(most, newton);
-        }
-        boolean[] full = new boolean[newtons.length];
+    /**
+     * For each block the part of its time at which a thrust, straight between middles of blocks, is
+     * nearly its greatest.
+     */
+    static double[] full(double[] timesS, double[] newtons) {
+        double least = Attribution.FULL * Arrays.stream(newtons).max().orElse(0);
+        double[] full = new double[newtons.length];
         for (int k = 0; k < full.length; k++) {
-            full[k] = newtons[k] >= Attribution.FULL * most;
+            for (int step = 0; step < STEPS; step++) {
+                double part = (step + 0.5) / STEPS - 0.5;
+                int beside = Math.clamp(part < 0 ? k - 1 : k + 1, 0, full.length - 1);
+                double newton = newtons[k] + Math.abs(part) * (newtons[beside] - newtons[k]);
+                full[k] += newton >= least ? 1.0 / STEPS : 0;
+            }
         }
         return full;
     }
@@ -374,34 +383,27 @@ final class Bench {
         return open.watched().get(lift).blocks().timesS();
     }
 
-    boolean isFull(int block) {
-        return full[block];
-    }
-
-    /** Mean over the blocks of nearly full thrust, N. */
+    /** Mean over the time of nearly full thrust as declared, N. */
     double mean(double[] newtons) {
         double sum = 0;
-        int count = 0;
+        double time = 0;
         for (int k = 0; k < newtons.length; k++) {
-            if (full[k]) {
-                sum += newtons[k];
-                count++;
-            }
+            sum += full[k] * newtons[k];
+            time += full[k];
         }
-        return count == 0 ? 0 : sum / count;
+        return time > 0 ? sum / time : 0;
     }
 
     /** The same of a channel with times of its own. */
     double mean(double[] timesS, double[] values) {
         double sum = 0;
-        int count = 0;
+        double time = 0;
         for (int k = 0; k < values.length; k++) {
-            if (full[Computed.nearest(liftTimesS(), timesS[k])]) {
-                sum += values[k];
-                count++;
-            }
+            double share = full[Computed.nearest(liftTimesS(), timesS[k])];
+            sum += share * values[k];
+            time += share;
         }
-        return count == 0 ? 0 : sum / count;
+        return time > 0 ? sum / time : 0;
     }
 
     /** What a run of the opened rig lacks of the lift as declared, N. */

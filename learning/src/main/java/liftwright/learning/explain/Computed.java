@@ -215,6 +215,7 @@ final class Computed {
         List<Double> sizes = new ArrayList<>();
         List<double[]> effects = new ArrayList<>();
         List<Double> newtons = new ArrayList<>();
+        double unsureN = 0;
         for (int k = 0; k < runs.size(); k++) {
             double size = suspect.sizes()[k];
             if (runs.get(k).isEmpty()) {
@@ -229,9 +230,10 @@ final class Computed {
                 }
                 case Stops _ -> {
                     double[] whole = effect(run);
-                    double from = stopS(whole);
-                    effects.add(from(whole, from));
-                    newtons.add(fromN(run, from));
+                    Stopped stopped = stopped(whole, run);
+                    effects.add(from(whole, stopped.fromS));
+                    newtons.add(stopped.newtons);
+                    unsureN = stopped.unsureN;
                 }
                 case Numbers _, Lost _ -> {
                     effects.add(effect(run));
@@ -250,7 +252,8 @@ final class Computed {
                         effects.toArray(double[][]::new),
                         newtons.stream().mapToDouble(Double::doubleValue).toArray(),
                         Math.min(suspect.least(), Math.abs(sizes.getLast()) / 2),
-                        suspect.words()));
+                        suspect.words(),
+                        unsureN));
     }
 
     private double[] effect(Bench.Run run) {
@@ -278,16 +281,11 @@ final class Computed {
         boolean mass = channel.signal() == liftwright.plant.recording.Signal.SCALE;
         double unit = mass ? GRAVITY : 1;
         double[] base = bench.base().channels()[shown.channel()];
-        double sum = 0;
-        int count = 0;
-        double[] times = bench.liftTimesS();
+        double[] more = new double[base.length];
         for (int k = 0; k < base.length; k++) {
-            if (bench.isFull(nearest(times, channel.timesS()[k]))) {
-                sum += size * (shown.gain() * base[k] + shown.zeroSi());
-                count++;
-            }
+            more[k] = size * (shown.gain() * base[k] + shown.zeroSi());
         }
-        return count == 0 ? 0 : (mass ? 1 : -1) * unit * sum / count;
+        return (mass ? 1 : -1) * unit * bench.mean(channel.timesS(), more);
     }
 
     static int nearest(double[] times, double timeS) {
@@ -332,31 +330,62 @@ final class Computed {
         return bench.lostN(lift);
     }
 
-    /** When it explains most that a fan stopped: each block by itself, as scattered as it is. */
-    private double stopS(double[] whole) {
-        double best = Double.NEGATIVE_INFINITY;
-        double bestS = 0;
-        double[] moments = bench.liftTimesS();
-        for (int m = 0; m < MOMENTS * (moments.length - 1); m++) {
+    /**
+     * When a fan stopped.
+     *
+     * @param fromS when it explains most that it did
+     * @param newtons that it took, on average over the moments at which it may have stopped
+     * @param unsureN their standard deviation
+     */
+    private record Stopped(double fromS, double newtons, double unsureN) {}
+
+    /** Each block by itself, as scattered as it is. */
+    private Stopped stopped(double[] whole, Bench.Run run) {
+        double[] times = bench.liftTimesS();
+        double[] moments = new double[Math.max(1, MOMENTS * (times.length - 1))];
+        double[] logs = new double[moments.length];
+        int best = 0;
+        for (int m = 0; m < moments.length; m++) {
             int at = m / MOMENTS;
-            double fromS = moments[at] + (moments[at + 1] - moments[at]) * (m % MOMENTS) / MOMENTS;
-            double gain = 0;
-            for (int c = 0; c < bench.channels().size(); c++) {
-                Compared channel = bench.channels().get(c);
-                for (int k = 0; k < channel.size(); k++) {
-                    double e = whole[scatter.at(c) + k] * behind(channel.timesS(), k, fromS);
-                    if (e != 0) {
-                        double left = channel.measuredSi()[k] - bench.base().channels()[c][k];
-                        gain += (2 * left * e - e * e) / scatter.varianceSi(c, k);
-                    }
-                }
-            }
-            if (gain > best) {
-                best = gain;
-                bestS = fromS;
+            moments[m] =
+                    times.length < 2
+                            ? times[0]
+                            : times[at] + (times[at + 1] - times[at]) * (m % MOMENTS) / MOMENTS;
+            logs[m] = gain(whole, moments[m]) / 2;
+            best = logs[m] > logs[best] ? m : best;
+        }
+        double[] shares = Weigher.shares(logs);
+        double mean = 0;
+        double square = 0;
+        for (int m = 0; m < moments.length; m++) {
+            if (shares[m] > 1e-6) {
+                double newtons = fromN(run, moments[m]);
+                mean += shares[m] * newtons;
+                square += shares[m] * newtons * newtons;
             }
         }
-        return bestS;
+        // Clocks are a little apart.
+        double late = fromN(run, moments[best] + Scatter.LATE_S) - fromN(run, moments[best]);
+        return new Stopped(
+                moments[best],
+                mean,
+                Math.hypot(Math.sqrt(Math.max(0, square - mean * mean)), late));
+    }
+
+    /** Twice the logarithm by which it is likelier that a fan stopped then than that it did not. */
+    private double gain(double[] whole, double fromS) {
+        double gain = 0;
+        for (int c = 0; c < bench.channels().size(); c++) {
+            Compared channel = bench.channels().get(c);
+            for (int k = 0; k < channel.size(); k++) {
+                double e = whole[scatter.at(c) + k] * behind(channel.timesS(), k, fromS);
+                if (e != 0) {
+                    double left = channel.measuredSi()[k] - bench.base().channels()[c][k];
+                    gain += (2 * left * e - e * e) / scatter.varianceSi(c, k);
+                }
+            }
+        }
+        return gain;
     }
 
     private boolean isSeen(Hypothesis hypothesis) {

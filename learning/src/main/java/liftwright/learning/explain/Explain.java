@@ -46,7 +46,21 @@ public final class Explain {
         Looked looked = looked(bench, new Closer(computing, work), first, columns);
         Computed.Result computed = looked.computed;
         Judged judged = looked.judged;
-        List<Weighed> ranked = judged.ranked();
+        Lifted lift = new Lifted(bench.liftN(), measuredN(bench).orElse(0.0));
+        List<Weighed> ranked =
+                judged.ranked(
+                        new Interplay(bench, computed, doubts, lift, threads)
+                                .of(
+                                        judged,
+                                        closer ->
+                                                judged(
+                                                        bench,
+                                                        looked.likely,
+                                                        closer,
+                                                        computed,
+                                                        looked.together,
+                                                        false),
+                                        work));
         List<String> notes = new ArrayList<>(bench.notes());
         Optional<Double> measured = measuredN(bench);
         Attribution attribution =

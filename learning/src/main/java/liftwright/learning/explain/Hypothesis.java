@@ -12,6 +12,7 @@ package liftwright.learning.explain;
  * @param least size of its prior in amount; sizes from there to the last are as likely, octave by
  *     octave
  * @param unit what a size is in words, with one {@code %s} for the number
+ * @param unsureN how unsure its newtons are at a given size, standard deviation, N
  */
 @SuppressWarnings("ArrayRecordComponent") // handed through, never compared
 record Hypothesis(
@@ -21,7 +22,8 @@ record Hypothesis(
         double[][] effects,
         double[] newtons,
         double least,
-        Sizing unit) {
+        Sizing unit,
+        double unsureN) {
 
     /** Tells a size. */
     interface Sizing {

@@ -17,8 +17,8 @@ final class Judged {
     /** Two causes over the product of each alone. */
     static final double PAIR_PRIOR = 1.0;
 
-    /** Nobody is accused while nothing is this likely. */
-    static final double ACQUITTED = 0.02;
+    /** Nobody is accused without very strong evidence, 150 to 1 [KASS95], against nothing. */
+    static final double ACQUITTED = 1.0 / 150;
 
     /**
      * What the likeliest causes leave of the readings may be as unlike doubt as this, ln of a Bayes
@@ -117,18 +117,24 @@ final class Judged {
 
     /** Each cause with the share of all weights that it is part of, likeliest first. */
     List<Weighed> ranked() {
-        Map<Integer, Double> sums = new LinkedHashMap<>();
-        for (int k = 0; k < shares.length; k++) {
-            sums.merge(weights.get(k).first(), shares[k], Double::sum);
-            if (weights.get(k).isPair()) {
-                sums.merge(weights.get(k).second(), shares[k], Double::sum);
-            }
-        }
+        return ranked(Map.of());
+    }
+
+    /**
+     * The same.
+     *
+     * @param closer some of the causes as they are known better
+     */
+    List<Weighed> ranked(Map<Integer, Weighed> closer) {
+        Map<Integer, Double> sums = sums();
         List<Weighed> ranked = new ArrayList<>();
         sums.forEach(
                 (h, share) -> {
                     if (share > WORTH) {
-                        ranked.add(weighed(h, share));
+                        ranked.add(
+                                closer.containsKey(h)
+                                        ? closer.get(h)
+                                        : weighed(h, share, new double[0], 0));
                     }
                 });
         ranked.add(new Weighed(Cause.NOTHING, nothing, 0, 0, 0, "", 0));
@@ -137,15 +143,39 @@ final class Judged {
         return ranked;
     }
 
+    private Map<Integer, Double> sums() {
+        Map<Integer, Double> sums = new LinkedHashMap<>();
+        for (int k = 0; k < shares.length; k++) {
+            sums.merge(weights.get(k).first(), shares[k], Double::sum);
+            if (weights.get(k).isPair()) {
+                sums.merge(weights.get(k).second(), shares[k], Double::sum);
+            }
+        }
+        return sums;
+    }
+
+    /** The share of all that a cause is part of. */
+    double shareOf(int h) {
+        return sums().getOrDefault(h, 0.0);
+    }
+
     private record Mass(double size, double newton, double weight) {}
 
-    private Weighed weighed(int h, double share) {
+    /**
+     * A cause with its size.
+     *
+     * @param share that it is told to have
+     * @param more what a standard deviation of each doubt adds to what it took, N
+     * @param shiftN what the likeliest numbers add to what it took, N
+     */
+    Weighed weighed(int h, double share, double[] more, double shiftN) {
         Hypothesis hypothesis = hypotheses.get(h);
+        double sum = shareOf(h);
         List<Mass> masses = new ArrayList<>();
         double log = Double.NEGATIVE_INFINITY;
         for (int k = 0; k < shares.length; k++) {
             Weigher.Weight weight = weights.get(k);
-            if ((weight.first() == h || weight.second() == h) && shares[k] > 0.02 * share) {
+            if ((weight.first() == h || weight.second() == h) && shares[k] > 0.02 * sum) {
                 masses(weight, h, shares[k], masses);
             }
             if (weight.first() == h && !weight.isPair()) {
@@ -164,15 +194,53 @@ final class Judged {
                                 quantile(masses, 0.05).size,
                                 quantile(masses, 0.5).size,
                                 quantile(masses, 0.95).size);
-        double unsure = 1.645 * modelled(hypothesis.cause().kind()) * middle;
+        double unsure =
+                1.645
+                        * Math.hypot(
+                                doubtedN(h, more),
+                                Math.hypot(
+                                        hypothesis.unsureN(),
+                                        modelled(hypothesis.cause().kind()) * middle));
         return new Weighed(
                 hypothesis.cause(),
                 Math.min(1, share),
-                middle,
-                middle - Math.hypot(middle - low, unsure),
-                middle + Math.hypot(high - middle, unsure),
+                middle + shiftN,
+                middle + shiftN - Math.hypot(middle - low, unsure),
+                middle + shiftN + Math.hypot(high - middle, unsure),
                 words,
                 log);
+    }
+
+    /** How unsure doubt of the declared numbers makes newtons, standard deviation, N. */
+    private double doubtedN(int h, double[] more) {
+        return weigher.settings().get(setting(likeliest(h))).reduced().deviation(more);
+    }
+
+    /** Most probable deviates of what was declared, under a weight. */
+    double[] deviates(Weigher.Weight weight) {
+        int s = setting(weight);
+        double[] sizes = weigher.likeliest(s, weight);
+        Reduced.Vector left = weigher.left(s, weight, sizes[0], sizes[1]);
+        return weigher.settings().get(s).reduced().deviates(left);
+    }
+
+    /** The likeliest of all that a cause is part of. */
+    Weigher.Weight likeliest(int h) {
+        Weigher.Weight best = new Weigher.Weight(h, -1, 0);
+        double most = -1;
+        for (int k = 0; k < shares.length; k++) {
+            Weigher.Weight weight = weights.get(k);
+            if ((weight.first() == h || weight.second() == h) && shares[k] > most) {
+                best = weight;
+                most = shares[k];
+            }
+        }
+        return best;
+    }
+
+    /** Most probable sizes of the causes of a weight. */
+    double[] sizes(Weigher.Weight weight) {
+        return weigher.likeliest(setting(weight), weight);
     }
 
     /**
@@ -200,13 +268,13 @@ final class Judged {
                     double size = first ? joint.first()[k] : joint.second()[k];
                     double besideN = beside.newtons(first ? joint.second()[k] : joint.first()[k]);
                     double newtons = hypothesis.newtons(size) + more;
-                    add(size, lift.taken(newtons, besideN), share * settings[s] * of[k], into);
+                    add(size, lift.beside(newtons, besideN), share * settings[s] * of[k], into);
                 }
             } else {
                 Grid grid = weigher.grid(h);
                 double[] of = Weigher.shares(weigher.sizeLogs(s, h, grid));
                 for (int k = 0; k < of.length; k++) {
-                    double newtons = lift.taken(hypothesis.newtons(grid.at(k)), 0);
+                    double newtons = lift.beside(hypothesis.newtons(grid.at(k)), 0);
                     add(grid.at(k), newtons, share * settings[s] * of[k], into);
                 }
             }
@@ -346,24 +414,25 @@ final class Judged {
         return named;
     }
 
-    /** The causes to name, at most {@link Explained#MOST_NAMED}. */
-    List<Weighed> named(List<Weighed> ranked) {
+    /** Numbers of the causes to name, at most {@link Explained#MOST_NAMED}. */
+    List<Integer> told() {
         return switch (finding()) {
             case NOTHING_BEYOND_DECLARED, NONE_OF_THESE -> List.of();
             case FOUND, CANNOT_BE_TOLD_APART, CANNOT_BE_TOLD ->
-                    numbers().stream()
-                            .limit(Explained.MOST_NAMED)
-                            .flatMap(
-                                    h ->
-                                            ranked.stream()
-                                                    .filter(
-                                                            one ->
-                                                                    one.cause()
-                                                                            .equals(
-                                                                                    hypotheses
-                                                                                            .get(h)
-                                                                                            .cause())))
-                            .toList();
+                    numbers().stream().limit(Explained.MOST_NAMED).toList();
         };
+    }
+
+    /** The causes to name. */
+    List<Weighed> named(List<Weighed> ranked) {
+        return told().stream()
+                .flatMap(
+                        h ->
+                                ranked.stream()
+                                        .filter(
+                                                one ->
+                                                        one.cause()
+                                                                .equals(hypotheses.get(h).cause())))
+                .toList();
     }
 }

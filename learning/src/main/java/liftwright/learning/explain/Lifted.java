@@ -22,8 +22,17 @@ record Lifted(double declaredN, double measuredN) {
      * @param newtons that it takes on the rig as declared, beside what else is wrong
      * @param besideN newtons that this takes
      */
-    double taken(double newtons, double besideN) {
-        double left = declaredN - newtons - besideN;
+    double beside(double newtons, double besideN) {
+        return taken(newtons, declaredN - newtons - besideN);
+    }
+
+    /**
+     * What a cause took, N.
+     *
+     * @param newtons that it takes as computed
+     * @param left lift with it and all else that is wrong, as computed, N
+     */
+    double taken(double newtons, double left) {
         return measuredN > 0 && left > (1 - MOST) * declaredN
                 ? newtons * measuredN / left
                 : newtons;

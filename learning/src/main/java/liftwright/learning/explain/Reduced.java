@@ -93,6 +93,17 @@ final class Reduced {
         return java.util.Arrays.copyOf(all, doubts);
     }
 
+    /**
+     * Standard deviation of a sum of the deviates, given what was read.
+     *
+     * @param weights one for each doubt
+     */
+    double deviation(double[] weights) {
+        double[] all = java.util.Arrays.copyOf(weights, columns.length);
+        factor.whiten(all, 0);
+        return Math.sqrt(dot(all, all));
+    }
+
     /** Makes of standard normal numbers, one for each column, a draw about the deviates. */
     double[] draw(Vector left, double[] normal) {
         double[] all = left.along.clone();

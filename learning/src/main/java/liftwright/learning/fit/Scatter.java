@@ -29,7 +29,7 @@ public final class Scatter {
     private static final double DRIFTS = 0.2;
 
     /** Of a channel behind the throttle once it was put in step, standard deviation, s. */
-    private static final double LATE_S = 0.1;
+    public static final double LATE_S = 0.1;
 
     /** Part of the variance of what is left out that channels of one signal share. */
     private static final double COMMON = 0.5;

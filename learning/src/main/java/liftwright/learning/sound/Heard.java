@@ -28,6 +28,28 @@ public record Heard(
         notes = List.copyOf(notes);
     }
 
+    /**
+     * The same on another clock.
+     *
+     * @param offsetS what it shows more, s
+     */
+    public Heard later(double offsetS) {
+        return new Heard(
+                StartUp.onLog(fans, offsetS),
+                separable,
+                resolution,
+                unclaimed,
+                events.stream()
+                        .map(
+                                one ->
+                                        new Event(
+                                                one.fans(),
+                                                one.fromS() + offsetS,
+                                                one.toS() + offsetS))
+                        .toList(),
+                notes);
+    }
+
     /** The same with what else is to be said of the recording, first. */
     public Heard with(List<String> before) {
         var all = new ArrayList<>(before);

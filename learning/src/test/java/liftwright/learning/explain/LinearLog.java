@@ -134,7 +134,8 @@ final class LinearLog {
                             each,
                             new double[] {6, 20, 50},
                             0.05,
-                            (low, size, high) -> ""));
+                            (low, size, high) -> "",
+                            0));
         }
         return effects;
     }

@@ -102,6 +102,15 @@ final class Scene {
         return new Waveform(synth.sound(fans, alone, allS, room), RATE_HZ);
     }
 
+    /** When each throttle began. */
+    double[] fromS() {
+        return fromS.clone();
+    }
+
+    double[] levels() {
+        return levels.clone();
+    }
+
     /** From the first throttle to the last. */
     double ranS() {
         return fromS[fromS.length - 1] - fromS[0];

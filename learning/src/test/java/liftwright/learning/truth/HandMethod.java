@@ -15,21 +15,24 @@ final class HandMethod {
 
     private HandMethod() {}
 
-    /** Missing lift, on average over the moments with at least four fifths of the most thrust. */
+    /**
+     * Missing lift, on average over the moments with at least four fifths of the most that was
+     * promised.
+     */
     static double missingN(SimulatedTest test) {
         Samples first =
                 test.recording().all(Signal.THRUST).stream().findFirst().orElseThrow().samples();
         double most = 0;
         for (int k = 0; k < first.size(); k++) {
-            most = Math.max(most, shownN(test, first.timeS(k)));
+            most = Math.max(most, ratedN(test, first.timeS(k)));
         }
         double sum = 0;
         int count = 0;
         for (int k = 0; k < first.size(); k++) {
             double timeS = first.timeS(k);
-            double shown = shownN(test, timeS);
-            if (shown >= 0.8 * most) {
-                sum += ratedN(test, timeS) - shown;
+            double rated = ratedN(test, timeS);
+            if (rated >= 0.8 * most) {
+                sum += rated - shownN(test, timeS);
                 count++;
             }
         }

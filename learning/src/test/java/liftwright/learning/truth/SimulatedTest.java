@@ -190,8 +190,8 @@ public final class SimulatedTest {
 
     /**
      * What a cause takes of lift: with everything as it is but it mended, less that with it, on
-     * average over the moments at which total thrust is at least four fifths of its greatest. Of a
-     * load cell what is there less what it shows.
+     * average over the moments at which total thrust would be at least four fifths of its greatest
+     * with nothing wrong, as long as was recorded. Of a load cell what is there less what it shows.
      */
     public double lostN(Hidden cause) {
         return cause.kind().ofInstrument() ? hiddenByCellN(cause) : lostN(log, without(cause));
@@ -229,25 +229,35 @@ public final class SimulatedTest {
     }
 
     private double lostN(TrueLog with, TrueLog mended) {
-        return mean(k -> mended.lift()[k] - with.lift()[k], log.series(Signal.THRUST, Track.ALL));
+        return mean(k -> mended.lift()[k] - with.lift()[k], promised());
+    }
+
+    /** Total thrust with nothing wrong. */
+    private double[] promised() {
+        return run(List.of()).series(Signal.THRUST, Track.ALL);
     }
 
     private double hiddenByCellN(Hidden cause) {
-        double[] thrust = log.series(Signal.THRUST, Track.ALL);
         double[] seen = log.series(Signal.THRUST, cause.part());
         return mean(
                 k -> seen[k] - log.shown(Signal.THRUST, cause.part(), seen[k], k * TrueLog.STEP_S),
-                thrust);
+                promised());
     }
 
-    private static double mean(IntToDoubleFunction of, double[] thrust) {
+    private double mean(IntToDoubleFunction of, double[] thrust) {
+        double lastS =
+                recording.all(Signal.THRUST).stream()
+                        .mapToDouble(one -> one.samples().timeS(one.samples().size() - 1))
+                        .max()
+                        .orElse(0);
+        int steps = Math.min(thrust.length, (int) (lastS / TrueLog.STEP_S) + 1);
         double most = 0;
-        for (double one : thrust) {
-            most = Math.max(most, one);
+        for (int k = 0; k < steps; k++) {
+            most = Math.max(most, thrust[k]);
         }
         double sum = 0;
         int count = 0;
-        for (int k = 0; k < thrust.length; k++) {
+        for (int k = 0; k < steps; k++) {
             if (thrust[k] >= 0.8 * most) {
                 sum += of.applyAsDouble(k);
                 count++;
