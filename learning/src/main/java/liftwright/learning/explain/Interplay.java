@@ -23,6 +23,9 @@ import liftwright.plant.fault.Effect;
  */
 final class Interplay {
 
+    /** A smaller share is none. */
+    private static final double LEAST = 1e-9;
+
     private static final Put NOTHING = new Put(List.of(), List.of(), Effect.NONE);
 
     private final Bench bench;
@@ -89,7 +92,9 @@ final class Interplay {
                 continue;
             }
             List<Optional<Bench.Run>> with = runs(both, work);
+            // Where it is no longer among the likely, its sizes stay as they were told before.
             closer.computeIfAbsent(weight, _ -> columns(with).map(again))
+                    .filter(by -> by.shareOf(h) > LEAST)
                     .ifPresent(
                             by -> {
                                 double[] more =

@@ -2,9 +2,11 @@ package liftwright.learning.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import liftwright.learning.explain.Explained.Finding;
 import liftwright.learning.explain.Explained.Weighed;
 
@@ -17,8 +19,8 @@ final class Judged {
     /** Two causes over the product of each alone. */
     static final double PAIR_PRIOR = 1.0;
 
-    /** Nobody is accused without very strong evidence, 150 to 1 [KASS95], against nothing. */
-    static final double ACQUITTED = 1.0 / 150;
+    /** Nobody is accused on less than decisive evidence, 100 to 1 [KASS95], against nothing. */
+    static final double ACQUITTED = 0.01;
 
     /**
      * What the likeliest causes leave of the readings may be as unlike doubt as this, ln of a Bayes
@@ -309,7 +311,7 @@ final class Judged {
         if (other >= accused || isUnlike()) {
             return Finding.NONE_OF_THESE;
         }
-        List<Integer> named = numbers();
+        List<Integer> named = oneEach(numbers());
         if (named.size() > Explained.MOST_NAMED) {
             return Finding.CANNOT_BE_TOLD;
         }
@@ -389,7 +391,7 @@ final class Judged {
         }
         double told = 0;
         boolean[] held = new boolean[shares.length];
-        while (told < TOLD * accused && named.size() <= Explained.MOST_NAMED) {
+        while (told < TOLD * accused && oneEach(named).size() <= Explained.MOST_NAMED) {
             // The one that adds most to what is told.
             double[] adds = new double[hypotheses.size()];
             int best = -1;
@@ -419,20 +421,21 @@ final class Judged {
         return switch (finding()) {
             case NOTHING_BEYOND_DECLARED, NONE_OF_THESE -> List.of();
             case FOUND, CANNOT_BE_TOLD_APART, CANNOT_BE_TOLD ->
-                    numbers().stream().limit(Explained.MOST_NAMED).toList();
+                    oneEach(numbers()).stream().limit(Explained.MOST_NAMED).toList();
         };
     }
 
-    /** The causes to name. */
+    /** One of each cause: that a fan stood from the start or stopped in mid-run is one. */
+    private List<Integer> oneEach(List<Integer> numbers) {
+        Set<Cause> causes = new HashSet<>();
+        return numbers.stream().filter(h -> causes.add(hypotheses.get(h).cause())).toList();
+    }
+
+    /** The causes to name, each as it is likeliest. */
     List<Weighed> named(List<Weighed> ranked) {
         return told().stream()
-                .flatMap(
-                        h ->
-                                ranked.stream()
-                                        .filter(
-                                                one ->
-                                                        one.cause()
-                                                                .equals(hypotheses.get(h).cause())))
+                .map(h -> hypotheses.get(h).cause())
+                .flatMap(cause -> ranked.stream().filter(one -> one.cause().equals(cause)).limit(1))
                 .toList();
     }
 }

@@ -51,6 +51,10 @@ class ExplainedLogsTest {
                                             InStep.of(test.rig(), test.recording()),
                                             1,
                                             Work.quiet());
+                            assertThat(told.named())
+                                    .as("%s", test)
+                                    .extracting(Explained.Weighed::cause)
+                                    .doesNotHaveDuplicates();
                             judge.count(sort, test, told);
                         });
         String as = judge + "\n" + String.join("\n", judge.failures());

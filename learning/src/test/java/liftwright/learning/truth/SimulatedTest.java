@@ -1,6 +1,7 @@
 package liftwright.learning.truth;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
@@ -83,6 +84,10 @@ public final class SimulatedTest {
         Rig rig = rig(random, mostFans);
         Profile profile = Profile.draw(rig.fans().size(), random);
         TrueLog healthy = new TrueLog(rig, seed, profile, List.of(), profile.lengthS());
+        if (!Double.isFinite(Arrays.stream(healthy.lift()).sum())) {
+            // A truth that runs away in its own heat.
+            return draw(random.nextLong(), sort, mostFans);
+        }
         Instruments instruments = Instruments.draw(rig, healthy, profile, seed);
         var draws = new RandomHidden(rig, healthy, profile, instruments, random);
         Visibility seen = new Visibility(rig, profile, instruments, seed, HEALTHY);
