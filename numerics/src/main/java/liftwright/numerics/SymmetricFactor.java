@@ -129,17 +129,46 @@ public final class SymmetricFactor {
      */
     public void solve(double[] right, double[] solution) {
         requireUsable();
-        SymmetricPattern p = pattern;
-        int n = p.size;
-        int[] order = p.order;
-        int[] start = p.columnStart;
-        int[] entryPlace = p.entryPlace;
-        double[] v = value;
-        double[] over = inverse;
+        int n = pattern.size;
+        int[] order = pattern.order;
         double[] x = work;
         for (int k = 0; k < n; k++) {
             x[k] = right[order[k]];
         }
+        if (pattern.forest) {
+            substituteInForest(x);
+        } else {
+            substitute(x);
+        }
+        for (int k = 0; k < n; k++) {
+            solution[order[k]] = x[k];
+        }
+    }
+
+    /** Both passes over single entries: where each column has one, loops over columns cost more. */
+    private void substituteInForest(double[] x) {
+        int n = pattern.size;
+        int[] column = pattern.entryColumn;
+        int[] place = pattern.entryPlace;
+        double[] v = value;
+        double[] over = inverse;
+        for (int i = 0; i < place.length; i++) {
+            x[place[i]] -= v[n + i] * x[column[i]];
+        }
+        for (int k = 0; k < n; k++) {
+            x[k] *= over[k];
+        }
+        for (int i = place.length - 1; i >= 0; i--) {
+            x[column[i]] -= v[n + i] * x[place[i]];
+        }
+    }
+
+    private void substitute(double[] x) {
+        int n = pattern.size;
+        int[] start = pattern.columnStart;
+        int[] entryPlace = pattern.entryPlace;
+        double[] v = value;
+        double[] over = inverse;
         for (int k = 0; k < n; k++) {
             double known = x[k];
             int end = start[k + 1];
@@ -154,9 +183,6 @@ public final class SymmetricFactor {
                 sum -= v[n + i] * x[entryPlace[i]];
             }
             x[k] = sum;
-        }
-        for (int k = 0; k < n; k++) {
-            solution[order[k]] = x[k];
         }
     }
 

@@ -35,6 +35,12 @@ public final class SymmetricPattern {
      */
     final int[] target;
 
+    /** Column of each entry of L. */
+    final int[] entryColumn;
+
+    /** Whether no column has more than one entry: trees, whose solution is two plain passes. */
+    final boolean forest;
+
     private SymmetricPattern(
             int size,
             int[] order,
@@ -50,6 +56,13 @@ public final class SymmetricPattern {
         this.entryPlace = entryPlace;
         this.couplingEntry = couplingEntry;
         this.target = target;
+        entryColumn = new int[entryPlace.length];
+        boolean single = true;
+        for (int k = 0; k < size; k++) {
+            Arrays.fill(entryColumn, columnStart[k], columnStart[k + 1], k);
+            single &= columnStart[k + 1] - columnStart[k] <= 1;
+        }
+        forest = single;
     }
 
     /**

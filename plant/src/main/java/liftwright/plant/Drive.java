@@ -232,17 +232,17 @@ public final class Drive {
 
     /** Thrust along the thrust line at the end of the last step, N; below 0 where reversed. */
     public double thrustN(int fan) {
-        return rotors.sense[fan] * fans.thrustEndN()[fan];
+        return rotors.sense[fan] * fans.thrustN()[2 * fans() + fan];
     }
 
     /** The same in the middle of the step, N. */
     public double thrustMiddleN(int fan) {
-        return rotors.sense[fan] * fans.thrustMiddleN()[fan];
+        return rotors.sense[fan] * fans.thrustN()[fans() + fan];
     }
 
     /** The same at its start, N. */
     public double thrustStartN(int fan) {
-        return rotors.sense[fan] * fans.thrustStartN()[fan];
+        return rotors.sense[fan] * fans.thrustN()[fan];
     }
 
     /** Torque of the air on the rotor against its turning in the middle of the step, ≥ 0, N·m. */
@@ -289,7 +289,7 @@ public final class Drive {
      * Air through the fan in the middle of the step, ≥ 0, kg/s: momentum drag is it × cross-flow.
      */
     public double massFlowKgps(int fan) {
-        return fans.massFlowKgps()[fan];
+        return fans.massFlowKgps(fan);
     }
 
     /**
@@ -304,7 +304,7 @@ public final class Drive {
      */
     public void loads(double[] thrustN, double[] reactionNm, double[] spinNms, double[] flowKgps) {
         rotors.loads(thrustN, reactionNm, spinNms);
-        System.arraycopy(fans.massFlowKgps(), 0, flowKgps, 0, fans());
+        fans.massFlowKgps(flowKgps);
     }
 
     /** Whether the thrust at the end of the last step is in a stream beyond the law. */

@@ -138,21 +138,19 @@ final class DriveFans {
     /** What moves the frame over the last step, as {@link Drive#loads} says. */
     void loads(double[] thrustN, double[] reactionNm, double[] spinNms) {
         int count = sense.length;
-        felt(spinning.thrustStartN(), thrustN, 0);
-        felt(spinning.thrustMiddleN(), thrustN, count);
-        felt(spinning.thrustEndN(), thrustN, 2 * count);
+        double[] own = spinning.thrustN();
+        for (int fan = 0; fan < count; fan++) {
+            double turned = sense[fan];
+            thrustN[fan] = turned * own[fan];
+            thrustN[count + fan] = turned * own[count + fan];
+            thrustN[2 * count + fan] = turned * own[2 * count + fan];
+        }
         spinning.airNm(reactionNm);
         for (int fan = 0; fan < count; fan++) {
             double turns = Math.signum(sense[fan]);
             double rate = hand[fan] * spinning.speedingUpNm(fan);
             reactionNm[fan] = turns * (swirl[fan] * reactionNm[fan] - rate);
             spinNms[fan] = turns * hand[fan] * numbers.inertiaKgm2[fan] * spinning.endRadps(fan);
-        }
-    }
-
-    private void felt(double[] own, double[] to, int at) {
-        for (int fan = 0; fan < own.length; fan++) {
-            to[at + fan] = sense[fan] * own[fan];
         }
     }
 

@@ -32,6 +32,11 @@ final class DriveLimits implements RunLimits.Pull {
     private final Circuit circuit;
     private final Optional<HeatRun> heat;
 
+    /** Whether a time was told since the first of all was asked for: all parts are many. */
+    private boolean changed = true;
+
+    private Optional<Discharge.End> first = Optional.empty();
+
     /** Distance of each cause and part at the last look; infinite before the first. */
     private final double[][] before = new double[BY_LOOK.length][];
 
@@ -63,6 +68,7 @@ final class DriveLimits implements RunLimits.Pull {
 
     void start() {
         times.clear();
+        changed = true;
         for (double[] distances : before) {
             Arrays.fill(distances, Double.POSITIVE_INFINITY);
         }
@@ -93,6 +99,7 @@ final class DriveLimits implements RunLimits.Pull {
                 }
                 double distance = limits.distance(cause, part, stepper, stepper.network(), this);
                 if (distance <= 0) {
+                    changed = true;
                     when[part] = crossing(last[part], seenS[k][part], distance, nowS);
                     if (cause == Cause.CUT_OFF) {
                         fans.stop(part);
@@ -133,6 +140,7 @@ final class DriveLimits implements RunLimits.Pull {
      * @return whether a fuse opened: the point is to be solved again
      */
     boolean lookAtHeat(double fromS) {
+        changed = true;
         HeatRun of = heat.orElseThrow();
         of.step(fromS, state, stepper, times.of(Cause.OVERHEATED));
         double[] when = times.of(Cause.FUSE_OPENED);
@@ -164,7 +172,11 @@ final class DriveLimits implements RunLimits.Pull {
     }
 
     Optional<Discharge.End> ended() {
-        return times.end();
+        if (changed) {
+            first = times.end();
+            changed = false;
+        }
+        return first;
     }
 
     Map<Cause, Double> firsts() {

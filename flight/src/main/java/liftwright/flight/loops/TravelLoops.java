@@ -45,6 +45,8 @@ final class TravelLoops {
     private boolean followed;
     private double upMps2;
     private double climbIntegral;
+    private double tiltRad;
+    private double tiltMps2;
     private double ramp;
     private boolean wasGrounded;
 
@@ -170,9 +172,23 @@ final class TravelLoops {
         return given;
     }
 
+    /** What a lean accelerates with; a tangent is dear at every step. */
+    private double leaningMps2(double rad) {
+        if (rad != tiltRad) {
+            tiltRad = rad;
+            tiltMps2 = Gravity.STANDARD_MPS2 * Math.tan(rad);
+        }
+        return tiltMps2;
+    }
+
+    /** Length; of numbers so small or great that a hypotenuse would take care of, there are none. */
+    private static double across(double x, double y) {
+        return Math.sqrt(x * x + y * y);
+    }
+
     /** Acceleration over the ground: into {@link #acrossMps2}. */
     private void over(double dtS, double[] felt, boolean free, Wanted wanted, Limits limits) {
-        double most = Gravity.STANDARD_MPS2 * Math.tan(limits.tiltRad());
+        double most = leaningMps2(limits.tiltRad());
         double vx = wanted.x();
         double vy = wanted.y();
         if (wanted.kind() == Wanted.Kind.CLIMB) {
@@ -183,12 +199,12 @@ final class TravelLoops {
         if (wanted.kind() == Wanted.Kind.POSITION) {
             double farX = wanted.x() - felt[BodyState.PX];
             double farY = wanted.y() - felt[BodyState.PY];
-            double far = Math.hypot(farX, farY);
+            double far = across(farX, farY);
             double speed = Approach.speed(far, gains.positionPerS, 0.3 * most);
             vx = moves[0] + (far > 0 ? speed * farX / far : 0);
             vy = moves[1] + (far > 0 ? speed * farY / far : 0);
         }
-        double fast = Math.hypot(vx, vy);
+        double fast = across(vx, vy);
         if (fast > limits.speedMps()) {
             vx *= limits.speedMps() / fast;
             vy *= limits.speedMps() / fast;
@@ -197,7 +213,7 @@ final class TravelLoops {
         double missY = vy - felt[BodyState.VY];
         acrossMps2[0] = gains.velocityPerS * missX + acrossIntegral[0];
         acrossMps2[1] = gains.velocityPerS * missY + acrossIntegral[1];
-        double asked = Math.hypot(acrossMps2[0], acrossMps2[1]);
+        double asked = across(acrossMps2[0], acrossMps2[1]);
         boolean held = asked > most;
         if (held) {
             acrossMps2[0] *= most / asked;
@@ -208,7 +224,7 @@ final class TravelLoops {
         if (free && !(held && grows)) {
             acrossIntegral[0] += dtS * gains.velocityPerS2 * missX;
             acrossIntegral[1] += dtS * gains.velocityPerS2 * missY;
-            double size = Math.hypot(acrossIntegral[0], acrossIntegral[1]);
+            double size = across(acrossIntegral[0], acrossIntegral[1]);
             if (size > most) {
                 acrossIntegral[0] *= most / size;
                 acrossIntegral[1] *= most / size;

@@ -81,7 +81,9 @@ public final class BodyState {
 
     /** Angle between the body's upright axis and the vertical, rad, 0 to π. */
     public double tiltRad() {
-        double sine = 2 * Math.hypot(y[QX] * y[QZ] + y[QW] * y[QY], y[QY] * y[QZ] - y[QW] * y[QX]);
+        double forward = y[QX] * y[QZ] + y[QW] * y[QY];
+        double right = y[QY] * y[QZ] - y[QW] * y[QX];
+        double sine = 2 * Math.sqrt(forward * forward + right * right);
         double cosine = 1 - 2 * (y[QX] * y[QX] + y[QY] * y[QY]);
         return Math.atan2(sine, cosine);
     }

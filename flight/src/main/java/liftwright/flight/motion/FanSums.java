@@ -203,17 +203,22 @@ final class FanSums {
         double p = y[WX];
         double q = y[WX + 1];
         double r = y[WX + 2];
-        for (int fan = 0; fan < n.fans; fan++) {
-            int at = FrameNumbers.PUSH * fan;
-            double x = n.push[at + 9];
-            double yy = n.push[at + 10];
-            double z = n.push[at + 11];
-            double a = u + q * z - r * yy;
-            double b = v + r * x - p * z;
-            double c = w + p * yy - q * x;
-            double along = a * n.push[at] + b * n.push[at + 1] + c * n.push[at + 2];
-            alongMps[fan] = along;
-            acrossMps[fan] = Math.sqrt(Math.max(0, a * a + b * b + c * c - along * along));
+        double[] ax = n.axis[0];
+        double[] ay = n.axis[1];
+        double[] az = n.axis[2];
+        double[] ix = n.intake[0];
+        double[] iy = n.intake[1];
+        double[] iz = n.intake[2];
+        for (int fan = 0; fan < ax.length; fan++) {
+            double a = u + q * iz[fan] - r * iy[fan];
+            double b = v + r * ix[fan] - p * iz[fan];
+            double c = w + p * iy[fan] - q * ix[fan];
+            alongMps[fan] = a * ax[fan] + b * ay[fan] + c * az[fan];
+            acrossMps[fan] = a * a + b * b + c * c;
+        }
+        for (int fan = 0; fan < ax.length; fan++) {
+            double square = acrossMps[fan] - alongMps[fan] * alongMps[fan];
+            acrossMps[fan] = Math.sqrt(Math.max(0, square));
         }
     }
 

@@ -22,6 +22,11 @@ final class FrameNumbers {
     /** For each fan: axis, force of 1 N of thrust, its moment about the origin, intake. */
     final double[] push;
 
+    /** Of the same, x, y and z of all axes, and of all intakes, for loops over all fans. */
+    final double[][] axis;
+
+    final double[][] intake;
+
     /** For each fan the matrix of its momentum drag for 1 kg/s. */
     final double[] drag;
 
@@ -73,6 +78,8 @@ final class FrameNumbers {
     FrameNumbers(Airframe airframe) {
         fans = airframe.fans().size();
         push = new double[PUSH * fans];
+        axis = new double[3][fans];
+        intake = new double[3][fans];
         drag = new double[DRAG * fans];
         for (int fan = 0; fan < fans; fan++) {
             fan(airframe.fans().get(fan), fan);
@@ -154,6 +161,10 @@ final class FrameNumbers {
         put(axis.plus(line.strikeForce()), push, 4 * fan + 1);
         put(line.at().cross(axis).plus(line.strikeTurn()), push, 4 * fan + 2);
         put(line.intake(), push, 4 * fan + 3);
+        for (int k = 0; k < 3; k++) {
+            this.axis[k][fan] = push[PUSH * fan + k];
+            intake[k][fan] = push[PUSH * fan + 9 + k];
+        }
         // Crossflow at the intake is P (u + ω × r) with P = 1 − f fᵀ, which turns both ways of it
         // into one symmetric matrix JᵀJ, J = (P, −P [r]×).
         double[] f = {axis.x(), axis.y(), axis.z()};

@@ -57,11 +57,12 @@ final class Score {
         airS += dtS;
         tiltRad = Math.max(tiltRad, tilt);
         saturatedS += saturated ? dtS : 0;
-        double across = Math.hypot(x - point[0], y - point[1]);
+        double squareM2 = (x - point[0]) * (x - point[0]) + (y - point[1]) * (y - point[1]);
+        double across = Math.sqrt(squareM2);
         double below = Math.max(0, point[2]) - heightM;
         driftM = Math.max(driftM, across);
         heightLostM = Math.max(heightLostM, below);
-        nowMissM = Math.hypot(across, below);
+        nowMissM = Math.sqrt(squareM2 + below * below);
         if (!ended && leg == lastHold && timeS >= course.endS(leg) - LAST_S) {
             missSum += nowMissM * dtS;
             missS += dtS;

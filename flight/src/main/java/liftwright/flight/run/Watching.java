@@ -225,7 +225,9 @@ final class Watching {
     }
 
     private void ends(double timeS, BodyState state, double heightM, double tilt, boolean inAir) {
-        double away = Math.hypot(state.y[BodyState.PX], state.y[BodyState.PY]);
+        double x = state.y[BodyState.PX];
+        double y = state.y[BodyState.PY];
+        double away = Math.sqrt(x * x + y * y);
         if (tilt > OVERTURNED_RAD) {
             lose(timeS, inAir ? "it turns over in the air" : "it tips over");
         } else if (touched && sinkMps > BLOW_MPS) {

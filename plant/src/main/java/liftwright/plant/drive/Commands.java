@@ -76,7 +76,7 @@ public final class Commands {
 
     /** Tells a channel a share of its full duty; what lies outside 0 to 1 is the nearer end. */
     public void tell(int fan, double share) {
-        told[fan] = Math.clamp(share, 0, 1) * full[fan];
+        told[fan] = Math.max(0, Math.min(1, share)) * full[fan];
     }
 
     /**
@@ -115,14 +115,14 @@ public final class Commands {
             int from = now - late[fan];
             double wanted = past[from < 0 ? from + past.length : from][channel[fan]];
             double far = slewPerS[fan] * dtS;
-            double within = Math.clamp(wanted, duty[fan] - far, duty[fan] + far);
+            double within = Math.max(duty[fan] - far, Math.min(duty[fan] + far, wanted));
             duty[fan] = confined(fan, within);
         }
         now = now + 1 == past.length ? 0 : now + 1;
     }
 
     private double confined(int fan, double wanted) {
-        return Math.clamp(wanted, least[fan], most[fan]);
+        return Math.max(least[fan], Math.min(most[fan], wanted));
     }
 
     /** Room for what is on its way; what the fans follow now counts as told until now. */

@@ -25,8 +25,15 @@ final class FanStreams {
     /** Cross-flow over the jet from which the lip stalls; from memory, as in {@link FanLaw}. */
     private static final double GREATEST_CROSS_SHARE = 0.15;
 
+    /** Moments of a step at which all fans are asked together: start, middle and end. */
+    static final int MOMENTS = 3;
+
     private final RotorLaws laws;
     private final RotorNumbers numbers;
+    private final int fans;
+
+    // One a fan at each moment: number of an entry is moment · fans + fan. Loops over all moments are
+    // long enough to be worth while.
     private final double[] axialMps;
     private final double[] acrossMps;
 
@@ -35,36 +42,45 @@ final class FanStreams {
     private final double[] perLoss;
     private final double[] airKgpm;
 
-    /** Jets of the fans asked last in still air, m/s. */
+    /** Jets asked last as they would be in still air, m/s. */
     private final double[] jetMps;
 
-    /** Square of the inflow's share of them over 1 + K. */
-    private final double[] inflow;
-
+    /** The inflow's share of them, its square over 1 + K, and the share of the jet in the stream. */
     private final double[] shares;
+
+    private final double[] inflow;
     private final double[] exits;
+
+    /** Out: thrust, N, and air through the fan, kg/s. */
+    final double[] thrustN;
+
+    final double[] flowKgps;
 
     FanStreams(RotorLaws laws, RotorNumbers numbers) {
         this.laws = laws;
         this.numbers = numbers;
-        int fans = numbers.exitM2.length;
-        axialMps = new double[fans];
+        fans = numbers.exitM2.length;
+        int all = MOMENTS * fans;
+        axialMps = new double[all];
         acrossMps = new double[fans];
-        perExit = new double[fans];
-        perLoss = new double[fans];
-        airKgpm = new double[fans];
-        jetMps = new double[fans];
-        inflow = new double[fans];
-        shares = new double[fans];
-        exits = new double[fans];
+        perExit = new double[all];
+        perLoss = new double[all];
+        airKgpm = new double[all];
+        jetMps = new double[all];
+        shares = new double[all];
+        inflow = new double[all];
+        exits = new double[all];
+        thrustN = new double[all];
+        flowKgps = new double[all];
     }
 
     /** Still air, and the numbers as they are now. */
     void rest() {
-        for (int fan = 0; fan < perExit.length; fan++) {
-            airKgpm[fan] = numbers.densityKgpm3 * numbers.exitM2[fan];
-            perExit[fan] = 1 / airKgpm[fan];
-            perLoss[fan] = 1 / (1 + numbers.loss[fan]);
+        for (int at = 0; at < perExit.length; at++) {
+            int fan = at % fans;
+            airKgpm[at] = numbers.densityKgpm3 * numbers.exitM2[fan];
+            perExit[at] = 1 / airKgpm[at];
+            perLoss[at] = 1 / (1 + numbers.loss[fan]);
         }
         Arrays.fill(axialMps, 0);
         Arrays.fill(acrossMps, 0);
@@ -77,69 +93,70 @@ final class FanStreams {
      * @param across beside it, ≥ 0
      */
     void inflow(int fan, double axial, double across) {
-        axialMps[fan] = axial;
+        for (int at = fan; at < axialMps.length; at += fans) {
+            axialMps[at] = axial;
+        }
         acrossMps[fan] = across;
     }
 
     /**
-     * Thrust of all fans in the stream of now.
+     * Thrust and flow of all fans in the stream of now.
      *
-     * @param radps in: their speeds, ≥ 0
-     * @param thrustN out
-     * @param flowKgps out: air through them
+     * @param radps in: their speeds at all moments, ≥ 0
      */
-    void ask(double[] radps, double[] thrustN, double[] flowKgps) {
+    void ask(double[] radps) {
         laws.stillN(radps, thrustN);
-        together(thrustN, flowKgps);
-        for (int fan = 0; fan < thrustN.length; fan++) {
-            if (!(jetMps[fan] >= LEAST_JET_MPS) || !(inflow[fan] <= FanLaw.SMALL_INFLOW)) {
-                alone(fan, laws.stillN(fan, radps[fan]), thrustN, flowKgps);
+        together();
+        for (int at = 0; at < thrustN.length; at++) {
+            if (!(jetMps[at] >= LEAST_JET_MPS) || !(inflow[at] <= FanLaw.SMALL_INFLOW)) {
+                alone(at, laws.stillN(at % fans, radps[at]));
             }
         }
     }
 
     /**
-     * In: thrust in still air. Several short loops, since one long one is not taken several fans at
-     * a time: half the time.
+     * From thrust in still air. Several short loops, since one long one is not taken several fans
+     * at a time: half the time.
      */
-    private void together(double[] thrustN, double[] flowKgps) {
-        int fans = axialMps.length;
+    private void together() {
+        int all = axialMps.length;
+        double[] thrust = thrustN;
         double[] jet = jetMps;
         double[] share = shares;
         double[] exit = exits;
-        for (int fan = 0; fan < fans; fan++) {
-            jet[fan] = Math.sqrt(thrustN[fan] * perExit[fan]);
+        for (int at = 0; at < all; at++) {
+            jet[at] = Math.sqrt(thrust[at] * perExit[at]);
         }
-        for (int fan = 0; fan < fans; fan++) {
-            share[fan] = Math.max(axialMps[fan] / jet[fan], -FanLaw.GREATEST_DESCENT_SHARE);
+        for (int at = 0; at < all; at++) {
+            share[at] = Math.max(axialMps[at] / jet[at], -FanLaw.GREATEST_DESCENT_SHARE);
         }
-        for (int fan = 0; fan < fans; fan++) {
-            inflow[fan] = share[fan] * share[fan] * perLoss[fan];
+        for (int at = 0; at < all; at++) {
+            inflow[at] = share[at] * share[at] * perLoss[at];
         }
-        for (int fan = 0; fan < fans; fan++) {
-            exit[fan] = FanLaw.exitShareOfSmall(inflow[fan]);
+        for (int at = 0; at < all; at++) {
+            exit[at] = FanLaw.exitShareOfSmall(inflow[at]);
         }
-        for (int fan = 0; fan < fans; fan++) {
-            thrustN[fan] = thrustN[fan] * exit[fan] * (exit[fan] - share[fan]);
-            flowKgps[fan] = airKgpm[fan] * (exit[fan] * jet[fan]);
+        for (int at = 0; at < all; at++) {
+            thrust[at] = thrust[at] * exit[at] * (exit[at] - share[at]);
+            flowKgps[at] = airKgpm[at] * (exit[at] * jet[at]);
         }
     }
 
-    private void alone(int fan, double still, double[] thrustN, double[] flowKgps) {
-        double jet = Math.sqrt(still * perExit[fan]);
+    private void alone(int at, double still) {
+        double jet = Math.sqrt(still * perExit[at]);
         double share = 0;
         double exit = 1;
         if (jet >= LEAST_JET_MPS) {
-            share = Math.max(axialMps[fan] / jet, -FanLaw.GREATEST_DESCENT_SHARE);
-            exit = FanLaw.exitShare(share * share * perLoss[fan]);
+            share = Math.max(axialMps[at] / jet, -FanLaw.GREATEST_DESCENT_SHARE);
+            exit = FanLaw.exitShare(share * share * perLoss[at]);
         }
-        thrustN[fan] = still * exit * (exit - share);
-        flowKgps[fan] = airKgpm[fan] * (exit * jet);
+        thrustN[at] = still * exit * (exit - share);
+        flowKgps[at] = airKgpm[at] * (exit * jet);
     }
 
-    /** Whether the stream of now is beyond the law for a fan that turns so fast. */
-    boolean isBeyondLaw(int fan, double radps) {
-        double jet = Math.sqrt(laws.stillN(fan, radps) * perExit[fan]);
+    /** Whether the stream of now is beyond the law for a fan at the last moment asked. */
+    boolean isBeyondLaw(int fan) {
+        double jet = jetMps[(MOMENTS - 1) * fans + fan];
         return jet >= LEAST_JET_MPS
                 && (axialMps[fan] <= -FanLaw.GREATEST_DESCENT_SHARE * jet
                         || acrossMps[fan] > GREATEST_CROSS_SHARE * jet);

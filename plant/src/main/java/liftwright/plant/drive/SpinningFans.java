@@ -45,16 +45,11 @@ public final class SpinningFans implements Device {
     private final boolean[] fed;
     private final boolean[] stopped;
 
-    // Once they were asked for: thrust at start, middle and end of the step, N, flow through the
-    // fans in its middle, kg/s.
-    private final double[] startN;
-    private final double[] middleN;
-    private final double[] endN;
-    private final double[] middleKgps;
-    private final double[] flowKgps;
-    private boolean startAsked;
-    private boolean middleAsked;
-    private boolean endAsked;
+    /** Speeds at start, middle and end of the step, one after the other, for the streams. */
+    private final double[] allRadps;
+
+    /** Whether thrust and flow were asked for at these. */
+    private boolean asked;
 
     private final double[] facedRadps;
     private double stepS;
@@ -84,11 +79,7 @@ public final class SpinningFans implements Device {
         piece = new RotorLaws.Piece[fans];
         fed = new boolean[fans];
         stopped = new boolean[fans];
-        startN = new double[fans];
-        middleN = new double[fans];
-        endN = new double[fans];
-        middleKgps = new double[fans];
-        flowKgps = new double[fans];
+        allRadps = new double[FanStreams.MOMENTS * fans];
     }
 
     /** Everything at rest, nothing stopped, in still air. */
@@ -108,7 +99,7 @@ public final class SpinningFans implements Device {
 
     /** Lets a rotor turn at a speed ≥ 0, rad/s. */
     public void turn(int fan, double radps) {
-        askAnew();
+        asked = false;
         startRadps[fan] = radps;
         middleRadps[fan] = radps;
         endRadps[fan] = radps;
@@ -140,14 +131,8 @@ public final class SpinningFans implements Device {
      * @param across beside it, ≥ 0
      */
     public void inflow(int fan, double axial, double across) {
-        askAnew();
+        asked = false;
         streams.inflow(fan, axial, across);
-    }
-
-    private void askAnew() {
-        startAsked = false;
-        middleAsked = false;
-        endAsked = false;
     }
 
     /** The network is to be solved at the speeds of now. */
@@ -232,7 +217,7 @@ public final class SpinningFans implements Device {
      */
     public void step(double dtS) {
         stepS = dtS;
-        askAnew();
+        asked = false;
         double half = dtS / 2;
         System.arraycopy(endRadps, 0, startRadps, 0, endRadps.length);
         for (int fan = 0; fan < middleV.length; fan++) {
@@ -279,42 +264,43 @@ public final class SpinningFans implements Device {
         return shorts(fan) ? laws.brake(fan, radps) : laws.turn(fan, terminalV, radps);
     }
 
-    /** Thrust along the axis at the start of the last step, in the stream of now, one a fan, N. */
-    public double[] thrustStartN() {
-        if (!startAsked) {
-            streams.ask(startRadps, startN, flowKgps);
-            startAsked = true;
-        }
-        return startN;
+    /**
+     * Thrust along the axis in the stream of now, N: of all fans at the start of the last step, then
+     * in its middle, then at its end.
+     */
+    public double[] thrustN() {
+        ask();
+        return streams.thrustN;
     }
 
-    /** The same in its middle, N. */
-    public double[] thrustMiddleN() {
-        if (!middleAsked) {
-            streams.ask(middleRadps, middleN, middleKgps);
-            middleAsked = true;
-        }
-        return middleN;
+    /** Air through the fans in the middle of the last step, ≥ 0, one a fan, kg/s. */
+    public void massFlowKgps(double[] outKgps) {
+        ask();
+        int fans = endRadps.length;
+        System.arraycopy(streams.flowKgps, fans, outKgps, 0, fans);
     }
 
-    /** The same at its end, N. */
-    public double[] thrustEndN() {
-        if (!endAsked) {
-            streams.ask(endRadps, endN, flowKgps);
-            endAsked = true;
+    /** The same of one fan. */
+    public double massFlowKgps(int fan) {
+        ask();
+        return streams.flowKgps[endRadps.length + fan];
+    }
+
+    private void ask() {
+        if (!asked) {
+            int fans = endRadps.length;
+            System.arraycopy(startRadps, 0, allRadps, 0, fans);
+            System.arraycopy(middleRadps, 0, allRadps, fans, fans);
+            System.arraycopy(endRadps, 0, allRadps, 2 * fans, fans);
+            streams.ask(allRadps);
+            asked = true;
         }
-        return endN;
     }
 
     /** Whether the thrust at the end of the last step is in a stream beyond the law. */
     public boolean isBeyondLaw(int fan) {
-        return streams.isBeyondLaw(fan, endRadps[fan]);
-    }
-
-    /** Air through the fans in the middle of the last step, ≥ 0, one a fan, kg/s. */
-    public double[] massFlowKgps() {
-        thrustMiddleN();
-        return middleKgps;
+        ask();
+        return streams.isBeyondLaw(fan);
     }
 
     /**

@@ -251,8 +251,10 @@ public final class RotorLaws {
         double fixed = fixedW[fan];
         double least = FanUnit.LEAST_CONTROLLER_V;
         if (terminalV >= least) {
-            currentA += fixed / terminalV;
-            slopeS -= fixed / (terminalV * terminalV);
+            double over = 1 / terminalV;
+            double ampere = fixed * over;
+            currentA += ampere;
+            slopeS -= ampere * over;
         } else {
             currentA += fixed * volts / (least * least);
             slopeS += terminalV > 0 ? fixed / (least * least) : 0;
@@ -387,19 +389,23 @@ public final class RotorLaws {
     }
 
     /**
-     * The same of all fans at once.
+     * The same of all fans at once, at several moments.
      *
-     * @param speedRadps in: one a fan
-     * @param outN out: no shorter
+     * @param speedRadps in: of all fans at the first moment, then of all at the next
+     * @param outN out: as long
      */
     public void stillN(double[] speedRadps, double[] outN) {
         double[] per = thrust;
-        for (int fan = 0; fan < speedRadps.length; fan++) {
-            outN[fan] = per[fan] * speedRadps[fan] * speedRadps[fan];
+        for (int from = 0; from < outN.length; from += per.length) {
+            System.arraycopy(per, 0, outN, from, per.length);
+        }
+        for (int at = 0; at < outN.length; at++) {
+            outN[at] = outN[at] * speedRadps[at] * speedRadps[at];
         }
         if (drifts) {
-            for (int fan = 0; fan < speedRadps.length; fan++) {
-                outN[fan] *= FanLaw.drift(thrustDrift[fan], speedRadps[fan], referenceRadps[fan]);
+            for (int at = 0; at < outN.length; at++) {
+                int fan = at % per.length;
+                outN[at] *= FanLaw.drift(thrustDrift[fan], speedRadps[at], referenceRadps[fan]);
             }
         }
     }

@@ -319,8 +319,23 @@ public final class Cells {
     int weakest(int pack, double passedAs, double[] slowV, double warmth, double packA) {
         int weakest = start[pack];
         double least = Double.POSITIVE_INFINITY;
+        double drop = instantOhm[pack] * warmth * packA / parallel[pack];
+        double[] charge = openCharge[pack];
+        double[] open = openVolt[pack];
+        double[] bend = shapeCharge[pack];
+        double[] factor = shapeFactor[pack];
+        // Cells of a pack are near each other on both curves: where the last one was is a good guess.
+        int onOpen = 1;
+        int onShape = 1;
         for (int g = start[pack]; g < start[pack + 1]; g++) {
-            double volt = groupV(pack, g, passedAs, slowV, warmth, packA);
+            double left = chargeLeft(pack, g, passedAs);
+            onOpen = segment(charge, left, onOpen);
+            double shape = factor[0];
+            if (bend.length > 1) {
+                onShape = segment(bend, left, onShape);
+                shape = between(bend, factor, left, onShape);
+            }
+            double volt = between(charge, open, left, onOpen) - share[g] * shape * drop;
             if (volt < least) {
                 least = volt;
                 weakest = g;

@@ -39,6 +39,9 @@ public final class Network {
     /** The same where one goes on from a solution: a few millionths of a millivolt. */
     private static final double SETTLED_AGAIN = 1e-10;
 
+    /** A step so short is followed by the slopes that it was found with, once more. */
+    private static final double SHORT = 1e-3;
+
     private static final int FEW_STEPS = 8;
     private static final int MOST_STEPS = 200;
     private static final int MOST_CHORDS = 40;
@@ -221,12 +224,34 @@ public final class Network {
             }
             double length = move(s, device);
             System.arraycopy(s.trial, 0, s.offset, 0, s.offset.length);
-            if (length <= SETTLED_AGAIN * scale) {
+            if (length <= SETTLED_AGAIN * scale
+                    || (length <= SHORT * scale && closes(s, SETTLED * scale))) {
                 s.converged = true;
                 return true;
             }
         }
         return false;
+    }
+
+    /**
+     * Goes on with what the slopes of the last step leave over; mostly that is next to nothing, and
+     * a matrix and a look at all loads are saved.
+     *
+     * @return whether it was no more than this, V
+     */
+    private boolean closes(NetworkState s, double leastV) {
+        s.factor.solve(s.residual, s.step);
+        double length = 0;
+        for (int i = 0; i < s.offset.length; i++) {
+            length = Math.max(length, Math.abs(s.step[i]));
+        }
+        if (length > leastV) {
+            return false;
+        }
+        for (int i = 0; i < s.offset.length; i++) {
+            s.offset[i] -= s.step[i];
+        }
+        return true;
     }
 
     /**
@@ -238,10 +263,25 @@ public final class Network {
         if (topology.unknowns == 0) {
             return;
         }
-        evaluate(s, s.offset, device);
-        s.factor.solve(s.residual, s.step);
-        for (int i = 0; i < s.offset.length; i++) {
-            s.offset[i] -= s.step[i];
+        double[] linear = s.linear;
+        double[] residual = s.residual;
+        double[] step = s.step;
+        if (!s.linearKnown) {
+            linearResidual(s, s.offset);
+            System.arraycopy(residual, 0, linear, 0, linear.length);
+            s.linearKnown = true;
+        }
+        System.arraycopy(linear, 0, residual, 0, linear.length);
+        for (int load : liveLoads) {
+            int at = topology.loadUnknown[load];
+            device.operate(load, s.referenceV[topology.islandOfUnknown[at]] + s.offset[at]);
+            residual[at] += device.currentA(load);
+        }
+        s.factor.solve(residual, step);
+        // (L + S) step = residual tells what L step is, without asking the wiring again.
+        for (int i = 0; i < linear.length; i++) {
+            s.offset[i] -= step[i];
+            linear[i] += (s.diagonal[i] - s.fixedDiagonal[i]) * step[i] - residual[i];
         }
         for (int load : liveLoads) {
             s.loadTerminalV[load] = loadV(s, s.offset, load);
@@ -307,6 +347,7 @@ public final class Network {
         Arrays.fill(s.fixedDiagonal, 0);
         s.converged = topology.unknowns == 0;
         s.iterations = 0;
+        s.linearKnown = false;
         Arrays.fill(s.loadTerminalV, 0);
         for (int pack = 0; pack < s.emfV.length; pack++) {
             if (lost[pack]) {
@@ -314,7 +355,8 @@ public final class Network {
             }
             int island = topology.packIsland[pack];
             s.referenceV[island] = Math.max(s.referenceV[island], s.emfV[pack]);
-            s.fixedDiagonal[topology.packUnknown[pack]] += 1 / s.packOhm[pack];
+            s.packSiemens[pack] = 1 / s.packOhm[pack];
+            s.fixedDiagonal[topology.packUnknown[pack]] += s.packSiemens[pack];
         }
         for (int k = 0; k < couplingChain.length; k++) {
             int chain = couplingChain[k];
@@ -456,7 +498,7 @@ public final class Network {
 
     private void linearResidual(NetworkState s, double[] offset) {
         double[] residual = s.residual;
-        double[] ohm = s.chainOhm;
+        double[] coupling = s.coupling;
         Arrays.fill(residual, 0);
         for (int pack : livePacks) {
             residual[topology.packUnknown[pack]] -= packCurrent(s, offset, pack);
@@ -464,9 +506,9 @@ public final class Network {
         for (int k = 0; k < couplingChain.length; k++) {
             int from = couplingFrom[k];
             int to = couplingTo[k];
-            double current = (offset[from] - offset[to]) / ohm[couplingChain[k]];
-            residual[from] += current;
-            residual[to] -= current;
+            double current = (offset[from] - offset[to]) * coupling[k];
+            residual[from] -= current;
+            residual[to] += current;
         }
     }
 
@@ -475,7 +517,8 @@ public final class Network {
             return 0;
         }
         double reference = s.referenceV[topology.packIsland[pack]];
-        return (s.emfV[pack] - reference - offset[topology.packUnknown[pack]]) / s.packOhm[pack];
+        return (s.emfV[pack] - reference - offset[topology.packUnknown[pack]])
+                * s.packSiemens[pack];
     }
 
     private double loadV(NetworkState s, double[] offset, int load) {

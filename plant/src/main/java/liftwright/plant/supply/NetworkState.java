@@ -40,6 +40,9 @@ public final class NetworkState {
     final double[] stepSlope;
     final double[] diagonal;
     final double[] coupling; // one per coupling
+    final double[] linear; // currents that wiring and packs leave over at each unknown
+    boolean linearKnown;
+    final double[] packSiemens; // one per pack
     final double[] leavingA; // one per node of the graph
     final SymmetricFactor factor;
 
@@ -68,6 +71,8 @@ public final class NetworkState {
         stepSlope = new double[unknowns];
         diagonal = new double[unknowns];
         coupling = new double[network.pattern.couplings()];
+        linear = new double[unknowns];
+        packSiemens = new double[emfV.length];
         leavingA = new double[network.topology.zeroChains.nodes()];
         factor = network.pattern.newFactor();
     }
