@@ -93,11 +93,17 @@ public class FlightSteps {
 
     @Benchmark
     public double[] ours() {
+        return ours(1000);
+    }
+
+    /** The second in so many steps. */
+    double[] ours(int steps) {
+        double stepS = 1.0 / steps;
         state.rest(0, 0, 50, 0);
         motion.begin(state);
-        for (int k = 0; k < 1000; k++) {
-            motion.air(0.001, state);
-            motion.step(0.001, loads, state);
+        for (int k = 0; k < steps; k++) {
+            motion.air(stepS, state);
+            motion.step(stepS, loads, state);
         }
         return state.y;
     }
@@ -109,7 +115,12 @@ public class FlightSteps {
 
     @Benchmark
     public double[] adaptive() {
-        return fly(new DormandPrince853Integrator(1e-6, 0.1, 1e-9, 1e-9));
+        return adaptive(1e-9);
+    }
+
+    /** The second at so small an allowed error. */
+    double[] adaptive(double allowed) {
+        return fly(new DormandPrince853Integrator(1e-6, 0.1, allowed, allowed));
     }
 
     private double[] fly(ODEIntegrator integrator) {

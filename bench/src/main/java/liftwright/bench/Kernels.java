@@ -49,6 +49,7 @@ final class Kernels {
                     Map.entry("Trims.mostLift", "a twentieth of library"),
                     Map.entry("DriveOfMudlark.heated", "1.4 ms with the body: 700 × real time"),
                     Map.entry("FlightOfCurlew.whole", "0.18 s: 200 × real time"),
+                    Map.entry("FlightOfMudlark.whole", "0.11 s: 200 × real time"),
                     Map.entry("FlightSteps.ours", "a fifth of libraryRungeKutta"),
                     Map.entry("NetworkStep.ours trees", "3 µs, a third of sparseCholesky"),
                     Map.entry("NetworkStep.ours crossTied", "15 µs, a third of sparseCholesky"));

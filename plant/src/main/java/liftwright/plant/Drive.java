@@ -140,6 +140,21 @@ public final class Drive {
         commands.tell(fan, share);
     }
 
+    /** Orders the duty of every channel, as one by one. */
+    public void duties(double[] shares) {
+        commands.tell(shares);
+    }
+
+    /**
+     * The air that meets every fan over the next step, as one by one.
+     *
+     * @param axialMps one a fan
+     * @param acrossMps one a fan, ≥ 0
+     */
+    public void inflow(double[] axialMps, double[] acrossMps) {
+        fans.inflow(axialMps, acrossMps);
+    }
+
     /**
      * The air that meets a fan over the next step.
      *

@@ -181,7 +181,9 @@ final class TravelLoops {
         return tiltMps2;
     }
 
-    /** Length; of numbers so small or great that a hypotenuse would take care of, there are none. */
+    /**
+     * Length; of numbers so small or great that a hypotenuse would take care of, there are none.
+     */
     private static double across(double x, double y) {
         return Math.sqrt(x * x + y * y);
     }

@@ -93,9 +93,7 @@ public final class Motion {
     public boolean step(double dtS, Drive drive, BodyState state) {
         air(dtS, state);
         inflow(dtS, state, alongMps, acrossMps);
-        for (int fan = 0; fan < n.fans; fan++) {
-            drive.inflow(fan, alongMps[fan], acrossMps[fan]);
-        }
+        drive.inflow(alongMps, acrossMps);
         boolean found = drive.step(dtS);
         own.take(drive);
         step(dtS, own, state);

@@ -50,6 +50,7 @@ final class Flying {
     private final double[] speeds;
     private final double[] fanV;
     private final double[] duty;
+    private final double[] none;
     private final double weightN;
     private final int fans;
     private final int delayTicks;
@@ -71,6 +72,7 @@ final class Flying {
         speeds = new double[fans];
         fanV = new double[fans];
         duty = new double[fans];
+        none = new double[fans];
         lines = scene.frame().lines().size();
         weightN = scene.frame().massKg() * Gravity.STANDARD_MPS2;
         steersman = crew.steersman();
@@ -170,9 +172,7 @@ final class Flying {
         line.arrive(tick, duty);
         boolean off =
                 happenings.isZero() || pilotage.isDead() || pilotage.task() == Course.Task.DEAD;
-        for (int fan = 0; fan < fans; fan++) {
-            drive.duty(fan, off ? 0 : duty[fan]);
-        }
+        drive.duties(off ? none : duty);
         converged &= motion.step(rates.tickS(), drive, state);
         motion.specificForceMps2(force);
         holdStill(timeS);

@@ -79,6 +79,13 @@ public final class Commands {
         told[fan] = Math.max(0, Math.min(1, share)) * full[fan];
     }
 
+    /** The same of every channel. */
+    public void tell(double[] shares) {
+        for (int fan = 0; fan < told.length; fan++) {
+            told[fan] = Math.max(0, Math.min(1, shares[fan])) * full[fan];
+        }
+    }
+
     /**
      * Takes what the channels are told now as told for ever and reached: a run that begins in the
      * middle.

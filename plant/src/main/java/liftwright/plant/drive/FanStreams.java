@@ -32,7 +32,8 @@ final class FanStreams {
     private final RotorNumbers numbers;
     private final int fans;
 
-    // One a fan at each moment: number of an entry is moment · fans + fan. Loops over all moments are
+    // One a fan at each moment: number of an entry is moment · fans + fan. Loops over all moments
+    // are
     // long enough to be worth while.
     private final double[] axialMps;
     private final double[] acrossMps;
@@ -45,11 +46,16 @@ final class FanStreams {
     /** Jets asked last as they would be in still air, m/s. */
     private final double[] jetMps;
 
-    /** The inflow's share of them, its square over 1 + K, and the share of the jet in the stream. */
+    /**
+     * The inflow's share of them, its square over 1 + K, and the share of the jet in the stream.
+     */
     private final double[] shares;
 
     private final double[] inflow;
     private final double[] exits;
+
+    /** Above 0, or no number, where the short way does not hold. */
+    private final double[] beyond;
 
     /** Out: thrust, N, and air through the fan, kg/s. */
     final double[] thrustN;
@@ -70,6 +76,7 @@ final class FanStreams {
         shares = new double[all];
         inflow = new double[all];
         exits = new double[all];
+        beyond = new double[all];
         thrustN = new double[all];
         flowKgps = new double[all];
     }
@@ -99,6 +106,14 @@ final class FanStreams {
         acrossMps[fan] = across;
     }
 
+    /** The same of every fan. */
+    void inflow(double[] axial, double[] across) {
+        for (int from = 0; from < axialMps.length; from += fans) {
+            System.arraycopy(axial, 0, axialMps, from, fans);
+        }
+        System.arraycopy(across, 0, acrossMps, 0, fans);
+    }
+
     /**
      * Thrust and flow of all fans in the stream of now.
      *
@@ -108,7 +123,7 @@ final class FanStreams {
         laws.stillN(radps, thrustN);
         together();
         for (int at = 0; at < thrustN.length; at++) {
-            if (!(jetMps[at] >= LEAST_JET_MPS) || !(inflow[at] <= FanLaw.SMALL_INFLOW)) {
+            if (!(beyond[at] <= 0)) {
                 alone(at, laws.stillN(at % fans, radps[at]));
             }
         }
@@ -132,6 +147,7 @@ final class FanStreams {
         }
         for (int at = 0; at < all; at++) {
             inflow[at] = share[at] * share[at] * perLoss[at];
+            beyond[at] = Math.max(LEAST_JET_MPS - jet[at], inflow[at] - FanLaw.SMALL_INFLOW);
         }
         for (int at = 0; at < all; at++) {
             exit[at] = FanLaw.exitShareOfSmall(inflow[at]);

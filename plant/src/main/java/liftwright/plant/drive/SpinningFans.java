@@ -135,6 +135,12 @@ public final class SpinningFans implements Device {
         streams.inflow(fan, axial, across);
     }
 
+    /** The same of every fan. */
+    public void inflow(double[] axial, double[] across) {
+        asked = false;
+        streams.inflow(axial, across);
+    }
+
     /** The network is to be solved at the speeds of now. */
     public void face() {
         for (int fan = 0; fan < backV.length; fan++) {
@@ -226,7 +232,7 @@ public final class SpinningFans implements Device {
         free.go(middleV, numbers.inertiaKgm2, startRadps, middleRadps, half);
         for (int fan = 0; fan < endRadps.length; fan++) {
             double start = startRadps[fan];
-            if (!free.holds(fan, start) || !isLive(fan) || shorts(fan)) {
+            if (!free.holds(fan) || !isLive(fan) || shorts(fan)) {
                 middleRadps[fan] = middle(fan, start, middleV[fan], half);
             }
             endRadps[fan] = Math.max(0, 2 * middleRadps[fan] - start);
@@ -265,8 +271,8 @@ public final class SpinningFans implements Device {
     }
 
     /**
-     * Thrust along the axis in the stream of now, N: of all fans at the start of the last step, then
-     * in its middle, then at its end.
+     * Thrust along the axis in the stream of now, N: of all fans at the start of the last step,
+     * then in its middle, then at its end.
      */
     public double[] thrustN() {
         ask();

@@ -111,10 +111,11 @@ public final class HeatWatch {
         double best = 0;
         double bestK = Double.NEGATIVE_INFINITY;
         for (int place : parts.places[part]) {
-            double c = n.capacityJpK[place];
-            double rise = h * from.keptW[place] / c;
-            double fall = h * to.keptW[place] / c;
-            if (rise > 0 && fall < 0) {
+            // Signs alone tell of nearly all that there is none.
+            if (from.keptW[place] > 0 && to.keptW[place] < 0) {
+                double c = n.capacityJpK[place];
+                double rise = h * from.keptW[place] / c;
+                double fall = h * to.keptW[place] / c;
                 double share = top(to.kelvin[place] - from.kelvin[place], rise, fall);
                 double kelvin = cubic(from, to, h, place, share);
                 if (kelvin > bestK) {

@@ -14,6 +14,7 @@ public final class FreeTurning {
     private final double[] airNm;
     private final double[] leftNm;
     private final double[] slope;
+    private final double[] beyond;
 
     public FreeTurning(RotorLaws laws) {
         this.laws = laws;
@@ -23,6 +24,7 @@ public final class FreeTurning {
         airNm = new double[fans];
         leftNm = new double[fans];
         slope = new double[fans];
+        beyond = new double[fans];
     }
 
     /**
@@ -57,6 +59,12 @@ public final class FreeTurning {
             middle[fan] = start[fan] + per * leftNm[fan] / (1 - per * slope[fan]);
         }
         drivingA(terminalV, middle, lastA);
+        for (int fan = 0; fan < fans; fan++) {
+            double most = Math.max(firstA[fan], lastA[fan]) - of.limitA[fan];
+            double least = -Math.min(firstA[fan], lastA[fan]);
+            double slow = RotorLaws.NEARLY_STILL_RADPS - start[fan];
+            beyond[fan] = Math.max(Math.max(most, least), slow);
+        }
     }
 
     private void drivingA(double[] terminalV, double[] radps, double[] out) {
@@ -71,12 +79,7 @@ public final class FreeTurning {
      * Whether a rotor, if its controller drives it, turned as {@link #go} took it to: from start to
      * middle with a current above nothing and below its limit, and not nearly at rest.
      */
-    public boolean holds(int fan, double startRadps) {
-        double limit = laws.limitA[fan];
-        return firstA[fan] > 0
-                && lastA[fan] > 0
-                && firstA[fan] <= limit
-                && lastA[fan] <= limit
-                && startRadps >= RotorLaws.NEARLY_STILL_RADPS;
+    public boolean holds(int fan) {
+        return beyond[fan] < 0;
     }
 }

@@ -324,7 +324,8 @@ public final class Cells {
         double[] open = openVolt[pack];
         double[] bend = shapeCharge[pack];
         double[] factor = shapeFactor[pack];
-        // Cells of a pack are near each other on both curves: where the last one was is a good guess.
+        // Cells of a pack are near each other on both curves: where the last one was is a good
+        // guess.
         int onOpen = 1;
         int onShape = 1;
         for (int g = start[pack]; g < start[pack + 1]; g++) {
