@@ -14,6 +14,9 @@ import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
 import liftwright.flight.losses.LossFlights;
 import liftwright.flight.losses.LossTable;
+import liftwright.flight.motion.Airframe;
+import liftwright.flight.motion.Airframes;
+import liftwright.flight.motion.Give;
 import liftwright.flight.pilot.Steered;
 import liftwright.flight.pilot.SteeredSections;
 import liftwright.flight.profile.Profile;
@@ -175,6 +178,8 @@ public final class FlightQuestion implements Staged {
         Evidence evidence = evidence(crew, drawn.size(), checks);
         Verdict verdict = FlightVerdict.flown(profile, first, drawn, number, whole);
         List<Finding> findings = new ArrayList<>(FlightFindings.of(granted, first, held, drawn));
+        firstLift(granted).flatMap(FirstLift::finding).ifPresent(findings::add);
+        findings.sort(Comparator.comparing(Finding::severity));
         List<Section> sections = new ArrayList<>();
         sections.add(FlightTables.limits(held, first));
         sections.add(FlightTables.loops(granted));
@@ -190,6 +195,15 @@ public final class FlightQuestion implements Staged {
                 });
         return Optional.of(
                 answer(Checks.downgrade(verdict, evidence), findings, sections, evidence));
+    }
+
+    /** Of a flight that begins on both feet. */
+    private Optional<FirstLift> firstLift(LoopDesign.Granted granted) {
+        if (profile.start().on() != Profile.Stand.GROUND) {
+            return Optional.empty();
+        }
+        Airframe frame = new Airframes(plant).of(plant.parameters().nominal(), Give.USUAL);
+        return FirstLift.of(frame, granted.craft());
     }
 
     private LossTable losses(ComputerCrew crew, Work work) {

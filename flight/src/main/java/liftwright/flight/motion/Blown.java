@@ -143,14 +143,14 @@ final class Blown {
     }
 
     /** Adds the momentum of jets that fans turn into their own: the part of it across each. */
-    void swallow(double[] flowKgps) {
+    void swallow(FanLoads loads) {
         for (int fan = 0; fan < n.fans; fan++) {
             double a = fanMps[3 * fan];
             double b = fanMps[3 * fan + 1];
             double c = fanMps[3 * fan + 2];
             int at = FrameNumbers.PUSH * fan;
             double along = a * n.push[at] + b * n.push[at + 1] + c * n.push[at + 2];
-            double flow = flowKgps[FanLoads.MIDDLE * n.fans + fan];
+            double flow = loads.flowKgps[loads.middleFlow() + fan];
             BodyRates.push(
                     wrench,
                     flow * (a - along * n.push[at]),

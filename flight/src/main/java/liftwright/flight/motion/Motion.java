@@ -175,7 +175,7 @@ public final class Motion {
         double[] y = state.y;
         sums.take(loads);
         if (blown.on) {
-            blown.swallow(loads.flowKgps);
+            blown.swallow(loads);
         }
         Arrays.fill(felt, 0);
         stage(y, FanLoads.START, 0, k1, 1);

@@ -151,8 +151,9 @@ class JetPushTest {
                     assertThat(alongMps[0]).isCloseTo(-speed * cos, within(1e-9 * mps));
                     assertThat(acrossMps[0])
                             .isCloseTo(speed * Math.sqrt(1 - cos * cos), within(1e-6 * mps));
-                    double[] flow = {0, 0.7, 0};
-                    blown.swallow(flow);
+                    FanLoads loads = new FanLoads(1);
+                    loads.steady(0, 0, 0, 0, 0.7);
+                    blown.swallow(loads);
                     Vec3 wanted = new Vec3(0, 0, 1).minus(fan.axis().times(cos)).times(0.7 * speed);
                     Vec3 turned = intake.cross(wanted);
                     assertThat(blown.wrench)
