@@ -1,4 +1,4 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 
@@ -17,6 +17,10 @@ export class Folder {
 
     read(name: string): string {
         return readFileSync(path.join(this.path, name), 'utf8');
+    }
+
+    has(name: string): boolean {
+        return existsSync(path.join(this.path, name));
     }
 
     write(name: string, text: string): void {

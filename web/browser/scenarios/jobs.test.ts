@@ -44,6 +44,11 @@ async function standing(page: Page, state: string): Promise<void> {
     await page.locator(`.jobs .job.${state}`).first().waitFor(patience);
 }
 
+/** The name of what has the focus. */
+function focused(page: Page): Promise<string> {
+    return page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
+}
+
 async function clean(page: Page): Promise<void> {
     expect(await axeFindings(page)).toEqual([]);
     expect(await faintTexts(page)).toEqual([]);
@@ -174,7 +179,7 @@ test(
 test(
     'by pointer losses in twos and threes are begun, stopped and taken up, and read when done',
     () =>
-        inBay(folder(), async ({ visit: { page } }) => {
+        inBay(folder(), async ({ folder, visit: { page } }) => {
             const hand = new Hand(page);
             await hand.open('failures');
             const begin = page.getByRole('button', {
@@ -184,12 +189,52 @@ test(
             await standing(page, 'running');
             await hand.press(/^Stop two and three losses/);
             await standing(page, 'stopped');
+            expect(folder.has('.liftwright/jobs/1/parts.bin')).toBe(true);
             await hand.press(/^Go on with two and three losses/);
             await standing(page, 'done');
+            await expect.poll(() => folder.has('.liftwright/jobs/1/parts.bin')).toBe(false);
             const counts = page.locator('.losses summary', { hasText: 'Every three fans' });
             await counts.click(patience);
             await page.locator('.losses table').first().waitFor();
             await shoot(page, 'jobs-losses');
+        }),
+    500_000,
+);
+
+test(
+    'by keys alone losses are begun, stopped, taken up, left with the page and found again',
+    () =>
+        inBay(folder(), async bay => {
+            const { page } = bay.visit;
+            await new Hand(page).rung('failures').waitFor();
+            await page.keyboard.press('Alt+5');
+            const begin = page.getByRole('button', {
+                name: 'Work out every two and three at once',
+            });
+            await begin.waitFor(patience);
+            await begin.focus();
+            await page.keyboard.press('Enter');
+            const stop = page.getByRole('button', { name: /^Stop two and three losses/ });
+            await stop.waitFor(patience);
+            await stop.focus();
+            await page.keyboard.press('Enter');
+            await standing(page, 'stopped');
+            // The focus stays with the work: the next Enter takes it up.
+            await expect.poll(() => focused(page)).toMatch(/^Go on with/);
+            await page.keyboard.press('Enter');
+            await standing(page, 'running');
+            await page.close();
+            bay.visit = await Visit.of(await browser(), await again(bay.folder));
+            const next = bay.visit.page;
+            const line = next.getByRole('button', { name: /^Work that goes on/ });
+            await line.waitFor(patience);
+            await line.focus();
+            await next.keyboard.press('Enter');
+            await standing(next, 'running');
+            const other = next.getByRole('button', { name: /^Stop two and three losses/ });
+            await other.focus();
+            await next.keyboard.press('Enter');
+            await standing(next, 'stopped');
         }),
     500_000,
 );
