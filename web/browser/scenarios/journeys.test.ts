@@ -138,7 +138,10 @@ test(
             await hand.press('Close', formula);
             await hand.press('Search');
             await box2.fill('fan.3');
-            await found.filter({ hasText: /^part\s*fan\.3\b/ }).first().click();
+            await found
+                .filter({ hasText: /^part\s*fan\.3\b/ })
+                .first()
+                .click();
             await page.getByRole('dialog').waitFor({ state: 'hidden' });
 
             // A number's formula by keys, from the head of its column; the focus comes back to it.
