@@ -230,8 +230,8 @@ function FileChanges({ table }: { table: Table }) {
                         <tr>
                             <th scope="col">place</th>
                             <th scope="col">what became of it</th>
-                            <th scope="col">first</th>
-                            <th scope="col">second</th>
+                            <th scope="col">before</th>
+                            <th scope="col">now</th>
                         </tr>
                     </thead>
                     <tbody>
