@@ -20,7 +20,6 @@ public enum Reason {
     /** One per revolution of the fans shows in the gyro as a slow turning. */
     GYRO_ALIASING,
     VELOCITY_ESTIMATE_TOO_LATE,
-    POSITION_ESTIMATE_TOO_LATE,
     DECLARED_CROSSOVER_TOO_HIGH,
     DECLARED_MARGIN_NOT_REACHED,
     DECLARED_WITHOUT_INTEGRAL,

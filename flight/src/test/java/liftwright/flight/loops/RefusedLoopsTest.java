@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -184,6 +185,59 @@ class RefusedLoopsTest {
                     .as("%s with %s", how, would)
                     .isInstanceOf(LoopDesign.Granted.class);
         }
+    }
+
+    /**
+     * A reason that is added has to be planted somewhere too; those of files in RefusedRigsTest.
+     */
+    @Test
+    void everyReasonIsPlanted() {
+        EnumSet<Reason> planted =
+                EnumSet.of(
+                        Reason.HARNESS_MODE_TOO_NEAR,
+                        Reason.DECLARED_CROSSOVER_TOO_HIGH,
+                        Reason.DECLARED_MARGIN_NOT_REACHED,
+                        Reason.DECLARED_WITHOUT_INTEGRAL,
+                        Reason.NO_ESTIMATE,
+                        Reason.NO_FLIGHT_COMPUTER);
+        for (Spoiled how : Spoiled.values()) {
+            planted.add(how.reason);
+        }
+        assertThat(planted).containsExactlyInAnyOrder(Reason.values());
+    }
+
+    /** Where the declared margin is what is not reached, the margin that is told would do. */
+    @Test
+    void aMarginThatIsNotReachedIsToldWithOneThatIs() {
+        int granted = 0;
+        for (Craft craft : able()) {
+            var free = (LoopDesign.Granted) LoopDesign.of(craft);
+            double at = Math.min(rate(free, Axis.ROLL), rate(free, Axis.PITCH));
+            Asked asked =
+                    declared(
+                            Loop.Level.RATE,
+                            new Asked.Declared(
+                                    OptionalDouble.of(0.99 * at),
+                                    OptionalDouble.of(Math.toRadians(85)),
+                                    Optional.empty()));
+            var refused = (LoopDesign.Refused) LoopDesign.of(craft, asked);
+            LoopDesign.Would would =
+                    refused.would().stream()
+                            .filter(one -> one.reason() == Reason.DECLARED_MARGIN_NOT_REACHED)
+                            .findFirst()
+                            .orElseThrow();
+            assertThat(would.now()).isEqualTo(Math.toRadians(85));
+            // Of the axis that is looked at first; another may lie lower, or lack gain.
+            Asked less =
+                    declared(
+                            Loop.Level.RATE,
+                            new Asked.Declared(
+                                    OptionalDouble.of(0.99 * at),
+                                    OptionalDouble.of(0.99 * would.to()),
+                                    Optional.empty()));
+            granted += LoopDesign.of(craft, less) instanceof LoopDesign.Granted ? 1 : 0;
+        }
+        assertThat(granted).isGreaterThan(CRAFT / 4);
     }
 
     private static Craft worn(Craft craft, double hz, double share) {
