@@ -90,7 +90,7 @@ test(
                 ] as const) {
                     await hand.open(question);
                     await hand.answered();
-                    expect.soft(await axeFindings(page), question).toEqual([]);
+                    expect.soft(await axeFindings(page, true), question).toEqual([]);
                 }
             },
             { width: 800, height: 1280 },
