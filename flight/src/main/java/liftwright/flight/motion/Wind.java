@@ -57,6 +57,17 @@ public record Wind(
         return new Wind(meanMps, fromRad, at20FtMps, Optional.of(other), washMps, washReachM);
     }
 
+    /**
+     * The same for a clock that begins sooner.
+     *
+     * @param soonerS by how much, ≥ 0, s
+     */
+    public Wind onClock(double soonerS) {
+        Optional<Gust> later =
+                gust.map(one -> new Gust(one.atS + soonerS, one.fullMps, one.lengthM, one.fromRad));
+        return new Wind(meanMps, fromRad, at20FtMps, later, washMps, washReachM);
+    }
+
     /** The same with the rig's own wash. */
     public Wind withWash(double onFloorMps, double reachM) {
         return new Wind(meanMps, fromRad, at20FtMps, gust, onFloorMps, reachM);

@@ -115,7 +115,12 @@ final class Flying {
     }
 
     private double timeS() {
-        return (isHeld() ? -HELD_S : 0) + tick * rates.tickS();
+        return tick * rates.tickS() - heldS(profile);
+    }
+
+    /** For how long a rig is held before its flight begins, s. */
+    static double heldS(Profile profile) {
+        return profile.start().on() == Profile.Stand.HELD ? HELD_S : 0;
     }
 
     BodyState state() {

@@ -51,8 +51,11 @@ record Scene(Airframe frame, Motion motion, double soleM, Vec3 centre) {
         Airframe free = tethered ? whole : whole.withLines(List.of());
         Airframe frame = stood(turned(free, seed, number), flight.profile().start().on());
         double sole = free.soleDepthM().orElse(0.0);
+        // The air moves from the first tick on, which lies before the flight where a rig is held.
         Wind wind =
-                wind(flight, airSeed).withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
+                wind(flight, airSeed)
+                        .onClock(Flying.heldS(flight.profile()))
+                        .withWash(Wind.USUAL_WASH_MPS, sole + WASH_REACH * span(free));
         return new Scene(
                 frame, new Motion(frame, new Air(wind, seed, number, share)), sole, centre);
     }

@@ -91,6 +91,19 @@ class FlightRunTest {
         assertThat(inTurn.get(0).figures()).isNotEqualTo(inTurn.get(1).figures());
     }
 
+    @Test
+    void aGustStrikesWhenTheProfileSays() {
+        String gust = "mean: 3 m/s, gust: 4 m/s, gust at: 2 s, gust length: 2 m";
+        FlightPath calm = fly(own(), HELD, 0).path();
+        FlightPath struck = fly(own(), HELD.replace("mean: 3 m/s", gust), 0).path();
+        int moment = 0;
+        while (struck.placeM()[3 * moment] == calm.placeM()[3 * moment]) {
+            moment++;
+        }
+        // Not before it, and within what 2 m of air take to pass at half of the gust's speed.
+        assertThat(struck.timesS()[moment]).isBetween(2.0, 3.0);
+    }
+
     private static void same(FlightOutcome one, FlightOutcome other) {
         assertThat(one.figures()).isEqualTo(other.figures());
         assertThat(one.events()).isEqualTo(other.events());
