@@ -108,7 +108,6 @@ class LogSoundTest {
                 .contains("--one-by-one");
     }
 
-    /** Up within half a second after 1 s, down after 5 s. */
     /** The throttle rises at 1 s of the recording and at 41.3 s of the log. */
     @Test
     void theStartUpPutsTheSoundOnTheClockOfALog() throws IOException {
@@ -152,6 +151,7 @@ class LogSoundTest {
         assertThat(none.out()).contains("Times are those of the recording");
     }
 
+    /** Up within half a second after 1 s, down after 5 s. */
     private void fan(String name, double rpm) throws IOException {
         double[] sound = new double[(int) (7 * RATE_HZ)];
         double angle = 0;
