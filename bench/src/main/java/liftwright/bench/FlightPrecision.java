@@ -51,7 +51,7 @@ final class FlightPrecision {
         long least = Long.MAX_VALUE;
         for (int run = 0; run < RUNS; run++) {
             long from = threads.getCurrentThreadCpuTime();
-            flown.get();
+            var _ = flown.get();
             least = Math.min(least, threads.getCurrentThreadCpuTime() - from);
         }
         System.out.printf(Locale.ROOT, "| %s | %.1e | %.0f µs |%n", what, error, least / 1e3);

@@ -2,12 +2,10 @@ package liftwright.app.job;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
@@ -16,6 +14,7 @@ import java.util.zip.CRC32C;
 import liftwright.app.flights.NotKeptException;
 import liftwright.numerics.Kept;
 import liftwright.rig.file.Disk;
+import liftwright.rig.file.GrowingFile;
 import liftwright.rig.file.RigFiles;
 
 /**
@@ -38,8 +37,7 @@ public final class KeptParts implements Kept, AutoCloseable {
 
     private record Name(int batch, int parts, int part) {}
 
-    private final Disk disk;
-    private final FileChannel channel;
+    private final GrowingFile file;
     private final Map<Name, double[]> before;
     private final boolean anew;
     private int batches;
@@ -47,13 +45,11 @@ public final class KeptParts implements Kept, AutoCloseable {
     private long forcedNs = System.nanoTime();
     private Optional<String> fault = Optional.empty();
 
-    private KeptParts(Disk disk, FileChannel channel, Map<Name, double[]> before, boolean anew)
-            throws IOException {
-        this.disk = disk;
-        this.channel = channel;
+    private KeptParts(GrowingFile file, long end, Map<Name, double[]> before, boolean anew) {
+        this.file = file;
+        this.end = end;
         this.before = before;
         this.anew = anew;
-        end = channel.position();
     }
 
     /**
@@ -80,23 +76,17 @@ public final class KeptParts implements Kept, AutoCloseable {
                         && Arrays.equals(bytes, 0, first.length, first, 0, first.length);
         Map<Name, double[]> before = new HashMap<>();
         int end = ours ? read(bytes, first.length, before) : 0;
-        FileChannel channel =
-                FileChannel.open(
-                        path,
-                        StandardOpenOption.CREATE,
-                        StandardOpenOption.WRITE,
-                        LinkOption.NOFOLLOW_LINKS);
+        GrowingFile file = GrowingFile.open(path, end, disk);
         try {
-            channel.truncate(end);
-            channel.position(end);
             if (!ours) {
-                disk.write(channel, first);
-                disk.force(channel);
+                file.add(first);
+                file.force();
+                end = first.length;
             }
             boolean others = !ours && new String(bytes, StandardCharsets.UTF_8).contains("\n");
-            return new KeptParts(disk, channel, before, others);
+            return new KeptParts(file, end, before, others);
         } catch (IOException e) {
-            channel.close();
+            file.close();
             throw e;
         }
     }
@@ -156,12 +146,12 @@ public final class KeptParts implements Kept, AutoCloseable {
         frame.asDoubleBuffer().put(numbers);
         frame.putInt(0, length).putInt(Integer.BYTES, checksum(frame.array(), HEAD, length));
         try {
-            disk.write(channel, frame.array());
+            file.add(frame.array());
             end += frame.capacity();
             long now = System.nanoTime();
             if (now - forcedNs > PAUSE_NS) {
                 forcedNs = now;
-                disk.force(channel);
+                file.force();
             }
         } catch (IOException e) {
             fault = Optional.of(String.valueOf(e.getMessage()));
@@ -181,7 +171,7 @@ public final class KeptParts implements Kept, AutoCloseable {
     @Override
     public void close() {
         try {
-            channel.close();
+            file.close();
         } catch (IOException e) {
             throw new NotKeptException("What is finished cannot be kept: " + e.getMessage());
         }
