@@ -56,7 +56,10 @@ test('every number of the answer, and of each moment that keys choose, is the co
         ];
         for (const [key, moment] of moments) {
             await page.keyboard.press(key);
-            expect(Number(await slider(hand).inputValue())).toBe(played.times[moment]);
+            expect(Number(await slider(hand).inputValue())).toBeCloseTo(
+                played.times[moment] ?? NaN,
+                9,
+            );
             const rows = await listed(hand);
             expect(rows.length).toBeGreaterThan(2);
             for (const [name, value, limit] of rows) {
@@ -164,7 +167,10 @@ test('the soldering list is saved as a file of every row', () =>
         }
         const lines = Buffer.concat(parts).toString('utf8').trim().split(/\r?\n/);
         const table = hand.sheet.getByRole('table', { name: /^Soldering list/ });
-        expect(lines.length).toBe(await table.getByRole('row').count());
+        // A row whose long words stand below it is a body of its own.
+        const bodies = await table.locator('tbody').count();
+        const rows = bodies > 1 ? bodies : await table.locator('tbody tr').count();
+        expect(lines.length - 1).toBe(rows);
         expect(lines.length).toBeGreaterThan(5);
         expect(lines[0]).toMatch(/part.*cut to \[m\].*torque \[N\.m\]/);
     }));

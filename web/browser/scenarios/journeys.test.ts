@@ -12,7 +12,7 @@ import { run } from '../harness/program';
  *   fixed views, picking            solid: by pointer                  solid: by keyboard alone
  *   dragging with snap and twin     solid: by pointer                  solid: by keyboard alone; keyboard: a fan is moved
  *   measuring between two things    solid: all four tests              solid: all four tests (D, Page Up, Page Down)
- *   heat played                     heat: plays where it is asked to   heat: every moment that keys choose; solid: heat in space
+ *   heat played                     heat: plays where it is asked to   heat: every moment that keys choose; solid: heat in 3D
  *   failures played                 faults: its own buttons            faults: each line that keys choose; solid: a failure
  *   flights played                  jobs: by pointer flights           jobs: by keys alone flights
  *   glTF saved                      (test/pictures/glb: by its validator; the button is one of every picture's)

@@ -63,7 +63,7 @@ async function chosenAt(canvas: Locator): Promise<{ x: number; y: number }> {
     return { x: x + (box?.x ?? 0), y: y + (box?.y ?? 0) };
 }
 
-test('in space, by pointer: still at rest, picked, measured, dragged and undone', () =>
+test('in 3D, by pointer: still at rest, picked, measured, dragged and undone', () =>
     inBay(
         'mudlark',
         async ({ folder, visit: { page } }) => {
@@ -126,7 +126,7 @@ test('in space, by pointer: still at rest, picked, measured, dragged and undone'
         { width: 1280, height: 900 },
     ));
 
-test('in space, by keyboard alone: views, from thing to thing, moved and put back', () =>
+test('in 3D, by keyboard alone: views, from thing to thing, moved and put back', () =>
     inBay('sandpiper', async ({ folder, visit: { page } }) => {
         const { hand, figure, canvas } = await inSpace(page);
         const unsaved = page.getByText('not saved to the file yet');
@@ -154,7 +154,7 @@ test('in space, by keyboard alone: views, from thing to thing, moved and put bac
         expect(await axeFindings(page)).toEqual([]);
     }));
 
-test('heat in space: played by slider and keys, a run picked, still at rest', () =>
+test('heat in 3D: played by slider and keys, a run picked, still at rest', () =>
     inBay('curlew', async ({ visit: { page } }) => {
         const hand = new Hand(page);
         await hand.open('heat');
@@ -165,7 +165,7 @@ test('heat in space: played by slider and keys, a run picked, still at rest', ()
         await canvas.waitFor();
         await canvas.scrollIntoViewIfNeeded();
         await page.waitForTimeout(500);
-        const slider = figure.getByRole('slider', { name: /in 3D$/ });
+        const slider = figure.getByRole('slider', { name: /^moment of .*in 3D$/ });
         await slider.press('Home');
         await page.waitForTimeout(300);
         const cold = await canvas.screenshot();
@@ -182,7 +182,7 @@ test('heat in space: played by slider and keys, a run picked, still at rest', ()
         expect(await axeFindings(page)).toEqual([]);
     }));
 
-test('a failure in space, and what holds the rig in space', () =>
+test('a failure in 3D, and what holds the rig in 3D', () =>
     inBay('curlew', async ({ visit: { page } }) => {
         const hand = new Hand(page);
         await hand.open('restraint');

@@ -88,7 +88,7 @@ export function CasesPicture(props: PictureProps & { section: Cases }) {
                         title={section.title}
                         load={() => import('./solid/CaseSpace')}
                         props={{
-                            words: `${drawn.label} in space: ${drawn.outcome}`,
+                            words: `${drawn.label} in 3D: ${drawn.outcome}`,
                             title: section.title,
                             marks,
                             scene,

@@ -93,7 +93,7 @@ export function ElevationPicture(props: PictureProps & { section: Elevation }) {
                     title={section.title}
                     load={() => import('./solid/HoldSpace')}
                     props={{
-                        words: `${section.title.replace(/, from .*/, '')} in space: ${spoken(section)}`,
+                        words: `${section.title.replace(/, from .*/, '')} in 3D: ${spoken(section)}`,
                         title: section.title,
                         hold,
                         scene,

@@ -47,7 +47,7 @@ export default function FlownView({ drawing, path, events, name, moment }: Flown
     return (
         <div class="picture flown-view">
             <SpaceView
-                words={`${name} in space. Arrow keys turn what is seen, plus and minus come nearer and go away, 1 to 6 are the fixed views. The strips tell the same flight.`}
+                words={`${name} in 3D. Arrow keys turn what is seen, plus and minus come nearer and go away, 1 to 6 are the fixed views. The strips tell the same flight.`}
                 exhibit={exhibit}
                 onPick={nothing}
                 onStage={made => {
@@ -56,7 +56,7 @@ export default function FlownView({ drawing, path, events, name, moment }: Flown
                 }}
                 instead={
                     <p>
-                        This browser draws nothing in space (WebGL is missing or switched off). The
+                        This browser draws nothing in 3D (WebGL is missing or switched off). The
                         strips below tell the same flight.
                     </p>
                 }

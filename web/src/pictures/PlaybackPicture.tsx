@@ -75,14 +75,14 @@ export function PlaybackPicture(props: PictureProps & { section: Playback }) {
                 title={section.title}
                 load={() => import('./solid/HeatSpace')}
                 props={{
-                    words: `${section.title} at ${textOn(played.x, played.times[moment] ?? 0)} in space: ${ahead.map(each => told(played, each, moment)).join('; ')}`,
+                    words: `${section.title} at ${textOn(played.x, played.times[moment] ?? 0)} in 3D: ${ahead.map(each => told(played, each, moment)).join('; ')}`,
                     played,
                     scene,
                     moment,
                     named,
                     title: section.title,
                     fields: lengths,
-                    player: <HeatPlayer title={`${section.title}, in space`} {...film} />,
+                    player: <HeatPlayer title={`${section.title}, in 3D`} {...film} />,
                     selected,
                     onShow,
                 }}

@@ -49,7 +49,7 @@ export default function SolidView(props: RigProps) {
     const stage = useRef<Stage>(undefined);
     return (
         <Frame
-            title={`${drawing.title}, in space`}
+            title={`${drawing.title}, in 3D`}
             fileName={`${fileName}-in-space`}
             kind="solid"
             tables={tables}
@@ -118,7 +118,7 @@ function wordsOf(title: string, scene: Scene): string {
     const strikes =
         scene.strikes.length > 0 ? `, ${scene.strikes.length} strikes of jets marked` : '';
     return (
-        `${title} in space: ${scene.fans.length} fans${wearer}${strikes}. ${SPACE_KEYS}, M takes the ` +
+        `${title} in 3D: ${scene.fans.length} fans${wearer}${strikes}. ${SPACE_KEYS}, M takes the ` +
         'chosen part to move it by arrow keys. The table says where everything is.'
     );
 }
@@ -164,8 +164,8 @@ function NoWebGl({ tables, selected, onShow }: NoWebGlProps) {
     return (
         <>
             <p>
-                This browser draws nothing in space (WebGL is missing or switched off). The views
-                from behind, from the side and from above show the same rig.
+                This browser draws nothing in 3D (WebGL is missing or switched off). The views from
+                behind, from the side and from above show the same rig.
             </p>
             {tables().map(table => (
                 <TableView key={table.id} table={table} selected={selected} onShow={onShow} />

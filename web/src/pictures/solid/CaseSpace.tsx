@@ -88,7 +88,7 @@ export default function CaseSpace(props: CaseSpaceProps) {
     return (
         <PointedView
             words={words}
-            title={`${title}, in space`}
+            title={`${title}, in 3D`}
             exhibit={exhibit}
             overlay={overlay}
             fields={fields}

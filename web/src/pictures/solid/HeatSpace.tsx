@@ -67,7 +67,7 @@ export default function HeatSpace(props: HeatSpaceProps) {
         <>
             <PointedView
                 words={words}
-                title={`${title}, in space`}
+                title={`${title}, in 3D`}
                 exhibit={exhibit}
                 overlay={overlay}
                 fields={fields}

@@ -64,7 +64,7 @@ export default function HoldSpace(props: HoldSpaceProps) {
     return (
         <PointedView
             words={words}
-            title={`${title}, in space`}
+            title={`${title}, in 3D`}
             exhibit={exhibit}
             fields={fields}
             selected={selected}

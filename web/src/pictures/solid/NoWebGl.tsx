@@ -2,8 +2,8 @@
 export function NoWebGl() {
     return (
         <p>
-            This browser draws nothing in space (WebGL is missing or switched off). The flat
-            pictures and the tables show the same.
+            This browser draws nothing in 3D (WebGL is missing or switched off). The flat pictures
+            and the tables show the same.
         </p>
     );
 }

@@ -127,9 +127,7 @@ function InSpace({ path, strips, name, digest }: InSpaceProps) {
         .flatMap(rung => rung.document?.answer.sections ?? [])
         .find((section): section is Drawing => section.kind === 'drawing');
     if (drawing === undefined) {
-        return (
-            <p class="quiet">It can be seen in space once the question of balance is answered.</p>
-        );
+        return <p class="quiet">It can be seen in 3D once the question of balance is answered.</p>;
     }
     if (view !== undefined) {
         return (
@@ -160,7 +158,7 @@ function InSpace({ path, strips, name, digest }: InSpaceProps) {
             >
                 Play it in 3D
             </button>
-            {failed && ' The view in space could not be loaded: is the server running?'}
+            {failed && ' The 3D view could not be loaded: is the server running?'}
         </p>
     );
 }
