@@ -255,8 +255,8 @@ test.each(['light', 'dark'] as const)(
                 await standing(page, 'done');
                 await page.getByText('of 75 flights').first().waitFor(patience);
                 for (const [width, height] of [
-                    [1280, 5000],
-                    [800, 6500],
+                    [1280, 8000],
+                    [800, 8000],
                 ] as const) {
                     await page.setViewportSize({ width, height });
                     await shoot(page, `jobs-told-${theme}-${width}`);
