@@ -147,6 +147,8 @@ test(
             await page.keyboard.press('Alt+7');
             const form = page.getByRole('form', { name: 'Fly it many times' });
             await form.waitFor(patience);
+            // The key takes along who presses it, a frame later.
+            await page.waitForFunction(() => document.activeElement?.id === 'sheet');
             await form.getByLabel('Flights').focus();
             await page.keyboard.press('Control+A');
             await page.keyboard.type('0');
