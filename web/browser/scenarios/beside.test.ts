@@ -1,8 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { axeFindings } from '../checks/axe';
-import { faintTexts } from '../checks/contrast';
-import { cutTexts, overlappingTexts } from '../checks/layout';
+import { clean } from '../checks/clean';
 import { inBay } from '../harness/bay';
 import { Folder } from '../harness/folder';
 import { Hand } from '../harness/hand';
@@ -35,13 +33,6 @@ async function told(page: Page): Promise<void> {
     const outer = shifts(page).getByRole('listitem').filter({ hasText: 'fan.1' });
     // The outer of four stands one and a half spacings from the middle.
     expect(Number(await outer.locator('[data-m]').getAttribute('data-m'))).toBeCloseTo(0.006, 9);
-}
-
-async function clean(page: Page): Promise<void> {
-    expect(await axeFindings(page)).toEqual([]);
-    expect(await faintTexts(page)).toEqual([]);
-    expect(await overlappingTexts(page)).toEqual([]);
-    expect((await cutTexts(page)).slice(0, 9)).toEqual([]);
 }
 
 test(

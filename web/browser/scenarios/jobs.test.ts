@@ -1,8 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { axeFindings } from '../checks/axe';
-import { faintTexts } from '../checks/contrast';
-import { cutTexts, overlappingTexts } from '../checks/layout';
+import { clean } from '../checks/clean';
 import { inBay } from '../harness/bay';
 import { Folder } from '../harness/folder';
 import { Hand } from '../harness/hand';
@@ -49,15 +47,8 @@ function focused(page: Page): Promise<string> {
     return page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
 }
 
-async function clean(page: Page): Promise<void> {
-    expect(await axeFindings(page)).toEqual([]);
-    expect(await faintTexts(page)).toEqual([]);
-    expect(await overlappingTexts(page)).toEqual([]);
-    expect((await cutTexts(page)).slice(0, 9)).toEqual([]);
-}
-
 test(
-    'by pointer flights are begun, left, found again, stopped, taken up, read and played in space',
+    'by pointer flights are begun, left, found again, stopped, taken up, read and played in 3D',
     () =>
         inBay(folder(), async bay => {
             const { folder, visit } = bay;
