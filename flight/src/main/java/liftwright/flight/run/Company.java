@@ -26,7 +26,7 @@ final class Company {
         final JetAir jets = new JetAir();
         final double[] turn = new double[9];
         double mostN;
-        double mostS;
+        long mostTick;
         boolean over;
 
         Member(String name, Flying flying, Vec3 start, long waits) {
@@ -89,11 +89,11 @@ final class Company {
         return members.stream().map(one -> one.flying.outcome()).toList();
     }
 
-    private static void look(Member one, long tick) {
+    private void look(Member one, long tick) {
         double pushN = one.flying.scene().motion().blownN();
-        if (pushN > one.mostN) {
+        if (pushN > one.mostN && sceneS(tick) >= 0) {
             one.mostN = pushN;
-            one.mostS = tick;
+            one.mostTick = tick;
         }
     }
 
@@ -107,8 +107,13 @@ final class Company {
                                         one.name,
                                         one.mostN,
                                         one.mostN / one.flying.weightN(),
-                                        one.mostS * tickS))
+                                        sceneS(one.mostTick)))
                 .toList();
+    }
+
+    /** On the clock of the first, whose flight begins when it is let go. */
+    private double sceneS(long tick) {
+        return tick * tickS - members.getFirst().flying.heldS();
     }
 
     private void blow(long tick) {
@@ -118,7 +123,8 @@ final class Company {
                 continue;
             }
             for (Member other : members) {
-                if (other != one && tick >= other.waits) {
+                // What is flown no more blows no more.
+                if (other != one && tick >= other.waits && !other.over) {
                     jets(other, one);
                 }
             }

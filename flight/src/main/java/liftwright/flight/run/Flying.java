@@ -115,7 +115,12 @@ final class Flying {
     }
 
     private double timeS() {
-        return tick * rates.tickS() - heldS(profile);
+        return tick * rates.tickS() - heldS();
+    }
+
+    /** For how long it is held before its flight begins, s. */
+    double heldS() {
+        return heldS(profile);
     }
 
     /** For how long a rig is held before its flight begins, s. */
