@@ -17,19 +17,29 @@ class MotionWithDriveTest {
 
     private record Flown(double heightM, double upMps, double turnRadps, double forwardM) {}
 
-    private static Flown flown(Plant plant, double dtS, double forS, Wind wind) {
+    private static Motion motion(Plant plant, Air air) {
         double[] p = plant.parameters().nominal();
-        Airframe body = new Airframes(plant).of(p, Give.USUAL).withLines(java.util.List.of());
-        Motion motion = new Motion(body, new Air(wind, 1, 1));
+        return new Motion(
+                new Airframes(plant).of(p, Give.USUAL).withLines(java.util.List.of()), air);
+    }
+
+    /** Rotors at 2000 rad/s on full packs, told to turn faster. */
+    private static Drive turning(Plant plant) {
         Drive drive = plant.drive();
-        drive.load(p, new CellDraw.Expected());
+        drive.load(plant.parameters().nominal(), new CellDraw.Expected());
         drive.start();
-        double[] spin = new double[body.fans().size()];
+        double[] spin = new double[plant.rig().fans().size()];
         java.util.Arrays.fill(spin, 2000);
         drive.spin(spin);
-        for (int fan = 0; fan < body.fans().size(); fan++) {
+        for (int fan = 0; fan < spin.length; fan++) {
             drive.duty(fan, DUTY);
         }
+        return drive;
+    }
+
+    private static Flown flown(Plant plant, double dtS, double forS, Wind wind) {
+        Motion motion = motion(plant, new Air(wind, 1, 1));
+        Drive drive = turning(plant);
         BodyState state = new BodyState();
         state.rest(0, 0, 50, 0);
         motion.begin(state);
@@ -58,6 +68,63 @@ class MotionWithDriveTest {
         // It was flown at all: up, and carried backwards by the head wind.
         assertThat(truth.upMps).isGreaterThan(3);
         assertThat(truth.forwardM).isLessThan(-0.1);
+    }
+
+    /**
+     * Galilei: what hangs still in a jet wider than itself is pushed, slowed and turned as what
+     * flies through still air the other way, rotors, momentum drag and body together.
+     */
+    @Test
+    void aWideJetIsTheAirThatFlyingTheOtherWayMeets() {
+        Plant plant = Plant.assemble(Examples.rig("curlew"));
+        double[][] winds = {{4, 0, 0}, {0, -3, 0}, {2, 2, -3}, {-3, 1, 1}};
+        for (double[] wind : winds) {
+            double[] blown = changed(plant, wind, true);
+            double[] flying = changed(plant, wind, false);
+            double[] calm = changed(plant, new double[3], false);
+            double pushed = 0;
+            for (int k = 0; k < 6; k++) {
+                // The jet is that at the start of each step, so that one step is between them.
+                assertThat(blown[k]).as("%d", k).isCloseTo(flying[k], within(3e-3));
+                pushed = Math.max(pushed, Math.abs(flying[k] - calm[k]));
+            }
+            assertThat(pushed).isGreaterThan(0.05);
+        }
+    }
+
+    /** Change of velocity and of turning in a tenth of a second, m/s and rad/s. */
+    private static double[] changed(Plant plant, double[] wind, boolean jet) {
+        Motion motion = motion(plant, Air.still());
+        Drive drive = turning(plant);
+        BodyState state = new BodyState();
+        state.rest(0, 0, 50, 0);
+        for (int k = 0; k < 3 && !jet; k++) {
+            state.y[BodyState.VX + k] = -wind[k];
+        }
+        motion.begin(state);
+        double speed = Math.sqrt(wind[0] * wind[0] + wind[1] * wind[1] + wind[2] * wind[2]);
+        JetAir jets = new JetAir();
+        double[] before = state.y.clone();
+        for (int step = 0; step < 200; step++) {
+            jets.clear();
+            if (jet) {
+                double[] way = new double[3];
+                double[] at = new double[3];
+                for (int k = 0; k < 3; k++) {
+                    way[k] = wind[k] / speed;
+                    at[k] = state.y[BodyState.PX + k] - 20 * way[k];
+                }
+                motion.meet(jets, state, at, way, 1e4, speed);
+            }
+            motion.blow(jets, state);
+            assertThat(motion.step(0.0005, drive, state)).isTrue();
+        }
+        double[] change = new double[6];
+        for (int k = 0; k < 3; k++) {
+            change[k] = state.y[BodyState.VX + k] - before[BodyState.VX + k];
+            change[3 + k] = state.y[BodyState.WX + k] - before[BodyState.WX + k];
+        }
+        return change;
     }
 
     @Test
