@@ -129,18 +129,7 @@ final class Refusing {
         Loop.Level level = shaped.levels().get(at);
         List<LoopDesign.Would> would = new ArrayList<>();
         double now = shaped.radps().get(at);
-        highest(level)
-                .ifPresent(
-                        to ->
-                                would.add(
-                                        new LoopDesign.Would(
-                                                Reason.DECLARED_CROSSOVER_TOO_HIGH,
-                                                "declared crossover of the "
-                                                        + level.words()
-                                                        + " loop",
-                                                "Hz",
-                                                now / (2 * Math.PI),
-                                                to / (2 * Math.PI))));
+        would.addAll(lower(Reason.DECLARED_CROSSOVER_TOO_HIGH, level, now));
         if (margins.stable()) {
             would.add(
                     new LoopDesign.Would(
@@ -172,18 +161,7 @@ final class Refusing {
         Loop.Level level = shaped.levels().get(at);
         double now = shaped.radps().get(at);
         List<LoopDesign.Would> would = new ArrayList<>();
-        highest(level)
-                .ifPresent(
-                        to ->
-                                would.add(
-                                        new LoopDesign.Would(
-                                                Reason.HARNESS_MODE_TOO_NEAR,
-                                                "declared crossover of the "
-                                                        + level.words()
-                                                        + " loop",
-                                                "Hz",
-                                                now / (2 * Math.PI),
-                                                to / (2 * Math.PI))));
+        would.addAll(lower(Reason.HARNESS_MODE_TOO_NEAR, level, now));
         return new LoopDesign.Refused(
                 Reason.HARNESS_MODE_TOO_NEAR,
                 String.format(
@@ -198,6 +176,20 @@ final class Refusing {
                         harness.distance(),
                         Asked.LEAST_HARNESS_DISTANCE),
                 would);
+    }
+
+    /** A declared crossover as high as the loop would be without it; none where none is. */
+    private List<LoopDesign.Would> lower(Reason reason, Loop.Level level, double radps) {
+        return highest(level).stream()
+                .mapToObj(
+                        to ->
+                                new LoopDesign.Would(
+                                        reason,
+                                        "declared crossover of the " + level.words() + " loop",
+                                        "Hz",
+                                        radps / (2 * Math.PI),
+                                        to / (2 * Math.PI)))
+                .toList();
     }
 
     /** What the loop would be without its declared crossover, on the slowest axis it is for. */

@@ -1,5 +1,7 @@
 package liftwright.flight.loops;
 
+import static liftwright.flight.loops.DelayedRoots.pade;
+import static liftwright.flight.loops.DelayedRoots.times;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -7,8 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.random.RandomGenerator;
 import liftwright.testkit.Seeded;
-import org.hipparchus.analysis.solvers.LaguerreSolver;
-import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -96,45 +96,7 @@ class GrantedLoopsTest {
         back = times(back, new double[] {1, lags * act.spoolS()});
         back = times(back, new double[] {1, lags * act.filterS()});
         back = times(back, pade(delay));
-        double[] sum = new double[Math.max(forward.length, back.length)];
-        for (int k = 0; k < sum.length; k++) {
-            sum[k] = (k < forward.length ? forward[k] : 0) + (k < back.length ? back[k] : 0);
-        }
-        int degree = sum.length;
-        while (sum[degree - 1] == 0) {
-            degree--;
-        }
-        // Time is counted in delays, so that coefficients are of like size.
-        double[] scaled = new double[degree];
-        for (int k = 0; k < degree; k++) {
-            scaled[k] = sum[k] * Math.pow(delay, -k);
-        }
-        double most = Double.NEGATIVE_INFINITY;
-        for (Complex root : new LaguerreSolver(1e-12).solveAllComplex(scaled, 0)) {
-            most = Math.max(most, root.getReal() / delay);
-        }
-        return most;
-    }
-
-    /** Denominator of Padé's e^(−sT) of order six (numerator with −T). */
-    private static double[] pade(double seconds) {
-        double[] c = new double[7];
-        double term = 1;
-        for (int k = 0; k <= 6; k++) {
-            c[k] = term * Math.pow(seconds, k);
-            term *= (6.0 - k) / ((12.0 - k) * (k + 1));
-        }
-        return c;
-    }
-
-    private static double[] times(double[] a, double[] b) {
-        double[] c = new double[a.length + b.length - 1];
-        for (int i = 0; i < a.length; i++) {
-            for (int j = 0; j < b.length; j++) {
-                c[i + j] += a[i] * b[j];
-            }
-        }
-        return c;
+        return DelayedRoots.rightmost(forward, back, delay);
     }
 
     /**

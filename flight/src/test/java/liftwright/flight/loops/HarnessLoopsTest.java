@@ -1,12 +1,13 @@
 package liftwright.flight.loops;
 
+import static liftwright.flight.loops.DelayedRoots.pade;
+import static liftwright.flight.loops.DelayedRoots.times;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.random.RandomGenerator;
 import liftwright.testkit.Seeded;
-import org.hipparchus.analysis.solvers.LaguerreSolver;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -58,33 +59,22 @@ class HarnessLoopsTest {
                 });
     }
 
-    /** K/(s (s + 1) (s + 2)) is stable below K = 6, by Routh: any text on control. */
+    /** K/(s (s + 1) (s + 2)). */
+    private static Transfer third(double k) {
+        return w ->
+                new Complex(k, 0)
+                        .over(new Complex(0, w).times(new Complex(1, w)).times(new Complex(2, w)));
+    }
+
+    /** It is stable below K = 6, by Routh: any text on control. */
     @Test
     void aTextbookLoopIsStableBelowSix() {
         for (double k : new double[] {0.1, 1, 3, 5.9, 6.1, 10, 60}) {
-            Nyquist found =
-                    Nyquist.of(
-                            w ->
-                                    new Complex(k, 0)
-                                            .over(
-                                                    new Complex(0, w)
-                                                            .times(new Complex(1, w))
-                                                            .times(new Complex(2, w))),
-                            1e-3,
-                            1e3);
+            Nyquist found = Nyquist.of(third(k), 1e-3, 1e3);
             assertThat(found.stable()).as("K = %s", k).isEqualTo(k < 6);
         }
         // Where it swings, at √2 rad/s, it runs through −1.
-        Nyquist at =
-                Nyquist.of(
-                        w ->
-                                new Complex(6, 0)
-                                        .over(
-                                                new Complex(0, w)
-                                                        .times(new Complex(1, w))
-                                                        .times(new Complex(2, w))),
-                        1e-3,
-                        1e3);
+        Nyquist at = Nyquist.of(third(6), 1e-3, 1e3);
         assertThat(at.distance()).isLessThan(1e-3);
         assertThat(at.radps()).isCloseTo(Math.sqrt(2), within(1e-3));
     }
@@ -119,16 +109,7 @@ class HarnessLoopsTest {
             double[] one = times(times(new double[] {gain * corner, gain}, up), pade(-delayS));
             double[] other = times(times(new double[] {0, 0, 1}, under), pade(delayS));
             other = times(other, new double[] {1, lagS});
-            double[] sum = new double[Math.max(one.length, other.length)];
-            for (int k = 0; k < sum.length; k++) {
-                double term = (k < one.length ? one[k] : 0) + (k < other.length ? other[k] : 0);
-                sum[k] = term * Math.pow(delayS, -k);
-            }
-            double most = Double.NEGATIVE_INFINITY;
-            for (var root : new LaguerreSolver(1e-12).solveAllComplex(sum, 0)) {
-                most = Math.max(most, root.getReal() / delayS);
-            }
-            return most;
+            return DelayedRoots.rightmost(one, other, delayS);
         }
 
         /** Least |1 + L| on a fine grid, the body by complex matrices. */
@@ -148,26 +129,6 @@ class HarnessLoopsTest {
             }
             return least;
         }
-    }
-
-    private static double[] pade(double seconds) {
-        double[] c = new double[7];
-        double term = 1;
-        for (int k = 0; k <= 6; k++) {
-            c[k] = term * Math.pow(seconds, k);
-            term *= (6.0 - k) / ((12.0 - k) * (k + 1));
-        }
-        return c;
-    }
-
-    private static double[] times(double[] a, double[] b) {
-        double[] c = new double[a.length + b.length - 1];
-        for (int i = 0; i < a.length; i++) {
-            for (int j = 0; j < b.length; j++) {
-                c[i + j] += a[i] * b[j];
-            }
-        }
-        return c;
     }
 
     @Test
