@@ -79,15 +79,10 @@ final class Interplay {
         Map<Weigher.Weight, Optional<Judged>> closer = new HashMap<>();
         for (int h : judged.told()) {
             Weigher.Weight weight = judged.likeliest(h);
-            double[] sizes = judged.sizes(weight);
-            Put own = NOTHING.and(suspect(h), weight.first() == h ? sizes[0] : sizes[1]);
-            int other = weight.first() == h ? weight.second() : weight.first();
-            Put beside =
-                    other < 0
-                            ? NOTHING
-                            : NOTHING.and(
-                                    suspect(other), weight.first() == h ? sizes[1] : sizes[0]);
-            Put both = and(beside, own);
+            Named named = named(judged, weight, h);
+            Put own = named.own;
+            Put beside = named.beside;
+            Put both = named.both();
             if (both.isNothing()) {
                 continue;
             }
@@ -113,19 +108,14 @@ final class Interplay {
      */
     private double shiftN(Judged by, int h) {
         Weigher.Weight weight = by.likeliest(h);
-        double[] sizes = by.sizes(weight);
-        int other = weight.first() == h ? weight.second() : weight.first();
-        Put own = NOTHING.and(suspect(h), weight.first() == h ? sizes[0] : sizes[1]);
-        Put beside =
-                other < 0
-                        ? NOTHING
-                        : NOTHING.and(suspect(other), weight.first() == h ? sizes[1] : sizes[0]);
+        Named named = named(by, weight, h);
+        Put beside = named.beside;
+        Put both = named.both();
         Bench.Worker worker = bench.worker();
         double[] z = by.deviates(weight);
-        Optional<Double> to = taken(run(worker, z, beside), run(worker, z, and(beside, own)));
+        Optional<Double> to = taken(run(worker, z, beside), run(worker, z, both));
         double[] none = new double[z.length];
-        Optional<Double> from =
-                taken(run(worker, none, beside), run(worker, none, and(beside, own)));
+        Optional<Double> from = taken(run(worker, none, beside), run(worker, none, both));
         return to.isPresent() && from.isPresent() ? to.get() - from.get() : 0;
     }
 
@@ -137,11 +127,24 @@ final class Interplay {
         return put.lost.isNone() ? worker.opened(p) : worker.lost(put.lost, p);
     }
 
-    private static Put and(Put one, Put other) {
-        return new Put(
-                Stream.concat(one.changes.stream(), other.changes.stream()).toList(),
-                Stream.concat(one.sizes.stream(), other.sizes.stream()).toList(),
-                one.lost.and(other.lost));
+    /** A cause that is named, and the other of its hypothesis where there is one. */
+    private record Named(Put own, Put beside) {
+
+        Put both() {
+            return new Put(
+                    Stream.concat(beside.changes.stream(), own.changes.stream()).toList(),
+                    Stream.concat(beside.sizes.stream(), own.sizes.stream()).toList(),
+                    beside.lost.and(own.lost));
+        }
+    }
+
+    private Named named(Judged by, Weigher.Weight weight, int h) {
+        double[] sizes = by.sizes(weight);
+        boolean first = weight.first() == h;
+        int other = first ? weight.second() : weight.first();
+        Put own = NOTHING.and(suspect(h), first ? sizes[0] : sizes[1]);
+        Put beside = other < 0 ? NOTHING : NOTHING.and(suspect(other), first ? sizes[1] : sizes[0]);
+        return new Named(own, beside);
     }
 
     private Suspect suspect(int h) {
@@ -155,9 +158,10 @@ final class Interplay {
             runs.add(Optional.empty());
         }
         work.stage("doubt", runs.size());
-        Draws.forEach(
+        Draws.forEachKept(
                 work,
                 threads,
+                0,
                 runs.size(),
                 bench::worker,
                 (worker, k) -> {
@@ -166,7 +170,8 @@ final class Interplay {
                         z[k - 1] = 1;
                     }
                     runs.set(k, run(worker, z, put));
-                });
+                },
+                new KeptRuns(runs));
         return runs;
     }
 

@@ -83,10 +83,12 @@ public final class StartUp {
             return String.format(
                     Locale.ROOT,
                     "The start-up that is heard is that of the log %.2f s ± %.2f s later on its"
-                            + " clock (confidence %.1f %%): times are those of the log.",
+                            + " clock (confidence %s): times are those of the log.",
                     offsetS,
                     errorS,
-                    100 * Math.min(confidence, 0.999));
+                    confidence > 0.999
+                            ? "over 99.9 %"
+                            : String.format(Locale.ROOT, "%.1f %%", 100 * confidence));
         }
     }
 
