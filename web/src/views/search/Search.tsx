@@ -1,4 +1,4 @@
-import { useEffect, useId, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { everything, search, type Found } from '../../core/search';
 import { useActions, useBay } from '../context';
 
@@ -7,7 +7,8 @@ export function Search() {
     const bay = useBay();
     const dialog = useRef<HTMLDialogElement>(null);
     const open = bay.searching.value;
-    useEffect(() => {
+    // Before the next key is read: what is typed fast goes into the box, not to the page behind it.
+    useLayoutEffect(() => {
         if (open) dialog.current?.showModal();
         else dialog.current?.close();
     }, [open]);
