@@ -17,52 +17,52 @@ import liftwright.plant.recording.Samples;
  */
 public final class StartUp {
 
-    private static final double STEP_S = 0.02;
+    private static final double STEP_S = HeardCourse.STEP_S;
 
+    /** For a first look over all shifts every so many samples. */
     private static final int COARSE = 5;
 
-    /** Times in which a rotor comes near its speed, s; down it takes as long again. From memory. */
-    private static final double[] LAGS_S = {0.05, 0.1, 0.15, 0.22, 0.32, 0.46, 0.7};
+    /** Times in which a rotor comes near its speed, and in which it loses it, s; from memory. */
+    private static final double[] UP_S = {0.05, 0.1, 0.18, 0.3, 0.5};
 
-    /** What speeds are off by over the greatest, with this memory; from memory. */
-    private static final double OFF = 0.05;
+    private static final double[] DOWN_S = {0.1, 0.2, 0.4, 0.8, 1.4};
 
-    private static final double MEMORY_S = 0.3;
+    /** The same for the first look. */
+    private static final double[] FIRST_UP_S = {0.08, 0.25};
 
-    /** Silence before a start, and how long the log and the sound must share, s. */
-    private static final double SILENCE_S = 0.3;
+    private static final double[] FIRST_DOWN_S = {0.2, 0.6};
 
+    /** How much of what is heard must lie within the log. */
     private static final double SHARED = 0.6;
 
-    /** Shifts as near as this are one. */
+    /** Shifts as near as this are one, s. */
     private static final double NEAR_S = 0.4;
 
     private static final double SURE = 0.95;
 
     /**
-     * The window in which a speed is heard, the sound's way in a room, and a rotor that lags
+     * The window in which a speed is heard, the sound's way in a room, and a rotor that follows
      * otherwise than it is taken to, standard deviation; from memory.
      */
-    private static final double HEARD_S = 0.07;
+    private static final double HEARD_S = 0.04;
 
-    private final double[] heard;
-    private final double firstHeard;
-    private final double[] throttle;
+    private final HeardCourse heard;
+    private final double[] told;
+    private final double[] powers;
     private final double fromS;
     private final double spacingS;
-    private final List<Integer> starts;
 
     /** What a log says of the fans. */
     public enum Told {
         /** Speed goes with it to some such power: resistance and sag take the rest. */
-        THROTTLE(0.7),
+        THROTTLE(0.5, 0.7, 0.9),
         /** Of a fan goes with its speed squared and cubed, of idle controllers with nothing. */
-        CURRENT(0.4);
+        CURRENT(0.33, 0.42, 0.5);
 
-        private final double power;
+        private final double[] powers;
 
-        Told(double power) {
-            this.power = power;
+        Told(double... powers) {
+            this.powers = powers;
         }
     }
 
@@ -99,13 +99,13 @@ public final class StartUp {
      */
     public record Apart(String why) implements Clocks {}
 
-    private StartUp(double[] heard, double[] throttle, double fromS, double spacingS) {
-        this.spacingS = spacingS;
+    private StartUp(
+            HeardCourse heard, double[] told, double[] powers, double fromS, double spacingS) {
         this.heard = heard;
-        this.throttle = throttle;
+        this.told = told;
+        this.powers = powers;
         this.fromS = fromS;
-        starts = starts(heard, 0);
-        firstHeard = Arrays.stream(heard).filter(v -> v > 0).min().orElse(0);
+        this.spacingS = spacingS;
     }
 
     /**
@@ -113,35 +113,26 @@ public final class StartUp {
      * @param lengthS of the recording
      * @param throttles what all fans were told together, or each of them; or their currents
      */
-    public static Clocks of(
-            List<FanSpeed> fans, double lengthS, List<Samples> throttles, Told told) {
-        double[] heard = heard(fans, lengthS);
-        if (fans.isEmpty() || Arrays.stream(heard).noneMatch(v -> v > 0)) {
+    public static Clocks of(List<FanSpeed> fans, double lengthS, List<Samples> throttles, Told as) {
+        var heard = new HeardCourse(fans, lengthS);
+        if (heard.silent()) {
             return new Apart("No fan is heard, so the clocks cannot be brought together.");
         }
-        if (starts(heard, 0).isEmpty()) {
+        if (!heard.starts()) {
             return new Apart(
                     "The recording begins while fans already turn: without their start-up the"
                             + " clocks cannot be brought together.");
         }
         double fromS = throttles.stream().mapToDouble(Samples::firstS).min().orElse(0);
-        double toS = throttles.stream().mapToDouble(Samples::lastS).max().orElse(0);
-        double[] throttle = new double[Math.max(1, (int) ((toS - fromS) / STEP_S) + 1)];
-        for (int k = 0; k < throttle.length; k++) {
-            for (Samples one : throttles) {
-                double timeS = fromS + k * STEP_S;
-                double at = timeS < one.firstS() ? 0 : one.at(Math.min(timeS, one.lastS()));
-                throttle[k] += Math.max(0, at) / throttles.size();
-            }
-        }
-        double most = Arrays.stream(throttle).max().orElse(0);
+        double[] told = told(throttles, fromS);
+        double most = Arrays.stream(told).max().orElse(0);
         if (!(most > 0)) {
             return new Apart("The log tells no fan to turn.");
         }
-        for (int k = 0; k < throttle.length; k++) {
-            throttle[k] = Math.pow(throttle[k] / most, told.power);
+        for (int k = 0; k < told.length; k++) {
+            told[k] /= most;
         }
-        if (starts(throttle, 0.1).isEmpty()) {
+        if (HeardCourse.starts(told, 0.05).isEmpty()) {
             return new Apart(
                     "The log begins while fans already turn: without their start-up the clocks"
                             + " cannot be brought together.");
@@ -151,65 +142,37 @@ public final class StartUp {
                         .mapToDouble(one -> (one.lastS() - one.firstS()) / Math.max(1, one.size()))
                         .max()
                         .orElse(0);
-        return new StartUp(heard, throttle, fromS, spacingS).found();
+        return new StartUp(heard, told, as.powers, fromS, spacingS).found();
     }
 
-    /** Mean speed over the greatest; 0 in silence. */
-    private static double[] heard(List<FanSpeed> fans, double lengthS) {
-        double[] sum = new double[(int) (lengthS / STEP_S) + 1];
-        int[] count = new int[sum.length];
-        for (FanSpeed fan : fans) {
-            for (int k = 0; k + 1 < fan.size(); k++) {
-                double a = fan.timesS()[k];
-                double b = fan.timesS()[k + 1];
-                for (int i = (int) Math.ceil(Math.max(0, a) / STEP_S);
-                        b - a < SILENCE_S && i < sum.length && i * STEP_S < b;
-                        i++) {
-                    double part = (i * STEP_S - a) / (b - a);
-                    sum[i] += (1 - part) * fan.speedRadS()[k] + part * fan.speedRadS()[k + 1];
-                    count[i]++;
-                }
+    /** Mean of what was told, on the grid. */
+    private static double[] told(List<Samples> throttles, double fromS) {
+        double toS = throttles.stream().mapToDouble(Samples::lastS).max().orElse(0);
+        double[] told = new double[Math.max(1, (int) ((toS - fromS) / STEP_S) + 1)];
+        for (int k = 0; k < told.length; k++) {
+            for (Samples one : throttles) {
+                double timeS = fromS + k * STEP_S;
+                double at = timeS < one.firstS() ? 0 : one.at(Math.min(timeS, one.lastS()));
+                told[k] += Math.max(0, at) / throttles.size();
             }
         }
-        double most = 0;
-        for (int i = 0; i < sum.length; i++) {
-            sum[i] = count[i] == 0 ? 0 : sum[i] / count[i];
-            most = Math.max(most, sum[i]);
-        }
-        for (int i = 0; i < sum.length && most > 0; i++) {
-            sum[i] /= most;
-        }
-        return sum;
-    }
-
-    /** Where something comes after silence, on the grid. */
-    private static List<Integer> starts(double[] course, double least) {
-        var starts = new ArrayList<Integer>();
-        int silent = 0;
-        for (int k = 0; k < course.length; k++) {
-            if (course[k] > least && silent * STEP_S >= SILENCE_S) {
-                starts.add(k);
-            }
-            silent = course[k] > least ? 0 : silent + 1;
-        }
-        return starts;
+        return told;
     }
 
     private Clocks found() {
-        int first = 1 - heard.length;
-        int shifts = heard.length + throttle.length - 1;
-        List<double[]> turned = Arrays.stream(LAGS_S).mapToObj(this::behind).toList();
+        int first = 1 - heard.size();
+        int shifts = heard.size() + told.length - 1;
+        List<Turning> turned = turned(FIRST_UP_S, FIRST_DOWN_S);
         // All shifts coarsely, for what else it may be; then those near the best.
         double[] coarse = new double[(shifts - 1) / COARSE + 1];
         int best = 0;
-        double all = Double.NEGATIVE_INFINITY;
+        // Nothing in common: as likely beforehand as all shifts together.
+        double all = Math.log(coarse.length) + heard.byItself(COARSE);
         for (int s = 0; s < coarse.length; s++) {
-            coarse[s] = log(turned, first + COARSE * s, COARSE);
+            coarse[s] = weight(turned, first + COARSE * s, COARSE);
             best = coarse[s] > coarse[best] ? s : best;
             all = add(all, coarse[s]);
         }
-        // Nothing in common: the sound by itself, its mean taken away.
-        all = add(all, Math.log(coarse.length) + nothing());
         double near = Double.NEGATIVE_INFINITY;
         for (int s = 0; s < coarse.length; s++) {
             if (Math.abs(s - best) * COARSE * STEP_S <= NEAR_S) {
@@ -224,25 +187,26 @@ public final class StartUp {
                             "The start-up that is heard fits the throttle of the log at no one"
                                     + " shift plainly (confidence %.0f %%): the clocks are left"
                                     + " apart.",
-                            100 * (confidence >= 0 ? confidence : 0)));
+                            100 * confidence));
         }
-        return closer(turned, first + COARSE * best, Math.min(1, confidence));
+        return closer(first + COARSE * best, Math.min(1, confidence));
     }
 
-    private Aligned closer(List<double[]> turned, int about, double confidence) {
+    private Aligned closer(int about, double confidence) {
+        List<Turning> turned = turned(UP_S, DOWN_S);
         int reach = (int) Math.round(NEAR_S / STEP_S);
-        double[] logs = new double[2 * reach + 1];
+        double[] weights = new double[2 * reach + 1];
         double most = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < logs.length; k++) {
-            logs[k] = log(turned, about + k - reach, 1);
-            most = Math.max(most, logs[k]);
+        for (int k = 0; k < weights.length; k++) {
+            weights[k] = weight(turned, about + k - reach, 1);
+            most = Math.max(most, weights[k]);
         }
         double sum = 0;
         double mean = 0;
         double square = 0;
-        for (int k = 0; k < logs.length; k++) {
+        for (int k = 0; k < weights.length; k++) {
             double off = (k - reach) * STEP_S;
-            double weight = Math.exp(logs[k] - most);
+            double weight = Math.exp(weights[k] - most);
             sum += weight;
             mean += weight * off;
             square += weight * off * off;
@@ -256,77 +220,38 @@ public final class StartUp {
         return new Aligned(fromS + about * STEP_S + mean, 1.96 * wide, confidence);
     }
 
-    /** The throttle behind a rotor that comes near its speed in so long. */
-    private double[] behind(double lagS) {
-        double[] turned = new double[throttle.length];
-        double now = 0;
-        for (int k = 0; k < turned.length; k++) {
-            double rest = throttle[k] - now;
-            now += rest * -Math.expm1(-STEP_S / (rest > 0 ? lagS : 2 * lagS));
-            turned[k] = now;
+    /** What was told behind a rotor, for each law and each pair of lags. */
+    private List<Turning> turned(double[] upS, double[] downS) {
+        var turned = new ArrayList<Turning>();
+        for (double power : powers) {
+            double[] aim = Arrays.stream(told).map(v -> Math.pow(v, power)).toArray();
+            for (double up : upS) {
+                for (double down : downS) {
+                    turned.add(Turning.behind(aim, up, down));
+                }
+            }
         }
         return turned;
     }
 
-    /** ln of the weight of a shift, all lags together. */
-    private double log(List<double[]> turned, int shift, int stride) {
+    /**
+     * ln of the weight of a shift, all rotors together; minus infinity where too little is shared.
+     */
+    private double weight(List<Turning> turned, int shift, int stride) {
         int from = Math.max(0, -shift);
-        int to = Math.min(heard.length, throttle.length - shift);
-        if (!startsWithin(from, to)) {
+        int to = Math.min(heard.size(), told.length - shift);
+        if (!heard.startsWithin(from, to) || heard.share(from, to) < SHARED) {
             return Double.NEGATIVE_INFINITY;
         }
         double sum = Double.NEGATIVE_INFINITY;
-        for (double[] one : turned) {
-            sum = add(sum, log(one, shift, stride, from, to) - Math.log(LAGS_S.length));
+        for (Turning one : turned) {
+            sum = add(sum, heard.as(one, shift, stride) - Math.log(turned.size()));
         }
         return sum;
     }
 
-    /** The same of one lag; minus infinity where too little is shared. */
-    private double log(double[] turned, int shift, int stride, int from, int to) {
-        double both = 0;
-        double squares = 0;
-        int audible = 0;
-        int shared = 0;
-        for (int i = 0; i < heard.length; i += stride) {
-            audible += heard[i] > 0 ? 1 : 0;
-            if (i >= from && i < to && heard[i] > 0) {
-                shared++;
-                both += heard[i] * turned[i + shift];
-                squares += turned[i + shift] * turned[i + shift];
-            }
-        }
-        if (shared < SHARED * audible || !(squares > 0)) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        double gain = both / squares;
-        double left = 0;
-        for (int i = 0; i < heard.length; i += stride) {
-            // Where the log says nothing, nothing is expected: it was not written without reason.
-            double expected = i >= from && i < to ? gain * turned[i + shift] : 0;
-            double off = heard[i] - (expected < firstHeard ? 0 : expected);
-            left += stride * off * off;
-        }
-        return weight(left);
-    }
-
-    /** Whether the sound starts where the log tells what was told. */
-    private boolean startsWithin(int from, int to) {
-        int silence = (int) (SILENCE_S / STEP_S);
-        return starts.stream().anyMatch(k -> k - silence >= from && k < to);
-    }
-
-    private double nothing() {
-        double mean = Arrays.stream(heard).average().orElse(0);
-        return weight(Arrays.stream(heard).map(v -> (v - mean) * (v - mean)).sum());
-    }
-
-    private double weight(double squares) {
-        double points = heard.length * STEP_S / MEMORY_S;
-        return -points / 2 * Math.log(squares / heard.length + OFF * OFF);
-    }
-
-    private static double add(double a, double b) {
+    /** Logarithm of the sum of two weights. */
+    static double add(double a, double b) {
         double most = Math.max(a, b);
         return most == Double.NEGATIVE_INFINITY
                 ? most

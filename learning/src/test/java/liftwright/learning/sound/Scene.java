@@ -24,9 +24,17 @@ final class Scene {
     private final double[] levels;
     private final double wander;
 
+    private final Synth.Lags lags;
+
     /** Fans of one type. */
     Scene(RandomGenerator random, int count) {
+        this(random, count, Synth.Lags.USUAL);
+    }
+
+    /** The same with rotors that follow as fast as is said. */
+    Scene(RandomGenerator random, int count, Synth.Lags lags) {
         this.random = random;
+        this.lags = lags;
         synth = new Synth(random);
         int blades = random.nextInt(3, 13);
         double topHz = random.nextDouble(1500, 5200);
@@ -46,7 +54,7 @@ final class Scene {
         returned = new double[count];
         for (int f = 0; f < count; f++) {
             returned[f] = fans.get(f).ratio() * (1 + 0.0015 * synth.gauss());
-            speeds.add(synth.speed(fans.get(f), fromS, levels, lengthS, returned[f], wander));
+            speeds.add(synth.speed(fans.get(f), fromS, levels, lengthS, returned[f], wander, lags));
         }
         room =
                 new Synth.Room(
@@ -97,7 +105,8 @@ final class Scene {
                             new double[] {0.5, 0},
                             allS,
                             fans.get(f).ratio(),
-                            wander));
+                            wander,
+                            lags));
         }
         return new Waveform(synth.sound(fans, alone, allS, room), RATE_HZ);
     }

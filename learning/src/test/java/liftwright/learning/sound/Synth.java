@@ -73,6 +73,12 @@ final class Synth {
         return fans;
     }
 
+    /** Time constants in which a rotor gains speed and loses it. */
+    record Lags(double upS, double downS) {
+
+        static final Lags USUAL = new Lags(0.12, 0.4);
+    }
+
     /**
      * Speed over time behind a throttle: a first-order lag, faster up than down, with wander.
      *
@@ -80,11 +86,15 @@ final class Synth {
      * @param wander standard deviation of a slow wander of the speed, relative
      */
     double[] speed(
-            Fan fan, double[] fromS, double[] levels, double lengthS, double ratio, double wander) {
+            Fan fan,
+            double[] fromS,
+            double[] levels,
+            double lengthS,
+            double ratio,
+            double wander,
+            Lags lags) {
         int steps = (int) Math.ceil(lengthS / STEP_S) + 2;
         double[] speed = new double[steps];
-        double upS = 0.12;
-        double downS = 0.4;
         double now = 0;
         double drift = 0;
         int part = -1;
@@ -94,7 +104,7 @@ final class Synth {
                 part++;
             }
             double aim = part < 0 ? 0 : Math.pow(levels[part], 0.7);
-            now += (aim - now) * STEP_S / (aim > now ? upS : downS);
+            now += (aim - now) * STEP_S / (aim > now ? lags.upS() : lags.downS());
             drift += -drift * STEP_S / 0.8 + wander * Math.sqrt(2 * STEP_S / 0.8) * gauss();
             speed[k] = fan.topRadS() * ratio * now * (1 + drift);
         }
