@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import type { AnswerDocument, Change, Told } from '../src/core/wire';
+import type { AnswerDocument, Change, RigDocument, Told } from '../src/core/wire';
 import { Asks } from '../src/state/asks';
-import { partNamed, spanOf } from '../src/state/bay';
+import { Bay, partNamed, spanOf } from '../src/state/bay';
 import { Gate, tokenOf } from '../src/state/gate';
 import { StoredKeep } from '../src/state/keep';
 import { Moving } from '../src/state/moving';
@@ -373,5 +373,35 @@ describe('what a finding names', () => {
         expect(spanOf(document, 'wearer/posture/lean')).toEqual({ from: 10, to: 11 });
         expect(spanOf(document, 'wearer two')).toEqual({ from: 20, to: 21 });
         expect(spanOf(document, 'site')).toBeUndefined();
+    });
+});
+
+describe('a rig', () => {
+    const document = (revision: string): RigDocument => ({
+        rig: 'rig.yaml',
+        revision,
+        text: 'rig: Heron\n',
+        saved: true,
+        readable: true,
+        problems: [],
+        parts: [],
+        outline: [],
+    });
+
+    test('is asked about once when it is opened, and again when it is opened anew', () => {
+        const bay = new Bay();
+        const asked: unknown[] = [];
+        vi.spyOn(bay.server, 'call').mockReturnValue(new Promise(() => undefined));
+        vi.spyOn(bay.server, 'stream').mockImplementation((path, body) => {
+            if (path === '/api/ask') asked.push(body);
+            return new Promise(() => undefined);
+        });
+        bay.start();
+        bay.lay(document('r1'));
+        expect(asked.length).toBe(1);
+        bay.lay(document('r1'));
+        expect(asked.length).toBe(2);
+        bay.lay(document('r2'));
+        expect(asked.length).toBe(3);
     });
 });

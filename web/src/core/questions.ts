@@ -1,9 +1,9 @@
 import type { Question, Section } from './wire';
 
-/** The questions of a workshop, in their order; `question` where this version answers it. */
+/** The questions of a workshop, in their order. */
 export interface Asked {
     words: string;
-    question?: Question;
+    question: Question;
     /** What the questions are called where there is no room for the sentence. */
     short: string;
 }
@@ -34,7 +34,6 @@ export const LADDER: readonly Asked[] = [
         question: 'trials',
     },
     { words: 'Why did it not do what was promised?', short: 'Why', question: 'learning' },
-    { words: 'What should I change?', short: 'Change' },
 ];
 
 /** Sections that are the picture of a question, in the order in which they are read; the rest is folded. */

@@ -38,22 +38,18 @@ export function actionsOf(bay: Bay, places: Places): Action[] {
             bay.redo();
         },
     };
-    const open = LADDER.flatMap(({ question }, index): Action[] => {
-        if (question === undefined) return [];
-        const one: Action = {
-            id: `open-${question}`,
-            label: () => `Open question ${index + 1}, ${question}`,
-            keys: `Alt+${index + 1}`,
-            enabled: there,
-            run: () => {
-                bay.guiding.value = false;
-                bay.comparing.open.value = false;
-                bay.open.value = question;
-                places.go('sheet');
-            },
-        };
-        return [one];
-    });
+    const open = LADDER.map(({ question }, index): Action => ({
+        id: `open-${question}`,
+        label: () => `Open question ${index + 1}, ${question}`,
+        keys: `Alt+${index + 1}`,
+        enabled: there,
+        run: () => {
+            bay.guiding.value = false;
+            bay.comparing.open.value = false;
+            bay.open.value = question;
+            places.go('sheet');
+        },
+    }));
     return [
         save,
         undo,

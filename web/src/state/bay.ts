@@ -226,6 +226,7 @@ export class Bay {
         this.named.value = undefined;
         this.failure.value = undefined;
         this.guiding.value = false;
+        const before = this.asked.peek();
         this.kept = new Desk(
             document,
             this.server,
@@ -238,7 +239,6 @@ export class Bay {
                 this.tell(sentence);
             },
         );
-        const before = this.asked.peek();
         this.desk.value = this.kept.view();
         // The same rig opened anew: nothing that it is asked of has changed, and nothing is answered.
         if (before === this.asked.peek()) this.askAgain();

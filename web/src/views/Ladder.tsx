@@ -11,21 +11,10 @@ export function Ladder() {
             <ol>
                 {LADDER.map((asked, index) => (
                     <li key={asked.words}>
-                        {asked.question === undefined ? (
-                            <div class="rung later">
-                                <span class="number">{index + 1}</span>
-                                <span class="question">{asked.words}</span>
-                                <span class="verdict">
-                                    not yet<span class="unseen"> answered by this version</span>
-                                </span>
-                            </div>
-                        ) : (
-                            <Step asked={asked} index={index} question={asked.question} />
-                        )}
+                        <Step asked={asked} index={index} />
                     </li>
                 ))}
             </ol>
-            <p class="quiet">Those marked “not yet” are not answered by this version.</p>
         </nav>
     );
 }
@@ -33,10 +22,10 @@ export function Ladder() {
 interface StepProps {
     asked: Asked;
     index: number;
-    question: Rung['question'];
 }
 
-function Step({ asked, index, question }: StepProps) {
+function Step({ asked, index }: StepProps) {
+    const { question } = asked;
     const bay = useBay();
     const tried = bay.trial.tried.value?.rungs[question];
     const rung = bay.asks.rungs.value[question];

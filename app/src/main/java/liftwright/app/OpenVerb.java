@@ -71,6 +71,7 @@ final class OpenVerb {
     private Exit serve(BayServer server, Path folder) {
         try (server) {
             show(server.link(), folder);
+            server.readAhead();
             say("serves this machine alone, until Ctrl-C. The link is good once.");
             interrupt.await();
         } catch (InterruptedException e) {

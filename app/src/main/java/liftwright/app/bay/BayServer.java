@@ -211,6 +211,11 @@ public final class BayServer implements AutoCloseable {
         return HttpServer.create(new InetSocketAddress(loopback, port), WAITING);
     }
 
+    /** Reads the rig that was named before the page asks for it; returns at once. */
+    public void readAhead() {
+        new ReadAhead(bay).start();
+    }
+
     /** Where it listens. */
     public int port() {
         return server.getAddress().getPort();
