@@ -59,7 +59,7 @@ record FirstLift(double pushN, double heightM, double share, boolean slides, dou
     }
 
     /** How far the stance reaches the way it is pushed, m. */
-    private static double reachM(Airframe frame, double x, double y) {
+    static double reachM(Airframe frame, double x, double y) {
         double far = 0;
         for (Airframe.Foot foot : frame.feet()) {
             far = Math.max(far, foot.at().x() * x + foot.at().y() * y);

@@ -178,7 +178,7 @@ public final class FlightQuestion implements Staged {
         Evidence evidence = evidence(crew, drawn.size(), checks);
         Verdict verdict = FlightVerdict.flown(profile, first, drawn, number, whole);
         List<Finding> findings = new ArrayList<>(FlightFindings.of(granted, first, held, drawn));
-        firstLift(granted).flatMap(FirstLift::finding).ifPresent(findings::add);
+        findings.addAll(onItsFeet(granted));
         findings.sort(Comparator.comparing(Finding::severity));
         List<Section> sections = new ArrayList<>();
         sections.add(FlightTables.limits(held, first));
@@ -197,13 +197,19 @@ public final class FlightQuestion implements Staged {
                 answer(Checks.downgrade(verdict, evidence), findings, sections, evidence));
     }
 
-    /** Of a flight that begins on both feet. */
-    private Optional<FirstLift> firstLift(LoopDesign.Granted granted) {
-        if (profile.start().on() != Profile.Stand.GROUND) {
-            return Optional.empty();
-        }
+    /** What feet do not hold where the flight begins on both of them, and where it lands. */
+    private List<Finding> onItsFeet(LoopDesign.Granted granted) {
         Airframe frame = new Airframes(plant).of(plant.parameters().nominal(), Give.USUAL);
-        return FirstLift.of(frame, granted.craft());
+        List<Finding> found = new ArrayList<>();
+        if (profile.start().on() == Profile.Stand.GROUND) {
+            FirstLift.of(frame, granted.craft()).flatMap(FirstLift::finding).ifPresent(found::add);
+        }
+        if (profile.steps().stream().anyMatch(Profile.Step.Land.class::isInstance)) {
+            LandingLean.of(frame, granted.craft())
+                    .flatMap(LandingLean::finding)
+                    .ifPresent(found::add);
+        }
+        return found;
     }
 
     private LossTable losses(ComputerCrew crew, Work work) {

@@ -21,6 +21,9 @@ final class Gains {
     final double liftMps2;
     final double yawSlowedS;
 
+    /** By how long roll and pitch lag behind the lean that is asked, s. */
+    final double leanS;
+
     Gains(LoopDesign.Granted granted) {
         Axis[] axes = {Axis.ROLL, Axis.PITCH, Axis.YAW};
         double[] authority = {
@@ -41,6 +44,7 @@ final class Gains {
                 }
             }
         }
+        leanS = Math.max(1 / anglePerS[0], 1 / anglePerS[1]);
         yawSlowedS = ratePerS[2] > 0 ? slowed : 0;
         Loop velocity = granted.loop(Axis.ACROSS, Loop.Level.VELOCITY);
         Loop climb = granted.loop(Axis.CLIMB, Loop.Level.VELOCITY);

@@ -48,6 +48,10 @@ final class TravelLoops {
     private double tiltRad;
     private double tiltMps2;
     private double ramp;
+
+    /** Share of the weight that fans carry when it has leant as it is told now, 0 to 1. */
+    private double carried;
+
     private boolean wasGrounded;
 
     /**
@@ -87,7 +91,7 @@ final class TravelLoops {
             boolean lacksLift) {
         follow(dtS, wanted, limits);
         upMps2 = climb(dtS, felt, standing, wanted, limits, lacksLift);
-        over(dtS, felt, standing == Standing.FREE, wanted, limits);
+        over(dtS, felt, standing, wanted, limits);
     }
 
     /** Acceleration upwards, beyond gravity, m/s². */
@@ -148,8 +152,9 @@ final class TravelLoops {
         up = Math.clamp(up, -limits.climbMps(), limits.climbMps());
         boolean grounded = standing == Standing.STANDS || standing == Standing.ONE_FOOT;
         if (grounded) {
-            double rise = ramp < SLOW_ABOVE ? RAMP_FAST : RAMP_SLOW;
-            ramp = Math.clamp(ramp + dtS * (up > 0 ? rise : -RAMP_DOWN), 0, RAMP_MOST);
+            double rise = up <= 0 ? -RAMP_DOWN : ramp < SLOW_ABOVE ? RAMP_FAST : RAMP_SLOW;
+            ramp = Math.clamp(ramp + dtS * rise, 0, RAMP_MOST);
+            carried = Math.clamp(ramp + rise * gains.leanS, 0, 1);
             wasGrounded = true;
             return (ramp - 1) * Gravity.STANDARD_MPS2;
         }
@@ -189,7 +194,8 @@ final class TravelLoops {
     }
 
     /** Acceleration over the ground: into {@link #acrossMps2}. */
-    private void over(double dtS, double[] felt, boolean free, Wanted wanted, Limits limits) {
+    private void over(double dtS, double[] felt, Standing standing, Wanted wanted, Limits limits) {
+        boolean free = standing == Standing.FREE;
         double most = leaningMps2(limits.tiltRad());
         double vx = wanted.x();
         double vy = wanted.y();
@@ -233,9 +239,12 @@ final class TravelLoops {
             }
         }
         if (!free) {
-            // Feet or a line would answer: no leaning against them.
-            acrossMps2[0] = 0;
-            acrossMps2[1] = 0;
+            // Feet or a line would answer: no leaning against them but with the lean of the flight
+            // as far as fans carry it. So what they push over the ground its weight takes back.
+            double share =
+                    standing == Standing.TIED ? 0 : carried * Math.clamp(ramp, LEAST_LIFT, 1);
+            acrossMps2[0] = share * acrossIntegral[0];
+            acrossMps2[1] = share * acrossIntegral[1];
         }
     }
 }

@@ -208,7 +208,7 @@ final class Flying {
 
     private void command() {
         lookout.felt(felt);
-        pilotage.tell(wanted, watching.isDown());
+        pilotage.tell(wanted, watching.downS());
         for (int fan = 0; fan < fans; fan++) {
             fanV[fan] = drive.busV(fan);
         }

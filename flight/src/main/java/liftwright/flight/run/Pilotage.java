@@ -27,6 +27,12 @@ final class Pilotage {
     /** Set point above the start while it waits for that, m. */
     private static final double ABOVE_M = 0.3;
 
+    /** And below the ground once a landing touched it, m: lift goes down evenly. */
+    private static final double BELOW_M = 0.3;
+
+    /** For so long, s; then fans idle. */
+    static final double SET_DOWN_S = 2;
+
     private int leg;
     private double lastS;
     private double waitedS;
@@ -109,24 +115,23 @@ final class Pilotage {
     }
 
     /**
-     * @param down whether a landing has touched the ground
+     * @param downS how long ago a landing touched the ground, s; 0 before
      */
-    void tell(Wanted wanted, boolean down) {
+    void tell(Wanted wanted, double downS) {
         switch (task()) {
             case DEAD, IDLE -> wanted.idle();
             case LAND -> {
-                if (down) {
+                if (downS > SET_DOWN_S) {
                     wanted.idle();
                 } else {
-                    fly(wanted);
+                    fly(wanted, downS > 0 ? -BELOW_M : point[2]);
                 }
             }
-            case LIFT_OFF, FLY -> fly(wanted);
+            case LIFT_OFF, FLY -> fly(wanted, waits ? point[2] + ABOVE_M : point[2]);
         }
     }
 
-    private void fly(Wanted wanted) {
-        double above = waits ? ABOVE_M : 0;
-        wanted.position(point[0], point[1], point[2] + above + soleM, point[3]);
+    private void fly(Wanted wanted, double heightM) {
+        wanted.position(point[0], point[1], heightM + soleM, point[3]);
     }
 }

@@ -29,6 +29,10 @@ final class Watching {
     private static final double AIR_S = 0.1;
 
     private static final double DOWN_S = 0.2;
+
+    /** A landing has to stand for so long: until its lift has gone, and then for a second. */
+    private static final double STANDS_S = Pilotage.SET_DOWN_S + 1;
+
     private static final double SUPPLY_EVERY_S = 0.01;
 
     private final FlightCase flight;
@@ -40,13 +44,13 @@ final class Watching {
     private final Pilotage pilotage;
     private final List<FlightOutcome.Event> events;
     private boolean flying;
-    private boolean down;
     private boolean touched;
     private boolean lost;
     private boolean spent;
     private boolean standsAfter;
     private double airS;
     private double groundS;
+    private double downS;
     private double lastS;
     private double upMps;
     private double sinkMps;
@@ -73,7 +77,7 @@ final class Watching {
             return false;
         }
         if (pilotage.ended()) {
-            return timeS < pilotage.landedByS() + 1 && !(standsAfter && groundS > 1);
+            return timeS < pilotage.landedByS() + STANDS_S && !(standsAfter && groundS > STANDS_S);
         }
         return pilotage.courseS(timeS) < course.endS();
     }
@@ -82,9 +86,9 @@ final class Watching {
         return flying;
     }
 
-    /** Whether a landing has touched the ground. */
-    boolean isDown() {
-        return down;
+    /** How long ago a landing touched the ground, s; 0 before. */
+    double downS() {
+        return downS;
     }
 
     /** Whether it touched the ground in the last tick, after it had flown. */
@@ -148,12 +152,13 @@ final class Watching {
     }
 
     private void ground(double timeS, double dtS, boolean inAir, double carried) {
+        downS += downS > 0 ? dtS : 0;
         if (inAir) {
             airS += dtS;
             groundS = 0;
             if (!flying && airS > AIR_S && pilotage.task() != Course.Task.LAND) {
                 flying = true;
-                down = false;
+                downS = 0;
                 tell(timeS, "it is in the air", "");
             }
             return;
@@ -166,7 +171,7 @@ final class Watching {
         groundS += dtS;
         boolean wants = pilotage.task() == Course.Task.LAND || pilotage.isDead();
         if (flying && wants && (carried > 0.3 || groundS > DOWN_S)) {
-            down = true;
+            downS = dtS;
             flying = false;
             standsAfter = true;
             tell(timeS, "it touches the ground", "");
