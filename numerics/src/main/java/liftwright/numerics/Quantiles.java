@@ -40,6 +40,45 @@ public final class Quantiles {
         return (atRank(sorted, rank + spread) - atRank(sorted, rank - spread)) / 2;
     }
 
+    /**
+     * Order statistic of part of an array, in time that grows with its length; the part is
+     * reordered [HOARE61].
+     *
+     * @param values no NaN between the two places
+     * @param rank from 0, the least, to {@code to − from − 1}
+     */
+    public static double ofPart(double[] values, int from, int to, int rank) {
+        int low = from;
+        int high = to - 1;
+        int wanted = from + rank;
+        while (low < high) {
+            double pivot = values[(low + high) >>> 1];
+            int i = low;
+            int j = high;
+            while (i <= j) {
+                while (values[i] < pivot) {
+                    i++;
+                }
+                while (values[j] > pivot) {
+                    j--;
+                }
+                if (i <= j) {
+                    double kept = values[i];
+                    values[i++] = values[j];
+                    values[j--] = kept;
+                }
+            }
+            if (wanted <= j) {
+                high = j;
+            } else if (wanted >= i) {
+                low = i;
+            } else {
+                return values[wanted];
+            }
+        }
+        return values[wanted];
+    }
+
     private static double atRank(double[] sorted, double rank) {
         int low = (int) rank;
         double below = sorted[low - 1];

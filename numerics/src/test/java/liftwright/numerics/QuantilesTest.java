@@ -31,6 +31,30 @@ class QuantilesTest {
                 });
     }
 
+    /** Referee: the library's sort; values repeat, and what lies outside stays. */
+    @Test
+    void anOrderStatisticIsThatOfTheSortedPart() {
+        Seeded.check(
+                500,
+                random -> {
+                    double[] values =
+                            random.ints(random.nextInt(1, 200), 0, random.nextInt(1, 300))
+                                    .asDoubleStream()
+                                    .toArray();
+                    int from = random.nextInt(values.length);
+                    int to = random.nextInt(from, values.length) + 1;
+                    int rank = random.nextInt(to - from);
+                    double[] sorted = values.clone();
+                    Arrays.sort(sorted, from, to);
+                    double[] before = values.clone();
+                    assertThat(Quantiles.ofPart(values, from, to, rank))
+                            .isEqualTo(sorted[from + rank]);
+                    Arrays.sort(values, from, to);
+                    assertThat(values).isEqualTo(sorted);
+                    assertThat(Arrays.copyOf(values, from)).isEqualTo(Arrays.copyOf(before, from));
+                });
+    }
+
     @Test
     void quantileOfFourHasItsHandValues() {
         double[] sample = {1, 2, 4, 8};

@@ -133,11 +133,12 @@ record Owners(List<List<Integer>> of, double shift) {
 
         private void later(int number) {
             Trace line = lines.get(number);
+            double heard = line.medianRatio();
             double[] chance = new double[ratio.length];
             double sum = 0;
             boolean near = false;
             for (int i = 0; i < ratio.length; i++) {
-                double z = (line.medianRatio() - ratio[i]) / sd[i];
+                double z = (heard - ratio[i]) / sd[i];
                 chance[i] = Math.exp(-z * z / 2) / sd[i];
                 near |= Math.abs(z) < STRAY;
                 sum += chance[i];

@@ -1,7 +1,7 @@
 package liftwright.learning.sound;
 
-import java.util.Arrays;
 import liftwright.numerics.Fourier;
+import liftwright.numerics.Quantiles;
 
 /**
  * Short-time power spectra, each over its own noise: Hann windows of {@value #WINDOW_S} s (the next
@@ -100,9 +100,8 @@ final class Spectrogram {
         int high = Math.min(power.length, Math.max((int) (centre * 1.26), centre + LEAST_BINS));
         int count = high - low;
         System.arraycopy(power, low, scratch, 0, count);
-        Arrays.sort(scratch, 0, count);
         // The median of noise power, which is exponential, is ln 2 of its mean.
-        return scratch[count / 2] / Math.log(2);
+        return Quantiles.ofPart(scratch, 0, count, count / 2) / Math.log(2);
     }
 
     int frames() {

@@ -1,9 +1,9 @@
 package liftwright.learning.sound;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import liftwright.numerics.Fourier;
+import liftwright.numerics.Quantiles;
 
 /**
  * Lines near a reference, window by window. The spectra of the harmonics are laid over each other
@@ -128,10 +128,9 @@ final class Zoom {
      * Logarithm of the mean power of noise, from the quieter third: a band can be full of lines.
      */
     private static double floor(double[] grid) {
-        double[] sorted = grid.clone();
-        Arrays.sort(sorted);
         // The cumulative distribution of noise power is 1 − exp(−p / mean).
-        return sorted[sorted.length * 3 / 10] - Math.log(-Math.log(0.7));
+        return Quantiles.ofPart(grid.clone(), 0, grid.length, grid.length * 3 / 10)
+                - Math.log(-Math.log(0.7));
     }
 
     private Peak peak(int cell, double score, double[][] logs, double scale) {
