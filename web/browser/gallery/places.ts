@@ -80,8 +80,8 @@ export const places: readonly Place[] = [
             await hand.page.keyboard.press('Escape');
             await hand.open('lift');
             await hand.whole();
-            await hand.page.getByText('What it rests on').first().click();
-            await hand.page.locator('#sheet td[data-field]').first().click();
+            await hand.page.locator('.numbers summary').first().click();
+            await hand.page.locator('.numbers .field-name').first().click();
             await hand.page.getByRole('dialog').getByText('formula').waitFor(patience);
         },
     },

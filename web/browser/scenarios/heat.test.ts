@@ -30,7 +30,7 @@ function listed(hand: Hand): Promise<[string, number, number][]> {
     );
 }
 
-test('every number of the answer, and of each moment that keys choose, is the command line’s', () =>
+test('every number of the answer, and of each moment that keys or the pointer choose, is the command line’s', () =>
     inBay('sandpiper', async ({ folder, visit: { page } }) => {
         const commandLine = await CommandLine.of(folder.path, 'heat');
         const [document] = commandLine.documents as [AnswerDocument];
@@ -48,6 +48,19 @@ test('every number of the answer, and of each moment that keys choose, is the co
         expect(all.shown.filter(one => one.low !== undefined).length).toBeGreaterThan(1);
         await slider(hand).focus();
         const last = played.times.length - 1;
+        const told = async (moment: number, by: string): Promise<void> => {
+            const at = Number(await slider(hand).inputValue());
+            expect(at).toBeCloseTo(played.times[moment] ?? NaN, 9);
+            const rows = await listed(hand);
+            expect(rows.length).toBeGreaterThan(2);
+            for (const [name, value, limit] of rows) {
+                const track = played.tracks.find(each => `${each.part}, ${each.kind}` === name);
+                expect([value, limit], `${name} ${by}`).toEqual([
+                    track?.values[moment],
+                    track?.limit,
+                ]);
+            }
+        };
         const moments: [string, number][] = [
             ['Home', 0],
             ['ArrowRight', 1],
@@ -56,24 +69,25 @@ test('every number of the answer, and of each moment that keys choose, is the co
         ];
         for (const [key, moment] of moments) {
             await page.keyboard.press(key);
-            expect(Number(await slider(hand).inputValue())).toBeCloseTo(
-                played.times[moment] ?? NaN,
-                9,
-            );
+            await told(moment, `after ${key}`);
             const rows = await listed(hand);
-            expect(rows.length).toBeGreaterThan(2);
-            for (const [name, value, limit] of rows) {
-                const track = played.tracks.find(each => `${each.part}, ${each.kind}` === name);
-                expect([value, limit], `${name} after ${key}`).toEqual([
-                    track?.values[moment],
-                    track?.limit,
-                ]);
-            }
             // What a reader of the screen hears is what stands there.
             const heard = (await slider(hand).getAttribute('aria-valuetext')) ?? '';
             expect(heard).toContain(await hand.sheet.locator('.player output').innerText());
             expect(heard).toContain(rows[0]?.[0] ?? 'nothing');
         }
+        // By pointer: drawn from where it stands to the left end, which is the first moment.
+        const box = await slider(hand).boundingBox();
+        if (box === null) throw new Error('no slider');
+        const y = box.y + box.height / 2;
+        await page.mouse.move(box.x + box.width / 2, y);
+        await page.mouse.down();
+        const half = Number(await slider(hand).inputValue());
+        expect(half).toBeGreaterThan(0.4 * (played.times[last] ?? NaN));
+        expect(half).toBeLessThan(0.6 * (played.times[last] ?? NaN));
+        await page.mouse.move(box.x + 1, y, { steps: 4 });
+        await page.mouse.up();
+        await told(0, 'by pointer');
     }));
 
 test('it plays where it is asked to, and rests without a stroke', () =>

@@ -12,10 +12,10 @@ import { run } from '../harness/program';
  *   fixed views, picking            solid: by pointer                  solid: by keyboard alone
  *   dragging with snap and twin     solid: by pointer                  solid: by keyboard alone; keyboard: a fan is moved
  *   measuring between two things    solid: all four tests              solid: all four tests (D, Page Up, Page Down)
- *   heat played                     heat: plays where it is asked to   heat: every moment that keys choose; solid: heat in 3D
+ *   heat played                     heat: every moment; plays          heat: every moment that keys choose; solid: heat in 3D
  *   failures played                 faults: its own buttons            faults: each line that keys choose; solid: a failure
  *   flights played                  jobs: by pointer flights           jobs: by keys alone flights
- *   glTF saved                      (test/pictures/glb: by its validator; the button is one of every picture's)
+ *   glTF saved                      solid: by pointer                  solid: by keyboard alone (both by the format's validator)
  *   compared with its saved file    compare: by pointer                compare: by keys alone
  *   compared with another file,
  *     with the rig of a test        below                              below

@@ -5,6 +5,7 @@ import { CommandLine, numbersAgainst } from '../checks/numbers';
 import { axeFindings } from '../checks/axe';
 import { inBay } from '../harness/bay';
 import { Hand } from '../harness/hand';
+import { saved, soundModel } from '../harness/saved';
 import { shoot } from '../harness/shots';
 
 async function inSpace(page: Page): Promise<{ hand: Hand; figure: Locator; canvas: Locator }> {
@@ -18,6 +19,17 @@ async function inSpace(page: Page): Promise<{ hand: Hand; figure: Locator; canva
     await canvas.scrollIntoViewIfNeeded();
     await expect.poll(() => canvas.getAttribute('data-frames')).not.toBeNull();
     return { hand, figure, canvas };
+}
+
+const GLTF = /^save .* as glTF$/;
+
+/** How far a part has come between two files of the rig: right, up, back, m. */
+function wayOf(
+    before: Map<string, readonly number[]>,
+    after: Map<string, readonly number[]>,
+): (part: string) => number[] {
+    return part =>
+        [0, 1, 2].map(k => (after.get(part)?.[k] ?? NaN) - (before.get(part)?.[k] ?? NaN));
 }
 
 /** By keys in the picture alone: from thing to thing, and how far they are apart. */
@@ -108,6 +120,8 @@ test('in 3D, by pointer: still at rest, picked, measured, dragged and undone', (
             const numbers = await numbersAgainst(page, line);
             expect(numbers.strange).toEqual([]);
 
+            const model = () => saved(page, () => hand.press(GLTF, figure)).then(soundModel);
+            const stood = await model();
             await figure.getByRole('button', { name: 'from above' }).click();
             const from = await chosenAt(canvas);
             await page.mouse.move(from.x, from.y);
@@ -116,9 +130,20 @@ test('in 3D, by pointer: still at rest, picked, measured, dragged and undone', (
             await shoot(page, 'solid-dragging');
             await page.mouse.up();
             await hand.changed();
+            const way = wayOf(stood, await model());
+            const [x = 0, y = 0, z = 0] = way('left.1');
+            expect(Math.hypot(x, y, z)).toBeGreaterThan(0.02);
+            expect(way('right.1')).toEqual([-x, y, z].map(m => expect.closeTo(m, 9) as number));
+            expect(way('left.2')).toEqual([0, 0, 0]);
             const before = folder.read('rig.yaml');
             await hand.save();
             expect(folder.read('rig.yaml')).not.toBe(before);
+            const place = /left\.1: \{at: \{([^}]*)\}/.exec(folder.read('rig.yaml'))?.[1] ?? '';
+            const written = [...place.matchAll(/(-?\d+(?:\.\d+)?) mm/g)].map(([, mm]) =>
+                Number(mm),
+            );
+            expect(written.length).toBe(3);
+            for (const mm of written) expect(mm % 5, `snapped: ${place}`).toBe(0);
             await hand.press(/^Undo/);
             await hand.save();
             expect(folder.read('rig.yaml')).toBe(before);
@@ -127,7 +152,7 @@ test('in 3D, by pointer: still at rest, picked, measured, dragged and undone', (
     ));
 
 test('in 3D, by keyboard alone: views, from thing to thing, moved and put back', () =>
-    inBay('sandpiper', async ({ folder, visit: { page } }) => {
+    inBay('sandpiper', async ({ visit: { page } }) => {
         const { hand, figure, canvas } = await inSpace(page);
         const unsaved = page.getByText('not saved to the file yet');
         await canvas.focus();
@@ -138,6 +163,12 @@ test('in 3D, by keyboard alone: views, from thing to thing, moved and put back',
         await page.keyboard.press('PageDown');
         expect(await figure.locator('.part-words').textContent()).toContain('fan');
         await walked(figure, canvas);
+        const model = () =>
+            saved(page, () => figure.getByRole('button', { name: GLTF }).press('Enter')).then(
+                soundModel,
+            );
+        const stood = await model();
+        await canvas.focus();
         await page.keyboard.press('6');
         await page.keyboard.press('m');
         await page.keyboard.press('ArrowUp');
@@ -150,7 +181,12 @@ test('in 3D, by keyboard alone: views, from thing to thing, moved and put back',
         await page.keyboard.press('ArrowUp');
         await page.keyboard.press('Enter');
         await hand.changed();
-        expect(folder.read('rig.yaml')).toBeTruthy();
+        // A step of 5 mm forward, to a number that reads well in the file.
+        const way = wayOf(stood, await model());
+        const [x = 0, y = 0, z = 0] = way('corner.1');
+        expect(Math.abs(z + 0.005)).toBeLessThan(0.001);
+        expect(way('corner.4')).toEqual([-x, y, z].map(m => expect.closeTo(m, 9) as number));
+        expect(way('corner.2')).toEqual([0, 0, 0]);
         expect(await axeFindings(page)).toEqual([]);
     }));
 

@@ -22,7 +22,7 @@ export interface Axis {
     readonly step: number;
 }
 
-/** Of values in SI; of a field the answer does not explain, in SI as well. */
+/** Of values in SI; of a field the answer does not explain, in SI as well. Whole numbers have no ticks between. */
 export function axisOf(field: Field | undefined, name: string, values: readonly number[]): Axis {
     const { per, plus } = field ?? { per: 1, plus: 0 };
     let low = Infinity;
@@ -35,7 +35,9 @@ export function axisOf(field: Field | undefined, name: string, values: readonly 
         [low, high] = [0, 1];
     }
     const room = high > low ? ROOM * (high - low) : Math.max(Math.abs(high), 1) * ROOM;
-    return between(field, name, low - room, high + room);
+    const axis = between(field, name, low - room, high + room);
+    const counted = axis.unit === '' && values.length > 0 && values.every(Number.isInteger);
+    return counted ? { ...axis, step: Math.max(1, axis.step) } : axis;
 }
 
 /** From end to end, in the reader's units, without room beyond. */

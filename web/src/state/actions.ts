@@ -38,9 +38,9 @@ export function actionsOf(bay: Bay, places: Places): Action[] {
             bay.redo();
         },
     };
-    const open = LADDER.map(({ question }, index): Action => ({
+    const open = LADDER.map(({ question, words }, index): Action => ({
         id: `open-${question}`,
-        label: () => `Open question ${index + 1}, ${question}`,
+        label: () => `Open “${words}”`,
         keys: `Alt+${index + 1}`,
         enabled: there,
         run: () => {

@@ -100,7 +100,7 @@ function Menu() {
                         ))}
                     </div>
                     <label class="pick">
-                        <span>Light</span>
+                        <span>Colours</span>
                         <select
                             value={bay.taste.theme.value}
                             onChange={event => {

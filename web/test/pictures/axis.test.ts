@@ -54,6 +54,13 @@ describe('axes', () => {
         });
     });
 
+    test('what is counted has no ticks between', () => {
+        expect(axisOf(undefined, 'flights', [0, 1, 3]).step).toBe(1);
+        expect(axisOf(undefined, 'flights', [0, 80]).step).toBe(20);
+        expect(axisOf(undefined, 'lift over weight', [0, 1.1, 3]).step).toBe(0.5);
+        expect(axisOf(CELSIUS, 'air', [273.15, 275.15]).step).toBeLessThan(1);
+    });
+
     test('round lengths', () => {
         expect([0.9, 1, 1.1, 2.1, 5.1, 0.03].map(roundStep)).toEqual([1, 1, 2, 5, 10, 0.05]);
         expect([0.9, 1, 1.9, 2.1, 5.1, 99].map(roundBelow)).toEqual([0.5, 1, 1, 2, 5, 50]);

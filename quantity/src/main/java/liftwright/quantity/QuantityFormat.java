@@ -15,6 +15,9 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
 
     private static final char NO_BREAK_SPACE = '\u00a0';
 
+    /** A thousandth of a newton metre turns nothing that a person wears or lifts. */
+    private static final int MOMENT_DECIMALS = 3;
+
     /** Number and unit: {@code 412 N}. */
     public String amount(Measure measure, double si) {
         var unit = unit(measure, si);
@@ -75,6 +78,7 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
             case COUNT -> 0;
             case TEMPERATURE, TEMPERATURE_DIFFERENCE, SOUND_LEVEL -> 1;
             case PERCENT, ANGLE -> Math.min(2, Rounding.decimals(value));
+            case MOMENT -> Math.min(MOMENT_DECIMALS, Rounding.decimals(value));
             case THRUST,
                     MASS,
                     LENGTH,
@@ -90,7 +94,6 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
                     CHARGE,
                     RESISTANCE,
                     CAPACITANCE,
-                    MOMENT,
                     ANGULAR_ACCELERATION,
                     INERTIA,
                     DENSITY,
@@ -106,8 +109,9 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
 
     private static int decimals(Measure measure, UnitExpression unit, double si, Band band) {
         double halfWidth = unit.differenceFromSi(band.width() / 2);
+        int most = measure == Measure.MOMENT ? MOMENT_DECIMALS : Integer.MAX_VALUE;
         return halfWidth > 0
-                ? Math.max(0, Rounding.decimalsForDoubt(halfWidth))
+                ? Math.clamp(Rounding.decimalsForDoubt(halfWidth), 0, most)
                 : plainDecimals(measure, unit.fromSi(si));
     }
 

@@ -71,6 +71,16 @@ class QuantityFormatTest {
                 .isEqualTo(inUs);
     }
 
+    @Test
+    void aMomentShowsNoDigitThatTurnsNothing() {
+        var format = new QuantityFormat(UnitSystem.SI, false);
+        assertThat(spaced(format.amountWithBand(Measure.MOMENT, -1e-17, band(-0.00028, 0.00029))))
+                .isEqualTo("0.000 N·m (0.000 to 0.000 N·m)");
+        assertThat(spaced(format.amount(Measure.MOMENT, Math.PI / 250))).isEqualTo("0.013 N·m");
+        assertThat(spaced(format.amountWithBand(Measure.MOMENT, 12.3456, band(12.1, 12.5))))
+                .isEqualTo("12.35 N·m (12.10 to 12.50 N·m)");
+    }
+
     /** JCGM 100:2008, 7.2.6: at most two digits of the uncertainty, and the value to match. */
     @ParameterizedTest
     @CsvSource({
