@@ -13,11 +13,11 @@ import java.nio.charset.StandardCharsets;
  */
 public final class CounterStream {
 
-    private static final int MULTIPLIER_0 = 0xD2511F53;
-    private static final int MULTIPLIER_1 = 0xCD9E8D57;
-    private static final int WEYL_0 = 0x9E3779B9;
-    private static final int WEYL_1 = 0xBB67AE85;
-    private static final int ROUNDS = 10;
+    static final int MULTIPLIER_0 = 0xD2511F53;
+    static final int MULTIPLIER_1 = 0xCD9E8D57;
+    static final int WEYL_0 = 0x9E3779B9;
+    static final int WEYL_1 = 0xBB67AE85;
+    static final int ROUNDS = 10;
 
     private CounterStream() {}
 
@@ -57,7 +57,12 @@ public final class CounterStream {
      * @param step position within the channel: a time step, or a component of a group
      */
     public static double uniform(long seed, long channel, int draw, int step) {
-        return ((bits(seed, channel, draw, step) >>> 12) + 0.5) * 0x1p-52;
+        return uniform(bits(seed, channel, draw, step));
+    }
+
+    /** The uniform number that so many bits make. */
+    static double uniform(long bits) {
+        return ((bits >>> 12) + 0.5) * 0x1p-52;
     }
 
     /** Standard normal deviate, step 0: see {@link #normal(long, long, int, int)}. */

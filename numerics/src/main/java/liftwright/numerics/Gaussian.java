@@ -40,6 +40,24 @@ public final class Gaussian {
         return q < 0 ? -size : size;
     }
 
+    /**
+     * The same of many: all as if each lay in the centre, then those that do not.
+     *
+     * @param probabilities in the open interval (0, 1)
+     * @param out as long
+     */
+    static void quantiles(double[] probabilities, double[] out) {
+        for (int k = 0; k < out.length; k++) {
+            double q = probabilities[k] - 0.5;
+            out[k] = q * centre(SPLIT_CENTRE * SPLIT_CENTRE - q * q);
+        }
+        for (int k = 0; k < out.length; k++) {
+            if (Math.abs(probabilities[k] - 0.5) > SPLIT_CENTRE) {
+                out[k] = quantile(probabilities[k]);
+            }
+        }
+    }
+
     private static double centre(double r) {
         double numerator = 2.5090809287301226727e+3;
         numerator = numerator * r + 3.3430575583588128105e+4;

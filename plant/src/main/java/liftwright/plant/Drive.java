@@ -250,6 +250,11 @@ public final class Drive {
         return rotors.sense[fan] * fans.thrustN()[2 * fans() + fan];
     }
 
+    /** Sizes of the same of all fans together, N. */
+    public double allThrustN() {
+        return rotors.allThrustN();
+    }
+
     /** The same in the middle of the step, N. */
     public double thrustMiddleN(int fan) {
         return rotors.sense[fan] * fans.thrustN()[fans() + fan];
@@ -280,6 +285,11 @@ public final class Drive {
     /** Speed at the end of the step, ≥ 0, rad/s. */
     public double speedRadps(int fan) {
         return fans.endRadps(fan);
+    }
+
+    /** The same of all fans. */
+    public void speedsRadps(double[] out) {
+        fans.endRadps(out);
     }
 
     /** Speed at the start of the step, ≥ 0, rad/s. */
@@ -327,6 +337,11 @@ public final class Drive {
         return fans.isBeyondLaw(fan);
     }
 
+    /** Whether it is for any fan. */
+    public boolean isAnyBeyondLaw() {
+        return fans.isAnyBeyondLaw();
+    }
+
     /** Duty in effect at the last step, after delay, slew and losses, 0 to 1. */
     public double dutyInEffect(int fan) {
         return commands.duty(fan);
@@ -347,6 +362,16 @@ public final class Drive {
         return fans.volt(fan);
     }
 
+    /** The same of all fans. */
+    public void busesV(double[] out) {
+        fans.volt(out);
+    }
+
+    /** Power that all controllers draw there, W. */
+    public double powerW() {
+        return fans.powerW();
+    }
+
     /** Current that the controller draws there, A; below 0 while it gives back. */
     public double busA(int fan) {
         return fans.busA(fan);
@@ -360,6 +385,11 @@ public final class Drive {
     /** Whether the controller holds its current limit there. */
     public boolean isLimited(int fan) {
         return fans.limited(fan);
+    }
+
+    /** Whether any controller does. */
+    public boolean isAnyLimited() {
+        return fans.anyLimited();
     }
 
     /**

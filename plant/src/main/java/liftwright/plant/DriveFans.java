@@ -135,6 +135,17 @@ final class DriveFans {
         Arrays.fill(sense, 1);
     }
 
+    /** Sizes of all thrusts at the end of the last step together, N. */
+    double allThrustN() {
+        double[] own = spinning.thrustN();
+        int end = own.length - sense.length;
+        double sum = 0;
+        for (int fan = 0; fan < sense.length; fan++) {
+            sum += Math.abs(sense[fan] * own[end + fan]);
+        }
+        return sum;
+    }
+
     /** What moves the frame over the last step, as {@link Drive#loads} says. */
     void loads(double[] thrustN, double[] reactionNm, double[] spinNms) {
         int count = sense.length;

@@ -171,6 +171,45 @@ class DriveOnRandomRigsTest {
                 });
     }
 
+    @Test
+    void whatIsToldOfAllIsWhatIsToldOfEach() {
+        Seeded.check(
+                15,
+                random -> {
+                    Plant plant = Plant.assemble(RandomRigs.doubtful(random));
+                    Drive drive = loaded(plant, plant.parameters().nominal());
+                    double[] radps = new double[drive.fans()];
+                    double[] volts = new double[drive.fans()];
+                    wild(
+                            drive,
+                            random,
+                            200,
+                            () -> {
+                                int met = random.nextInt(drive.fans());
+                                drive.inflow(
+                                        met, random.nextDouble(-9, 9), 9 * random.nextDouble());
+                                drive.speedsRadps(radps);
+                                drive.busesV(volts);
+                                double thrustN = 0;
+                                double powerW = 0;
+                                boolean limited = false;
+                                boolean beyond = false;
+                                for (int fan = 0; fan < drive.fans(); fan++) {
+                                    assertThat(radps[fan]).isEqualTo(drive.speedRadps(fan));
+                                    assertThat(volts[fan]).isEqualTo(drive.busV(fan));
+                                    thrustN += Math.abs(drive.thrustN(fan));
+                                    powerW += drive.busV(fan) * drive.busA(fan);
+                                    limited |= drive.isLimited(fan);
+                                    beyond |= drive.isBeyondLaw(fan);
+                                }
+                                assertThat(drive.allThrustN()).isEqualTo(thrustN);
+                                assertThat(drive.powerW()).isEqualTo(powerW);
+                                assertThat(drive.isAnyLimited()).isEqualTo(limited);
+                                assertThat(drive.isAnyBeyondLaw()).isEqualTo(beyond);
+                            });
+                });
+    }
+
     private static void wild(Drive drive, RandomGenerator random, int steps, Runnable each) {
         for (int k = 0; k < steps && !drive.failed(); k++) {
             if (random.nextInt(15) == 0) {

@@ -108,11 +108,7 @@ final class TurnLoops {
      */
     void unwind(double dtS, double[] wrench, Mixer mixer) {
         for (int k = 0; k < 3; k++) {
-            double lacks = wrench[k + 1] - mixer.got(k + 1);
-            boolean held =
-                    mixer.saturated()
-                            && Math.abs(lacks) > 0.02 * Math.abs(wrench[k + 1])
-                            && lacks * rateMiss[k] > 0;
+            boolean held = mixer.saturated() && lacks(k, wrench, mixer);
             double bound = 2 * gains.turnRadps2[k];
             if (!held) {
                 rateIntegral[k] =
@@ -122,5 +118,11 @@ final class TurnLoops {
                                 bound);
             }
         }
+    }
+
+    /** Whether less is given about an axis than was asked, on the side to which the rate misses. */
+    private boolean lacks(int axis, double[] wrench, Mixer mixer) {
+        double lacks = wrench[axis + 1] - mixer.got(axis + 1);
+        return Math.abs(lacks) > 0.02 * Math.abs(wrench[axis + 1]) && lacks * rateMiss[axis] > 0;
     }
 }

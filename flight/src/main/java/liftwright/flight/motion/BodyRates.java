@@ -186,9 +186,9 @@ final class BodyRates {
         // ω × (ω × c) = ω (ω·c) − c ω²
         double along = p * cx + q * cy + r * cz;
         double square = p * p + q * q + r * r;
-        double sx = fx / n.frameKg - (ay * cz - az * cy) - (p * along - cx * square);
-        double sy = fy / n.frameKg - (az * cx - ax * cz) - (q * along - cy * square);
-        double sz = fz / n.frameKg - (ax * cy - ay * cx) - (r * along - cz * square);
+        double sx = fx * n.perFrameKg - (ay * cz - az * cy) - (p * along - cx * square);
+        double sy = fy * n.perFrameKg - (az * cx - ax * cz) - (q * along - cy * square);
+        double sz = fz * n.perFrameKg - (ax * cy - ay * cx) - (r * along - cz * square);
         felt[0] = sx;
         felt[1] = sy;
         felt[2] = sz;
@@ -214,24 +214,24 @@ final class BodyRates {
         double w = y[own + 5];
         double along = p * x + q * yy + r * z;
         double square = p * p + q * q + r * r;
-        double kg = n.looseKg[k];
+        double perKg = n.perLooseKg[k];
         rate[own] = u;
         rate[own + 1] = v;
         rate[own + 2] = w;
         rate[own + 3] =
-                pulled[3 * k] / kg
+                pulled[3 * k] * perKg
                         - felt[0]
                         - (ay * z - az * yy)
                         - (p * along - x * square)
                         - 2 * (q * w - r * v);
         rate[own + 4] =
-                pulled[3 * k + 1] / kg
+                pulled[3 * k + 1] * perKg
                         - felt[1]
                         - (az * x - ax * z)
                         - (q * along - yy * square)
                         - 2 * (r * u - p * w);
         rate[own + 5] =
-                pulled[3 * k + 2] / kg
+                pulled[3 * k + 2] * perKg
                         - felt[2]
                         - (ax * yy - ay * x)
                         - (r * along - z * square)

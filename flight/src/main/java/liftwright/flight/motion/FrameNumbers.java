@@ -31,7 +31,10 @@ final class FrameNumbers {
     final double[] drag;
 
     final int loose;
-    final double[] looseKg;
+
+    /** One over the mass of each, 1/kg. */
+    final double[] perLooseKg;
+
     final double[] looseAt;
     final double[] looseK;
     final double[] looseC;
@@ -54,6 +57,10 @@ final class FrameNumbers {
     final double[] anchor;
     final double[] ring;
     final double[] lineM;
+
+    /** A line whose anchor is no farther from the origin than this is slack, m²; 0 where any is. */
+    final double[] lineSlackM2;
+
     final double[] lineK;
     final double[] lineC;
 
@@ -65,8 +72,8 @@ final class FrameNumbers {
     /** ½ ρ, kg/m³. */
     final double halfDensity;
 
-    /** Of the rigid frame alone. */
-    final double frameKg;
+    /** One over the mass of the rigid frame alone, 1/kg. */
+    final double perFrameKg;
 
     /** Of the whole, N. */
     final double weightN;
@@ -86,7 +93,7 @@ final class FrameNumbers {
         }
         List<Airframe.Loose> masses = airframe.loose();
         loose = masses.size();
-        looseKg = new double[loose];
+        perLooseKg = new double[loose];
         looseAt = new double[3 * loose];
         looseK = new double[3 * loose];
         looseC = new double[3 * loose];
@@ -101,7 +108,7 @@ final class FrameNumbers {
             if (each.on() >= k || each.on() < Airframe.FRAME || !(each.massKg() > 0)) {
                 throw new IllegalArgumentException(each.name() + " hangs on nothing before it");
             }
-            looseKg[k] = each.massKg();
+            perLooseKg[k] = 1 / each.massKg();
             put(each.at(), looseAt, k);
             put(each.stiffnessNpm(), looseK, k);
             put(each.dampingNspm(), looseC, k);
@@ -117,7 +124,7 @@ final class FrameNumbers {
         if (!(kg > 0)) {
             throw new IllegalArgumentException("nothing is left of the frame");
         }
-        frameKg = kg;
+        perFrameKg = 1 / kg;
         Vec3 middle = moment.times(1 / kg);
         put(middle, centre, 0);
         own = plusPoint(own, -kg, middle);
@@ -138,6 +145,7 @@ final class FrameNumbers {
         anchor = new double[3 * lines];
         ring = new double[3 * lines];
         lineM = new double[lines];
+        lineSlackM2 = new double[lines];
         lineK = new double[lines];
         lineC = new double[lines];
         for (int k = 0; k < lines; k++) {
@@ -145,6 +153,8 @@ final class FrameNumbers {
             put(line.anchor(), anchor, k);
             put(line.ring(), ring, k);
             lineM[k] = line.lengthM();
+            double slackM = Math.max(0, line.lengthM() - line.ring().length());
+            lineSlackM2[k] = slackM * slackM;
             lineK[k] = line.stiffnessNpm();
             lineC[k] = line.dampingNspm();
         }

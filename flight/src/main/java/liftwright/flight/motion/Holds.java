@@ -179,15 +179,26 @@ final class Holds {
                 bz - n.looseAt[3 * on + 2] - y[at + 2]);
     }
 
+    /** Whether a line cannot pull, however the rig is turned: most are slack most of the time. */
+    private boolean isSlack(int line, double[] y) {
+        double x = n.anchor[3 * line] - y[PX];
+        double yy = n.anchor[3 * line + 1] - y[PX + 1];
+        double z = n.anchor[3 * line + 2] - y[PX + 2];
+        return x * x + yy * yy + z * z < n.lineSlackM2[line];
+    }
+
     private void pull(int line, double[] y, double[] turn, double[] wrench) {
         int at = 3 * line;
+        lineN[line] = 0;
+        if (isSlack(line, y)) {
+            return;
+        }
         point(n.ring[at], n.ring[at + 1], n.ring[at + 2], 0, 0, 0, y, turn);
         double x = n.anchor[at] - px;
         double yy = n.anchor[at + 1] - py;
         double z = n.anchor[at + 2] - pz;
         double apart = Math.sqrt(x * x + yy * yy + z * z);
         double stretch = apart - n.lineM[line];
-        lineN[line] = 0;
         if (stretch > 0) {
             double rate = -(x * ux + yy * uy + z * uz) / apart;
             double pull = Tether.pullN(stretch, rate, n.lineK[line], n.lineC[line]);

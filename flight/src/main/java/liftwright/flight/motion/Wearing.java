@@ -90,7 +90,7 @@ final class Wearing {
         double[] stiff = new double[3];
         for (int axis = 0; axis < 3; axis++) {
             double kg = axis == 2 ? worn : body.kg;
-            stiff[axis] = k * k / (1 / kg + 1 / frame.frameKg + turning(r, axis, frame.inverse));
+            stiff[axis] = k * k / (1 / kg + frame.perFrameKg + turning(r, axis, frame.inverse));
         }
         Vec3 stiffness = new Vec3(stiff[0], stiff[1], stiff[2]);
         return new Airframe.Loose(

@@ -186,9 +186,7 @@ final class Flying {
         converged &= motion.step(rates.tickS(), drive, state);
         motion.specificForceMps2(force);
         holdStill(timeS);
-        for (int fan = 0; fan < fans; fan++) {
-            speeds[fan] = drive.speedRadps(fan);
-        }
+        drive.speedsRadps(speeds);
         lookout.look(tick + 1, state, force, speeds);
     }
 
@@ -209,9 +207,7 @@ final class Flying {
     private void command() {
         lookout.felt(felt);
         pilotage.tell(wanted, watching.downS());
-        for (int fan = 0; fan < fans; fan++) {
-            fanV[fan] = drive.busV(fan);
-        }
+        drive.busesV(fanV);
         happenings.report(steersman);
         steersman.steer(
                 rates.every() * rates.tickS(),
@@ -263,11 +259,7 @@ final class Flying {
             pulled = true;
             events.add(new FlightOutcome.Event(Math.max(0, timeS), "a line pulls", "tether"));
         }
-        double powerW = 0;
-        for (int fan = 0; fan < fans; fan++) {
-            powerW += drive.busV(fan) * drive.busA(fan);
-        }
-        score.energy(powerW * rates.tickS());
+        score.energy(drive.powerW() * rates.tickS());
         if (timeS >= 0) {
             path.look(timeS, state, motion, drive);
             if (recorder.isDue(timeS)) {
@@ -286,24 +278,21 @@ final class Flying {
     }
 
     private boolean isSaturated() {
-        for (int fan = 0; fan < fans; fan++) {
-            if (duty[fan] >= 1 || drive.isLimited(fan)) {
-                return true;
-            }
+        boolean saturated = drive.isAnyLimited();
+        for (double each : duty) {
+            saturated |= each >= 1;
         }
-        return false;
+        return saturated;
     }
 
     /** What of all thrust is of fans in a stream that their law does not hold for. */
     private void thrust() {
-        double all = 0;
         double beyond = 0;
-        for (int fan = 0; fan < fans; fan++) {
-            double thrust = Math.abs(drive.thrustN(fan));
-            all += thrust;
-            beyond += drive.isBeyondLaw(fan) ? thrust : 0;
+        int asked = drive.isAnyBeyondLaw() ? fans : 0;
+        for (int fan = 0; fan < asked; fan++) {
+            beyond += drive.isBeyondLaw(fan) ? Math.abs(drive.thrustN(fan)) : 0;
         }
-        score.thrust(all * rates.tickS(), beyond * rates.tickS());
+        score.thrust(drive.allThrustN() * rates.tickS(), beyond * rates.tickS());
     }
 
     private double upN() {

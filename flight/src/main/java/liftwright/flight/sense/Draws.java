@@ -1,43 +1,55 @@
 package liftwright.flight.sense;
 
+import java.util.ArrayList;
+import java.util.List;
 import liftwright.numerics.CounterStream;
+import liftwright.numerics.StepStream;
 import liftwright.rig.Control.Measures;
 
-/** Where the random numbers of a sensor come from: each has an address of its own. */
-@SuppressWarnings("ArrayRecordComponent") // never compared
-record Draws(long seed, int number, Measures measures, long[] noise, long dropout) {
+/**
+ * Where the random numbers of a sensor come from: each has an address of its own. For one thread.
+ */
+final class Draws {
 
     private static final String NAME = "flight: ";
 
-    static Draws of(long seed, int number, Measures measures) {
-        String name = NAME + measures.usualName();
-        long[] noise = new long[SensorNumbers.axes(measures)];
-        for (int k = 0; k < noise.length; k++) {
-            noise[k] = CounterStream.channel(name + " noise " + k);
+    private final long seed;
+    private final int number;
+    private final String name;
+    private final List<StepStream> noise = new ArrayList<>();
+    private final StepStream dropout;
+
+    private Draws(long seed, int number, Measures measures) {
+        this.seed = seed;
+        this.number = number;
+        name = NAME + measures.usualName();
+        for (int k = 0; k < SensorNumbers.axes(measures); k++) {
+            noise.add(stream(" noise " + k));
         }
-        return new Draws(seed, number, measures, noise, CounterStream.channel(name + " dropout"));
+        dropout = stream(" dropout");
+    }
+
+    private StepStream stream(String what) {
+        return new StepStream(seed, CounterStream.channel(name + what), number);
+    }
+
+    static Draws of(long seed, int number, Measures measures) {
+        return new Draws(seed, number, measures);
     }
 
     double noise(int axis, long reading) {
-        return CounterStream.normal(seed, noise[axis], number, (int) reading);
+        return noise.get(axis).normal((int) reading);
     }
 
     boolean isLost(double share, long reading) {
-        return share > 0 && CounterStream.uniform(seed, dropout, number, (int) reading) < share;
+        return share > 0 && dropout.uniform((int) reading) < share;
     }
 
     /** Turn about an axis by which it is mounted, in standard deviations. */
     double misalignment(int axis) {
-        return own("misalignment", axis);
-    }
-
-    private double own(String what, int axis) {
         return number == 0
                 ? 0
                 : CounterStream.normal(
-                        seed,
-                        CounterStream.channel(NAME + measures.usualName() + " " + what),
-                        number,
-                        axis);
+                        seed, CounterStream.channel(name + " misalignment"), number, axis);
     }
 }

@@ -28,9 +28,17 @@ public final class Commands {
     private final double[] duty;
 
     private final int[] late;
-    private double[][] past = new double[1][0];
-    private double stepS;
+
+    /** What was told until now, a row of all channels a step, in a ring; where now stands in it. */
+    private double[] past = new double[0];
+
     private int now;
+    private double stepS;
+
+    /** Fastest change in a step, and what each fan is told now, at the latest. */
+    private final double[] far;
+
+    private final double[] wanted;
 
     /**
      * @param delayS of each fan's controller, ≥ 0, s
@@ -47,6 +55,8 @@ public final class Commands {
         channel = new int[fans];
         duty = new double[fans];
         late = new int[fans];
+        far = new double[fans];
+        wanted = new double[fans];
         start();
     }
 
@@ -59,9 +69,7 @@ public final class Commands {
         for (int fan = 0; fan < channel.length; fan++) {
             channel[fan] = fan;
         }
-        for (double[] one : past) {
-            Arrays.fill(one, 0);
-        }
+        Arrays.fill(past, 0);
         now = 0;
     }
 
@@ -91,8 +99,8 @@ public final class Commands {
      * middle.
      */
     public void reach() {
-        for (double[] one : past) {
-            System.arraycopy(told, 0, one, 0, one.length);
+        for (int row = 0; row < past.length; row += told.length) {
+            System.arraycopy(told, 0, past, row, told.length);
         }
         for (int fan = 0; fan < duty.length; fan++) {
             duty[fan] = confined(fan, told[channel[fan]]);
@@ -117,19 +125,21 @@ public final class Commands {
         if (dtS != stepS) {
             lay(dtS);
         }
-        System.arraycopy(told, 0, past[now], 0, told.length);
-        for (int fan = 0; fan < duty.length; fan++) {
-            int from = now - late[fan];
-            double wanted = past[from < 0 ? from + past.length : from][channel[fan]];
-            double far = slewPerS[fan] * dtS;
-            double within = Math.max(duty[fan] - far, Math.min(duty[fan] + far, wanted));
-            duty[fan] = confined(fan, within);
+        System.arraycopy(told, 0, past, now, told.length);
+        for (int fan = 0; fan < wanted.length; fan++) {
+            int from = now - late[fan] * wanted.length;
+            wanted[fan] = past[(from < 0 ? from + past.length : from) + channel[fan]];
         }
-        now = now + 1 == past.length ? 0 : now + 1;
+        // A loop of its own, without a branch.
+        for (int fan = 0; fan < duty.length; fan++) {
+            double up = Math.min(duty[fan] + far[fan], wanted[fan]);
+            duty[fan] = confined(fan, Math.max(duty[fan] - far[fan], up));
+        }
+        now = now + told.length == past.length ? 0 : now + told.length;
     }
 
-    private double confined(int fan, double wanted) {
-        return Math.max(least[fan], Math.min(most[fan], wanted));
+    private double confined(int fan, double within) {
+        return Math.max(least[fan], Math.min(most[fan], within));
     }
 
     /** Room for what is on its way; what the fans follow now counts as told until now. */
@@ -139,11 +149,12 @@ public final class Commands {
         for (int fan = 0; fan < late.length; fan++) {
             late[fan] = (int) Math.ceil(delayS[fan] / dtS - ROUNDING);
             longest = Math.max(longest, late[fan]);
+            far[fan] = slewPerS[fan] * dtS;
         }
-        past = new double[longest + 1][duty.length];
-        for (double[] one : past) {
+        past = new double[(longest + 1) * duty.length];
+        for (int row = 0; row < past.length; row += duty.length) {
             for (int fan = 0; fan < duty.length; fan++) {
-                one[channel[fan]] = duty[fan];
+                past[row + channel[fan]] = duty[fan];
             }
         }
         now = 0;

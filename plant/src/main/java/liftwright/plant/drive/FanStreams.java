@@ -32,14 +32,19 @@ final class FanStreams {
     private final RotorNumbers numbers;
     private final int fans;
 
-    // One a fan at each moment: number of an entry is moment · fans + fan. Loops over all moments
-    // are
-    // long enough to be worth while.
+    /** One a fan. */
     private final double[] axialMps;
+
     private final double[] acrossMps;
 
-    // Of the numbers, taken at rest: 1/(ρ A_e), 1/(1 + K) and ρ A_e.
-    private final double[] perExit;
+    // One a fan at each moment: number of an entry is moment · fans + fan. Loops over all moments
+    // are long enough to be worth while.
+
+    /** The same of all moments. */
+    private final double[] streamMps;
+
+    // Of the numbers, taken at rest: 1/√(ρ A_e), 1/(1 + K) and ρ A_e.
+    private final double[] perRootExit;
     private final double[] perLoss;
     private final double[] airKgpm;
 
@@ -67,9 +72,10 @@ final class FanStreams {
         this.numbers = numbers;
         fans = numbers.exitM2.length;
         int all = MOMENTS * fans;
-        axialMps = new double[all];
+        axialMps = new double[fans];
         acrossMps = new double[fans];
-        perExit = new double[all];
+        streamMps = new double[all];
+        perRootExit = new double[all];
         perLoss = new double[all];
         airKgpm = new double[all];
         jetMps = new double[all];
@@ -83,10 +89,10 @@ final class FanStreams {
 
     /** Still air, and the numbers as they are now. */
     void rest() {
-        for (int at = 0; at < perExit.length; at++) {
+        for (int at = 0; at < airKgpm.length; at++) {
             int fan = at % fans;
             airKgpm[at] = numbers.densityKgpm3 * numbers.exitM2[fan];
-            perExit[at] = 1 / airKgpm[at];
+            perRootExit[at] = 1 / Math.sqrt(airKgpm[at]);
             perLoss[at] = 1 / (1 + numbers.loss[fan]);
         }
         Arrays.fill(axialMps, 0);
@@ -100,17 +106,13 @@ final class FanStreams {
      * @param across beside it, ≥ 0
      */
     void inflow(int fan, double axial, double across) {
-        for (int at = fan; at < axialMps.length; at += fans) {
-            axialMps[at] = axial;
-        }
+        axialMps[fan] = axial;
         acrossMps[fan] = across;
     }
 
     /** The same of every fan. */
     void inflow(double[] axial, double[] across) {
-        for (int from = 0; from < axialMps.length; from += fans) {
-            System.arraycopy(axial, 0, axialMps, from, fans);
-        }
+        System.arraycopy(axial, 0, axialMps, 0, fans);
         System.arraycopy(across, 0, acrossMps, 0, fans);
     }
 
@@ -120,30 +122,38 @@ final class FanStreams {
      * @param radps in: their speeds at all moments, ≥ 0
      */
     void ask(double[] radps) {
-        laws.stillN(radps, thrustN);
-        together();
+        if (together(radps) <= 0) {
+            return;
+        }
         for (int at = 0; at < thrustN.length; at++) {
             if (!(beyond[at] <= 0)) {
-                alone(at, laws.stillN(at % fans, radps[at]));
+                alone(at);
             }
         }
     }
 
     /**
-     * From thrust in still air. Several short loops, since one long one is not taken several fans
-     * at a time: half the time.
+     * All of them as if the short way held for each: T = ρ A_e V_e (V_e − V_a). Several short
+     * loops, since one long one is not taken several fans at a time: half the time.
+     *
+     * @return the greatest of {@link #beyond}
      */
-    private void together() {
-        int all = axialMps.length;
+    private double together(double[] radps) {
+        int all = thrustN.length;
         double[] thrust = thrustN;
+        double[] flow = flowKgps;
         double[] jet = jetMps;
         double[] share = shares;
         double[] exit = exits;
+        for (int from = 0; from < all; from += fans) {
+            System.arraycopy(axialMps, 0, streamMps, from, fans);
+        }
+        laws.rootStillN(radps, jet);
         for (int at = 0; at < all; at++) {
-            jet[at] = Math.sqrt(thrust[at] * perExit[at]);
+            jet[at] = jet[at] * perRootExit[at];
         }
         for (int at = 0; at < all; at++) {
-            share[at] = Math.max(axialMps[at] / jet[at], -FanLaw.GREATEST_DESCENT_SHARE);
+            share[at] = Math.max(streamMps[at] / jet[at], -FanLaw.GREATEST_DESCENT_SHARE);
         }
         for (int at = 0; at < all; at++) {
             inflow[at] = share[at] * share[at] * perLoss[at];
@@ -153,21 +163,26 @@ final class FanStreams {
             exit[at] = FanLaw.exitShareOfSmall(inflow[at]);
         }
         for (int at = 0; at < all; at++) {
-            thrust[at] = thrust[at] * exit[at] * (exit[at] - share[at]);
-            flowKgps[at] = airKgpm[at] * (exit[at] * jet[at]);
+            flow[at] = airKgpm[at] * (exit[at] * jet[at]);
+            thrust[at] = flow[at] * jet[at] * (exit[at] - share[at]);
         }
+        double most = Double.NEGATIVE_INFINITY;
+        for (int at = 0; at < all; at++) {
+            most = Math.max(most, beyond[at]);
+        }
+        return most;
     }
 
-    private void alone(int at, double still) {
-        double jet = Math.sqrt(still * perExit[at]);
+    private void alone(int at) {
+        double jet = jetMps[at];
         double share = 0;
         double exit = 1;
         if (jet >= LEAST_JET_MPS) {
-            share = Math.max(axialMps[at] / jet, -FanLaw.GREATEST_DESCENT_SHARE);
+            share = Math.max(streamMps[at] / jet, -FanLaw.GREATEST_DESCENT_SHARE);
             exit = FanLaw.exitShare(share * share * perLoss[at]);
         }
-        thrustN[at] = still * exit * (exit - share);
         flowKgps[at] = airKgpm[at] * (exit * jet);
+        thrustN[at] = flowKgps[at] * jet * (exit - share);
     }
 
     /** Whether the stream of now is beyond the law for a fan at the last moment asked. */
@@ -176,5 +191,25 @@ final class FanStreams {
         return jet >= LEAST_JET_MPS
                 && (axialMps[fan] <= -FanLaw.GREATEST_DESCENT_SHARE * jet
                         || acrossMps[fan] > GREATEST_CROSS_SHARE * jet);
+    }
+
+    /** Whether it is for any fan. */
+    boolean isAnyBeyondLaw() {
+        int last = (MOMENTS - 1) * fans;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int fan = 0; fan < fans; fan++) {
+            double jet = jetMps[last + fan];
+            double falls = -FanLaw.GREATEST_DESCENT_SHARE * jet - axialMps[fan];
+            most = Math.max(most, Math.max(falls, acrossMps[fan] - GREATEST_CROSS_SHARE * jet));
+        }
+        if (!(most >= 0)) {
+            return false;
+        }
+        for (int fan = 0; fan < fans; fan++) {
+            if (isBeyondLaw(fan)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,6 +1,7 @@
 package liftwright.plant.drive;
 
 import java.util.Arrays;
+import liftwright.plant.motion.FreeDrawing;
 import liftwright.plant.motion.FreeTurning;
 import liftwright.plant.motion.RotorLaws;
 import liftwright.plant.motion.RotorNumbers;
@@ -33,6 +34,7 @@ public final class SpinningFans implements Device {
     private final double[] voltPerS;
     private final double[] middleV;
     private final FreeTurning free;
+    private final FreeDrawing drawing;
     private final double[] backV;
     private final double[] windingA;
     private final double[] busA;
@@ -41,6 +43,8 @@ public final class SpinningFans implements Device {
     private final double[] drawnA;
 
     private final RotorLaws.Piece[] piece;
+
+    private boolean anyLimited;
 
     private final boolean[] fed;
     private final boolean[] stopped;
@@ -71,6 +75,7 @@ public final class SpinningFans implements Device {
         voltPerS = new double[fans];
         middleV = new double[fans];
         free = new FreeTurning(laws);
+        drawing = new FreeDrawing(laws);
         backV = new double[fans];
         facedRadps = new double[fans];
         windingA = new double[fans];
@@ -91,6 +96,7 @@ public final class SpinningFans implements Device {
         Arrays.fill(windingA, 0);
         Arrays.fill(busA, 0);
         Arrays.fill(piece, RotorLaws.Piece.OFF);
+        anyLimited = false;
         stepS = 0;
         for (int fan = 0; fan < endRadps.length; fan++) {
             turn(fan, 0);
@@ -157,6 +163,7 @@ public final class SpinningFans implements Device {
      */
     public void take(NetworkState solved, double sinceS) {
         follow(solved, sinceS);
+        anyLimited = false;
         for (int fan = 0; fan < volt.length; fan++) {
             facedRadps[fan] = endRadps[fan];
             if (isLive(fan)) {
@@ -164,6 +171,7 @@ public final class SpinningFans implements Device {
                 windingA[fan] = laws.windingA();
                 busA[fan] = laws.currentA();
                 piece[fan] = laws.piece();
+                anyLimited |= limited(fan);
             } else {
                 windingA[fan] = 0;
                 busA[fan] = 0;
@@ -174,9 +182,10 @@ public final class SpinningFans implements Device {
 
     /** Takes voltages that follow those solved in full; parameters as {@link #take}. */
     public void follow(NetworkState solved, double sinceS) {
+        double per = sinceS > 0 ? 1 / sinceS : 0;
         for (int fan = 0; fan < volt.length; fan++) {
             double now = solved.loadTerminalV(fan);
-            voltPerS[fan] = sinceS > 0 ? (now - volt[fan]) / sinceS : 0;
+            voltPerS[fan] = (now - volt[fan]) * per;
             volt[fan] = now;
         }
     }
@@ -200,6 +209,18 @@ public final class SpinningFans implements Device {
         }
         drawnA[fan] = laws.currentA();
         moved |= laws.piece() != piece[fan];
+    }
+
+    @Override
+    public void operate(double[] terminalV, double[] outA) {
+        drawing.go(terminalV, backV, outA);
+        for (int fan = 0; fan < outA.length; fan++) {
+            boolean same = drawing.holds(fan) && piece[fan] == RotorLaws.Piece.FREE;
+            if (!(same && isLive(fan)) && fed[fan]) {
+                operate(fan, terminalV[fan]);
+                outA[fan] = drawnA[fan];
+            }
+        }
     }
 
     private boolean shorts(int fan) {
@@ -231,11 +252,13 @@ public final class SpinningFans implements Device {
         }
         free.go(middleV, numbers.inertiaKgm2, startRadps, middleRadps, half);
         for (int fan = 0; fan < endRadps.length; fan++) {
-            double start = startRadps[fan];
-            if (!free.holds(fan) || !isLive(fan) || shorts(fan)) {
-                middleRadps[fan] = middle(fan, start, middleV[fan], half);
+            // What drives freely is not told zero, so that nothing shorts it.
+            if (!free.holds(fan) || !isLive(fan)) {
+                middleRadps[fan] = middle(fan, startRadps[fan], middleV[fan], half);
             }
-            endRadps[fan] = Math.max(0, 2 * middleRadps[fan] - start);
+        }
+        for (int fan = 0; fan < endRadps.length; fan++) {
+            endRadps[fan] = Math.max(0, 2 * middleRadps[fan] - startRadps[fan]);
         }
     }
 
@@ -303,6 +326,12 @@ public final class SpinningFans implements Device {
         }
     }
 
+    /** Whether the thrust of any fan at the end of the last step is in a stream beyond the law. */
+    public boolean isAnyBeyondLaw() {
+        ask();
+        return streams.isAnyBeyondLaw();
+    }
+
     /** Whether the thrust at the end of the last step is in a stream beyond the law. */
     public boolean isBeyondLaw(int fan) {
         ask();
@@ -340,6 +369,11 @@ public final class SpinningFans implements Device {
         return endRadps[fan];
     }
 
+    /** The same of all. */
+    public void endRadps(double[] out) {
+        System.arraycopy(endRadps, 0, out, 0, endRadps.length);
+    }
+
     /** Speed at the point last solved in full. */
     public double facedRadps(int fan) {
         return facedRadps[fan];
@@ -348,6 +382,20 @@ public final class SpinningFans implements Device {
     /** Voltage at the start of the last step, V. */
     public double volt(int fan) {
         return volt[fan];
+    }
+
+    /** The same of all. */
+    public void volt(double[] out) {
+        System.arraycopy(volt, 0, out, 0, volt.length);
+    }
+
+    /** Power that all draw together, at that voltage and the currents of the point solved, W. */
+    public double powerW() {
+        double sum = 0;
+        for (int fan = 0; fan < volt.length; fan++) {
+            sum += volt[fan] * busA[fan];
+        }
+        return sum;
     }
 
     /** Current of the winding at the point last solved, A. */
@@ -372,6 +420,11 @@ public final class SpinningFans implements Device {
     /** Whether its controller holds its current limit there. */
     public boolean limited(int fan) {
         return piece[fan] == RotorLaws.Piece.LIMITED || piece[fan] == RotorLaws.Piece.BACK_LIMITED;
+    }
+
+    /** Whether any does. */
+    public boolean anyLimited() {
+        return anyLimited;
     }
 
     public RotorLaws laws() {

@@ -13,7 +13,10 @@ public final class FreeTurning {
     private final double[] lastA;
     private final double[] airNm;
     private final double[] leftNm;
-    private final double[] slope;
+
+    /** Slope of the torque left times the speed: the air's is known so without a quotient. */
+    private final double[] slopeNm;
+
     private final double[] beyond;
 
     public FreeTurning(RotorLaws laws) {
@@ -23,7 +26,7 @@ public final class FreeTurning {
         lastA = new double[fans];
         airNm = new double[fans];
         leftNm = new double[fans];
-        slope = new double[fans];
+        slopeNm = new double[fans];
         beyond = new double[fans];
     }
 
@@ -50,13 +53,13 @@ public final class FreeTurning {
             leftNm[fan] = firstA[fan] * of.perKv[fan] - friction - airNm[fan];
         }
         for (int fan = 0; fan < fans; fan++) {
-            double air = (2 + of.torqueDrift[fan]) * airNm[fan] / start[fan];
             double motor = -of.perKv[fan] * of.perOhm[fan] - of.noLoadSlope[fan];
-            slope[fan] = motor * of.perKv[fan] - air;
+            double air = (2 + of.torqueDrift[fan]) * airNm[fan];
+            slopeNm[fan] = motor * of.perKv[fan] * start[fan] - air;
         }
         for (int fan = 0; fan < fans; fan++) {
-            double per = halfS / inertiaKgm2[fan];
-            middle[fan] = start[fan] + per * leftNm[fan] / (1 - per * slope[fan]);
+            double held = inertiaKgm2[fan] * start[fan] - halfS * slopeNm[fan];
+            middle[fan] = start[fan] + halfS * leftNm[fan] * start[fan] / held;
         }
         drivingA(terminalV, middle, lastA);
         for (int fan = 0; fan < fans; fan++) {

@@ -43,6 +43,8 @@ public final class RotorLaws {
     /** Over the square of the speed, N·s². */
     final double[] thrust;
 
+    private final double[] rootThrust;
+
     final double[] thrustDrift;
     final double[] referenceRadps;
 
@@ -59,7 +61,7 @@ public final class RotorLaws {
     final double[] perOhm;
 
     /** Current drawn over that of the winding, 1. */
-    private final double[] drawnShare;
+    final double[] drawnShare;
 
     /** S. */
     private final double[] dutyOverOhm;
@@ -102,6 +104,7 @@ public final class RotorLaws {
         torque = new double[fans];
         torqueDrift = new double[fans];
         thrust = new double[fans];
+        rootThrust = new double[fans];
         thrustDrift = new double[fans];
         referenceRadps = new double[fans];
         duty = new double[fans];
@@ -129,6 +132,7 @@ public final class RotorLaws {
             torque[fan] = units.coefficient(fan, FanUnit.TORQUE);
             torqueDrift[fan] = units.coefficient(fan, FanUnit.TORQUE_DRIFT);
             thrust[fan] = units.coefficient(fan, FanUnit.THRUST);
+            rootThrust[fan] = Math.sqrt(thrust[fan]);
             thrustDrift[fan] = units.coefficient(fan, FanUnit.THRUST_DRIFT);
             referenceRadps[fan] = units.coefficient(fan, FanUnit.REFERENCE_SPEED);
             drifts |= torqueDrift[fan] != 0 || thrustDrift[fan] != 0;
@@ -389,23 +393,24 @@ public final class RotorLaws {
     }
 
     /**
-     * The same of all fans at once, at several moments.
+     * The root of the same of all fans at once, at several moments, √N: it goes straight with the
+     * speed.
      *
      * @param speedRadps in: of all fans at the first moment, then of all at the next
-     * @param outN out: as long
+     * @param out out: as long
      */
-    public void stillN(double[] speedRadps, double[] outN) {
-        double[] per = thrust;
-        for (int from = 0; from < outN.length; from += per.length) {
-            System.arraycopy(per, 0, outN, from, per.length);
+    public void rootStillN(double[] speedRadps, double[] out) {
+        double[] per = rootThrust;
+        for (int from = 0; from < out.length; from += per.length) {
+            System.arraycopy(per, 0, out, from, per.length);
         }
-        for (int at = 0; at < outN.length; at++) {
-            outN[at] = outN[at] * speedRadps[at] * speedRadps[at];
+        for (int at = 0; at < out.length; at++) {
+            out[at] = out[at] * speedRadps[at];
         }
         if (drifts) {
-            for (int at = 0; at < outN.length; at++) {
+            for (int at = 0; at < out.length; at++) {
                 int fan = at % per.length;
-                outN[at] *= FanLaw.drift(thrustDrift[fan], speedRadps[at], referenceRadps[fan]);
+                out[at] *= FanLaw.drift(thrustDrift[fan] / 2, speedRadps[at], referenceRadps[fan]);
             }
         }
     }

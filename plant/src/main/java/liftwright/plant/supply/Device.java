@@ -15,6 +15,20 @@ public interface Device {
      */
     void operate(int load, double terminalV);
 
+    /**
+     * Currents of all loads at once, as one by one {@link #operate} finds them. What those draw
+     * that no pack reaches is not looked at.
+     *
+     * @param terminalV in: one a load, V
+     * @param outA out: one a load, A
+     */
+    default void operate(double[] terminalV, double[] outA) {
+        for (int load = 0; load < outA.length; load++) {
+            operate(load, terminalV[load]);
+            outA[load] = currentA(load);
+        }
+    }
+
     /** Current that the load of the last {@link #operate} draws, A. */
     double currentA(int load);
 

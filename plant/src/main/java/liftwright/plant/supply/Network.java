@@ -65,6 +65,9 @@ public final class Network {
 
     private final int[] liveLoads;
 
+    /** Unknown of each of the latter. */
+    private final int[] liveLoadAt;
+
     private Network(Topology.Graph graph, boolean[] without, boolean[] open, boolean[] lost) {
         this.graph = graph;
         this.without = without;
@@ -81,6 +84,7 @@ public final class Network {
         couplingTo = Arrays.stream(couplingChain).map(chain -> to[chain]).toArray();
         livePacks = IntStream.range(0, lost.length).filter(pack -> !lost[pack]).toArray();
         liveLoads = IntStream.range(0, topology.loadUnknown.length).filter(this::isFed).toArray();
+        liveLoadAt = Arrays.stream(liveLoads).map(load -> topology.loadUnknown[load]).toArray();
         pattern =
                 SymmetricPattern.analyse(Math.max(1, topology.unknowns), couplingFrom, couplingTo);
     }
@@ -266,22 +270,26 @@ public final class Network {
         double[] linear = s.linear;
         double[] residual = s.residual;
         double[] step = s.step;
+        double[] followedA = s.followedA;
         if (!s.linearKnown) {
             linearResidual(s, s.offset);
             System.arraycopy(residual, 0, linear, 0, linear.length);
             s.linearKnown = true;
         }
         System.arraycopy(linear, 0, residual, 0, linear.length);
-        for (int load : liveLoads) {
-            int at = topology.loadUnknown[load];
-            device.operate(load, s.referenceV[topology.islandOfUnknown[at]] + s.offset[at]);
-            residual[at] += device.currentA(load);
+        // What was written last still is the voltage of each load.
+        device.operate(s.loadTerminalV, followedA);
+        for (int k = 0; k < liveLoads.length; k++) {
+            residual[liveLoadAt[k]] += followedA[liveLoads[k]];
         }
         s.factor.solve(residual, step);
         // (L + S) step = residual tells what L step is, without asking the wiring again.
+        double[] offset = s.offset;
+        double[] diagonal = s.diagonal;
+        double[] fixed = s.fixedDiagonal;
         for (int i = 0; i < linear.length; i++) {
-            s.offset[i] -= step[i];
-            linear[i] += (s.diagonal[i] - s.fixedDiagonal[i]) * step[i] - residual[i];
+            offset[i] -= step[i];
+            linear[i] += (diagonal[i] - fixed[i]) * step[i] - residual[i];
         }
         for (int load : liveLoads) {
             s.loadTerminalV[load] = loadV(s, s.offset, load);

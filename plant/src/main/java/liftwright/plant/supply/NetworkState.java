@@ -42,6 +42,7 @@ public final class NetworkState {
     final double[] coupling; // one per coupling
     final double[] linear; // currents that wiring and packs leave over at each unknown
     boolean linearKnown;
+    final double[] followedA; // one per load
     final double[] packSiemens; // one per pack
     final double[] leavingA; // one per node of the graph
     final SymmetricFactor factor;
@@ -72,6 +73,7 @@ public final class NetworkState {
         diagonal = new double[unknowns];
         coupling = new double[network.pattern.couplings()];
         linear = new double[unknowns];
+        followedA = new double[loadA.length];
         packSiemens = new double[emfV.length];
         leavingA = new double[network.topology.zeroChains.nodes()];
         factor = network.pattern.newFactor();
