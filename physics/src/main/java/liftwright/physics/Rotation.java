@@ -53,6 +53,28 @@ public final class Rotation {
         rate[to + 3] = (w0 * z + x0 * y - y0 * x) / 2;
     }
 
+    /**
+     * Leans a body further about a level axis, in place: what was upright then points so far away
+     * from up, towards a way over the ground.
+     *
+     * @param q in, out: four numbers from {@code at}
+     * @param leanRad how far
+     * @param toRad which way: 0 along scene x, clockwise from above
+     */
+    public static void lean(double[] q, int at, double leanRad, double toRad) {
+        double w = Math.cos(leanRad / 2);
+        double x = Math.sin(leanRad / 2) * Math.sin(toRad);
+        double y = -Math.sin(leanRad / 2) * Math.cos(toRad);
+        double w0 = q[at];
+        double x0 = q[at + 1];
+        double y0 = q[at + 2];
+        double z0 = q[at + 3];
+        q[at] = w * w0 - x * x0 - y * y0;
+        q[at + 1] = w * x0 + x * w0 + y * z0;
+        q[at + 2] = w * y0 - x * z0 + y * w0;
+        q[at + 3] = w * z0 + x * y0 - y * x0;
+    }
+
     /** Gives the quaternion length 1, in place. */
     public static void normalise(double[] q, int at) {
         double length =

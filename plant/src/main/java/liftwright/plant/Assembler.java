@@ -31,6 +31,7 @@ final class Assembler {
     final HeldCorrections corrections;
     final ParameterTable table;
     final SiteAir air;
+    final SiteGround ground;
     final FanBank fans;
     final PackBank packs;
     final Wires wires;
@@ -62,6 +63,7 @@ final class Assembler {
         rig = like.rig;
         corrections = like.corrections;
         air = like.air;
+        ground = like.ground;
         fans = like.fans;
         packs = like.packs;
         wires = like.wires;
@@ -101,6 +103,7 @@ final class Assembler {
         beams = Beams.declare(rig, pose, rows);
         ledger = MassLedger.declare(rig, pose, rows);
         swirls = Swirls.declare(rig, rows);
+        ground = SiteGround.declare(rig.site().ground(), rows);
         heat = heated ? Optional.of(HeatBank.declare(rig, rows)) : Optional.empty();
         hold = held ? Optional.of(HoldRows.declare(rig, rows)) : Optional.empty();
         table = rows.table();

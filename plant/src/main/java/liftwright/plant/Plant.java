@@ -37,6 +37,7 @@ public final class Plant {
     private final Rig rig;
     private final ParameterTable table;
     private final SiteAir air;
+    private final SiteGround ground;
     private final FanBank fans;
     private final PackBank packs;
     private final Wires wires;
@@ -51,6 +52,7 @@ public final class Plant {
         rig = parts.rig;
         table = parts.table;
         air = parts.air;
+        ground = parts.ground;
         fans = parts.fans;
         packs = parts.packs;
         wires = parts.wires;
@@ -389,6 +391,11 @@ public final class Plant {
     /** Density of the air of the site, kg/m³. */
     public double siteDensityKgpm3(double[] p) {
         return air.densityKgpm3(p);
+    }
+
+    /** What the rig stands on. */
+    public SiteGround ground() {
+        return ground;
     }
 
     /** Air temperature of the site, K. */

@@ -43,7 +43,7 @@ record FirstLift(double pushN, double heightM, double share, boolean slides, dou
         double height = frame.soleDepthM().get();
         double up = -force.z();
         double friction = frame.ground().friction();
-        double reach = push > 0 ? reachM(frame, force.x() / push, force.y() / push) : 0;
+        double reach = push > 0 ? Stance.reachM(frame, force.x() / push, force.y() / push) : 0;
         // t F h = (W − t F_up) d at the edge, t F = μ (W − t F_up) where it slides.
         double tips = weight * reach / (push * height + up * reach);
         double slides = weight * friction / (push + up * friction);
@@ -56,15 +56,6 @@ record FirstLift(double pushN, double heightM, double share, boolean slides, dou
                         share,
                         slides < tips,
                         left * Math.min(friction, reach / height)));
-    }
-
-    /** How far the stance reaches the way it is pushed, m. */
-    static double reachM(Airframe frame, double x, double y) {
-        double far = 0;
-        for (Airframe.Foot foot : frame.feet()) {
-            far = Math.max(far, foot.at().x() * x + foot.at().y() * y);
-        }
-        return far;
     }
 
     /** Told where feet let go early. */

@@ -201,10 +201,17 @@ public final class FlightQuestion implements Staged {
     private List<Finding> onItsFeet(LoopDesign.Granted granted) {
         Airframe frame = new Airframes(plant).of(plant.parameters().nominal(), Give.USUAL);
         List<Finding> found = new ArrayList<>();
+        boolean stands = profile.start().on() != Profile.Stand.HELD;
+        boolean lands = profile.steps().stream().anyMatch(Profile.Step.Land.class::isInstance);
+        if (stands || lands) {
+            SlopeStand.of(frame, rig.site().ground())
+                    .flatMap(SlopeStand::finding)
+                    .ifPresent(found::add);
+        }
         if (profile.start().on() == Profile.Stand.GROUND) {
             FirstLift.of(frame, granted.craft()).flatMap(FirstLift::finding).ifPresent(found::add);
         }
-        if (profile.steps().stream().anyMatch(Profile.Step.Land.class::isInstance)) {
+        if (lands) {
             LandingLean.of(frame, granted.craft())
                     .flatMap(LandingLean::finding)
                     .ifPresent(found::add);

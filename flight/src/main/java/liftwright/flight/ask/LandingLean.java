@@ -36,7 +36,7 @@ record LandingLean(double leanRad, double heldRad) {
             return Optional.empty();
         }
         // It leans against the push, over the edge on the other side.
-        double reach = FirstLift.reachM(frame, -force.x() / push, -force.y() / push);
+        double reach = Stance.reachM(frame, -force.x() / push, -force.y() / push);
         return Optional.of(
                 new LandingLean(
                         Math.atan2(push, -force.z()), Math.atan2(reach, frame.soleDepthM().get())));

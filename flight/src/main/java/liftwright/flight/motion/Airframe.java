@@ -93,13 +93,45 @@ public record Airframe(
      * @param sideNpm of a foot pushed aside before it slides, N/m
      * @param sideNspm damping of the same, N·s/m
      * @param friction μ, ≥ 0
+     * @param slopeRad of a plane through the origin of the scene
+     * @param slopeToRad which way it falls: 0 along scene x, clockwise from above
      */
     public record Ground(
             double stiffnessNpm,
             double dampingSpm,
             double sideNpm,
             double sideNspm,
-            double friction) {}
+            double friction,
+            double slopeRad,
+            double slopeToRad) {
+
+        /** Level. */
+        public Ground(
+                double stiffnessNpm,
+                double dampingSpm,
+                double sideNpm,
+                double sideNspm,
+                double friction) {
+            this(stiffnessNpm, dampingSpm, sideNpm, sideNspm, friction, 0, 0);
+        }
+
+        /** The same feet on other ground. */
+        public Ground on(double otherFriction, double otherSlopeRad, double otherSlopeToRad) {
+            return new Ground(
+                    stiffnessNpm,
+                    dampingSpm,
+                    sideNpm,
+                    sideNspm,
+                    otherFriction,
+                    otherSlopeRad,
+                    otherSlopeToRad);
+        }
+
+        /** How much lower the ground is at a place than at the origin, scene axes, m. */
+        public double fallM(double x, double y) {
+            return Math.tan(slopeRad) * (x * Math.cos(slopeToRad) + y * Math.sin(slopeToRad));
+        }
+    }
 
     /**
      * Drag of the body: along each axis −½ ρ A |u| u with the speed u through the air.

@@ -7,6 +7,7 @@ import liftwright.physics.Gravity;
 import liftwright.plant.Balancing;
 import liftwright.plant.HoverPoint;
 import liftwright.plant.Plant;
+import liftwright.plant.SiteGround;
 import liftwright.plant.balance.FanAtWork;
 import liftwright.plant.body.Limb;
 import liftwright.plant.body.MassItem;
@@ -39,12 +40,15 @@ public final class Airframes {
     /** Share of critical damping of what stands on its feet, from memory. */
     private static final double STANDING_DAMPING = 0.5;
 
-    /** Friction of feet and skids, the low end of rubber and wood on a dry floor [SERWAY]. */
-    public static final double FRICTION = 0.6;
+    /** Points that stand on the ground: corners of a module, heels and balls of a wearer. */
+    private static final int SKIDS = 4;
+
+    private static final int SOLES = 8;
 
     private final Plant plant;
     private final Rig rig;
     private final Balancing balancing;
+    private final SiteGround site;
     private final Balancing.Worker worker;
     private Vec3 centre = Vec3.ZERO;
 
@@ -52,6 +56,7 @@ public final class Airframes {
         this.plant = plant;
         rig = plant.rig();
         balancing = plant.balancing();
+        site = plant.ground();
         worker = balancing.worker();
     }
 
@@ -79,7 +84,11 @@ public final class Airframes {
         List<Limb> limbs = balancing.limbs(p);
         List<Airframe.Loose> loose =
                 rig.wearer().isPresent() ? new Wearing(mass, give).masses() : List.of();
-        List<Airframe.Foot> feet = limbs.isEmpty() ? skids(mass, fans) : soles(limbs, centre.z());
+        Airframe.Ground ground =
+                ground(mass.massKg(), limbs.isEmpty() ? SKIDS : SOLES)
+                        .on(site.friction(p), site.slopeRad(p), site.slopeToRad(p));
+        List<Airframe.Foot> feet =
+                limbs.isEmpty() ? skids(mass, fans) : soles(limbs, centre.z(), ground);
         Airframe bare =
                 new Airframe(
                         mass.massKg(),
@@ -87,7 +96,7 @@ public final class Airframes {
                         fans,
                         loose,
                         feet,
-                        ground(mass.massKg(), feet.size()),
+                        ground,
                         drag(mass, feet),
                         List.of(),
                         plant.siteDensityKgpm3(p));
@@ -101,21 +110,23 @@ public final class Airframes {
 
     /**
      * Feet so stiff that the weight presses all of them in by {@link #PRESSED_M}, and as stiff to
-     * the side.
+     * the side, on level ground without friction.
      */
     static Airframe.Ground ground(double massKg, int feet) {
         double each = massKg * Gravity.STANDARD_MPS2 / (Math.max(1, feet) * PRESSED_M);
         double rate = Math.sqrt(Gravity.STANDARD_MPS2 / PRESSED_M);
         double damping = 2 * STANDING_DAMPING * rate / Gravity.STANDARD_MPS2;
         double side = 2 * STANDING_DAMPING * each / rate;
-        return new Airframe.Ground(each, damping, each, side, FRICTION);
+        return new Airframe.Ground(each, damping, each, side, 0);
     }
 
     /**
      * Heel and ball of both feet, at both edges of the sole, moved so that their middle is under
-     * the centre of mass: nobody stands otherwise, whatever posture was declared for the hover.
+     * the centre of mass: nobody stands otherwise, whatever posture was declared for the hover. On
+     * a slope ankles and knees follow the ground and the body stays upright.
      */
-    private static List<Airframe.Foot> soles(List<Limb> limbs, double centreDownM) {
+    private static List<Airframe.Foot> soles(
+            List<Limb> limbs, double centreDownM, Airframe.Ground ground) {
         List<Vec3> ends = new ArrayList<>();
         Vec3 sum = Vec3.ZERO;
         for (Limb limb : limbs) {
@@ -131,7 +142,8 @@ public final class Airframes {
         for (Vec3 end : ends) {
             for (double side : new double[] {-HALF_SOLE_M, HALF_SOLE_M}) {
                 Vec3 at = end.minus(middle).plus(new Vec3(0, side, 0));
-                feet.add(new Airframe.Foot(at, 0));
+                double falls = ground.fallM(at.x(), at.y());
+                feet.add(new Airframe.Foot(at.plus(new Vec3(0, 0, falls)), 0));
             }
         }
         return feet;

@@ -53,6 +53,12 @@ final class FrameNumbers {
 
     final Airframe.Ground ground;
 
+    /** Whether the ground is not level. */
+    final boolean sloped;
+
+    /** Rows: down the slope, along it, into the ground; scene axes. */
+    final double[] plane;
+
     final int lines;
     final double[] anchor;
     final double[] ring;
@@ -141,6 +147,8 @@ final class FrameNumbers {
         }
         footReachM = reach;
         ground = airframe.ground();
+        sloped = ground.slopeRad() != 0;
+        plane = plane(ground.slopeRad(), ground.slopeToRad());
         lines = airframe.lines().size();
         anchor = new double[3 * lines];
         ring = new double[3 * lines];
@@ -202,6 +210,14 @@ final class FrameNumbers {
                 drag[at++] = sum;
             }
         }
+    }
+
+    private static double[] plane(double slopeRad, double toRad) {
+        double s = Math.sin(slopeRad);
+        double c = Math.cos(slopeRad);
+        double x = Math.cos(toRad);
+        double y = Math.sin(toRad);
+        return new double[] {c * x, c * y, s, -y, x, 0, -s * x, -s * y, c};
     }
 
     private static Inertia plusPoint(Inertia own, double kg, Vec3 at) {

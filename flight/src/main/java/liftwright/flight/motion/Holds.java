@@ -14,6 +14,8 @@ import liftwright.physics.Tether;
 /**
  * Ground under the feet and lines. A foot that stands is held by a spring to the spot where it
  * stands, which moves along when friction holds no more; a foot in the air takes its spot with it.
+ * Places of feet are those along the plane of the ground and into it; on level ground they are
+ * those of the scene.
  */
 final class Holds {
 
@@ -24,7 +26,7 @@ final class Holds {
     private final double[] first = new double[9];
     private boolean high;
 
-    /** Where each foot stands, scene axes, m. */
+    /** Where each foot stands on the plane of the ground, m. */
     private final double[] spot;
 
     final double[] footN;
@@ -74,9 +76,18 @@ final class Holds {
             if (normal > 0) {
                 double x = share * sideX;
                 double yy = share * sideY;
-                double fx = turn[0] * x + turn[3] * yy - turn[6] * normal;
-                double fy = turn[1] * x + turn[4] * yy - turn[7] * normal;
-                double fz = turn[2] * x + turn[5] * yy - turn[8] * normal;
+                double z = -normal;
+                if (n.sloped) {
+                    double[] g = n.plane;
+                    double down = x;
+                    double along = yy;
+                    x = g[0] * down + g[3] * along - g[6] * normal;
+                    yy = g[1] * down + g[4] * along - g[7] * normal;
+                    z = g[2] * down - g[8] * normal;
+                }
+                double fx = turn[0] * x + turn[3] * yy + turn[6] * z;
+                double fy = turn[1] * x + turn[4] * yy + turn[7] * z;
+                double fz = turn[2] * x + turn[5] * yy + turn[8] * z;
                 push(n.footOn[foot], fx, fy, fz, y, wrench, pulled);
             }
         }
@@ -87,7 +98,9 @@ final class Holds {
 
     /** Whether no foot can reach the ground, however the rig is turned. */
     private boolean isHigh(double[] y) {
-        return -y[PX + 2] > n.footReachM + LOOSE_M;
+        double[] g = n.plane;
+        double into = n.sloped ? g[6] * y[PX] + g[7] * y[PX + 1] + g[8] * y[PX + 2] : y[PX + 2];
+        return -into > n.footReachM + LOOSE_M;
     }
 
     /** After a step: spots of feet that slid or are in the air move along. */
@@ -141,6 +154,24 @@ final class Holds {
                     y,
                     turn);
         }
+        if (n.sloped) {
+            onPlane();
+        }
+    }
+
+    /** Place and speed from scene axes to those of the ground. */
+    private void onPlane() {
+        double[] g = n.plane;
+        double x = px;
+        double yy = py;
+        double u = ux;
+        double v = uy;
+        px = g[0] * x + g[1] * yy + g[2] * pz;
+        py = g[3] * x + g[4] * yy;
+        pz = g[6] * x + g[7] * yy + g[8] * pz;
+        ux = g[0] * u + g[1] * v + g[2] * uz;
+        uy = g[3] * u + g[4] * v;
+        uz = g[6] * u + g[7] * v + g[8] * uz;
     }
 
     private void point(

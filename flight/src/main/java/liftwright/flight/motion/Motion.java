@@ -1,6 +1,7 @@
 package liftwright.flight.motion;
 
 import static liftwright.flight.motion.BodyState.OWN;
+import static liftwright.flight.motion.BodyState.PX;
 import static liftwright.flight.motion.BodyState.QW;
 import static liftwright.flight.motion.BodyState.SIZE;
 import static liftwright.flight.motion.BodyState.VX;
@@ -66,8 +67,9 @@ public final class Motion {
     }
 
     /**
-     * Stands the rig on its feet at a place, upright, its weight on all of them, nothing moving:
-     * the state of a start. A wearer then carries the rig, and not the rig the wearer.
+     * Stands the rig on its feet at a place, its weight on all of them, nothing moving: the state
+     * of a start. A wearer then carries the rig, and not the rig the wearer. On a slope a wearer
+     * stands upright, and what nobody wears lies as the ground does.
      */
     public void stand(BodyState state, double xM, double yM, double headingRad) {
         double deepest = 0;
@@ -78,10 +80,38 @@ public final class Motion {
         }
         double pressed = n.feet == 0 ? 0 : n.weightN / (n.feet * n.ground.stiffnessNpm());
         state.rest(xM, yM, deepest - up - pressed, headingRad);
+        if (n.sloped && n.feet > 0) {
+            onSlope(state, pressed, up);
+        }
         for (int k = 0; k < n.loose; k++) {
             state.y[OWN + 6 * k + 2] = -up;
         }
         begin(state);
+    }
+
+    private void onSlope(BodyState state, double pressedM, double upM) {
+        double[] y = state.y;
+        double[] g = n.plane;
+        if (n.footOn[0] == Airframe.FRAME) {
+            Rotation.lean(y, QW, n.ground.slopeRad(), n.ground.slopeToRad());
+        }
+        Rotation.matrix(y, QW, turn);
+        double[] into = new double[3];
+        for (int k = 0; k < 3; k++) {
+            into[k] = g[6] * turn[k] + g[7] * turn[3 + k] + g[8] * turn[6 + k];
+        }
+        double deepest = Double.NEGATIVE_INFINITY;
+        for (int foot = 0; foot < n.feet; foot++) {
+            int at = 3 * foot;
+            deepest =
+                    Math.max(
+                            deepest,
+                            into[0] * n.footAt[at]
+                                    + into[1] * n.footAt[at + 1]
+                                    + into[2] * n.footAt[at + 2]);
+        }
+        double across = g[6] * y[PX] + g[7] * y[PX + 1];
+        y[PX + 2] = upM - (deepest - pressedM + across) / g[8];
     }
 
     /**

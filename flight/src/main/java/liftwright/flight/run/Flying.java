@@ -1,7 +1,6 @@
 package liftwright.flight.run;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import liftwright.flight.loops.Standing;
@@ -11,6 +10,7 @@ import liftwright.flight.motion.Motion;
 import liftwright.flight.profile.Course;
 import liftwright.flight.profile.Profile;
 import liftwright.physics.Gravity;
+import liftwright.physics.Rotation;
 import liftwright.plant.Drive;
 import liftwright.rig.Rig;
 
@@ -47,6 +47,7 @@ final class Flying {
     private final Wanted wanted = new Wanted();
     private final double[] felt = new double[BodyState.OWN];
     private final double[] force = new double[3];
+    private final double[] turned = new double[9];
     private final double[] speeds;
     private final double[] fanV;
     private final double[] duty;
@@ -162,7 +163,7 @@ final class Flying {
             motion.stand(state, 0, 0, 0);
         }
         hold.set(state);
-        force[2] = -Gravity.STANDARD_MPS2;
+        feelRest();
         lookout.begin(state, force);
         steersman.begin();
         line.begin();
@@ -197,10 +198,17 @@ final class Flying {
         }
         letGo = isHeld() ? timeS + rates.tickS() >= 0 : upN() >= LIGHT * weightN;
         state.set(hold);
-        Arrays.fill(force, 0);
-        force[2] = -Gravity.STANDARD_MPS2;
+        feelRest();
         if (letGo) {
             motion.begin(state);
+        }
+    }
+
+    /** What is felt at rest: one g upwards, as the rig is turned. */
+    private void feelRest() {
+        Rotation.matrix(state.y, BodyState.QW, turned);
+        for (int k = 0; k < 3; k++) {
+            force[k] = -Gravity.STANDARD_MPS2 * turned[6 + k];
         }
     }
 

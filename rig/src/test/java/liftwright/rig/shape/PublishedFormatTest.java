@@ -72,7 +72,8 @@ class PublishedFormatTest {
         "v1-places, 4, 6, 8, 1",
         "v1-heat, 12, 4, 16, 3",
         "v1-failures, 12, 4, 16, 4",
-        "v1-flight, 8, 4, 12, 3"
+        "v1-flight, 8, 4, 12, 3",
+        "v1-ground, 4, 6, 8, 1"
     })
     void savedFilesAreReadForEver(String name, int fans, int packs, int chains, int parts) {
         Rig rig = Texts.rig(Good.resource("/format/" + name + ".yaml"));
@@ -360,6 +361,19 @@ class PublishedFormatTest {
     }
 
     @Test
+    void theGroundIsBound() {
+        Site.Ground ground = Texts.rig(Good.resource("/format/v1-ground.yaml")).site().ground();
+        assertThat(ground.friction().si()).isEqualTo(0.4);
+        assertThat(ground.friction().tolerance().minus()).isCloseTo(0.1, within(1e-12));
+        assertThat(ground.slope().si()).isCloseTo(Math.toRadians(4), within(1e-12));
+        assertThat(ground.slopeTo().si()).isCloseTo(Math.toRadians(270), within(1e-12));
+        Rig other = Texts.rig(Good.resource("/format/v1-places.yaml"));
+        assertThat(other.site().ground()).isEqualTo(Site.Ground.USUAL);
+        assertThat(other.defaults().stream().map(used -> used.at().toString()))
+                .contains("site/friction", "site/slope", "site/slope to");
+    }
+
+    @Test
     void sensorsOfOldFilesMeasureWhatTheirNamesSay() {
         Control old = Texts.rig(Good.resource("/format/v1-failures.yaml")).control();
         assertThat(old.sensors().get(0).measures()).contains(Control.Measures.TURN_RATE);
@@ -437,7 +451,8 @@ class PublishedFormatTest {
                         "v1-places",
                         "v1-heat",
                         "v1-failures",
-                        "v1-flight")) {
+                        "v1-flight",
+                        "v1-ground")) {
             walk(Shape.root(), Texts.node(Good.resource("/format/" + name + ".yaml")), used);
         }
         var all = new TreeSet<String>();

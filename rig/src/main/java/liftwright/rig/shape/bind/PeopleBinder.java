@@ -42,7 +42,11 @@ final class PeopleBinder {
                 fields.get(SiteKeys.TEMPERATURE),
                 fields.get(SiteKeys.PRESSURE),
                 ledger.value(fields, SiteKeys.HUMIDITY),
-                wind(fields));
+                wind(fields),
+                new Site.Ground(
+                        ledger.value(fields, SiteKeys.FRICTION),
+                        ledger.value(fields, SiteKeys.SLOPE),
+                        ledger.value(fields, SiteKeys.SLOPE_TO)));
     }
 
     /** A gust alone comes out of still air. */

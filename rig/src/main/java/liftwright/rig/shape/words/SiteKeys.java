@@ -103,17 +103,32 @@ public final class SiteKeys {
                     "What the rig stands on.",
                     "mud");
     public static final Key<Quantity> FRICTION =
-            later(
-                    "friction",
-                    Amount.of(Measure.RATIO, Range.between(0, 2)),
-                    "Friction of a sole on the ground, force over force.",
-                    "0.5 ± 0.1");
+            defaulted(
+                            "friction",
+                            Amount.of(Measure.RATIO, Range.between(0, 2)),
+                            "0.6",
+                            "[SERWAY]: the low end of rubber or wood on a dry floor",
+                            "Friction of soles or skids on the ground, force over force.",
+                            "0.5 ± 0.1")
+                    .readBy(Key.Question.FLIGHT);
     public static final Key<Quantity> SLOPE =
-            later(
-                    "slope",
-                    Amount.of(Measure.ANGLE, Range.between(0, 0.8)),
-                    "Slope of the ground.",
-                    "3°");
+            defaulted(
+                            "slope",
+                            Amount.of(Measure.ANGLE, Range.between(0, 0.8)),
+                            "0°",
+                            "level ground",
+                            "Slope of the ground.",
+                            "3° ± 1°")
+                    .readBy(Key.Question.FLIGHT);
+    public static final Key<Quantity> SLOPE_TO =
+            defaulted(
+                            "slope to",
+                            Amount.any(Measure.ANGLE),
+                            "0°",
+                            "the ground falls ahead",
+                            "Which way the ground falls: 0° ahead of the start, 90° to the right.",
+                            "180°")
+                    .readBy(Key.Question.FLIGHT);
 
     public static final Key<Quantity> LENGTH =
             later("length", Amount.positive(Measure.HEIGHT), "Longer side of the floor.", "8 m");
@@ -158,6 +173,7 @@ public final class SiteKeys {
                     SURFACE,
                     FRICTION,
                     SLOPE,
+                    SLOPE_TO,
                     ROOM);
 
     private SiteKeys() {}
