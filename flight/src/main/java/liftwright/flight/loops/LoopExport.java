@@ -2,6 +2,7 @@ package liftwright.flight.loops;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -12,6 +13,9 @@ public final class LoopExport {
 
     private static final List<String> ROWS = List.of("lift", "roll", "pitch", "yaw");
     private static final List<String> UNITS = List.of("N", "N·m", "N·m", "N·m");
+
+    /** Where nobody wears the rig, or the loop is so slow that the harness does not matter. */
+    private static final String NOT_FELT = "not felt";
 
     private final LoopDesign.Granted granted;
     private final FanMatrix matrix;
@@ -25,9 +29,13 @@ public final class LoopExport {
     public String gainsCsv() {
         StringBuilder out =
                 new StringBuilder(
-                        "axis,level,gain (1/s),integral (1/s²),crossover (rad/s),phase margin"
-                                + " (rad),gain margin (1),least phase margin ± 30 % (rad),least gain"
-                                + " margin ± 30 % (1),overshoot (1),rise time (s),bound by\n");
+                        "axis,level,gain (1/s),integral (1/s²),crossover (rad/s),phase margin of"
+                                + " the rigid body (rad),gain margin of the rigid body (1),least"
+                                + " phase margin ± 30 % of the rigid body (rad),least gain margin ±"
+                                + " 30 % of the rigid body (1),overshoot of the rigid body (1),rise"
+                                + " time of the rigid body (s),settling time of the rigid body"
+                                + " (s),least distance from −1 with the harness (1),frequency of the"
+                                + " harness at it (rad/s),bound by\n");
         for (Loop loop : granted.loops()) {
             out.append(loop.axis().words())
                     .append(',')
@@ -43,10 +51,16 @@ public final class LoopExport {
                                             loop.worst().phaseMarginRad(),
                                             loop.worst().gainMargin(),
                                             loop.step().overshoot(),
-                                            loop.step().riseS())
+                                            loop.step().riseS(),
+                                            loop.step().settleS())
                                     .stream()
                                     .map(LoopExport::cell)
                                     .collect(Collectors.joining(",")))
+                    .append(',')
+                    .append(
+                            loop.harness()
+                                    .map(told -> cell(told.distance()) + ',' + cell(told.radps()))
+                                    .orElse(NOT_FELT + ',' + NOT_FELT))
                     .append(",\"")
                     .append(loop.bound())
                     .append("\"\n");
@@ -93,8 +107,13 @@ public final class LoopExport {
         Craft craft = granted.craft();
         return "{\n  \"liftwright loops\": 1,\n  \"units\": {\"gain\": \"1/s\", \"integral\": \"1/s²\","
                 + " \"crossover\": \"rad/s\", \"phase margin\": \"rad\", \"gain margin\": \"1\","
+                + " \"overshoot\": \"1\", \"rise time\": \"s\", \"settling time\": \"s\","
+                + " \"harness distance\": \"1\", \"harness frequency\": \"rad/s\","
                 + " \"mass\": \"kg\", \"inertia\": \"kg·m²\", \"gives\": \"N/N, N·m/N\", \"takes\":"
                 + " \"N/N, N/(N·m)\", \"thrust\": \"N\", \"voltage\": \"V, V/√N, V/N\"},\n"
+                + "  \"margins and steps\": \"of the rigid body; the harness distance is the least"
+                + " distance of the open loop from −1 with a wearer who gives, over all frequencies"
+                + " of the harness\",\n"
                 + "  \"axes\": \"x forward, y right, z down, at the centre of mass\",\n"
                 + "  \"mass\": "
                 + number(craft.massKg())
@@ -130,9 +149,25 @@ public final class LoopExport {
                 + number(loop.phaseMarginRad())
                 + ", \"gain margin\": "
                 + number(loop.gainMargin())
+                + ", \"overshoot\": "
+                + number(loop.step().overshoot())
+                + ", \"rise time\": "
+                + number(loop.step().riseS())
+                + ", \"settling time\": "
+                + number(loop.step().settleS())
+                + ", \"harness distance\": "
+                + harness(loop, Loop.Harness::distance)
+                + ", \"harness frequency\": "
+                + harness(loop, Loop.Harness::radps)
                 + ", \"bound by\": "
                 + text(loop.bound())
                 + "}";
+    }
+
+    private static String harness(Loop loop, ToDoubleFunction<Loop.Harness> figure) {
+        return loop.harness()
+                .map(told -> number(figure.applyAsDouble(told)))
+                .orElse(text(NOT_FELT));
     }
 
     private String fans() {
