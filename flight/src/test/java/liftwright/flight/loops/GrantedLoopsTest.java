@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.random.RandomGenerator;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
@@ -170,23 +171,28 @@ class GrantedLoopsTest {
     /** A command stepped in a chain of loops, delays kept as a history of samples. */
     private static final class Pushed {
 
-        private static final int STEPS = 30_000;
+        private static final int LEAST_STEPS = 30_000;
 
-        private final double[] answer = new double[STEPS + 1];
+        private final int steps;
+        private final double[] answer;
 
         Pushed(Loop loop, double inertia, double lags) {
             Cascade cascade = loop.cascade();
             Actuation act = cascade.actuation();
             int levels = cascade.stages().size();
-            double dt = 45 / loop.crossoverRadps() / STEPS;
-            double[] out = new double[STEPS + 1];
-            double[][] x = new double[levels][STEPS + 1];
-            double[] told0 = new double[STEPS + 1];
-            double[] told1 = new double[STEPS + 1];
+            double endS = 45 / loop.crossoverRadps();
+            // Of a slow loop a step may be longer than a lag within it, and would swing by itself.
+            steps = Math.max(LEAST_STEPS, (int) (endS / (0.25 * shortestS(act, lags))));
+            double dt = endS / steps;
+            answer = new double[steps + 1];
+            double[] out = new double[steps + 1];
+            double[][] x = new double[levels][steps + 1];
+            double[] told0 = new double[steps + 1];
+            double[] told1 = new double[steps + 1];
             double[] sums = new double[levels];
             double slow = 0;
             double spool = 0;
-            for (int k = 0; k < STEPS; k++) {
+            for (int k = 0; k < steps; k++) {
                 double want = 1;
                 for (int n = levels - 1; n >= 0; n--) {
                     Cascade.Stage stage = cascade.stages().get(n);
@@ -228,6 +234,13 @@ class GrantedLoopsTest {
             }
         }
 
+        private static double shortestS(Actuation act, double lags) {
+            return DoubleStream.of(act.slowedS(), lags * act.spoolS(), lags * act.filterS())
+                    .filter(lag -> lag > 0)
+                    .min()
+                    .orElseThrow();
+        }
+
         private static double past(double[] track, int k, double samples) {
             int whole = (int) Math.round(samples);
             return k >= whole ? track[k - whole] : 0;
@@ -236,7 +249,7 @@ class GrantedLoopsTest {
         /** Greatest miss in the last sixth of the time. */
         double leftOver() {
             double most = 0;
-            for (int k = STEPS - STEPS / 6; k <= STEPS; k++) {
+            for (int k = steps - steps / 6; k <= steps; k++) {
                 most = Math.max(most, Math.abs(answer[k] - 1));
             }
             return most;

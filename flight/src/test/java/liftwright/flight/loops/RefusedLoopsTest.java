@@ -167,9 +167,11 @@ class RefusedLoopsTest {
         return found;
     }
 
+    /** What would do is enough for that reason; another may stand behind it, and is named then. */
     @ParameterizedTest
     @EnumSource
     void aPlantedReasonIsNamed(Spoiled how) {
+        int granted = 0;
         for (Craft craft : able()) {
             LoopDesign found = LoopDesign.of(how.with(craft, how.value));
             assertThat(found).as("%s", how).isInstanceOf(LoopDesign.Refused.class);
@@ -177,14 +179,20 @@ class RefusedLoopsTest {
             assertThat(refused.reason()).as("%s", refused).isEqualTo(how.reason);
             assertThat(refused.words()).isNotBlank();
             if (how == Spoiled.TRIM) {
+                granted++;
                 continue;
             }
             LoopDesign.Would would = refused.would().getFirst();
             assertThat(would.now()).isNotEqualTo(would.to());
-            assertThat(LoopDesign.of(how.with(craft, would.to())))
-                    .as("%s with %s", how, would)
-                    .isInstanceOf(LoopDesign.Granted.class);
+            switch (LoopDesign.of(how.with(craft, would.to()))) {
+                case LoopDesign.Granted _ -> granted++;
+                case LoopDesign.Refused next ->
+                        assertThat(next.reason())
+                                .as("%s with %s", how, would)
+                                .isNotEqualTo(how.reason);
+            }
         }
+        assertThat(granted).as("%s", how).isGreaterThanOrEqualTo(able().size() * 3 / 4);
     }
 
     /**
