@@ -2,6 +2,7 @@ package liftwright.learning.truth;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import liftwright.plant.recording.Recording;
 import liftwright.rig.Rig;
@@ -12,6 +13,9 @@ import liftwright.rig.Rig;
  * flown differs, and instruments are off by other amounts each time.
  */
 public final class SimulatedLogbook {
+
+    /** Tries for what does not burn the rig. */
+    private static final int MOST_TRIES = 20;
 
     private final Rig rig;
     private final List<Recording> recordings = new ArrayList<>();
@@ -24,27 +28,44 @@ public final class SimulatedLogbook {
      */
     public SimulatedLogbook(long seed, boolean rises, int tests, int mostFans) {
         SplittableRandom random = new SplittableRandom(seed ^ 0x10C8L);
-        SimulatedTest like =
-                SimulatedTest.draw(
-                        random.nextLong(), one -> one.kind() == Hidden.Kind.BAD_JOINT, mostFans);
+        SimulatedTest like = like(random, mostFans);
+        TrueLog healthy = healthy(like, seed);
+        for (int tries = 0; healthy.burns(); tries++) {
+            Objects.checkIndex(tries, MOST_TRIES);
+            like = like(random, mostFans);
+            healthy = healthy(like, seed);
+        }
         rig = like.rig();
         Hidden worst = like.hidden().getFirst();
         joint = rises ? worst.part() : "";
-        TrueLog healthy =
-                new TrueLog(rig, seed, like.profile(), List.of(), like.profile().lengthS());
         List<Instruments.Instrument> with =
                 Instruments.draw(rig, healthy, like.profile(), seed).all();
         for (int k = 0; k < tests; k++) {
             double size = rises ? worst.size() * k / (tests - 1) : 0;
-            Profile profile = Profile.draw(rig.fans().size(), random);
             List<Hidden> hidden =
                     size > 0
                             ? List.of(new Hidden(Hidden.Kind.BAD_JOINT, joint, size, 0))
                             : List.of();
+            Profile profile = Profile.draw(rig.fans().size(), random);
             TrueLog log = new TrueLog(rig, seed, profile, hidden, profile.lengthS());
+            for (int tries = 0; log.burns(); tries++) {
+                Objects.checkIndex(tries, MOST_TRIES);
+                profile = Profile.draw(rig.fans().size(), random);
+                log = new TrueLog(rig, seed, profile, hidden, profile.lengthS());
+            }
             recordings.add(new Instruments(with, rig, profile, random.nextLong()).read(log));
             ohm.add(size);
         }
+    }
+
+    private static SimulatedTest like(SplittableRandom random, int mostFans) {
+        return SimulatedTest.draw(
+                random.nextLong(), one -> one.kind() == Hidden.Kind.BAD_JOINT, mostFans);
+    }
+
+    private static TrueLog healthy(SimulatedTest like, long seed) {
+        return new TrueLog(
+                like.rig(), seed, like.profile(), List.of(), like.profile().lengthS());
     }
 
     /** As declared. */

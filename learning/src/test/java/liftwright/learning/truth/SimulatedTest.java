@@ -84,8 +84,7 @@ public final class SimulatedTest {
         Rig rig = rig(random, mostFans);
         Profile profile = Profile.draw(rig.fans().size(), random);
         TrueLog healthy = new TrueLog(rig, seed, profile, List.of(), profile.lengthS());
-        if (!Double.isFinite(Arrays.stream(healthy.lift()).sum())) {
-            // A truth that runs away in its own heat.
+        if (healthy.burns()) {
             return draw(random.nextLong(), sort, mostFans);
         }
         Instruments instruments = Instruments.draw(rig, healthy, profile, seed);
@@ -119,6 +118,9 @@ public final class SimulatedTest {
         Rig rig = rig(random, mostFans);
         Profile profile = Profile.draw(rig.fans().size(), random);
         TrueLog healthy = new TrueLog(rig, seed, profile, List.of(), profile.lengthS());
+        if (healthy.burns()) {
+            return draw(random.nextLong(), wanted, mostFans);
+        }
         Instruments instruments = Instruments.draw(rig, healthy, profile, seed);
         var draws = new RandomHidden(rig, healthy, profile, instruments, random);
         Hidden one = draws.listed();
@@ -168,6 +170,11 @@ public final class SimulatedTest {
             end = Math.min(end, profile.topFromS() + 1 + 3 * random.nextDouble());
         }
         return end;
+    }
+
+    /** The greatest temperature that a part of the supply really came to, K. */
+    double hottestK(String part) {
+        return Arrays.stream(log.series(Signal.TEMPERATURE, part)).max().orElseThrow();
     }
 
     public long seed() {

@@ -43,7 +43,10 @@ class SimulatedTestTest {
                     double end = test.recording().tracks().getFirst().samples().lastS();
                     cut[0] += end < test.profile().lengthS() - 1 ? 1 : 0;
                 });
-        assertThat(kinds.keySet()).contains(Hidden.Kind.values());
+        // Of 80 the rarest two may be lacking.
+        assertThat(kinds.size())
+                .as("%s", kinds)
+                .isGreaterThanOrEqualTo(Hidden.Kind.values().length - (Seeded.deep() ? 0 : 2));
         assertThat(healthy[0]).isPositive();
         assertThat(cut[0]).isPositive();
         assertThat(signals).contains("SPEED", "THRUST", "TEMPERATURE", "CHARGE_USED");

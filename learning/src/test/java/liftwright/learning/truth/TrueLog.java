@@ -1,6 +1,7 @@
 package liftwright.learning.truth;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -233,6 +234,11 @@ final class TrueLog {
                 .map(one -> one.declared.id().text())
                 .sorted()
                 .toList();
+    }
+
+    /** Whether this truth runs away in its own heat: nobody can test such a rig. */
+    boolean burns() {
+        return !Double.isFinite(Arrays.stream(lift).sum());
     }
 
     /** One value for each step. */
