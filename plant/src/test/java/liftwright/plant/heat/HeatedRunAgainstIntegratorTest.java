@@ -61,17 +61,12 @@ class HeatedRunAgainstIntegratorTest {
                     count.incrementAndGet();
                 });
         if (count.get() > 20) {
-            assertThat(met)
-                    .contains(
-                            "WIRE",
-                            "JOINT",
-                            "WINDING",
-                            "SWITCHES",
-                            "MAGNETS",
-                            "opened",
-                            "whole",
-                            "lift",
-                            "soaked hotter");
+            assertThat(met).contains("WIRE", "JOINT", "opened", "whole", "lift", "soaked hotter");
+            // Rarer: a motor or its controller is the first in one rig of ten.
+            assertThat(met).containsAnyOf("WINDING", "SWITCHES", "MAGNETS");
+        }
+        if (Seeded.deep()) {
+            assertThat(met).contains("WINDING", "SWITCHES", "MAGNETS");
         }
     }
 
