@@ -31,11 +31,11 @@ public final class LoopExport {
                 new StringBuilder(
                         "axis,level,gain (1/s),integral (1/s²),crossover (rad/s),phase margin of"
                                 + " the rigid body (rad),gain margin of the rigid body (1),least"
-                                + " phase margin ± 30 % of the rigid body (rad),least gain margin ±"
-                                + " 30 % of the rigid body (1),overshoot of the rigid body (1),rise"
-                                + " time of the rigid body (s),settling time of the rigid body"
-                                + " (s),least distance from −1 with the harness (1),frequency of the"
-                                + " harness at it (rad/s),bound by\n");
+                                + " phase margin of the rigid body ± 30 % (rad),least gain margin"
+                                + " of the rigid body ± 30 % (1),overshoot of the rigid body"
+                                + " (1),rise time of the rigid body (s),settling time of the rigid"
+                                + " body (s),least distance from −1 with the harness (1),frequency"
+                                + " of the harness at it (rad/s),bound by\n");
         for (Loop loop : granted.loops()) {
             out.append(loop.axis().words())
                     .append(',')
