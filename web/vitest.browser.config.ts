@@ -1,5 +1,6 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './browser/harness/longest.ts';
 import { Surefire } from './browser/harness/surefire.ts';
 
 /**
@@ -13,6 +14,7 @@ export default defineConfig({
         globalSetup: ['browser/harness/setup.ts'],
         maxWorkers: Math.min(2, availableParallelism()),
         isolate: false,
+        sequence: { sequencer: LongestFirst },
         testTimeout: 300_000,
         hookTimeout: 60_000,
         reporters: ['default', new Surefire('browser', '../browser/target/surefire-reports')],

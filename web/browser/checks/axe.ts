@@ -9,7 +9,19 @@ const script = readFileSync(
 );
 
 /** What axe finds against WCAG 2.2 AA and its own best practices: one line a broken rule and place. */
-export async function axeFindings(page: Page, fingers = false): Promise<string[]> {
+export function axeFindings(page: Page, fingers = false): Promise<string[]> {
+    return findings(page, {
+        // Of WCAG 2.2 AA, and not asked unless it is named: 24 px for a finger, or as far from the next.
+        rules: { 'target-size': { enabled: fingers } },
+    });
+}
+
+/** The rules of axe that look at a colour. A theme changes nothing that the others look at: names, roles, order. */
+export function axeOfColours(page: Page): Promise<string[]> {
+    return findings(page, { runOnly: ['color-contrast', 'link-in-text-block'] });
+}
+
+async function findings(page: Page, how: object): Promise<string[]> {
     if (!(await page.evaluate(() => 'axe' in globalThis))) {
         await page.evaluate(script);
     }
@@ -20,10 +32,9 @@ export async function axeFindings(page: Page, fingers = false): Promise<string[]
         return axe.run(document, {
             preload: false,
             resultTypes: ['violations'],
-            // Of WCAG 2.2 AA, and not asked unless it is named: 24 px for a finger, or as far from the next.
-            rules: { 'target-size': { enabled: asked } },
+            ...asked,
         });
-    }, fingers);
+    }, how);
     return results.violations.flatMap(broken =>
         broken.nodes.map(
             node => `${broken.id}: ${node.target.join(' ')}: ${node.html.slice(0, 160)}`,

@@ -11,8 +11,6 @@ import { inject } from 'vitest';
 export interface Look {
     width: number;
     height: number;
-    /** 200: a browser's zoom halves the page's pixels and doubles the screen's. */
-    zoomPercent?: number;
     theme?: 'light' | 'dark';
     forcedColours?: boolean;
     reducedMotion?: boolean;
@@ -81,13 +79,8 @@ export class Visit {
 }
 
 function options(look: Look): BrowserContextOptions {
-    const scale = (look.zoomPercent ?? 100) / 100;
     return {
-        viewport: {
-            width: Math.round(look.width / scale),
-            height: Math.round(look.height / scale),
-        },
-        deviceScaleFactor: scale,
+        viewport: { width: look.width, height: look.height },
         colorScheme: look.theme ?? 'light',
         forcedColors: look.forcedColours === true ? 'active' : 'none',
         reducedMotion: look.reducedMotion === true ? 'reduce' : 'no-preference',
