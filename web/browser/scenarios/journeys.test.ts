@@ -25,6 +25,8 @@ import { run } from '../harness/program';
  *   formula, source, test           compare: by pointer                below (head of a column); compare (search)
  *   long work begun, stopped,
  *     taken up, left, found again   jobs: by pointer flights, losses   jobs: by keys alone losses
+ *   a test explained without the
+ *     page, stopped, taken up       why: by pointer                    why: by keys alone
  *   a log read in                   why: by pointer                    why: by keys alone
  *   cards                           cards: by pointer                  cards: by keys alone
  */

@@ -38,18 +38,39 @@ async function kept(page: Page, hand: Hand): Promise<void> {
     await page.locator('[data-test="2026-03-14-1"]').waitFor(patience);
 }
 
-test('by pointer a log is read in, looked at, kept, opened and seen nearer', () =>
+/**
+ * The causes of the open test are searched for by the server alone: watched, stopped in the middle,
+ * and taken up.
+ *
+ * @param press how somebody presses what is called so
+ */
+async function explained(page: Page, press: (name: RegExp) => Promise<void>): Promise<void> {
+    const opened = page.locator('.open-test');
+    const standing = (state: string) => opened.locator(`.job.${state}`).waitFor(patience);
+    await press(/^Go on without this page$/);
+    await standing('running');
+    await expect.poll(() => opened.locator('.job-state').innerText(), patience).toMatch(/: .*\d/);
+    await press(/^Stop /);
+    await standing('stopped');
+    await press(/^Go on with /);
+    await opened.locator('.job:is(.running, .done)').waitFor(patience);
+}
+
+test('by pointer a log is read in, looked at, kept, explained without the page and seen nearer', () =>
     inBay('curlew', async ({ folder, visit: { page } }) => {
         const hand = new Hand(page);
-        await readIn(page, hand, log(4000, 0.02));
+        await readIn(page, hand, log(1500, 0.02));
         const said = await page.locator('.read-log').innerText();
-        expect(said).toMatch(/4000 rows/);
+        expect(said).toMatch(/1500 rows/);
         expect(said).toMatch(/1 row set aside/);
         expect(said).toMatch(/what\?/);
         await shoot(page, 'why-understood');
         await kept(page, hand);
         expect(folder.read('rig.logbook/tests/2026-03-14-1/test.yaml')).toContain('2026-03-14');
         await page.locator('[data-test="2026-03-14-1"]').click();
+        await explained(page, name => hand.press(name, page.locator('.open-test')));
+        await page.locator('.open-test .job.done').waitFor(patience);
+        await page.locator('.open-test .verdict', { hasText: 'lift were measured' }).waitFor();
         await page.locator('.strip-clock').waitFor(patience);
         const strip = page.locator('.strip-canvas').first();
         await strip.evaluate(one => {
@@ -69,13 +90,19 @@ test('by pointer a log is read in, looked at, kept, opened and seen nearer', () 
         await shoot(page, 'why-zoomed');
     }));
 
-test('by keys alone a moment is read and seen nearer', () =>
+test('by keys alone a test is explained without the page, and a moment is read and seen nearer', () =>
     inBay('curlew', async ({ visit: { page } }) => {
         const hand = new Hand(page);
-        await readIn(page, hand, log(2000, 0.02));
+        await readIn(page, hand, log(600, 0.02));
         await kept(page, hand);
         await page.locator('[data-test="2026-03-14-1"]').focus();
         await page.keyboard.press('Enter');
+        await explained(page, async name => {
+            const button = page.locator('.open-test').getByRole('button', { name });
+            await button.waitFor(patience);
+            await button.focus();
+            await page.keyboard.press('Enter');
+        });
         const clock = page.getByRole('slider', { name: /^Moment of/ });
         await clock.waitFor(patience);
         await clock.focus();
