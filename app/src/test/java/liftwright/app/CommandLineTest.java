@@ -36,10 +36,10 @@ class CommandLineTest {
     @Test
     void whatNoQuestionReadsYetIsSaidAndIsNoError() throws IOException {
         String curlew = Files.readString(Path.of(example("curlew"), "rig.yaml"));
-        Path sloping = folder.resolve("sloping.yaml");
-        Files.writeString(sloping, curlew.replace("site: {", "site: {slope: 3°, "));
-        var ran = shell().run("check", sloping.toString());
-        assertThat(ran.out()).contains("Read, used by no question yet").contains("site/slope");
+        Path muddy = folder.resolve("muddy.yaml");
+        Files.writeString(muddy, curlew.replace("site: {", "site: {surface: mud, "));
+        var ran = shell().run("check", muddy.toString());
+        assertThat(ran.out()).contains("Read, used by no question yet").contains("site/surface");
         assertThat(ran.code()).isZero();
     }
 

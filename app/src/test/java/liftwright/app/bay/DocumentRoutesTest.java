@@ -96,7 +96,7 @@ class DocumentRoutesTest {
                 tab.change(
                         RIG,
                         base,
-                        "[{\"kind\":\"add\",\"at\":\"site\",\"key\":\"slope\",\"value\":\"3°\"}]");
+                        "[{\"kind\":\"add\",\"at\":\"site\",\"key\":\"surface\",\"value\":\"mud\"}]");
         var problem = changed.body().items("problems").getFirst().asMembers("problem");
         assertThat(problem.text("code")).isEqualTo("used by no question yet");
         assertThat(problem.text("severity")).isEqualTo("note");
