@@ -14,8 +14,8 @@ import org.openjdk.jmh.annotations.State;
 
 /**
  * A second of the rotors of Mudlark on their supply: 1000 steps of 24 fans that are told something
- * else at each, with the air that meets them, thrust and air flow asked in the middle of each. What
- * a part takes is the difference of two rows.
+ * else at each, with the air that meets them, asked for all that moves a body as a flight asks: of
+ * all fans at once. What a part takes is the difference of two rows.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -30,11 +30,30 @@ public class DriveOfMudlark {
     private final double[] told = new double[TOLD];
     private final Drive cold;
     private final Drive warm;
+    private final double[] duty;
+    private final double[] alongMps;
+    private final double[] acrossMps;
+    private final double[] thrustN;
+    private final double[] reactionNm;
+    private final double[] spinNms;
+    private final double[] flowKgps;
 
     public DriveOfMudlark() {
         Rig rig = Examples.rig(Examples.bytes("mudlark"));
         cold = drive(Plant.assemble(rig));
         warm = drive(Plant.assembleHeated(rig));
+        int fans = cold.fans();
+        duty = new double[fans];
+        alongMps = new double[fans];
+        acrossMps = new double[fans];
+        thrustN = new double[3 * fans];
+        reactionNm = new double[fans];
+        spinNms = new double[fans];
+        flowKgps = new double[fans];
+        for (int fan = 0; fan < fans; fan++) {
+            alongMps[fan] = 0.3 + 0.01 * fan;
+            acrossMps[fan] = 0.5;
+        }
         for (int k = 0; k < TOLD; k++) {
             told[k] = 0.7 + 0.02 * Math.sin(2 * Math.PI * k / TOLD);
         }
@@ -56,14 +75,14 @@ public class DriveOfMudlark {
         int fans = drive.fans();
         for (int step = 0; step < STEPS; step++) {
             for (int fan = 0; fan < fans; fan++) {
-                drive.duty(fan, told[(step + 31 * fan) & (TOLD - 1)]);
-                drive.inflow(fan, 0.3 + 0.01 * fan, 0.5);
+                duty[fan] = told[(step + 31 * fan) & (TOLD - 1)];
             }
+            drive.duties(duty);
+            drive.inflow(alongMps, acrossMps);
             drive.step(STEP_S);
             if (asked) {
-                for (int fan = 0; fan < fans; fan++) {
-                    sum += drive.thrustMiddleN(fan) + drive.massFlowKgps(fan);
-                }
+                drive.loads(thrustN, reactionNm, spinNms, flowKgps);
+                sum += thrustN[fans] + flowKgps[0] + reactionNm[0] + spinNms[0];
             }
         }
         return sum + drive.speedRadps(0);

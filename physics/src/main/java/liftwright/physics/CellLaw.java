@@ -12,6 +12,12 @@ public final class CellLaw {
     /** A step of less than this share of a time constant is short: series serve. */
     private static final double SHORT = 0.02;
 
+    // Six quotients of each pair at each step are dear.
+    private static final double THIRD = 1.0 / 3;
+    private static final double FIFTH = 1.0 / 5;
+    private static final double SIXTH = 1.0 / 6;
+    private static final double SEVENTH = 1.0 / 7;
+
     /** What a constant-power load does behind a resistance. */
     public sealed interface PowerDraw {
 
@@ -125,8 +131,8 @@ public final class CellLaw {
             return 1 + Math.expm1(-x) / x;
         }
         // The series of the same, whose next term is below rounding.
-        double fifth = 1 - x / 5 * (1 - x / 6 * (1 - x / 7 * (1 - x / 8)));
-        return x / 2 * (1 - x / 3 * (1 - x / 4 * fifth));
+        double fifth = 1 - x * FIFTH * (1 - x * SIXTH * (1 - x * SEVENTH * (1 - x / 8)));
+        return x / 2 * (1 - x * THIRD * (1 - x / 4 * fifth));
     }
 
     /**

@@ -22,6 +22,9 @@ public final class Sensors {
 
     private static final Measures[] ALL = Measures.values();
 
+    /** Ticks from the one before now to the next, with something for rounding. */
+    private static final double LOOK_BACK = 2.5;
+
     private final double dtS;
     private final Vibration vibration;
     private final Channel[] channels = new Channel[ALL.length];
@@ -55,6 +58,7 @@ public final class Sensors {
     public void begin(BodyState state, double[] specificForceMps2) {
         tS = 0;
         truths(state, specificForceMps2);
+        now[row(Measures.HEADING)] = state.headingRad();
         for (Channel channel : channels) {
             fill(channel, 1);
             channel.settle();
@@ -76,6 +80,10 @@ public final class Sensors {
     public void read(long tick, BodyState state, double[] specificForceMps2, double[] rotorRadps) {
         System.arraycopy(now, 0, before, 0, now.length);
         truths(state, specificForceMps2);
+        // An angle is dear: told where one is read at this tick or at the next, which looks back.
+        if (channel(Measures.HEADING).dueS() <= tS + LOOK_BACK * dtS) {
+            now[row(Measures.HEADING)] = state.headingRad();
+        }
         vibration.advance(dtS, rotorRadps);
         tS = tick * dtS;
         for (Channel channel : channels) {
@@ -157,7 +165,6 @@ public final class Sensors {
         now[row(Measures.POSITION)] = y[PX];
         now[row(Measures.POSITION) + 1] = y[PX + 1];
         now[row(Measures.HEIGHT)] = -y[PZ];
-        now[row(Measures.HEADING)] = state.headingRad();
     }
 
     private static int row(Measures measures) {

@@ -43,14 +43,19 @@ public final class Vibration {
     private final double[] speed;
     private final double[] next;
 
-    // Share of the tick at which the rotors were found last, and there force × sine and cosine.
+    /** Share of the tick at which the rotors were found last. */
     private double foundAt = Double.NaN;
-    private final double[] sine;
-    private final double[] cosine;
+
+    // There: turns of all rotors and, after them, the same a quarter turn back; their cosines, the
+    // latter being sines, times what each pushes with.
+    private final double[] at;
+    private final double[] pushes;
     private final double[] perOmega;
     private final double[] omega;
     private final double[] force;
-    private final double[] at;
+
+    /** What all do together there: specific force, then turn rate. */
+    private final double[] all = new double[6];
 
     /**
      * @param massKg of the rig
@@ -71,12 +76,11 @@ public final class Vibration {
         turns = new double[fans];
         speed = new double[fans];
         next = new double[fans];
-        sine = new double[fans];
-        cosine = new double[fans];
+        pushes = new double[2 * fans];
         perOmega = new double[fans];
         omega = new double[fans];
         force = new double[fans];
-        this.at = new double[fans];
+        this.at = new double[2 * fans];
         double[] inverse = inverse(inertia);
         for (int f = 0; f < fans; f++) {
             Vec3 first = across(axis.get(f));
@@ -123,26 +127,16 @@ public final class Vibration {
         if (gone != foundAt) {
             find(dtS, gone);
         }
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int f = 0; f < fans; f++) {
-            // for turn rate: the integral of cos is sin over the speed, that of sin is −cos
-            double along = rate ? sine[f] * perOmega[f] : cosine[f];
-            double aside = rate ? -cosine[f] * perOmega[f] : sine[f];
-            int at = EACH * f + (rate ? 3 : 0);
-            x += along * share[at] + aside * share[at + 6];
-            y += along * share[at + 1] + aside * share[at + 7];
-            z += along * share[at + 2] + aside * share[at + 8];
+        int from = rate ? 3 : 0;
+        for (int k = 0; k < 3; k++) {
+            axes[k] += all[from + k];
         }
-        axes[0] += x;
-        axes[1] += y;
-        axes[2] += z;
     }
 
     /**
-     * Where every rotor is a share of the tick on, times what it pushes with: for all sensors.
-     * Short loops without a branch, which the machine goes through several rotors at a time.
+     * Where every rotor is a share of the tick on, times what it pushes with, and what comes of it
+     * all: for all sensors. Short loops without a branch, which the machine goes through several
+     * rotors at a time.
      */
     private void find(double dtS, double gone) {
         foundAt = gone;
@@ -151,18 +145,50 @@ public final class Vibration {
             double faster = gone * (next[f] - speed[f]);
             omega[f] = speed[f] + faster;
             at[f] = turns[f] + turnsPerRad * (speed[f] + faster / 2);
+            at[fans + f] = at[f] - 0.25;
         }
         for (int f = 0; f < fans; f++) {
             force[f] = unbalance[f] * omega[f] * omega[f];
             // Nothing is multiplied by it at rest.
             perOmega[f] = 1 / Math.max(omega[f], Double.MIN_NORMAL);
         }
-        for (int f = 0; f < fans; f++) {
-            cosine[f] = force[f] * cosineOfTurns(at[f]);
+        for (int k = 0; k < pushes.length; k++) {
+            pushes[k] = cosineOfTurns(at[k]);
         }
         for (int f = 0; f < fans; f++) {
-            sine[f] = force[f] * cosineOfTurns(at[f] - 0.25);
+            pushes[f] *= force[f];
+            pushes[fans + f] *= force[f];
         }
+        sumUp();
+    }
+
+    private void sumUp() {
+        double x = 0;
+        double y = 0;
+        double z = 0;
+        double p = 0;
+        double q = 0;
+        double r = 0;
+        for (int f = 0; f < fans; f++) {
+            double cosine = pushes[f];
+            double sine = pushes[fans + f];
+            // Of turn rate: the integral of cos is sin over the speed, that of sin is −cos.
+            double along = sine * perOmega[f];
+            double aside = -cosine * perOmega[f];
+            int from = EACH * f;
+            x += cosine * share[from] + sine * share[from + 6];
+            y += cosine * share[from + 1] + sine * share[from + 7];
+            z += cosine * share[from + 2] + sine * share[from + 8];
+            p += along * share[from + 3] + aside * share[from + 9];
+            q += along * share[from + 4] + aside * share[from + 10];
+            r += along * share[from + 5] + aside * share[from + 11];
+        }
+        all[0] = x;
+        all[1] = y;
+        all[2] = z;
+        all[3] = p;
+        all[4] = q;
+        all[5] = r;
     }
 
     /** cos 2πx to 3e-8: the sine's series of what lacks to a quarter turn, either way round. */
