@@ -57,7 +57,9 @@ final class Kernels {
 
     /** A whole flight goes through so much code that the compiler takes 20 of them for it. */
     private static final Set<String> SLOW_TO_WARM =
-            Set.of("liftwright.bench.FlightOfCurlew.whole", "liftwright.bench.FlightOfMudlark.whole");
+            Set.of(
+                    "liftwright.bench.FlightOfCurlew.whole",
+                    "liftwright.bench.FlightOfMudlark.whole");
 
     private static final int WARM_UP_S = 3;
     private static final int LONG_WARM_UP_S = 10;
@@ -77,7 +79,8 @@ final class Kernels {
     static List<Row> measure(List<String> names) throws RunnerException {
         Set<String> all = new HashSet<>(names);
         all.add(YARDSTICK);
-        System.err.println("bench: " + all.size() + " kernels, about 16 s each, whole flights 30 s");
+        System.err.println(
+                "bench: " + all.size() + " kernels, about 16 s each, whole flights 30 s");
         List<RunResult> results = new ArrayList<>();
         Map<Boolean, List<String>> slow =
                 all.stream().collect(Collectors.partitioningBy(SLOW_TO_WARM::contains));
