@@ -65,7 +65,7 @@ export class Hand {
     }
 
     /** The open question has its outcome, whole or not yet. */
-    async banded(): Promise<void> {
+    async banded(within = patience): Promise<void> {
         await this.page.waitForFunction(
             () => {
                 const line = document.querySelector('.verdict-line');
@@ -76,7 +76,7 @@ export class Hand {
                 );
             },
             undefined,
-            patience,
+            within,
         );
     }
 
@@ -114,8 +114,8 @@ export class Hand {
     }
 
     /** The open question is answered to its end. */
-    async whole(): Promise<void> {
-        await this.banded();
+    async whole(within = patience): Promise<void> {
+        await this.banded(within);
         await this.page.waitForFunction(
             () => {
                 const line = document.querySelector('.verdict-line');
@@ -123,7 +123,7 @@ export class Hand {
                 return line?.classList.contains('old') === false && state.trim() === '';
             },
             undefined,
-            patience,
+            within,
         );
     }
 

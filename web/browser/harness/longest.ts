@@ -1,7 +1,7 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** Files that take a minute or more, the longest first: begun late, one would run alone at the end. */
-const long = ['looks', 'jobs', 'cards', 'journeys', 'solid', 'trouble', 'files', 'keyboard'];
+const long = ['looks', 'jobs', 'cards', 'journeys', 'solid', 'trouble', 'files'];
 
 function place(file: TestSpecification): number {
     const at = long.findIndex(name => file.moduleId.endsWith(`/${name}.test.ts`));

@@ -75,12 +75,24 @@ function moment(): Promise<void> {
     });
 }
 
-/** Whether what holds the focus looks the same with and without. */
+/** What was seen to show the focus, with the tag it had: its state is in there. */
+const shows = new WeakMap<Element, string>();
+
+/** Whether what holds the focus looks the same with and without. Seen once to show it, it is not asked again. */
 export async function looksTheSame(): Promise<boolean> {
     const element = holder();
     if (!(element instanceof HTMLElement) && !(element instanceof SVGElement)) {
         return false;
     }
+    const tag = (element.cloneNode(false) as Element).outerHTML;
+    const same = shows.get(element) !== tag && (await sameWithout(element));
+    if (!same) {
+        shows.set(element, tag);
+    }
+    return same;
+}
+
+async function sameWithout(element: HTMLElement | SVGElement): Promise<boolean> {
     const byKey = element.matches(':focus-visible');
     const back = () => {
         element.focus({ preventScroll: true, focusVisible: byKey });

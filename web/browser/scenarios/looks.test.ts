@@ -1,7 +1,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import type { Question } from '../../src/core/wire';
 import { axeFindings, axeOfColours } from '../checks/axe';
 import { faintTexts } from '../checks/contrast';
+import { walkByTab } from '../checks/focus';
 import { cutTexts, overlappingTexts } from '../checks/layout';
 import { inBay } from '../harness/bay';
 import { Hand, questions } from '../harness/hand';
@@ -20,8 +22,9 @@ async function expectClean(page: Page, where: string): Promise<void> {
     expect.soft((await cutTexts(page)).slice(0, 9), `texts cut off, ${where}`).toEqual([]);
 }
 
+// All on one page: to answer all of Mudlark takes longer than most looks at it.
 test(
-    'every rung is clean for axe, apart, whole and dark enough, in every theme, on every screen and at 200 % zoom',
+    'every rung is clean for axe, apart, whole and dark enough, in every theme, on every screen and at 200 % zoom, and Tab reaches everything',
     () =>
         inBay('mudlark', async ({ visit: { page } }) => {
             const hand = new Hand(page);
@@ -29,7 +32,7 @@ test(
             // What comes late is waited for first: it would move what is photographed, and each photograph is dear.
             for (const question of ['heat', 'failures'] as const) {
                 await hand.open(question);
-                await hand.whole();
+                await hand.whole({ timeout: 240_000 });
             }
             for (const question of questions) {
                 await hand.open(question);
@@ -66,10 +69,34 @@ test(
                     await expectClean(page, `${question}, zoom`);
                     await shoot(page, `${question}-zoom`);
                 });
+                await page.setViewportSize({ width: 1280, height: 720 });
+                await reachedByTab(page, question);
             }
         }),
     600_000,
 );
+
+/** Tab reaches everything, shows where it is, and leaves again. */
+async function reachedByTab(page: Page, question: Question): Promise<void> {
+    const walk = await walkByTab(page);
+    expect.soft(walk.faults, question).toEqual([]);
+    const stops = walk.stops.join('\n');
+    // A rig that a person steers is not flown: there is no picture to save.
+    const own: Partial<Record<Question, string>> = {
+        flight: '',
+        trials: 'weigh the parts',
+        learning: 'Read in a log',
+    };
+    const missing = [
+        'Save',
+        'Undo',
+        'Menu',
+        'Will it lift',
+        own[question] ?? 'save ',
+        'Text of the rig file',
+    ].filter(wanted => !stops.includes(wanted));
+    expect.soft(missing, `${question}, of ${walk.stops.length} stops`).toEqual([]);
+}
 
 /** As a browser's zoom of 200 % on a screen of 1280 × 720: half the page's pixels, each of them doubled. */
 async function zoomed(page: Page, look: () => Promise<void>): Promise<void> {

@@ -3,7 +3,7 @@ import { CommandLine, numbersAgainst } from '../checks/numbers';
 import { inBay } from '../harness/bay';
 import { Hand, questions } from '../harness/hand';
 
-test('every number in every picture and table is the command line’s', () =>
+test('every number in every picture and table is the command line’s, and a picture on a canvas is also a table', () =>
     inBay('mudlark', async ({ folder, visit: { page } }) => {
         // Heat and failures to their end take long on a large rig: their numbers are met on smaller ones.
         // Flights and trials have verbs of their own, and tests of their own.
@@ -20,8 +20,16 @@ test('every number in every picture and table is the command line’s', () =>
             }
             const drawn = await numbersAgainst(page, commandLine);
             expect(drawn.strange, `${question}, drawn`).toEqual([]);
+            const painted = await hand.sheet
+                .locator('figure', { has: page.locator('canvas') })
+                .elementHandles();
+            if (question === 'endurance') expect(painted.length).toBeGreaterThan(0);
             for (const turn of await hand.sheet.getByRole('button', { name: 'as a table' }).all()) {
                 await turn.click();
+            }
+            for (const figure of painted) {
+                await figure.waitForSelector('table');
+                expect((await figure.$$('table tr')).length).toBeGreaterThan(3);
             }
             const { shown, strange } = await numbersAgainst(page, commandLine);
             expect(strange, `${question}, as tables`).toEqual([]);
@@ -35,18 +43,4 @@ test('every number in every picture and table is the command line’s', () =>
             number?.setAttribute('data-si', String(si * (1 + 1e-9) + 1e-12));
         });
         expect((await numbersAgainst(page, commandLine)).strange).toHaveLength(1);
-    }));
-
-test('a picture on a canvas is also a table', () =>
-    inBay('mudlark', async ({ visit: { page } }) => {
-        const hand = new Hand(page);
-        await hand.open('endurance');
-        await hand.answered();
-        const painted = hand.sheet.locator('figure', { has: page.locator('canvas') });
-        expect(await painted.count()).toBeGreaterThan(0);
-        for (const figure of await painted.all()) {
-            await figure.getByRole('button', { name: 'as a table' }).click();
-            await figure.getByRole('table').first().waitFor();
-            expect(await figure.getByRole('row').count()).toBeGreaterThan(3);
-        }
     }));

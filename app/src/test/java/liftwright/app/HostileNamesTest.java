@@ -18,6 +18,7 @@ import tools.jackson.databind.json.JsonMapper;
 class HostileNamesTest {
 
     private static final String HOVER = "hover: 60 s";
+    private static final String CAPACITY = "capacity: 4.84 Ah";
 
     @TempDir private Path folder;
 
@@ -48,9 +49,11 @@ class HostileNamesTest {
         String hostile =
                 rig.replaceFirst("(?m)^rig: .*$", "rig: " + Matcher.quoteReplacement(quoted(name)));
         assertThat(hostile).isNotEqualTo(rig);
-        // A flight so short that no remedy is searched for: that would take most of the time, and names no rig.
-        assertThat(hostile).contains(HOVER);
-        hostile = hostile.replace(HOVER, "hover: 5 s");
+        // A short flight on small cells: no remedy is searched for and nothing flies for an hour,
+        // which would take
+        // most of the time and has no more doors.
+        assertThat(hostile).contains(HOVER, CAPACITY);
+        hostile = hostile.replace(HOVER, "hover: 5 s").replace(CAPACITY, "capacity: 0.1 Ah");
         Files.writeString(folder.resolve("rig.yaml"), hostile);
         everyWayOut(".");
     }
