@@ -48,7 +48,8 @@ public final class FlyingRigs {
                 .orElseThrow(() -> new IllegalStateException(reading.problems() + "\n" + text));
     }
 
-    static String text(RandomGenerator random) {
+    /** The file of one of them. */
+    public static String text(RandomGenerator random) {
         return new FlyingRigs(random).write();
     }
 

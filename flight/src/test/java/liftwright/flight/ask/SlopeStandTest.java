@@ -11,7 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import liftwright.flight.Examples;
+import liftwright.flight.FlyingRigs;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
 import liftwright.flight.motion.Airframe;
@@ -49,11 +51,15 @@ class SlopeStandTest {
             String text = Files.readString(Path.of("..", "examples", "curlew", "rig.yaml"));
             String changed = text.replace("gust: 5 m/s}", "gust: 5 m/s, " + ground + "}");
             assertThat(changed).isNotEqualTo(text);
-            RigReading read = RigReading.read("rig.yaml", changed.getBytes(StandardCharsets.UTF_8));
-            return read.rig().orElseThrow(() -> new AssertionError(read.problems().toString()));
+            return read(changed);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static Rig read(String text) {
+        RigReading read = RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8));
+        return read.rig().orElseThrow(() -> new AssertionError(read.problems().toString()));
     }
 
     private static FlightOutcome flown(Rig rig, int number) {
@@ -103,6 +109,47 @@ class SlopeStandTest {
         double far = wentM(flown(rig, 0), 2);
         // Fans at idle take a little off its weight.
         assertThat(far).isCloseTo(0.5 * mps2 * 4 * Math.cos(Math.PI / 18), within(0.06));
+    }
+
+    /** Random rigs that are granted loops, each on a slope of its own that it is told to hold. */
+    @Test
+    void randomRigsRiseFromASlopeAndLandOnIt() {
+        int[] flown = {0};
+        Seeded.check(
+                8,
+                random -> {
+                    String text = FlyingRigs.text(random);
+                    Rig level = read(text);
+                    Plant plain = Plant.assemble(level);
+                    if (flown[0] == 3
+                            || !(new RigLoops(plain.balancing()).design()
+                                    instanceof LoopDesign.Granted)) {
+                        return;
+                    }
+                    Airframe frame =
+                            new Airframes(plain).of(plain.parameters().nominal(), Give.USUAL);
+                    double way = random.nextDouble(-Math.PI, Math.PI);
+                    double tips =
+                            Math.atan2(
+                                    Stance.reachM(frame, Math.cos(way), Math.sin(way)),
+                                    frame.soleDepthM().orElseThrow());
+                    double slope = random.nextDouble(0.2, 0.5) * Math.min(tips, 0.3);
+                    String ground =
+                            String.format(
+                                    Locale.ROOT,
+                                    "site: {slope: %.4f°, slope to: %.3f°, ",
+                                    Math.toDegrees(slope),
+                                    Math.toDegrees(way));
+                    Rig rig = read(text.replace("site: {", ground));
+                    assertThat(rig.site().ground().slope().si()).isCloseTo(slope, within(1e-5));
+                    assertThat(told(rig).finding()).isEmpty();
+                    FlightOutcome one = flown(rig, 0);
+                    assertThat(one.end())
+                            .as("%s rad: %s", slope, one.events())
+                            .isEqualTo(FlightOutcome.End.LANDED);
+                    flown[0]++;
+                });
+        assertThat(flown[0]).isPositive();
     }
 
     /** Friction and slope with tolerances are drawn, and only those. */

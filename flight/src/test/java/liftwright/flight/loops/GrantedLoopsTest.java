@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.DoubleStream;
 import java.util.random.RandomGenerator;
+import java.util.stream.DoubleStream;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
