@@ -63,7 +63,7 @@ test('long work can be stopped, and goes on when asked', () =>
     }));
 
 test('a page at rest draws nothing', () =>
-    inBay('mudlark', async ({ visit: { page } }) => {
+    inBay('sandpiper', async ({ visit: { page } }) => {
         const hand = new Hand(page);
         await hand.allAnswered();
         const session = await page.context().newCDPSession(page);

@@ -90,8 +90,9 @@ test('every picture is saved as SVG, PNG and CSV, and reads back', () =>
         expect(pictures).toBe(drawn.length);
     }));
 
+// Of the rig that is soonest answered: page and report are both whole, and neither knows its size.
 test('the report holds the verdicts of the page', () =>
-    inBay('mudlark', async ({ visit: { page } }) => {
+    inBay('sandpiper', async ({ visit: { page } }) => {
         const hand = new Hand(page);
         await hand.answered();
         const words = (await hand.verdict.innerText()).trim();

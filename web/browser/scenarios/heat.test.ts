@@ -119,7 +119,7 @@ test('it plays where it is asked to, and rests without a stroke', () =>
 
 test('who wants no motion steps through it', () =>
     inBay(
-        'mudlark',
+        'sandpiper',
         async ({ visit: { page } }) => {
             const hand = await inHeat(page);
             await hand.press('next moment', hand.sheet);
