@@ -35,28 +35,30 @@ export function Understood({ way }: { way: Extract<Way, { at: 'understood' }> })
 function FileRead({ file }: { file: LogFile }) {
     const { source, rows, first, last, clock, channels } = file;
     return (
-        <div class="scroll" tabIndex={0} role="region" aria-label={`Columns of ${source}`}>
-            <table class="numbers">
-                <caption>
-                    {source}: {rows} rows, {first.toFixed(3)} to {last.toFixed(3)} s, {clock}
-                </caption>
-                <thead>
-                    <tr>
-                        <th scope="col">in the file</th>
-                        <th scope="col">understood as</th>
-                        <th scope="col">kept in</th>
-                    </tr>
-                </thead>
-                <tbody>
-                    {channels.map(({ head, name, unit }) => (
-                        <tr key={head}>
-                            <th scope="row">{head}</th>
-                            <td>{name}</td>
-                            <td>{unit === '1' ? 'shares of 1' : unit}</td>
+        <div class="picture">
+            <div class="scroll" tabIndex={0} role="region" aria-label={`Columns of ${source}`}>
+                <table class="numbers">
+                    <caption>
+                        {source}: {rows} rows, {first.toFixed(3)} to {last.toFixed(3)} s, {clock}
+                    </caption>
+                    <thead>
+                        <tr>
+                            <th scope="col">in the file</th>
+                            <th scope="col">understood as</th>
+                            <th scope="col">kept in</th>
                         </tr>
-                    ))}
-                </tbody>
-            </table>
+                    </thead>
+                    <tbody>
+                        {channels.map(({ head, name, unit }) => (
+                            <tr key={head}>
+                                <th scope="row">{head}</th>
+                                <td>{name}</td>
+                                <td>{unit === '1' ? 'shares of 1' : unit}</td>
+                            </tr>
+                        ))}
+                    </tbody>
+                </table>
+            </div>
         </div>
     );
 }

@@ -39,53 +39,64 @@ export function Why({ document }: WhyProps) {
 
 function TestTable({ tests, open }: { tests: readonly TestRow[]; open: string | undefined }) {
     const bay = useBay();
-    const heads = tests[0]?.told.map(({ label }) => label) ?? [];
+    // A column in which nothing stands takes the width from the others.
+    const heads = (tests[0]?.told ?? [])
+        .map(({ label }) => label)
+        .filter(head =>
+            tests.some(({ told }) =>
+                told.some(({ label, value }) => label === head && value.shown !== ''),
+            ),
+        );
     return (
-        <div class="scroll" tabIndex={0} role="region" aria-label="Tests of the logbook">
-            <table class="numbers tests">
-                <caption class="unseen">Tests of the logbook</caption>
-                <thead>
-                    <tr>
-                        <th scope="col">test</th>
-                        {heads.map(head => (
-                            <th key={head} scope="col">
-                                {head}
-                            </th>
-                        ))}
-                    </tr>
-                </thead>
-                <tbody>
-                    {tests.map(({ id, told }) => (
-                        <tr key={id} class={id === open ? 'picked' : undefined}>
-                            <th scope="row">
-                                <button
-                                    type="button"
-                                    class="link"
-                                    aria-expanded={id === open}
-                                    data-test={id}
-                                    onClick={() => {
-                                        bay.tests.turn(id);
-                                    }}
-                                >
-                                    {id}
-                                </button>
-                            </th>
-                            {told.map(({ label, value }) => (
-                                <td
-                                    key={label}
-                                    class={value.kind === 'amount' ? 'number' : undefined}
-                                    {...exact(value)}
-                                >
-                                    {value.shown}
-                                    {value.shownBand !== '' && (
-                                        <span class="band"> ({value.shownBand})</span>
-                                    )}
-                                </td>
+        <div class="picture">
+            <div class="scroll" tabIndex={0} role="region" aria-label="Tests of the logbook">
+                <table class="numbers tests">
+                    <caption class="unseen">Tests of the logbook</caption>
+                    <thead>
+                        <tr>
+                            <th scope="col">test</th>
+                            {heads.map(head => (
+                                <th key={head} scope="col">
+                                    {head}
+                                </th>
                             ))}
                         </tr>
-                    ))}
-                </tbody>
-            </table>
+                    </thead>
+                    <tbody>
+                        {tests.map(({ id, told }) => (
+                            <tr key={id} class={id === open ? 'picked' : undefined}>
+                                <th scope="row">
+                                    <button
+                                        type="button"
+                                        class="link"
+                                        aria-expanded={id === open}
+                                        data-test={id}
+                                        onClick={() => {
+                                            bay.tests.turn(id);
+                                        }}
+                                    >
+                                        {id}
+                                    </button>
+                                </th>
+                                {told
+                                    .filter(({ label }) => heads.includes(label))
+                                    .map(({ label, value }) => (
+                                        <td
+                                            key={label}
+                                            class={value.kind === 'amount' ? 'number' : undefined}
+                                            {...exact(value)}
+                                        >
+                                            {value.shown}
+                                            {value.shownBand !== '' && (
+                                                <span class="band"> ({value.shownBand})</span>
+                                            )}
+                                        </td>
+                                    ))}
+                            </tr>
+                        ))}
+                    </tbody>
+                </table>
+            </div>
         </div>
     );
 }
