@@ -2,14 +2,13 @@ package liftwright.trials.evidence;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import liftwright.rig.Rig;
 import liftwright.trials.Basis;
 
@@ -95,16 +94,22 @@ public record Inputs(SortedMap<String, String> byPath) {
 
     /** As that, where the inputs that belong to the basis are known. */
     List<Difference> since(Inputs recorded, Inputs resting) {
-        SortedSet<String> paths = new TreeSet<>(recorded.byPath.keySet());
-        paths.addAll(resting.byPath.keySet());
         var differences = new ArrayList<Difference>();
-        for (String path : paths) {
-            String was = recorded.byPath.getOrDefault(path, NOTHING);
-            String is = byPath.getOrDefault(path, NOTHING);
-            if (!was.equals(is)) {
-                differences.add(new Difference(path, was, is));
-            }
-        }
+        recorded.byPath.forEach(
+                (path, was) -> {
+                    String is = byPath.getOrDefault(path, NOTHING);
+                    if (!was.equals(is)) {
+                        differences.add(new Difference(path, was, is));
+                    }
+                });
+        resting.byPath.forEach(
+                (path, _) -> {
+                    String is = byPath.getOrDefault(path, NOTHING);
+                    if (!recorded.byPath.containsKey(path) && !is.equals(NOTHING)) {
+                        differences.add(new Difference(path, NOTHING, is));
+                    }
+                });
+        differences.sort(Comparator.comparing(Difference::path));
         return List.copyOf(differences);
     }
 

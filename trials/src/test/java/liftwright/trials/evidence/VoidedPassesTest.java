@@ -19,6 +19,7 @@ import liftwright.trials.Basis;
 import liftwright.trials.CardId;
 import liftwright.trials.Planned;
 import liftwright.trials.RandomTrialRig;
+import liftwright.trials.Topic;
 import liftwright.trials.evidence.Standing.State;
 import liftwright.trials.programme.Programme;
 import org.junit.jupiter.api.Test;
@@ -113,14 +114,25 @@ class VoidedPassesTest {
         return all;
     }
 
+    /** What a path speaks of, read once: hundreds of cards ask it of thousands of paths. */
+    private static final Map<String, Spoken> SPOKEN = new HashMap<>();
+
+    private record Spoken(Set<Topic> topics, Set<String> parts) {
+        static Spoken of(String path) {
+            return SPOKEN.computeIfAbsent(
+                    path, each -> new Spoken(Topics.of(each), Topics.parts(each)));
+        }
+    }
+
     /** By sets and loops, not as the product asks it. */
     private static boolean rests(Basis basis, String path) {
+        Spoken spoken = Spoken.of(path);
         boolean topic = false;
-        for (var one : Topics.of(path)) {
+        for (var one : spoken.topics()) {
             topic |= basis.topics().contains(one);
         }
-        boolean part = basis.parts().isEmpty() || Topics.parts(path).isEmpty();
-        for (String one : Topics.parts(path)) {
+        boolean part = basis.parts().isEmpty() || spoken.parts().isEmpty();
+        for (String one : spoken.parts()) {
             part |= basis.parts().orElse(Set.of()).contains(one);
         }
         return topic && part;
