@@ -160,7 +160,7 @@ public final class Listening {
             List<FanSpeed> of = new ArrayList<>();
             unclaimed += claim(kind, centre, lines, of);
             if (kind.voices().size() > 1) {
-                events.addAll(Endings.of(of, trackers, doubt.delayS()));
+                events.addAll(Endings.of(of, kind.voices(), trackers, doubt.delayS()));
             }
             speeds.addAll(of);
         }

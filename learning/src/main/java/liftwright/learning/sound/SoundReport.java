@@ -58,7 +58,7 @@ public final class SoundReport {
             return verdict(
                     Outcome.DOES_NOT_HOLD,
                     heard.events().stream()
-                                    .map(event -> event.fans().getFirst())
+                                    .map(SoundReport::whose)
                                     .distinct()
                                     .collect(Collectors.joining(", "))
                             + " did not keep with the others; "
@@ -104,20 +104,32 @@ public final class SoundReport {
         return findings;
     }
 
+    private static String whose(Event event) {
+        List<String> fans = event.fans();
+        return fans.size() < 4
+                ? String.join(" or ", fans)
+                : "one of "
+                        + fans.size()
+                        + " fans, "
+                        + fans.getFirst()
+                        + " to "
+                        + fans.getLast()
+                        + ",";
+    }
+
     private static Finding event(Event event) {
-        return Finding.of(
+        Finding finding =
+                Finding.of(
                         Severity.STOPS,
                         "sound-line-ends",
-                        Sentence.words(
-                                        String.join(" or ", event.fans())
-                                                + " is no longer heard with the others from ")
+                        Sentence.words(whose(event) + " is no longer heard with the others from ")
                                 .then(Measure.TIME, event.fromS())
                                 .then(" to ")
                                 .then(Measure.TIME, event.toS())
                                 .then(" on, while they went on"),
                         "its line ends between the last window that has it and the first that does"
-                                + " not: it stopped, slowed or lost synchronism")
-                .about(event.fans().getFirst());
+                                + " not: it stopped, slowed or lost synchronism");
+        return event.fans().size() == 1 ? finding.about(event.fans().getFirst()) : finding;
     }
 
     private List<Section> sections() {

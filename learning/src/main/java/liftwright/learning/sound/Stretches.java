@@ -19,6 +19,11 @@ final class Stretches {
     /** Greatest over least speed of a stretch in which something spun up or down. */
     private static final double GLIDE = 1.25;
 
+    /** What counts as a change of speed, neper, and how many of them a hand on a throttle makes. */
+    private static final double LEG = 0.1;
+
+    private static final double MOST_LEGS_PER_S = 1.6;
+
     /** Mean support that a stretch needs. */
     private static final double SUPPORT = 1.0;
 
@@ -90,7 +95,35 @@ final class Stretches {
                 }
             }
         }
-        return support / count >= SUPPORT && glide(leaps) >= Math.log(GLIDE);
+        double lengthS = leaps.length * (curve.timeS(1) - curve.timeS(0));
+        return support / count >= SUPPORT
+                && glide(leaps) >= Math.log(GLIDE)
+                && legs(curve, stretch) < MOST_LEGS_PER_S * lengthS;
+    }
+
+    /** How often it goes up after it went down, and the other way, by a tenth at least. */
+    private static int legs(CommonCurve curve, Stretch stretch) {
+        int legs = 0;
+        int way = 0;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (int k = stretch.from(); k < stretch.to(); k++) {
+            if (curve.scale(k) > 0) {
+                double place = Math.log(curve.scale(k));
+                low = Math.min(low, place);
+                high = Math.max(high, place);
+                if (way <= 0 && place - low > LEG) {
+                    way = 1;
+                    legs++;
+                    high = place;
+                } else if (way >= 0 && high - place > LEG) {
+                    way = -1;
+                    legs++;
+                    low = place;
+                }
+            }
+        }
+        return legs;
     }
 
     /** Farthest way from a low to a high or back, without leaps that have rest to both sides. */

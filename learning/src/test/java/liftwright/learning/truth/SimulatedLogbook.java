@@ -64,8 +64,7 @@ public final class SimulatedLogbook {
     }
 
     private static TrueLog healthy(SimulatedTest like, long seed) {
-        return new TrueLog(
-                like.rig(), seed, like.profile(), List.of(), like.profile().lengthS());
+        return new TrueLog(like.rig(), seed, like.profile(), List.of(), like.profile().lengthS());
     }
 
     /** As declared. */
