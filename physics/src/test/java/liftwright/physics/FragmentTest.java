@@ -115,6 +115,7 @@ class FragmentTest {
                     double most = 0;
                     double hard = random.nextDouble(0.2, 0.9) * v;
                     double mostHard = 0;
+                    double[] before = {0, 0, 0, 0};
                     for (int i = 0; i <= 170; i++) {
                         double angle = Math.toRadians(-80 + i);
                         double[] end = flown(v, angle, h, k);
@@ -126,18 +127,42 @@ class FragmentTest {
                             assertThat(Fragment.impactMps(v, angle, h, k))
                                     .isCloseTo(fast, within(1e-5 * fast));
                         }
-                        if (i >= 70 && i <= 140 && Math.hypot(end[2], end[3]) >= hard) {
-                            mostHard = Math.max(mostHard, end[0]);
+                        if (i >= 70 && i <= 140) {
+                            boolean fell = Math.hypot(end[2], end[3]) >= hard;
+                            mostHard = fell ? Math.max(mostHard, end[0]) : mostHard;
+                            if (i > 70 && fell != Math.hypot(before[2], before[3]) >= hard) {
+                                mostHard =
+                                        Math.max(
+                                                mostHard,
+                                                justHard(v, angle, !fell, h, k, hard)[0]);
+                            }
                         }
+                        before = end;
                     }
                     double told = Fragment.farthestM(v, h, mass, area, density);
                     assertThat(told).isBetween(most * (1 - 1e-7), most * (1 + 5e-4));
-                    // A throw that just ends fast enough may lie between two angles of the sweep.
                     double toldHard =
                             Fragment.farthestWithM(
                                     v, h, mass, area, density, mass * hard * hard / 2);
-                    assertThat(toldHard).isCloseTo(mostHard, within(0.06 * most + 1e-9));
+                    assertThat(toldHard).isCloseTo(mostHard, within(0.01 * most + 1e-9));
                 });
+    }
+
+    /** The throw within the degree before an angle that just ends fast enough, by halving. */
+    private static double[] justHard(
+            double v, double angle, boolean below, double h, double k, double hard) {
+        double low = angle - Math.toRadians(1);
+        double high = angle;
+        for (int n = 0; n < 20; n++) {
+            double middle = (low + high) / 2;
+            double[] end = flown(v, middle, h, k);
+            if (Math.hypot(end[2], end[3]) >= hard == below) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return flown(v, below ? low : high, h, k);
     }
 
     private static double[] flown(double v, double angle, double h, double k) {
