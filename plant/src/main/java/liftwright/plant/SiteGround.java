@@ -5,7 +5,10 @@ import liftwright.plant.parameters.Range;
 import liftwright.rig.RigPath;
 import liftwright.rig.Site;
 
-/** The ground of the site from the parameter vector. */
+/**
+ * The ground of the site from the parameter vector: a plane with dry friction after Coulomb. Where
+ * a file says none, friction is that of rubber or wood on a dry floor [SERWAY].
+ */
 public final class SiteGround {
 
     private final int friction;
