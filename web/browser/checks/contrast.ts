@@ -14,7 +14,8 @@ export const leastContrast = 4.5;
 export async function faintTexts(page: Page): Promise<string[]> {
     await bringChecks(page);
     const scale = await page.evaluate(() => devicePixelRatio);
-    for (let i = 0; ; i++) {
+    let judged = 0;
+    for (let tries = 1; ; tries++) {
         const inks = await page.evaluate(() => inPage.inks());
         const withGlyphs = await photograph(page);
         await page.evaluate(() => {
@@ -26,12 +27,13 @@ export async function faintTexts(page: Page): Promise<string[]> {
         });
         // What moved between the two (an answer that came) is on neither as it is on the other.
         const after = await page.evaluate(() => inPage.inks());
-        if (i < 5 && JSON.stringify(inks) !== JSON.stringify(after)) {
+        if (tries < 20 && JSON.stringify(inks) !== JSON.stringify(after)) {
             continue;
         }
         const faint = tooFaint(await judge(withGlyphs, without, inks, scale));
+        judged++;
         // A frame that was painted late leaves a text out of one photograph; one that is faint is so in all.
-        if (i >= 5 || faint.length === 0) {
+        if (faint.length === 0 || judged === 5) {
             return faint;
         }
     }
@@ -44,6 +46,15 @@ function tooFaint(judged: { text: string; contrast: number }[]): string[] {
 }
 
 async function photograph(page: Page): Promise<string> {
+    // What was changed just now is painted two frames later.
+    await page.evaluate(
+        () =>
+            new Promise(done =>
+                requestAnimationFrame(() => {
+                    requestAnimationFrame(done);
+                }),
+            ),
+    );
     return (await page.screenshot({ animations: 'disabled', caret: 'hide' })).toString('base64');
 }
 

@@ -166,45 +166,43 @@ export class Hand {
 
     /** Takes a part by the pointer; where the pointer holds it. */
     async grab(id: string, from: 'behind' | 'above' | 'right side' = 'behind'): Promise<Grip> {
-        const part = this.part(id, from);
-        await part.scrollIntoViewIfNeeded();
-        const box = await part.boundingBox();
-        if (box === null) {
-            throw new Error(`${id} is not drawn`);
-        }
-        const grip = await this.free(part, box);
+        const grip = await this.free(this.part(id, from));
         await this.page.mouse.move(grip.x, grip.y);
         await this.page.mouse.down();
         return grip;
     }
 
-    /** A point of the part that no nearer part covers. */
-    private async free(
-        part: Locator,
-        box: { x: number; y: number; width: number; height: number },
-    ): Promise<Grip> {
-        const found = await part.evaluate((element, at) => {
-            for (let i = 1; i < 10; i++) {
-                for (let k = 1; k < 10; k++) {
-                    const x = at.x + (at.width * ((i * 7) % 10)) / 10;
-                    const y = at.y + (at.height * ((k * 7) % 10)) / 10;
-                    // Not on its very rim: a pixel beside it must be the part as well.
-                    const around = [
-                        [0, 0],
-                        [1, 1],
-                        [-1, -1],
-                    ].map(([dx = 0, dy = 0]) => document.elementFromPoint(x + dx, y + dy));
-                    if (around.every(top => top !== null && element.contains(top))) {
-                        return { x, y };
+    /** A point of the part that no nearer part covers; an answer that comes may move it meanwhile. */
+    private async free(part: Locator): Promise<Grip> {
+        for (let tries = 1; ; tries++) {
+            await part.scrollIntoViewIfNeeded();
+            const found = await part.evaluate(element => {
+                const box = element.getBoundingClientRect();
+                for (let i = 1; i < 10; i++) {
+                    for (let k = 1; k < 10; k++) {
+                        const x = box.x + (box.width * ((i * 7) % 10)) / 10;
+                        const y = box.y + (box.height * ((k * 7) % 10)) / 10;
+                        // Not on its very rim: a pixel beside it must be the part as well.
+                        const around = [
+                            [0, 0],
+                            [1, 1],
+                            [-1, -1],
+                        ].map(([dx = 0, dy = 0]) => document.elementFromPoint(x + dx, y + dy));
+                        if (around.every(top => top !== null && element.contains(top))) {
+                            return { x, y };
+                        }
                     }
                 }
+                return null;
+            });
+            if (found !== null) {
+                return found;
             }
-            return null;
-        }, box);
-        if (found === null) {
-            throw new Error('the part lies under others');
+            if (tries === 10) {
+                throw new Error('the part lies under others');
+            }
+            await this.page.waitForTimeout(200);
         }
-        return found;
     }
 
     async drag(id: string, dx: number, dy: number, from?: 'behind' | 'above' | 'right side') {
