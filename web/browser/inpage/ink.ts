@@ -44,7 +44,11 @@ function atRest(element: Element): boolean {
 export function inks(): Ink[] {
     const found: Ink[] = [];
     for (const piece of pieces()) {
-        const boxes = piece.seen.filter(box => !covered(piece.element, box));
+        // Of a line that the edge of the window cuts there may be nothing but the room above its letters.
+        const line = Math.min(...piece.whole.map(box => box.bottom - box.top));
+        const boxes = piece.seen.filter(
+            box => box.bottom - box.top > 0.8 * line && !covered(piece.element, box),
+        );
         if (boxes.length === 0 || atRest(piece.element)) {
             continue;
         }

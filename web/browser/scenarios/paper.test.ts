@@ -40,17 +40,14 @@ const printed = {
     failures: 'What is left with each failure',
 };
 
-const STILL = ['endurance', 'balance', 'trials'];
-
 /** The page as a printer is given it: dark on white, apart, whole, without what can only be pressed. */
 async function onPaper(page: Page, name: string, words: string): Promise<void> {
     await page.setViewportSize(sheet);
     await page.emulateMedia({ media: 'print' });
     await shoot(page, `paper-${name}`, true);
-    // Tables and drawings that are laid to the width of the paper may still move while pixels are read.
-    if (STILL.includes(name)) {
-        expect.soft(await faintTexts(page), `faint, ${name}`).toEqual([]);
-    }
+    // Of the cells of failures that are "not computed" the check sees no letters, though they are printed.
+    const faint = (await faintTexts(page)).filter(text => !text.startsWith('“not computed'));
+    expect.soft(faint, `faint, ${name}`).toEqual([]);
     expect.soft(await overlappingTexts(page), name).toEqual([]);
     expect.soft((await cutTexts(page)).slice(0, 9), name).toEqual([]);
     // Curves are painted, not styled: they are painted anew for paper.
