@@ -19,7 +19,7 @@ export const questions = Object.keys(asked) as Question[];
 export const nominalTexts = '.ladder .with-it, .telling .told';
 
 /** Remedies of a rig that is short are searched for; a machine may have other work. */
-const patience = { timeout: process.env['LIFTWRIGHT_MEASURED'] === undefined ? 60_000 : 180_000 };
+const patience = { timeout: process.env['LIFTWRIGHT_MEASURED'] === undefined ? 60_000 : 600_000 };
 
 export interface Grip {
     x: number;

@@ -93,10 +93,15 @@ test('every number of the answer, and of each moment that keys or the pointer ch
 test('it plays where it is asked to, and rests without a stroke', () =>
     inBay('sandpiper', async ({ visit: { page } }) => {
         const hand = await inHeat(page);
-        await hand.open('failures'); // what comes in later is drawn, and this comes last
-        await hand.whole();
-        await hand.open('heat');
-        await hand.warmed();
+        // What comes in later is drawn: nothing is awaited any more on any rung.
+        await page.waitForFunction(
+            () =>
+                !/being (judged|answered)/.test(
+                    document.querySelector('.ladder')?.textContent ?? 'being judged',
+                ),
+            undefined,
+            { timeout: 120_000 },
+        );
         await hand.press('play', hand.sheet);
         await page.waitForFunction(() => {
             const at = document.querySelector<HTMLInputElement>('main input[type=range]');
