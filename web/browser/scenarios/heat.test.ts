@@ -93,12 +93,14 @@ test('every number of the answer, and of each moment that keys or the pointer ch
 test('it plays where it is asked to, and rests without a stroke', () =>
     inBay('sandpiper', async ({ visit: { page } }) => {
         const hand = await inHeat(page);
+        await hand.whole(); // what comes in later is drawn
         await hand.press('play', hand.sheet);
         await page.waitForFunction(() => {
             const at = document.querySelector<HTMLInputElement>('main input[type=range]');
             return Number(at?.value) > 2;
         });
         await hand.press('pause', hand.sheet);
+        await page.waitForTimeout(200); // the stroke that was under way
         const strokes = await page.evaluate(async () => {
             let count = 0;
             const watch = new MutationObserver(changes => {
