@@ -6,7 +6,6 @@ import liftwright.answer.Finding;
 import liftwright.answer.Finding.Severity;
 import liftwright.answer.Sentence;
 import liftwright.flight.loops.Craft;
-import liftwright.flight.loops.Lifter;
 import liftwright.flight.motion.Airframe;
 import liftwright.quantity.Measure;
 import liftwright.rig.Vec3;
@@ -27,10 +26,7 @@ record LandingLean(double leanRad, double heldRad) {
         if (frame.soleDepthM().isEmpty()) {
             return Optional.empty();
         }
-        Vec3 force = Vec3.ZERO;
-        for (Lifter fan : craft.fans()) {
-            force = force.plus(fan.force().times(fan.hoverN()));
-        }
+        Vec3 force = craft.hoverForceN();
         double push = Math.hypot(force.x(), force.y());
         if (!(push > 0)) {
             return Optional.empty();

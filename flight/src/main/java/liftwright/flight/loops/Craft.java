@@ -35,6 +35,15 @@ public record Craft(
         return massKg * Gravity.STANDARD_MPS2;
     }
 
+    /** Force of all fans in a hover as installed, body axes, without gravity, N. */
+    public Vec3 hoverForceN() {
+        Vec3 sum = Vec3.ZERO;
+        for (Lifter fan : fans) {
+            sum = sum.plus(fan.force().times(fan.hoverN()));
+        }
+        return sum;
+    }
+
     /** Acceleration that all fans give in a hover, body axes, without gravity, m/s². */
     Vec3 hoverMps2() {
         Vec3 sum = Vec3.ZERO;

@@ -3,11 +3,6 @@ package liftwright.flight.ask;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import liftwright.flight.Examples;
 import liftwright.flight.loops.Craft;
@@ -22,7 +17,6 @@ import liftwright.flight.motion.Motion;
 import liftwright.plant.Plant;
 import liftwright.plant.motion.RotorInertia;
 import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -66,19 +60,10 @@ class FirstLiftTest {
     }
 
     private static Rig mudlark(int flexion) {
-        try {
-            Path file = Path.of("..", "examples", "mudlark", "rig.yaml");
-            String text =
-                    Files.readString(file)
-                            .replace(
-                                    "both shoulders: {flexion: 10°,",
-                                    "both shoulders: {flexion: " + flexion + "°,");
-            return RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8))
-                    .rig()
-                    .orElseThrow();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Examples.rig(
+                "mudlark",
+                "both shoulders: {flexion: 10°,",
+                "both shoulders: {flexion: " + flexion + "°,");
     }
 
     /** Fans on forearms that lean: the more they push back, the sooner; soft soles sooner still. */

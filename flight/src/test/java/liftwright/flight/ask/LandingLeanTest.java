@@ -2,11 +2,6 @@ package liftwright.flight.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import liftwright.flight.Examples;
 import liftwright.flight.loops.LoopDesign;
@@ -24,7 +19,6 @@ import liftwright.flight.run.FlightOutcome;
 import liftwright.flight.run.FlightRun;
 import liftwright.plant.Plant;
 import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
 import org.junit.jupiter.api.Test;
 
 /** Mudlark, were it lifted and set down by a computer of its own, with arms at several angles. */
@@ -86,27 +80,12 @@ class LandingLeanTest {
     }
 
     private static Rig mudlark(int flexion) {
-        try {
-            String text =
-                    Files.readString(Path.of("..", "examples", "mudlark", "rig.yaml"))
-                            .replace(
-                                    "both shoulders: {flexion: 10°,",
-                                    "both shoulders: {flexion: " + flexion + "°,")
-                            .replace(
-                                    "  kind: shared throttle\n",
-                                    """
-                                      kind: flight computer
-                                      rate: 1 kHz
-                                      delay: 2 ms
-                                      sensors:
-                                        gyro: {count: 3, noise: 0.005 deg/s/√Hz, rate: 500 Hz, delay: 1 ms}
-                                        height: {count: 2}
-                                    """);
-            RigReading read = RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8));
-            return read.rig().orElseThrow(() -> new AssertionError(read.problems().toString()));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Examples.rig(
+                "mudlark",
+                "both shoulders: {flexion: 10°,",
+                "both shoulders: {flexion: " + flexion + "°,",
+                Examples.COMPUTER.getFirst(),
+                Examples.COMPUTER.getLast());
     }
 
     /**

@@ -3,11 +3,6 @@ package liftwright.flight.ask;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -28,7 +23,6 @@ import liftwright.plant.Plant;
 import liftwright.plant.body.Inertia;
 import liftwright.rig.Rig;
 import liftwright.rig.Vec3;
-import liftwright.rig.file.RigReading;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
@@ -47,19 +41,7 @@ class SlopeStandTest {
             """;
 
     private static Rig curlew(String ground) {
-        try {
-            String text = Files.readString(Path.of("..", "examples", "curlew", "rig.yaml"));
-            String changed = text.replace("gust: 5 m/s}", "gust: 5 m/s, " + ground + "}");
-            assertThat(changed).isNotEqualTo(text);
-            return read(changed);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static Rig read(String text) {
-        RigReading read = RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8));
-        return read.rig().orElseThrow(() -> new AssertionError(read.problems().toString()));
+        return Examples.rig("curlew", "gust: 5 m/s}", "gust: 5 m/s, " + ground + "}");
     }
 
     private static FlightOutcome flown(Rig rig, int number) {
@@ -119,7 +101,7 @@ class SlopeStandTest {
                 8,
                 random -> {
                     String text = FlyingRigs.text(random);
-                    Rig level = read(text);
+                    Rig level = Examples.read(text);
                     Plant plain = Plant.assemble(level);
                     if (flown[0] == 3
                             || !(new RigLoops(plain.balancing()).design()
@@ -140,7 +122,7 @@ class SlopeStandTest {
                                     "site: {slope: %.4f°, slope to: %.3f°, ",
                                     Math.toDegrees(slope),
                                     Math.toDegrees(way));
-                    Rig rig = read(text.replace("site: {", ground));
+                    Rig rig = Examples.read(text.replace("site: {", ground));
                     assertThat(rig.site().ground().slope().si()).isCloseTo(slope, within(1e-5));
                     assertThat(told(rig).finding()).isEmpty();
                     FlightOutcome one = flown(rig, 0);

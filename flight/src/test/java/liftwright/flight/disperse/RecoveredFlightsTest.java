@@ -2,17 +2,13 @@ package liftwright.flight.disperse;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import liftwright.flight.Examples;
 import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.loops.RigLoops;
 import liftwright.flight.losses.Called;
@@ -27,7 +23,6 @@ import liftwright.plant.Plant;
 import liftwright.plant.fault.Fault;
 import liftwright.review.LossFates;
 import liftwright.rig.Rig;
-import liftwright.rig.file.RigReading;
 import liftwright.testkit.Seeded;
 import org.junit.jupiter.api.Test;
 
@@ -51,7 +46,7 @@ class RecoveredFlightsTest {
     private record Craft(Plant plant, ComputerCrew crew, List<Fault> losses) {
 
         static Craft of(String example, String... changes) {
-            Rig rig = rig(example, changes);
+            Rig rig = Examples.rig(example, changes);
             Plant plant = Plant.assembleHeated(rig);
             LoopDesign design = new RigLoops(plant.balancing()).design();
             assertThat(design).as("%s", design).isInstanceOf(LoopDesign.Granted.class);
@@ -88,22 +83,6 @@ class RecoveredFlightsTest {
                             Optional.empty(),
                             List.of());
             return run.fly(FlightCase.of(plant, profile, SEED, number));
-        }
-    }
-
-    private static Rig rig(String example, String... changes) {
-        try {
-            Path file = Path.of("..", "examples", example, "rig.yaml");
-            String text = Files.readString(file);
-            for (int k = 0; k < changes.length; k += 2) {
-                assertThat(text).contains(changes[k]);
-                text = text.replace(changes[k], changes[k + 1]);
-            }
-            RigReading reading = RigReading.read("rig.yaml", text.getBytes(StandardCharsets.UTF_8));
-            return reading.rig()
-                    .orElseThrow(() -> new IllegalStateException(reading.problems().toString()));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 
@@ -168,18 +147,7 @@ class RecoveredFlightsTest {
     /** Mudlark, were it flown by a computer: a wearer on springs, and legs that swing. */
     @Test
     void soTheyAreWithAWearerInAHarness() {
-        Craft craft =
-                Craft.of(
-                        "mudlark",
-                        "  kind: shared throttle\n",
-                        """
-                          kind: flight computer
-                          rate: 1 kHz
-                          delay: 2 ms
-                          sensors:
-                            gyro: {count: 3, noise: 0.005 deg/s/√Hz, rate: 500 Hz, delay: 1 ms}
-                            height: {count: 2}
-                        """);
+        Craft craft = Craft.of("mudlark", Examples.COMPUTER.toArray(String[]::new));
         areRecovered("worn", craft, flights(20));
     }
 }
