@@ -128,7 +128,8 @@ public final class SoundReport {
                                 .then(Measure.TIME, event.toS())
                                 .then(" on, while they went on"),
                         "its line ends between the last window that has it and the first that does"
-                                + " not: it stopped, slowed or lost synchronism");
+                                + " not: it stopped, slowed or lost synchronism; of drawn failures told so,"
+                                + " one in eight was of another fan or moment");
         return event.fans().size() == 1 ? finding.about(event.fans().getFirst()) : finding;
     }
 
