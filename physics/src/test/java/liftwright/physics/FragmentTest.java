@@ -133,8 +133,7 @@ class FragmentTest {
                             if (i > 70 && fell != Math.hypot(before[2], before[3]) >= hard) {
                                 mostHard =
                                         Math.max(
-                                                mostHard,
-                                                justHard(v, angle, !fell, h, k, hard)[0]);
+                                                mostHard, justHard(v, angle, !fell, h, k, hard)[0]);
                             }
                         }
                         before = end;
