@@ -404,4 +404,23 @@ describe('a rig', () => {
         bay.lay(document('r2'));
         expect(asked.length).toBe(3);
     });
+
+    test('that has changed is asked first what lies open', () => {
+        const bay = new Bay();
+        const asked: string[][] = [];
+        vi.spyOn(bay.server, 'call').mockReturnValue(new Promise(() => undefined));
+        vi.spyOn(bay.server, 'stream').mockImplementation((path, body) => {
+            if (path === '/api/ask') asked.push((body as { questions: string[] }).questions);
+            return new Promise(() => undefined);
+        });
+        bay.start();
+        bay.lay(document('r1'));
+        bay.open.value = 'balance';
+        bay.lay(document('r2'));
+        const others = ['endurance', 'restraint', 'trials', 'learning', 'heat', 'failures'];
+        expect(asked).toEqual([
+            ['lift', 'endurance', 'balance', ...others.slice(1)],
+            ['balance', 'lift', ...others],
+        ]);
+    });
 });

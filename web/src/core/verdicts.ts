@@ -42,6 +42,11 @@ export const ASKED: readonly Question[] = [
     'flight',
 ];
 
+/** Questions as they are asked; before all others comes what lies open: a reader waits for it. */
+export function openFirst(open: Question | undefined, questions: readonly Question[]): Question[] {
+    return [...questions].sort((one, other) => Number(other === open) - Number(one === open));
+}
+
 /** What takes too long for a hand to wait for it, or tells a hand nothing. */
 export const DEAR: readonly Question[] = [
     'heat',

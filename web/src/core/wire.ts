@@ -193,10 +193,12 @@ export type Question =
     | 'learning';
 export type Units = 'si' | 'us';
 
-// POST /api/ask {rig, base, questions: Question[], units, to: Stage, profile?, turn?: number} -> stream of Told, every
-//   question nominal first, then banded, then whole, as far as `to`; bands of heat and failures come when the
-//   others are whole. Closing the stream stops the work, and so does a newer ask of the same tab: the one with
-//   the higher `turn`, whichever arrives first.
+// POST /api/ask {rig, base, questions: Question[], units, to: Stage, profile?, anew?: boolean, turn?: number} -> stream
+//   of Told, every question nominal first, then banded, then whole, as far as `to`. What is known of that state of the
+//   rig is told at once, as far as it is known, and is computed again only where it is asked `anew`. Bands of the first
+//   question, which lies open, come before those of the others; bands of heat, failures, restraint and flight come when
+//   the others are whole. Closing the stream stops the work, and so does a newer ask of the same tab: the one with the
+//   higher `turn`, whichever arrives first.
 // POST /api/profiles {rig} -> {profiles: string[]}: names of the files in the folder profiles beside the rig. An ask with
 //   `profile`, one of them, flies that one; without it the first, or the usual one where there is none.
 // POST /api/try {rig, base, changes: Change[], questions, units, turn?: number} -> the same stream, nominal

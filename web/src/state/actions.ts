@@ -109,7 +109,7 @@ export function actionsOf(bay: Bay, places: Places): Action[] {
             keys: 'Alt+A',
             enabled: () => document()?.readable === true,
             run: () => {
-                bay.askAgain();
+                bay.askAgain(true);
             },
         },
         {

@@ -35,6 +35,8 @@ export class Asks {
         units: Units,
         questions: readonly Question[] = ASKED,
         profile?: string,
+        /** Also what is known of this state of the rig is computed once more. */
+        anew = false,
     ): Promise<void> {
         this.running?.abort();
         const running = new AbortController();
@@ -50,6 +52,7 @@ export class Asks {
                 to: 'whole',
                 turn: nextTurn(),
                 ...(profile === undefined ? {} : { profile }),
+                ...(anew ? { anew } : {}),
             },
             running.signal,
             line => {

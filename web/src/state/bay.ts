@@ -3,7 +3,7 @@ import type { Timer } from '../core/caller';
 import { Desk, type DeskView } from '../core/desk';
 import type { Change, Folder, Part, Question, RigDocument, Units, Watched } from '../core/wire';
 import { Asks } from './asks';
-import { ASKED } from '../core/verdicts';
+import { ASKED, openFirst } from '../core/verdicts';
 import { Cards } from './cards';
 import { Comparing } from './comparing';
 import { Flights } from './flights';
@@ -273,7 +273,8 @@ export class Bay {
         this.kept?.settle(take);
     }
 
-    askAgain(): void {
+    /** What is known of this state of the rig is told at once, unless everything is wanted anew. */
+    askAgain(anew = false): void {
         const document = this.desk.peek()?.document;
         if (document === undefined) return;
         this.asks.changed();
@@ -281,12 +282,12 @@ export class Bay {
         if (tried !== undefined && tried.of !== document.revision) this.trial.let();
         this.cards.changed(document.readable);
         if (document.readable) {
-            this.askSome(question => question !== 'flight' || this.open.peek() === 'flight');
+            this.askSome(question => question !== 'flight' || this.open.peek() === 'flight', anew);
         }
     }
 
     /** Those wanted, and what is not answered yet; flying takes minutes, and begins when somebody looks. */
-    private askSome(wanted: (question: Question) => boolean): void {
+    private askSome(wanted: (question: Question) => boolean, anew = false): void {
         const document = this.desk.peek()?.document;
         if (document?.readable !== true) return;
         const rungs = this.asks.rungs.peek();
@@ -294,12 +295,16 @@ export class Bay {
             document.rig,
             document.revision,
             this.taste.units.peek(),
-            ASKED.filter(
-                question =>
-                    wanted(question) ||
-                    (question !== 'flight' && rungs[question].state !== 'fresh'),
+            openFirst(
+                this.open.peek(),
+                ASKED.filter(
+                    question =>
+                        wanted(question) ||
+                        (question !== 'flight' && rungs[question].state !== 'fresh'),
+                ),
             ),
             this.flights.chosen.peek(),
+            anew,
         );
     }
 

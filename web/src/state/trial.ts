@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { ASKED, DEAR, told, unasked, type Rungs } from '../core/verdicts';
+import { ASKED, DEAR, openFirst, told, unasked, type Rungs } from '../core/verdicts';
 import type { Change, Question, Told, Units } from '../core/wire';
 import type { Server } from './server';
 import { nextTurn } from './turn';
@@ -70,10 +70,12 @@ export class Trial {
 
     private order(quick: boolean): readonly Question[] {
         const open = this.open();
-        const others = ASKED.filter(
-            each => each !== open && each !== MADE && !(quick && DEAR.includes(each)),
+        return openFirst(
+            open,
+            ASKED.filter(
+                each => each !== MADE && (each === open || !(quick && DEAR.includes(each))),
+            ),
         );
-        return open === undefined || open === MADE ? others : [open, ...others];
     }
 
     private now(): Tried | undefined {

@@ -1,9 +1,11 @@
 package liftwright.app.bay;
 
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import liftwright.answer.Answer;
@@ -27,6 +29,8 @@ final class Answering {
     private final AskedWork work;
     private final AnswerLines lines;
     private final Consumer<Throwable> faults;
+    private final Map<Question, Stage> told = new EnumMap<>(Question.class);
+    private final Set<Question> failed = EnumSet.noneOf(Question.class);
     private volatile Optional<Question> current = Optional.empty();
 
     /**
@@ -66,20 +70,38 @@ final class Answering {
     }
 
     /**
-     * First all at a glance; then what takes long only when the others are whole. Trials rest on
-     * the others and are answered again after each lot.
+     * Tells what is known of that very state of the rig, once; what is missing of it is answered
+     * later. May be left out.
+     */
+    void recall() {
+        Optional<Rig> rig = asked.reading().rig();
+        if (rig.isEmpty() || asked.anew() || asked.to() != Stage.WHOLE) {
+            return;
+        }
+        for (Question question : some(Question.OF_REVIEW::contains)) {
+            onRecord.reviewed()
+                    .of(asked.reading().digest(), rig.get(), question.word())
+                    .ifPresent(
+                            kept -> {
+                                lines.tell(kept.stage(), question, rig.get().name(), kept.answer());
+                                told.put(question, kept.stage());
+                            });
+        }
+    }
+
+    /**
+     * First at a glance what is quickly answered, and the bands of what was asked first, which lies
+     * open before a reader; then all at a glance; then what takes long only when the others are
+     * whole. Trials rest on the others and are answered again after each lot.
      */
     private void answer(Rig rig) {
         Map<Question, Staged> open = new EnumMap<>(Question.class);
-        answer(Stage.NOMINAL, asked.questions(), open, rig);
+        answer(Stage.NOMINAL, some(q -> !q.takesLong()), open, rig);
+        answer(Stage.BANDED, firstAsked(), open, rig);
+        answer(Stage.NOMINAL, some(Question::takesLong), open, rig);
         answer(Stage.WHOLE, some(q -> q == Question.LEARNING), open, rig);
         for (boolean takesLong : new boolean[] {false, true}) {
-            List<Question> some =
-                    some(
-                            q ->
-                                    q != Question.TRIALS
-                                            && q != Question.LEARNING
-                                            && q.takesLong() == takesLong);
+            List<Question> some = some(q -> q.restsOnNoOther() && q.takesLong() == takesLong);
             answer(Stage.BANDED, some, open, rig);
             answer(Stage.WHOLE, some, open, rig);
             List<Question> trials = some(q -> q == Question.TRIALS);
@@ -91,24 +113,37 @@ final class Answering {
         return asked.questions().stream().filter(wanted).toList();
     }
 
+    private List<Question> firstAsked() {
+        return asked.questions().stream()
+                .limit(1)
+                .filter(q -> q.restsOnNoOther() && !q.takesLong())
+                .toList();
+    }
+
     private void answer(
             Stage stage, List<Question> questions, Map<Question, Staged> open, Rig rig) {
         for (Question question : questions) {
             if (work.stopped() || stage.compareTo(asked.to()) > 0) {
                 return;
             }
-            current = Optional.of(question);
-            if (stage == Stage.NOMINAL || open.containsKey(question)) {
-                attempt(
-                        question,
-                        open,
-                        () -> {
-                            Staged staged = open.computeIfAbsent(question, q -> staged(q, rig));
-                            staged.answer(stage, work)
-                                    .ifPresent(answer -> tell(stage, question, rig, answer));
-                        });
+            if (isTold(question, stage) || failed.contains(question)) {
+                continue;
             }
+            current = Optional.of(question);
+            attempt(
+                    question,
+                    () -> {
+                        Staged staged = open.computeIfAbsent(question, q -> staged(q, rig));
+                        staged.answer(stage, work)
+                                .ifPresent(answer -> tell(stage, question, rig, answer));
+                    });
         }
+    }
+
+    private boolean isTold(Question question, Stage stage) {
+        return Optional.ofNullable(told.get(question))
+                .filter(far -> far.compareTo(stage) >= 0)
+                .isPresent();
     }
 
     private Staged staged(Question question, Rig rig) {
@@ -123,27 +158,28 @@ final class Answering {
     }
 
     /** A question that fails once is not asked again. */
-    private void attempt(Question question, Map<Question, Staged> open, Runnable then) {
+    private void attempt(Question question, Runnable then) {
         try {
             then.run();
         } catch (NotToldException | ImpossibleValueException e) {
-            open.remove(question);
+            failed.add(question);
             lines.refuse(Optional.of(question), String.valueOf(e.getMessage()));
         } catch (FaultException e) {
-            open.remove(question);
+            failed.add(question);
             lines.refuse(Optional.of(question), e.sentence());
         } catch (Lines.GoneException e) {
             throw e;
         } catch (RuntimeException e) {
-            open.remove(question);
+            failed.add(question);
             faults.accept(e);
             lines.refuse(Optional.of(question), "A fault of the program, not of your rig.");
         }
     }
 
     private void tell(Stage stage, Question question, Rig rig, Answer answer) {
-        if (stage == Stage.WHOLE) {
-            onRecord.reviewed().keep(asked.reading().digest(), answer);
+        told.put(question, stage);
+        if (asked.to() != Stage.NOMINAL && Question.OF_REVIEW.contains(question)) {
+            onRecord.reviewed().keep(asked.reading().digest(), rig, stage, answer);
         }
         lines.tell(stage, question, rig.name(), answer);
     }

@@ -58,7 +58,13 @@ final class AskRoutes {
                 lines -> {
                     var work = new AskedWork(way::give);
                     lines.onGone(work::stop);
-                    asking.run(call.session(), turn, work, () -> answer(asked, work, lines));
+                    Answering answering = answering(asked, work, lines);
+                    asking.run(
+                            call.session(),
+                            turn,
+                            work,
+                            answering::recall,
+                            () -> compute(answering, work));
                 });
     }
 
@@ -86,15 +92,14 @@ final class AskRoutes {
         }
         switch (before.reading().with(changes)) {
             case RigReading.Edit.Changed(var changed, var _) ->
-                    answer(before.with(changed), work, lines);
+                    compute(answering(before.with(changed), work, lines), work);
             case RigReading.Edit.Refused(var change, var reason) ->
                     answering(before, work, lines)
                             .refuse(change.at() + " cannot be changed: " + reason);
         }
     }
 
-    private void answer(Asked asked, AskedWork work, Lines lines) {
-        Answering answering = answering(asked, work, lines);
+    private void compute(Answering answering, AskedWork work) {
         computing.run(work, answering::run, answering::tellProgress);
     }
 

@@ -16,6 +16,7 @@ import liftwright.rig.file.RigReading;
  * @param units of the reader
  * @param to the last stage that is wanted
  * @param profile that is flown, by the name of its file; empty for the first beside the rig
+ * @param anew whether also what is known is to be computed once more
  */
 record Asked(
         String rig,
@@ -23,7 +24,8 @@ record Asked(
         List<Question> questions,
         UnitSystem units,
         Stage to,
-        Optional<String> profile) {
+        Optional<String> profile,
+        boolean anew) {
 
     Asked {
         questions = List.copyOf(questions);
@@ -43,12 +45,13 @@ record Asked(
                 questions,
                 units(body.text("units")),
                 to,
-                body.optionalText("profile"));
+                body.optionalText("profile"),
+                body.optional("anew").isPresent() && body.truth("anew"));
     }
 
     /** The same of another state of the rig. */
     Asked with(RigReading changed) {
-        return new Asked(rig, changed, questions, units, to, profile);
+        return new Asked(rig, changed, questions, units, to, profile, anew);
     }
 
     /**

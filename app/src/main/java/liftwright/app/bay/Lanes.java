@@ -42,13 +42,19 @@ final class Lanes {
 
     private final Map<Session, Lane> lanes = new ConcurrentHashMap<>();
 
+    /** The same with nothing that can be done at once. */
+    void run(Session session, OptionalDouble turn, AskedWork work, Runnable then) {
+        run(session, turn, work, () -> {}, then);
+    }
+
     /**
      * Stops what runs in the lane of that tab, waits until it has ended and does {@code then},
      * which finds its own work stopped where something newer came meanwhile or before.
      *
      * @param turn number of the request among those of its page; empty counts as the newest
+     * @param atOnce done before it waits, where nothing newer came before
      */
-    void run(Session session, OptionalDouble turn, AskedWork work, Runnable then) {
+    void run(Session session, OptionalDouble turn, AskedWork work, Runnable atOnce, Runnable then) {
         Lane lane = lanes.computeIfAbsent(session, _ -> new Lane());
         var held = new Held(work, turn);
         if (!lane.take(held)) {
@@ -56,6 +62,7 @@ final class Lanes {
             then.run();
             return;
         }
+        atOnce.run();
         lane.running.lock();
         try {
             then.run();

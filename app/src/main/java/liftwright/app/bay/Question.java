@@ -61,7 +61,12 @@ enum Question {
 
     /** Whether its bands keep a reader waiting. */
     boolean takesLong() {
-        return this == HEAT || this == FAILURES || this == FLIGHT;
+        return this == HEAT || this == FAILURES || this == RESTRAINT || this == FLIGHT;
+    }
+
+    /** Whether it is computed, and not gathered from what others answered or tests taught. */
+    boolean restsOnNoOther() {
+        return this != TRIALS && this != LEARNING;
     }
 
     /**

@@ -68,7 +68,7 @@ record StagedTrials(TrialsCase about, Optional<Day> day, Reviewed reviewed, Sett
     }
 
     private Optional<Answer> answered(String question) {
-        return reviewed.of(about.rigDigest(), question);
+        return reviewed.forCards(about.rigDigest(), about.rig(), question);
     }
 
     private Answer ask(String question, Work work) {
@@ -77,7 +77,7 @@ record StagedTrials(TrialsCase about, Optional<Day> day, Reviewed reviewed, Sett
                         .amongAll(about.rig(), about.rigDigest(), Settings.standard())
                         .answer(Stage.WHOLE, work)
                         .orElseThrow(() -> new IllegalStateException("nobody stopped it"));
-        reviewed.keep(about.rigDigest(), answer);
+        reviewed.keepForCards(about.rigDigest(), about.rig(), answer);
         return answer;
     }
 

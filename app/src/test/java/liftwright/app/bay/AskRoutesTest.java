@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicReference;
 import liftwright.app.JsonOfReview;
 import liftwright.app.record.TrialsRecord;
 import liftwright.rig.file.RigReading;
@@ -56,7 +57,7 @@ class AskRoutesTest {
     }
 
     /** The rig lies in a folder that is not there: nothing is on record of it. */
-    private List<Route> routes(RigReading reading) {
+    private List<Route> routes(Readings readings) {
         var untested =
                 new OnRecord(
                         NOWHERE,
@@ -65,7 +66,7 @@ class AskRoutesTest {
                         new Logbooks(NOWHERE, Path.of("nowhere")),
                         new Learned(),
                         new Profiles(NOWHERE, Path.of("nowhere")));
-        return new AskRoutes(_ -> reading, untested, "0.1.0", Duration.ofMillis(1), faults::add)
+        return new AskRoutes(readings, untested, "0.1.0", Duration.ofMillis(1), faults::add)
                 .routes();
     }
 
@@ -77,7 +78,13 @@ class AskRoutesTest {
 
     private List<JsonNode> hear(RigReading reading, String name, String body) {
         var lines = new LinesHeard();
-        stream(routes(reading), name, TAB, body).teller().accept(lines);
+        stream(routes(_ -> reading), name, TAB, body).teller().accept(lines);
+        return lines.heard();
+    }
+
+    private static List<JsonNode> hear(List<Route> routes, String body) {
+        var lines = new LinesHeard();
+        stream(routes, "ask", TAB, body).teller().accept(lines);
         return lines.heard();
     }
 
@@ -187,7 +194,80 @@ class AskRoutesTest {
                                         "ask",
                                         ask(reading, "[\"heat\", \"lift\"]", "si", "banded"))))
                 .containsExactly(
-                        "nominal heat", "nominal lift", "banded lift", "banded heat", "done");
+                        "nominal lift", "nominal heat", "banded lift", "banded heat", "done");
+    }
+
+    /** As the page asks after an undo: its bands wait for no glance at what takes long. */
+    @Test
+    void bandsOfWhatIsAskedFirstComeBeforeWhatTakesLongIsBegun() {
+        RigReading reading = example("measured");
+        String questions = "[\"balance\", \"lift\", \"restraint\"]";
+        assertThat(course(hear(reading, "ask", ask(reading, questions, "si", "banded"))))
+                .containsExactly(
+                        "nominal balance",
+                        "nominal lift",
+                        "banded balance",
+                        "nominal restraint",
+                        "banded lift",
+                        "banded restraint",
+                        "done");
+    }
+
+    /** Undo goes back to a state that was answered a moment ago, redo to one half answered. */
+    @Test
+    void whatIsKnownOfAStateIsToldAtOnceWhenItComesBack() {
+        RigReading before = example("sandpiper");
+        RigReading after = reading(before.text().text() + "# edited\n");
+        var now = new AtomicReference<>(before);
+        List<Route> routes = routes(_ -> now.get());
+        String questions = "[\"balance\", \"lift\"]";
+        List<JsonNode> first = hear(routes, ask(before, questions, "si", "whole"));
+        assertThat(course(first)).startsWith("nominal balance", "nominal lift", "banded balance");
+
+        now.set(after);
+        hear(routes, ask(after, questions, "si", "banded"));
+
+        now.set(before);
+        List<JsonNode> undone = hear(routes, ask(before, questions, "si", "whole"));
+        assertThat(course(undone)).containsExactly("whole balance", "whole lift", "done");
+        for (String question : List.of("balance", "lift")) {
+            assertThat(document(undone, "whole", question))
+                    .isEqualTo(document(first, "whole", question));
+        }
+        List<JsonNode> inOtherUnits = hear(routes, ask(before, "[\"lift\"]", "us", "whole"));
+        assertThat(course(inOtherUnits)).containsExactly("whole lift", "done");
+        assertThat(document(inOtherUnits, "whole", "lift").toString()).contains("lbf");
+        String anew =
+                ask(before, "[\"lift\"]", "si", "whole").replaceFirst("}$", ",\"anew\":true}");
+        assertThat(course(hear(routes, anew)))
+                .containsExactly("nominal lift", "banded lift", "whole lift", "done");
+
+        now.set(after);
+        assertThat(course(hear(routes, ask(after, questions, "si", "whole"))))
+                .containsExactly(
+                        "banded balance", "banded lift", "whole balance", "whole lift", "done");
+    }
+
+    @Test
+    void whatIsKnownDoesNotWaitForWhatStillRuns() throws InterruptedException {
+        RigReading reading = example("sandpiper");
+        List<Route> routes = routes(_ -> reading);
+        hear(routes, ask(reading, "[\"lift\"]", "si", "whole"));
+
+        var slow = new LinesHeard();
+        slow.hold();
+        String balance = ask(reading, "[\"balance\"]", "si", "whole");
+        Thread runs = started(stream(routes, "ask", TAB, balance), slow);
+        slow.awaitHeld();
+        var next = new LinesHeard();
+        String lift = ask(reading, "[\"lift\"]", "si", "whole");
+        Thread then = started(stream(routes, "ask", TAB, lift), next);
+        next.await(line -> line.has("stage"));
+        assertThat(course(next.heard())).containsExactly("whole lift");
+        slow.release();
+        runs.join();
+        then.join();
+        assertThat(course(next.heard())).containsExactly("whole lift", "done");
     }
 
     @Test
@@ -324,7 +404,7 @@ class AskRoutesTest {
     @Test
     void theNewestInATabStopsTheOneBeforeAndATryGoesFirst() throws InterruptedException {
         RigReading reading = example("sandpiper");
-        List<Route> routes = routes(reading);
+        List<Route> routes = routes(_ -> reading);
         String body = ask(reading, ALL, "si", "whole");
         var first = new LinesHeard();
         Thread firstRuns = started(stream(routes, "ask", TAB, body), first);
@@ -347,7 +427,7 @@ class AskRoutesTest {
     @Test
     void anAskThatWasOvertakenOnItsWayStopsNothing() throws InterruptedException {
         RigReading reading = example("sandpiper");
-        List<Route> routes = routes(reading);
+        List<Route> routes = routes(_ -> reading);
         var newer = new LinesHeard();
         Thread runs =
                 started(
@@ -381,7 +461,7 @@ class AskRoutesTest {
     @Test
     void anotherTabStopsNothingAndWhoLeavesStopsHisOwn() throws InterruptedException {
         RigReading reading = example("sandpiper");
-        List<Route> routes = routes(reading);
+        List<Route> routes = routes(_ -> reading);
         String body = ask(reading, ALL, "si", "whole");
         var mine = new LinesHeard();
         Thread runs = started(stream(routes, "ask", TAB, body), mine);

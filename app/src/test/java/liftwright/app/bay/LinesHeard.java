@@ -15,9 +15,16 @@ final class LinesHeard implements Lines {
     private final List<JsonNode> heard = new ArrayList<>();
     private final List<Runnable> then = new ArrayList<>();
     private boolean gone;
+    private boolean held;
+    private boolean waiting;
 
     @Override
     public synchronized void tell(String json) {
+        while (held) {
+            waiting = true;
+            notifyAll();
+            pause();
+        }
         if (gone) {
             throw new GoneException();
         }
@@ -44,6 +51,32 @@ final class LinesHeard implements Lines {
         all.forEach(Runnable::run);
     }
 
+    /** From now on whoever tells a line waits. */
+    synchronized void hold() {
+        held = true;
+    }
+
+    /** Waits until somebody waits to tell a line. */
+    synchronized void awaitHeld() {
+        while (!waiting) {
+            pause();
+        }
+    }
+
+    synchronized void release() {
+        held = false;
+        notifyAll();
+    }
+
+    @SuppressWarnings("WaitNotInLoop") // whoever pauses looks again
+    private synchronized void pause() {
+        try {
+            wait(1000);
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+
     synchronized List<JsonNode> heard() {
         return List.copyOf(heard);
     }
@@ -52,11 +85,7 @@ final class LinesHeard implements Lines {
     synchronized void await(Predicate<JsonNode> such) {
         long until = System.nanoTime() + Duration.ofSeconds(60).toNanos();
         while (heard.stream().noneMatch(such)) {
-            try {
-                wait(1000);
-            } catch (InterruptedException e) {
-                throw new AssertionError(e);
-            }
+            pause();
             if (System.nanoTime() > until) {
                 throw new AssertionError("not told: " + heard);
             }
