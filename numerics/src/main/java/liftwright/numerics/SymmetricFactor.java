@@ -25,6 +25,10 @@ public final class SymmetricFactor {
     private final double[] termSum;
 
     private final double[] work;
+
+    /** Of a forest: the one entry of each column of L; 0 of a column that has none. */
+    private final double[] single;
+
     private boolean usable;
     private boolean positive;
 
@@ -34,6 +38,7 @@ public final class SymmetricFactor {
         inverse = new double[pattern.size];
         termSum = new double[pattern.size];
         work = new double[pattern.size];
+        single = new double[pattern.size];
     }
 
     /**
@@ -60,19 +65,31 @@ public final class SymmetricFactor {
         for (int k = 0; k < couplingEntry.length; k++) {
             v[n + couplingEntry[k]] += coupling[k];
         }
-        usable = false;
-        boolean above = true;
-        int[] start = p.columnStart;
-        int[] target = p.target;
+        positive = true;
+        int failed = p.forest ? eliminateForest() : eliminate();
+        usable = failed < 0;
+        return usable ? -1 : order[failed];
+    }
+
+    /** Written so that an empty row, an infinity and a NaN are caught as well. */
+    private boolean isTiny(int k, double pivot) {
+        return !(Math.abs(pivot) > TINY_PIVOT * termSum[k]);
+    }
+
+    /** Place of a tiny pivot, or −1. */
+    private int eliminate() {
+        int n = pattern.size;
+        double[] v = value;
+        int[] start = pattern.columnStart;
+        int[] target = pattern.target;
         int at = 0;
         for (int k = 0; k < n; k++) {
             double pivot = v[k];
-            // Written so that an empty row, an infinity and a NaN are caught as well.
-            if (!(Math.abs(pivot) > TINY_PIVOT * terms[k])) {
-                return order[k];
+            if (isTiny(k, pivot)) {
+                return k;
             }
             double over = 1 / pivot;
-            above &= over > 0;
+            positive &= over > 0;
             inverse[k] = over;
             int end = n + start[k + 1];
             for (int i = n + start[k]; i < end; i++) {
@@ -81,7 +98,7 @@ public final class SymmetricFactor {
                 double change = l * entry;
                 int place = target[at++];
                 v[place] -= change;
-                terms[place] += Math.abs(change);
+                termSum[place] += Math.abs(change);
                 for (int j = i + 1; j < end; j++) {
                     // v[j] is not yet divided: columns are scaled as i passes them.
                     v[target[at++]] -= l * v[j];
@@ -89,8 +106,33 @@ public final class SymmetricFactor {
                 v[i] = l;
             }
         }
-        positive = above;
-        usable = true;
+        return -1;
+    }
+
+    /** The same where each column has one entry at most: loops over columns cost more. */
+    private int eliminateForest() {
+        int n = pattern.size;
+        double[] v = value;
+        int[] start = pattern.columnStart;
+        int[] parent = pattern.parent;
+        for (int k = 0; k < n; k++) {
+            double pivot = v[k];
+            if (isTiny(k, pivot)) {
+                return k;
+            }
+            double over = 1 / pivot;
+            positive &= over > 0;
+            inverse[k] = over;
+            int place = parent[k];
+            if (place != k) {
+                double entry = v[n + start[k]];
+                double l = entry * over;
+                double change = l * entry;
+                v[place] -= change;
+                termSum[place] += Math.abs(change);
+                single[k] = l;
+            }
+        }
         return -1;
     }
 
@@ -136,30 +178,28 @@ public final class SymmetricFactor {
             x[k] = right[order[k]];
         }
         if (pattern.forest) {
-            substituteInForest(x);
-        } else {
-            substitute(x);
+            substituteInForest(x, solution);
+            return;
         }
+        substitute(x);
         for (int k = 0; k < n; k++) {
             solution[order[k]] = x[k];
         }
     }
 
-    /** Both passes over single entries: where each column has one, loops over columns cost more. */
-    private void substituteInForest(double[] x) {
-        int n = pattern.size;
-        int[] column = pattern.entryColumn;
-        int[] place = pattern.entryPlace;
-        double[] v = value;
+    /** Down the trees and up again; what has no parent is its own with nothing between. */
+    private void substituteInForest(double[] x, double[] solution) {
+        int[] parent = pattern.parent;
+        int[] order = pattern.order;
+        double[] l = single;
         double[] over = inverse;
-        for (int i = 0; i < place.length; i++) {
-            x[place[i]] -= v[n + i] * x[column[i]];
+        for (int k = 0; k < l.length; k++) {
+            x[parent[k]] -= l[k] * x[k];
         }
-        for (int k = 0; k < n; k++) {
-            x[k] *= over[k];
-        }
-        for (int i = place.length - 1; i >= 0; i--) {
-            x[column[i]] -= v[n + i] * x[place[i]];
+        for (int k = l.length - 1; k >= 0; k--) {
+            double found = x[k] * over[k] - l[k] * x[parent[k]];
+            x[k] = found;
+            solution[order[k]] = found;
         }
     }
 

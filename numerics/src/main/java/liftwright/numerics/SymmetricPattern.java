@@ -35,11 +35,11 @@ public final class SymmetricPattern {
      */
     final int[] target;
 
-    /** Column of each entry of L. */
-    final int[] entryColumn;
-
     /** Whether no column has more than one entry: trees, whose solution is two plain passes. */
     final boolean forest;
+
+    /** Of a forest: place of the one entry of each column; its own of a column that has none. */
+    final int[] parent;
 
     private SymmetricPattern(
             int size,
@@ -56,11 +56,12 @@ public final class SymmetricPattern {
         this.entryPlace = entryPlace;
         this.couplingEntry = couplingEntry;
         this.target = target;
-        entryColumn = new int[entryPlace.length];
         boolean single = true;
+        parent = new int[size];
         for (int k = 0; k < size; k++) {
-            Arrays.fill(entryColumn, columnStart[k], columnStart[k + 1], k);
-            single &= columnStart[k + 1] - columnStart[k] <= 1;
+            int entries = columnStart[k + 1] - columnStart[k];
+            single &= entries <= 1;
+            parent[k] = entries == 0 ? k : entryPlace[columnStart[k]];
         }
         forest = single;
     }

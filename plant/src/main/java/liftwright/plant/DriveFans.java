@@ -42,6 +42,15 @@ final class DriveFans {
     private final boolean[] givesBack;
     private final double[] reversedShare;
 
+    /** Moment on the frame for each N·m of the air, as each fan turns now. */
+    private final double[] keptSwirl;
+
+    /** Angular momentum about the thrust for each rad/s, as each turns now, kg·m². */
+    private final double[] spun;
+
+    /** Whether every fan turns its own way. */
+    private boolean ownWay;
+
     /**
      * @param units of the fans of this rig; who loads, loads them
      */
@@ -57,6 +66,8 @@ final class DriveFans {
         sense = new double[count];
         hand = new int[count];
         swirl = new double[count];
+        keptSwirl = new double[count];
+        spun = new double[count];
         double[] delayS = new double[count];
         double[] slewPerS = new double[count];
         for (int fan = 0; fan < count; fan++) {
@@ -123,6 +134,7 @@ final class DriveFans {
             swirl[fan] = parts.swirls.momentNm(p, fan, 1);
             laws.giveBack(fan, givesBack[fan]);
         }
+        turned();
     }
 
     /** Takes the units as they stand now: loaded, and as warm as what heats them says. */
@@ -133,6 +145,18 @@ final class DriveFans {
     /** Every fan turns its own way again. */
     void start() {
         Arrays.fill(sense, 1);
+        turned();
+    }
+
+    /** Ways of turning or numbers are others now. */
+    private void turned() {
+        ownWay = true;
+        for (int fan = 0; fan < sense.length; fan++) {
+            double turns = Math.signum(sense[fan]);
+            keptSwirl[fan] = turns * swirl[fan];
+            spun[fan] = turns * hand[fan] * numbers.inertiaKgm2[fan];
+            ownWay &= sense[fan] == 1;
+        }
     }
 
     /** Sizes of all thrusts at the end of the last step together, N. */
@@ -148,21 +172,14 @@ final class DriveFans {
 
     /** What moves the frame over the last step, as {@link Drive#loads} says. */
     void loads(double[] thrustN, double[] reactionNm, double[] spinNms) {
-        int count = sense.length;
         double[] own = spinning.thrustN();
-        for (int fan = 0; fan < count; fan++) {
-            double turned = sense[fan];
-            thrustN[fan] = turned * own[fan];
-            thrustN[count + fan] = turned * own[count + fan];
-            thrustN[2 * count + fan] = turned * own[2 * count + fan];
+        System.arraycopy(own, 0, thrustN, 0, own.length);
+        if (!ownWay) {
+            for (int at = 0; at < own.length; at++) {
+                thrustN[at] *= sense[at % sense.length];
+            }
         }
-        spinning.airNm(reactionNm);
-        for (int fan = 0; fan < count; fan++) {
-            double turns = Math.signum(sense[fan]);
-            double rate = hand[fan] * spinning.speedingUpNm(fan);
-            reactionNm[fan] = turns * (swirl[fan] * reactionNm[fan] - rate);
-            spinNms[fan] = turns * hand[fan] * numbers.inertiaKgm2[fan] * spinning.endRadps(fan);
-        }
+        spinning.turning(keptSwirl, spun, reactionNm, spinNms);
     }
 
     /** Takes what an effect does to fans and their channels. */
@@ -175,6 +192,7 @@ final class DriveFans {
         for (int fan : effect.reversedFans()) {
             sense[fan] = -reversedShare[fan];
         }
+        turned();
         for (int[] pair : effect.exchangedChannels()) {
             commands.exchange(pair[0], pair[1]);
         }

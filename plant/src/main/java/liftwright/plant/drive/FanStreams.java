@@ -196,13 +196,13 @@ final class FanStreams {
     /** Whether it is for any fan. */
     boolean isAnyBeyondLaw() {
         int last = (MOMENTS - 1) * fans;
-        double most = Double.NEGATIVE_INFINITY;
+        boolean all = true;
         for (int fan = 0; fan < fans; fan++) {
             double jet = jetMps[last + fan];
-            double falls = -FanLaw.GREATEST_DESCENT_SHARE * jet - axialMps[fan];
-            most = Math.max(most, Math.max(falls, acrossMps[fan] - GREATEST_CROSS_SHARE * jet));
+            all &= axialMps[fan] > -FanLaw.GREATEST_DESCENT_SHARE * jet;
+            all &= acrossMps[fan] <= GREATEST_CROSS_SHARE * jet;
         }
-        if (!(most >= 0)) {
+        if (all) {
             return false;
         }
         for (int fan = 0; fan < fans; fan++) {

@@ -49,6 +49,12 @@ public final class SpinningFans implements Device {
     private final boolean[] fed;
     private final boolean[] stopped;
 
+    /**
+     * Whether every fan was live and drove freely at the point last solved in full, and none was
+     * stopped or fed otherwise since.
+     */
+    private boolean allFree;
+
     /** Speeds at start, middle and end of the step, one after the other, for the streams. */
     private final double[] allRadps;
 
@@ -90,6 +96,7 @@ public final class SpinningFans implements Device {
     /** Everything at rest, nothing stopped, in still air. */
     public void rest() {
         Arrays.fill(stopped, false);
+        allFree = false;
         streams.rest();
         Arrays.fill(volt, 0);
         Arrays.fill(voltPerS, 0);
@@ -114,6 +121,7 @@ public final class SpinningFans implements Device {
     /** Its controller stops a fan for good: it draws nothing and coasts. */
     public void stop(int fan) {
         stopped[fan] = true;
+        allFree = false;
     }
 
     public boolean isStopped(int fan) {
@@ -128,6 +136,7 @@ public final class SpinningFans implements Device {
     /** Whether a pack reaches a fan from now on. */
     public void feed(int fan, boolean reaches) {
         fed[fan] = reaches;
+        allFree = false;
     }
 
     /**
@@ -163,20 +172,35 @@ public final class SpinningFans implements Device {
      */
     public void take(NetworkState solved, double sinceS) {
         follow(solved, sinceS);
+        System.arraycopy(endRadps, 0, facedRadps, 0, endRadps.length);
+        drawing.go(volt, backV, busA);
+        drawing.windings(windingA);
         anyLimited = false;
+        if (allFree && drawing.holdsForAll()) {
+            return;
+        }
+        allFree = true;
         for (int fan = 0; fan < volt.length; fan++) {
-            facedRadps[fan] = endRadps[fan];
-            if (isLive(fan)) {
-                operate(fan, volt[fan]);
-                windingA[fan] = laws.windingA();
-                busA[fan] = laws.currentA();
-                piece[fan] = laws.piece();
-                anyLimited |= limited(fan);
+            if (drawing.holds(fan) && isLive(fan)) {
+                piece[fan] = RotorLaws.Piece.FREE;
             } else {
-                windingA[fan] = 0;
-                busA[fan] = 0;
-                piece[fan] = RotorLaws.Piece.OFF;
+                takeAlone(fan);
             }
+            allFree &= isLive(fan) && piece[fan] == RotorLaws.Piece.FREE;
+        }
+    }
+
+    private void takeAlone(int fan) {
+        if (isLive(fan)) {
+            operate(fan, volt[fan]);
+            windingA[fan] = laws.windingA();
+            busA[fan] = laws.currentA();
+            piece[fan] = laws.piece();
+            anyLimited |= limited(fan);
+        } else {
+            windingA[fan] = 0;
+            busA[fan] = 0;
+            piece[fan] = RotorLaws.Piece.OFF;
         }
     }
 
@@ -214,11 +238,30 @@ public final class SpinningFans implements Device {
     @Override
     public void operate(double[] terminalV, double[] outA) {
         drawing.go(terminalV, backV, outA);
+        if (allFree && drawing.holdsForAll()) {
+            return;
+        }
         for (int fan = 0; fan < outA.length; fan++) {
             boolean same = drawing.holds(fan) && piece[fan] == RotorLaws.Piece.FREE;
             if (!(same && isLive(fan)) && fed[fan]) {
                 operate(fan, terminalV[fan]);
                 outA[fan] = drawnA[fan];
+            }
+        }
+    }
+
+    @Override
+    public void operate(int[] loads, double[] terminalV, double[] outA, double[] outS) {
+        drawing.go(terminalV, backV, outA);
+        drawing.slopes(outS);
+        if (allFree && drawing.holdsForAll()) {
+            return;
+        }
+        for (int fan : loads) {
+            if (!(drawing.holds(fan) && isLive(fan))) {
+                operate(fan, terminalV[fan]);
+                outA[fan] = drawnA[fan];
+                outS[fan] = laws.slopeS();
             }
         }
     }
@@ -251,10 +294,12 @@ public final class SpinningFans implements Device {
             middleV[fan] = volt[fan] + voltPerS[fan] * half;
         }
         free.go(middleV, numbers.inertiaKgm2, startRadps, middleRadps, half);
-        for (int fan = 0; fan < endRadps.length; fan++) {
-            // What drives freely is not told zero, so that nothing shorts it.
-            if (!free.holds(fan) || !isLive(fan)) {
-                middleRadps[fan] = middle(fan, startRadps[fan], middleV[fan], half);
+        if (!(allFree && free.holdsForAll())) {
+            for (int fan = 0; fan < endRadps.length; fan++) {
+                // What drives freely is not told zero, so that nothing shorts it.
+                if (!free.holds(fan) || !isLive(fan)) {
+                    middleRadps[fan] = middle(fan, startRadps[fan], middleV[fan], half);
+                }
             }
         }
         for (int fan = 0; fan < endRadps.length; fan++) {
@@ -339,12 +384,21 @@ public final class SpinningFans implements Device {
     }
 
     /**
-     * Torque of the air on all rotors against their turning in the middle of the step.
+     * What all rotors do to the frame about the direction of their thrust.
      *
-     * @param outNm out: one a fan, ≥ 0, N·m
+     * @param swirl in: moment for each N·m of the air in the middle of the last step, one a fan
+     * @param spun in: angular momentum for each rad/s, kg·m²
+     * @param reactionNm out: swirl that is kept, less what changes the angular momentum
+     * @param spinNms out: angular momentum at the end of the step
      */
-    public void airNm(double[] outNm) {
-        laws.airNm(middleRadps, outNm);
+    public void turning(double[] swirl, double[] spun, double[] reactionNm, double[] spinNms) {
+        double perS = stepS > 0 ? 1 / stepS : 0;
+        laws.airNm(middleRadps, reactionNm);
+        for (int fan = 0; fan < swirl.length; fan++) {
+            double rate = (endRadps[fan] - startRadps[fan]) * perS;
+            reactionNm[fan] = swirl[fan] * reactionNm[fan] - spun[fan] * rate;
+            spinNms[fan] = spun[fan] * endRadps[fan];
+        }
     }
 
     /** Torque of the air on the rotor against its turning in the middle of the step, ≥ 0 N·m. */

@@ -13,10 +13,14 @@ public final class FreeDrawing {
     private final double[] windingA;
     private final double[] beyond;
 
+    /** One over the voltages tried last, 1/V. */
+    private final double[] perV;
+
     public FreeDrawing(RotorLaws laws) {
         this.laws = laws;
         windingA = new double[laws.kv.length];
         beyond = new double[laws.kv.length];
+        perV = new double[laws.kv.length];
     }
 
     /**
@@ -31,15 +35,43 @@ public final class FreeDrawing {
         int fans = windingA.length;
         for (int fan = 0; fan < fans; fan++) {
             windingA[fan] = (of.duty[fan] * terminalV[fan] - backV[fan]) * of.perOhm[fan];
+            perV[fan] = 1 / terminalV[fan];
         }
         for (int fan = 0; fan < fans; fan++) {
-            outA[fan] = of.drawnShare[fan] * windingA[fan] + of.fixedW[fan] * (1 / terminalV[fan]);
+            outA[fan] = of.drawnShare[fan] * windingA[fan] + of.fixedW[fan] * perV[fan];
         }
         for (int fan = 0; fan < fans; fan++) {
             double most = windingA[fan] - of.limitA[fan];
             double low = FanUnit.LEAST_CONTROLLER_V - terminalV[fan];
             beyond[fan] = Math.max(Math.max(most, -windingA[fan]), low);
         }
+    }
+
+    /**
+     * How the currents found last go with the voltage.
+     *
+     * @param outS out: one a fan, S
+     */
+    public void slopes(double[] outS) {
+        RotorLaws of = laws;
+        for (int fan = 0; fan < outS.length; fan++) {
+            double motor = of.drawnShare[fan] * of.dutyOverOhm[fan];
+            outS[fan] = motor - of.fixedW[fan] * perV[fan] * perV[fan];
+        }
+    }
+
+    /** Currents of the windings found last, one a fan, A. */
+    public void windings(double[] outA) {
+        System.arraycopy(windingA, 0, outA, 0, windingA.length);
+    }
+
+    /** Whether {@link #holds} is so of every fan. */
+    public boolean holdsForAll() {
+        boolean all = true;
+        for (double each : beyond) {
+            all &= each < 0;
+        }
+        return all;
     }
 
     /**

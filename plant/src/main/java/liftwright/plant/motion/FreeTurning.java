@@ -78,6 +78,15 @@ public final class FreeTurning {
         }
     }
 
+    /** Whether {@link #holds} is so of every rotor. */
+    public boolean holdsForAll() {
+        boolean all = true;
+        for (double each : beyond) {
+            all &= each < 0;
+        }
+        return all;
+    }
+
     /**
      * Whether a rotor, if its controller drives it, turned as {@link #go} took it to: from start to
      * middle with a current above nothing and below its limit, and not nearly at rest.

@@ -64,7 +64,7 @@ public final class RotorLaws {
     final double[] drawnShare;
 
     /** S. */
-    private final double[] dutyOverOhm;
+    final double[] dutyOverOhm;
 
     /** Whether a coefficient of some fan drifts with its speed. */
     private boolean drifts;

@@ -29,6 +29,22 @@ public interface Device {
         }
     }
 
+    /**
+     * Currents and slopes of some loads at once, as one by one {@link #operate} finds them.
+     *
+     * @param loads the numbers of those that a pack reaches
+     * @param terminalV in: one a load, V
+     * @param outA out: one a load, A
+     * @param outS out: one a load, S
+     */
+    default void operate(int[] loads, double[] terminalV, double[] outA, double[] outS) {
+        for (int load : loads) {
+            operate(load, terminalV[load]);
+            outA[load] = currentA(load);
+            outS[load] = slopeS(load);
+        }
+    }
+
     /** Current that the load of the last {@link #operate} draws, A. */
     double currentA(int load);
 

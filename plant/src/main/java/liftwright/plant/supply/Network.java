@@ -155,7 +155,7 @@ public final class Network {
         if (topology.unknowns > 0) {
             descent.iterate(s, device);
         }
-        currents.results(s, device);
+        currents.results(s);
     }
 
     /**
@@ -168,7 +168,7 @@ public final class Network {
         if (topology.unknowns > 0 && !descent.settles(s, device)) {
             descent.iterate(s, device);
         }
-        currents.results(s, device);
+        currents.results(s);
     }
 
     /**
@@ -183,7 +183,6 @@ public final class Network {
         double[] linear = s.linear;
         double[] residual = s.residual;
         double[] step = s.step;
-        double[] followedA = s.followedA;
         if (!s.linearKnown) {
             currents.linearResidual(s, s.offset);
             System.arraycopy(residual, 0, linear, 0, linear.length);
@@ -191,8 +190,8 @@ public final class Network {
         }
         System.arraycopy(linear, 0, residual, 0, linear.length);
         // What was written last still is the voltage of each load.
-        device.operate(s.loadTerminalV, followedA);
-        currents.add(followedA, residual);
+        device.operate(s.loadTerminalV, s.triedA);
+        currents.add(s.triedA, residual);
         s.factor.solve(residual, step);
         // (L + S) step = residual tells what L step is, without asking the wiring again.
         double[] offset = s.offset;

@@ -42,8 +42,11 @@ public final class NetworkState {
     final double[] coupling; // one per coupling
     final double[] linear; // currents that wiring and packs leave over at each unknown
     boolean linearKnown;
-    final double[] followedA; // one per load
+    final double[] triedV; // one per load: voltages asked last, and what it draws there
+    final double[] triedA;
+    final double[] triedS;
     final double[] packSiemens; // one per pack
+    final double[] packOverV; // one per pack: rest voltage over the highest of its island
     final double[] leavingA; // one per node of the graph
     final SymmetricFactor factor;
 
@@ -73,8 +76,11 @@ public final class NetworkState {
         diagonal = new double[unknowns];
         coupling = new double[network.pattern.couplings()];
         linear = new double[unknowns];
-        followedA = new double[loadA.length];
+        triedV = new double[loadA.length];
+        triedA = new double[loadA.length];
+        triedS = new double[loadA.length];
         packSiemens = new double[emfV.length];
+        packOverV = new double[emfV.length];
         leavingA = new double[network.topology.zeroChains.nodes()];
         factor = network.pattern.newFactor();
     }

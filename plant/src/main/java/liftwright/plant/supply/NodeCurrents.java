@@ -23,8 +23,11 @@ final class NodeCurrents {
 
     private final int[] liveLoads;
 
-    /** Unknown of each of the latter. */
+    /** Unknown of each of them, and island of each of the latter. */
+    private final int[] livePackAt;
+
     private final int[] liveLoadAt;
+    private final int[] liveLoadIsland;
 
     /**
      * @param lost whether each pack neither gives nor takes
@@ -41,11 +44,14 @@ final class NodeCurrents {
         couplingFrom = Arrays.stream(couplingChain).map(chain -> from[chain]).toArray();
         couplingTo = Arrays.stream(couplingChain).map(chain -> to[chain]).toArray();
         livePacks = IntStream.range(0, lost.length).filter(pack -> !lost[pack]).toArray();
+        livePackAt = Arrays.stream(livePacks).map(pack -> topology.packUnknown[pack]).toArray();
         liveLoads =
                 IntStream.range(0, topology.loadUnknown.length)
                         .filter(load -> topology.loadUnknown[load] >= 0)
                         .toArray();
         liveLoadAt = Arrays.stream(liveLoads).map(load -> topology.loadUnknown[load]).toArray();
+        liveLoadIsland =
+                Arrays.stream(liveLoadAt).map(at -> topology.islandOfUnknown[at]).toArray();
     }
 
     /** Takes the voltages and resistances of now; nothing is known of what flows. */
@@ -56,21 +62,23 @@ final class NodeCurrents {
         s.iterations = 0;
         s.linearKnown = false;
         Arrays.fill(s.loadTerminalV, 0);
-        for (int pack = 0; pack < s.emfV.length; pack++) {
-            if (lost[pack]) {
-                continue;
-            }
+        for (int pack : livePacks) {
             int island = topology.packIsland[pack];
             s.referenceV[island] = Math.max(s.referenceV[island], s.emfV[pack]);
-            s.packSiemens[pack] = 1 / s.packOhm[pack];
-            s.fixedDiagonal[topology.packUnknown[pack]] += s.packSiemens[pack];
+        }
+        for (int k = 0; k < livePacks.length; k++) {
+            int pack = livePacks[k];
+            double siemens = 1 / s.packOhm[pack];
+            s.packSiemens[pack] = siemens;
+            s.packOverV[pack] = s.emfV[pack] - s.referenceV[topology.packIsland[pack]];
+            s.fixedDiagonal[livePackAt[k]] += siemens;
         }
         for (int k = 0; k < couplingChain.length; k++) {
             int chain = couplingChain[k];
             double siemens = 1 / s.chainOhm[chain];
             s.coupling[k] = -siemens;
-            s.fixedDiagonal[topology.chainFrom[chain]] += siemens;
-            s.fixedDiagonal[topology.chainTo[chain]] += siemens;
+            s.fixedDiagonal[couplingFrom[k]] += siemens;
+            s.fixedDiagonal[couplingTo[k]] += siemens;
         }
     }
 
@@ -82,11 +90,14 @@ final class NodeCurrents {
         double[] residual = s.residual;
         Arrays.fill(slopes, 0);
         Arrays.fill(sums, 0);
-        for (int load : liveLoads) {
-            int at = topology.loadUnknown[load];
-            device.operate(load, s.referenceV[topology.islandOfUnknown[at]] + offset[at]);
-            sums[at] += device.currentA(load);
-            slopes[at] += device.slopeS(load);
+        for (int k = 0; k < liveLoads.length; k++) {
+            s.triedV[liveLoads[k]] = s.referenceV[liveLoadIsland[k]] + offset[liveLoadAt[k]];
+        }
+        device.operate(liveLoads, s.triedV, s.triedA, s.triedS);
+        for (int k = 0; k < liveLoads.length; k++) {
+            int at = liveLoadAt[k];
+            sums[at] += s.triedA[liveLoads[k]];
+            slopes[at] += s.triedS[liveLoads[k]];
         }
         for (int i = 0; i < residual.length; i++) {
             residual[i] += sums[i];
@@ -98,8 +109,9 @@ final class NodeCurrents {
         double[] residual = s.residual;
         double[] coupling = s.coupling;
         Arrays.fill(residual, 0);
-        for (int pack : livePacks) {
-            residual[topology.packUnknown[pack]] -= packCurrent(s, offset, pack);
+        for (int k = 0; k < livePacks.length; k++) {
+            int at = livePackAt[k];
+            residual[at] -= packCurrent(s, offset[at], livePacks[k]);
         }
         for (int k = 0; k < couplingChain.length; k++) {
             int from = couplingFrom[k];
@@ -110,13 +122,8 @@ final class NodeCurrents {
         }
     }
 
-    private double packCurrent(NetworkState s, double[] offset, int pack) {
-        if (lost[pack]) {
-            return 0;
-        }
-        double reference = s.referenceV[topology.packIsland[pack]];
-        return (s.emfV[pack] - reference - offset[topology.packUnknown[pack]])
-                * s.packSiemens[pack];
+    private static double packCurrent(NetworkState s, double offsetV, int pack) {
+        return (s.packOverV[pack] - offsetV) * s.packSiemens[pack];
     }
 
     /** Adds currents of all loads to what is left over at their nodes. */
@@ -128,8 +135,9 @@ final class NodeCurrents {
 
     /** Writes the voltages of the loads that a pack reaches. */
     void loadVolts(NetworkState s) {
-        for (int load : liveLoads) {
-            s.loadTerminalV[load] = loadV(s, s.offset, load);
+        for (int k = 0; k < liveLoads.length; k++) {
+            s.loadTerminalV[liveLoads[k]] =
+                    s.referenceV[liveLoadIsland[k]] + s.offset[liveLoadAt[k]];
         }
     }
 
@@ -139,23 +147,27 @@ final class NodeCurrents {
         return at < 0 ? 0 : s.referenceV[topology.islandOfUnknown[at]] + offset[at];
     }
 
-    /** Writes what flows at the voltages found. */
-    void results(NetworkState s, Device device) {
+    /** Writes what flows at the voltages found, loads as they were asked last. */
+    void results(NetworkState s) {
         for (int pack = 0; pack < s.emfV.length; pack++) {
-            s.packA[pack] = packCurrent(s, s.offset, pack);
-            s.packTerminalV[pack] = s.emfV[pack] - s.packA[pack] * s.packOhm[pack];
+            double current =
+                    lost[pack] ? 0 : packCurrent(s, s.offset[topology.packUnknown[pack]], pack);
+            s.packA[pack] = current;
+            s.packTerminalV[pack] = s.emfV[pack] - current * s.packOhm[pack];
         }
-        for (int load = 0; load < s.loadTerminalV.length; load++) {
-            boolean fed = topology.loadUnknown[load] >= 0;
-            s.loadTerminalV[load] = loadV(s, s.offset, load);
-            s.loadA[load] = fed ? device.currentA(load) : 0;
+        Arrays.fill(s.loadA, 0);
+        for (int load : liveLoads) {
+            s.loadA[load] = s.triedA[load];
         }
+        loadVolts(s);
         Arrays.fill(s.chainA, 0);
         Arrays.fill(s.chainLossW, 0);
-        for (int chain : couplingChain) {
-            double volt = s.offset[topology.chainFrom[chain]] - s.offset[topology.chainTo[chain]];
-            s.chainA[chain] = volt / s.chainOhm[chain];
-            s.chainLossW[chain] = volt * s.chainA[chain];
+        for (int k = 0; k < couplingChain.length; k++) {
+            int chain = couplingChain[k];
+            double volt = s.offset[couplingFrom[k]] - s.offset[couplingTo[k]];
+            double current = -s.coupling[k] * volt;
+            s.chainA[chain] = current;
+            s.chainLossW[chain] = volt * current;
         }
         topology.zeroChains.fill(s.packA, s.loadA, s.chainA, s.leavingA);
     }
