@@ -14,7 +14,9 @@ import java.util.List;
  */
 final class CommonCurve {
 
-    private static final double CELL = 0.006;
+    /** Step of the scale that is looked at, neper. */
+    static final double CELL = 0.006;
+
     private static final int FARTHEST = 20;
     private static final int HARMONICS = 4;
     private static final double LOWEST_HZ = 130;
@@ -136,14 +138,7 @@ final class CommonCurve {
         for (int c = 0; c < cells; c++) {
             double scale = from * Math.exp(c * CELL);
             for (double full : fullHz) {
-                for (int h = 1; h <= HARMONICS; h++) {
-                    double hz = h * full * scale;
-                    double over = spectra.peak(frame, hz * (1 - CELL / 2), hz * (1 + CELL / 2));
-                    if (over < 0 && h == 1) {
-                        break;
-                    }
-                    sharp[c] += (float) (Math.max(0, Math.min(over, MOST) - NOISE) / h);
-                }
+                sharp[c] += (float) support(spectra, frame, full * scale, CELL);
             }
             sharp[c] /= fullHz.size();
         }
@@ -152,6 +147,24 @@ final class CommonCurve {
             return sharp;
         }
         return smooth(sharp, reach);
+    }
+
+    /**
+     * What speaks for a fan whose blades pass at this rate.
+     *
+     * @param wide of the rate, relative
+     */
+    static double support(Spectrogram spectra, int frame, double rateHz, double wide) {
+        double support = 0;
+        for (int h = 1; h <= HARMONICS; h++) {
+            double hz = h * rateHz;
+            double over = spectra.peak(frame, hz * (1 - wide / 2), hz * (1 + wide / 2));
+            if (over < 0 && h == 1) {
+                break;
+            }
+            support += Math.max(0, Math.min(over, MOST) - NOISE) / h;
+        }
+        return support;
     }
 
     /** Triangular weights: the middle of a group of lines has the most. */
@@ -168,6 +181,15 @@ final class CommonCurve {
             smooth[c] = (float) (sum / weights);
         }
         return smooth;
+    }
+
+    /** The same with each moment's scale times a factor. */
+    CommonCurve times(double[] factors) {
+        double[] product = new double[scale.length];
+        for (int k = 0; k < product.length; k++) {
+            product[k] = scale[k] * factors[k];
+        }
+        return new CommonCurve(timesS, product, support);
     }
 
     int frames() {

@@ -47,6 +47,37 @@ final class Cuts {
         return pieces;
     }
 
+    /**
+     * The same lines cut where the ratio steps to another level: a fan keeps its own, and a line
+     * that has it no longer went on along another fan's.
+     *
+     * @param reach windows to each side whose medians are held against each other
+     * @param most difference that is still one fan's
+     */
+    static List<Line> atSteps(List<Line> lines, int reach, double most) {
+        var pieces = new ArrayList<Line>();
+        for (Line line : lines) {
+            Set<Integer> steps = new HashSet<>();
+            for (int k = reach; k <= line.frames().size() - reach; k++) {
+                if (step(line, k, reach) > most) {
+                    steps.add(line.frames().get(k));
+                }
+            }
+            pieces(line, steps, pieces);
+        }
+        return pieces;
+    }
+
+    private static double step(Line line, int at, int reach) {
+        List<Peak> before = line.peaks().subList(at - reach, at);
+        List<Peak> after = line.peaks().subList(at, at + reach);
+        return Math.abs(median(after) - median(before));
+    }
+
+    private static double median(List<Peak> peaks) {
+        return Line.median(peaks.stream().mapToDouble(Peak::ratio).toArray());
+    }
+
     private static void pieces(Line line, Set<Integer> met, List<Line> to) {
         var frames = new ArrayList<Integer>();
         var peaks = new ArrayList<Peak>();

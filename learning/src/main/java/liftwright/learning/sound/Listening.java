@@ -64,13 +64,10 @@ public final class Listening {
         List<Double> fullHz = new ArrayList<>();
         kinds.values().forEach(kind -> fullHz.add(kind.fullHz()));
         double highest = kinds.values().stream().mapToDouble(Kind::highest).min().orElseThrow();
+        Spectrogram spectra = Spectrogram.of(sound);
         CommonCurve curve =
                 CommonCurve.of(
-                        Spectrogram.of(sound),
-                        fullHz,
-                        highest * 0.02,
-                        highest,
-                        voices.size() == 1 ? 0 : SPREAD);
+                        spectra, fullHz, highest * 0.02, highest, voices.size() == 1 ? 0 : SPREAD);
         Stretches.Found found = Stretches.of(curve);
         if (!found.refused().isEmpty()) {
             notes.add(
@@ -82,7 +79,19 @@ public final class Listening {
             notes.add("No fan is heard to spin up or down: no speed is claimed.");
             return nothing();
         }
-        return follow(kinds, curve, found.heard());
+        return follow(kinds, aligned(curve, spectra), found.heard());
+    }
+
+    /** The curve through the pattern of all fans, where they are known one by one. */
+    private CommonCurve aligned(CommonCurve curve, Spectrogram spectra) {
+        double[] hz =
+                voices.stream()
+                        .flatMap(voice -> aloneOf(voice).stream())
+                        .mapToDouble(OneByOne.Alone::hz)
+                        .toArray();
+        return voices.size() == 1 || hz.length < voices.size()
+                ? curve
+                : Aligned.of(curve, spectra, hz);
     }
 
     private Heard nothing() {

@@ -27,7 +27,13 @@ record OneByOne(List<Alone> fans, Optional<String> trouble) {
      * @param fromS when it was first heard, s
      * @param toS when last
      */
-    record Alone(Voice voice, double speedRadS, double sdRadS, double fromS, double toS) {}
+    record Alone(Voice voice, double speedRadS, double sdRadS, double fromS, double toS) {
+
+        /** At which its blades passed, Hz. */
+        double hz() {
+            return voice.blades() * speedRadS / (2 * Math.PI);
+        }
+    }
 
     /**
      * @param voices in the order in which they ran

@@ -22,6 +22,9 @@ final class Tracker {
     private static final double LEAST = 12;
     private static final double WANDER = 0.0008;
 
+    /** A fan's ratio goes no farther from one second to the next. */
+    private static final double STEP = 0.004;
+
     /** Standard deviation per relative change of speed: an echo is late by some 8 ms. */
     private static final double LATE_S = 0.008;
 
@@ -75,7 +78,8 @@ final class Tracker {
         apart = apart(lines);
         centre = centre(lines);
         var kept = new ArrayList<Line>();
-        for (Line line : Cuts.of(lines, this::tooNear)) {
+        List<Line> cut = Cuts.of(lines, this::tooNear);
+        for (Line line : fans > 1 ? Cuts.atSteps(cut, 2 * HOPS, STEP) : cut) {
             if (line.last() - line.first() + 1 >= SHORTEST * HOPS && line.seen() >= 0.6) {
                 kept.add(line);
             }
@@ -152,6 +156,18 @@ final class Tracker {
             }
         }
         return true;
+    }
+
+    /** Greatest over least scale between two moments. */
+    double changes(double fromS, double toS) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        for (double t = fromS; t <= toS; t += 0.05) {
+            double scale = reference.scaleAt(t);
+            least = Math.min(least, scale);
+            most = Math.max(most, scale);
+        }
+        return most / least;
     }
 
     /** How many lines run apart where the fans are fastest: the upper quartile of such windows. */
