@@ -182,8 +182,16 @@ final class SupplySchedule {
         return supply.converged();
     }
 
-    /** By how much the duties leave those of the last step. */
+    /** By how much the duties leave those of the last step, where that is a jump. */
     private double change() {
+        boolean small = true;
+        for (int fan = 0; fan < count; fan++) {
+            small &= Math.abs(commands.duty(fan) - laws.duty(fan)) <= JUMP;
+        }
+        return small ? 0 : greatestChange();
+    }
+
+    private double greatestChange() {
         double most = 0;
         for (int fan = 0; fan < count; fan++) {
             most = Math.max(most, Math.abs(commands.duty(fan) - laws.duty(fan)));

@@ -121,7 +121,7 @@ public final class Mixer {
         double[] share = sharing.share;
         for (int f = 0; f < duty.length; f++) {
             boolean gives = share[f] > 0 && fanV[f] > 0 && !sharing.isLost(f);
-            duty[f] = gives ? Math.clamp(asked[f] / fanV[f], 0, 1) : 0;
+            duty[f] = gives ? Math.max(0, Math.min(1, asked[f] / fanV[f])) : 0;
         }
     }
 

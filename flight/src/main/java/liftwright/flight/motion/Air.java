@@ -1,6 +1,8 @@
 package liftwright.flight.motion;
 
+import java.util.Arrays;
 import liftwright.numerics.CounterStream;
+import liftwright.numerics.StepStream;
 import liftwright.physics.Dryden;
 
 /**
@@ -22,9 +24,17 @@ public final class Air {
     private static final long WASH = CounterStream.channel("turbulence of the own wash");
 
     private final Wind wind;
-    private final long seed;
-    private final int number;
     private final GustShare share;
+
+    // Noises of all in the same air: along the mean wind, across it and upright, two filters each.
+    private final StepStream[] noiseU;
+    private final StepStream[] noiseV;
+    private final StepStream[] noiseV2;
+    private final StepStream[] noiseW;
+    private final StepStream[] noiseW2;
+
+    /** Of the own wash, an axis each. */
+    private final StepStream[] noiseWash;
 
     /** Way of the mean wind, scene axes. */
     private final double[] way;
@@ -67,17 +77,24 @@ public final class Air {
      */
     public Air(Wind wind, long seed, int number, GustShare share) {
         this.wind = wind;
-        this.seed = seed;
-        this.number = number;
         this.share = share;
+        noiseU = noises(share, number, U);
+        noiseV = noises(share, number, V);
+        noiseV2 = noises(share, number, V ^ 1);
+        noiseW = noises(share, number, W);
+        noiseW2 = noises(share, number, W ^ 1);
+        noiseWash = new StepStream[3];
+        for (int k = 0; k < 3; k++) {
+            noiseWash[k] = new StepStream(seed, WASH + k, number);
+        }
         way = new double[] {-Math.cos(wind.fromRad()), -Math.sin(wind.fromRad())};
         double gustFrom = wind.gust().map(Wind.Gust::fromRad).orElse(0.0);
         gustWay = new double[] {-Math.cos(gustFrom), -Math.sin(gustFrom)};
-        along = shared(share.u(), U);
-        Dryden.settled(across, 0, shared(share.v(), V), shared(share.v(), V ^ 1));
-        Dryden.settled(upright, 0, shared(share.w(), W), shared(share.w(), W ^ 1));
+        along = shared(share.u(), noiseU);
+        Dryden.settled(across, 0, shared(share.v(), noiseV), shared(share.v(), noiseV2));
+        Dryden.settled(upright, 0, shared(share.w(), noiseW), shared(share.w(), noiseW2));
         for (int k = 0; k < 3; k++) {
-            wash[k] = normal(WASH + k);
+            wash[k] = noiseWash[k].normal(drawn);
         }
         drawn = 1;
         nodeS = Double.NEGATIVE_INFINITY;
@@ -88,20 +105,21 @@ public final class Air {
         return new Air(Wind.NONE, 0, 0);
     }
 
-    private double normal(long channel) {
-        return CounterStream.normal(seed, channel, number, drawn);
-    }
-
     /** Of one's own noise and of the noises of others in the same air. */
-    private double shared(double[] parts, long channel) {
-        long[] seeds = share.seeds();
+    private double shared(double[] parts, StepStream[] noises) {
         double sum = 0;
-        for (int k = 0; k < seeds.length; k++) {
+        for (int k = 0; k < noises.length; k++) {
             if (parts[k] != 0) {
-                sum += parts[k] * CounterStream.normal(seeds[k], channel, number, drawn);
+                sum += parts[k] * noises[k].normal(drawn);
             }
         }
         return sum;
+    }
+
+    private static StepStream[] noises(GustShare share, int number, long channel) {
+        return Arrays.stream(share.seeds())
+                .mapToObj(seed -> new StepStream(seed, channel, number))
+                .toArray(StepStream[]::new);
     }
 
     /**
@@ -163,14 +181,14 @@ public final class Air {
         if (wind.at20FtMps() > 0) {
             double far = NODE_S * airspeedMps(state);
             double level = far / Dryden.levelScaleM(state.heightM());
-            along = Dryden.along(along, level, shared(share.u(), U));
-            Dryden.across(across, 0, level, shared(share.v(), V), shared(share.v(), V ^ 1));
+            along = Dryden.along(along, level, shared(share.u(), noiseU));
+            Dryden.across(across, 0, level, shared(share.v(), noiseV), shared(share.v(), noiseV2));
             double up = far / Dryden.uprightScaleM(state.heightM());
-            Dryden.across(upright, 0, up, shared(share.w(), W), shared(share.w(), W ^ 1));
+            Dryden.across(upright, 0, up, shared(share.w(), noiseW), shared(share.w(), noiseW2));
         }
         if (wind.washMps() > 0) {
             for (int k = 0; k < 3; k++) {
-                wash[k] = Dryden.along(wash[k], NODE_S / Wind.WASH_S, normal(WASH + k));
+                wash[k] = Dryden.along(wash[k], NODE_S / Wind.WASH_S, noiseWash[k].normal(drawn));
             }
         }
         turbulence(state, jets, to);

@@ -61,7 +61,6 @@ final class BodyRates {
      */
     void rates(double[] y, int moment, double[] rate) {
         Rotation.matrix(y, QW, turn);
-        Arrays.fill(wrench, 0);
         Arrays.fill(pulled, 0);
         airForces(y, moment);
         if (blown.on) {
@@ -86,7 +85,7 @@ final class BodyRates {
         double u = turn[0] * x + turn[3] * yy + turn[6] * z;
         double v = turn[1] * x + turn[4] * yy + turn[7] * z;
         double w = turn[2] * x + turn[5] * yy + turn[8] * z;
-        sums.add(moment, u, v, w, y, wrench);
+        sums.put(moment, u, v, w, y, wrench);
         double speed = Math.sqrt(u * u + v * v + w * w);
         double fx = -n.bodyDrag[0] * speed * u;
         double fy = -n.bodyDrag[1] * speed * v;

@@ -2,8 +2,6 @@ package liftwright.flight.motion;
 
 import static liftwright.flight.motion.BodyState.WX;
 
-import java.util.Arrays;
-
 /**
  * What all fans do together: force, moment and angular momentum at the three moments of a step, and
  * the matrix of their momentum drag, ṁ of the middle. The drag itself goes by the speed of the
@@ -42,35 +40,91 @@ final class FanSums {
         takeDrag(loads.flowKgps, loads.middleFlow());
     }
 
-    /** Four fans at a time: each sum is fetched and put back a quarter as often. */
+    /** As many sums at a time as a machine keeps at hand, written out. */
     private void takeDrag(double[] flowKgps, int middle) {
-        double[] to = drag;
+        firstOfDrag(flowKgps, middle);
+        restOfDrag(flowKgps, middle);
+    }
+
+    private void firstOfDrag(double[] flowKgps, int middle) {
         double[] rows = n.drag;
-        Arrays.fill(to, 0);
-        int fan = 0;
-        for (; fan + 3 < n.fans; fan += 4) {
-            double a = flowKgps[middle + fan];
-            double b = flowKgps[middle + fan + 1];
-            double c = flowKgps[middle + fan + 2];
-            double d = flowKgps[middle + fan + 3];
-            int atA = FrameNumbers.DRAG * fan;
-            int atB = atA + FrameNumbers.DRAG;
-            int atC = atB + FrameNumbers.DRAG;
-            int atD = atC + FrameNumbers.DRAG;
-            for (int k = 0; k < FrameNumbers.DRAG; k++) {
-                to[k] +=
-                        a * rows[atA + k]
-                                + b * rows[atB + k]
-                                + (c * rows[atC + k] + d * rows[atD + k]);
-            }
-        }
-        for (; fan < n.fans; fan++) {
+        double d0 = 0;
+        double d1 = 0;
+        double d2 = 0;
+        double d3 = 0;
+        double d4 = 0;
+        double d5 = 0;
+        double d6 = 0;
+        double d7 = 0;
+        double d8 = 0;
+        double d9 = 0;
+        double d10 = 0;
+        int at = 0;
+        for (int fan = 0; fan < n.fans; fan++) {
             double flow = flowKgps[middle + fan];
-            int at = FrameNumbers.DRAG * fan;
-            for (int k = 0; k < FrameNumbers.DRAG; k++) {
-                to[k] += flow * rows[at + k];
-            }
+            d0 += flow * rows[at];
+            d1 += flow * rows[at + 1];
+            d2 += flow * rows[at + 2];
+            d3 += flow * rows[at + 3];
+            d4 += flow * rows[at + 4];
+            d5 += flow * rows[at + 5];
+            d6 += flow * rows[at + 6];
+            d7 += flow * rows[at + 7];
+            d8 += flow * rows[at + 8];
+            d9 += flow * rows[at + 9];
+            d10 += flow * rows[at + 10];
+            at += FrameNumbers.DRAG;
         }
+        drag[0] = d0;
+        drag[1] = d1;
+        drag[2] = d2;
+        drag[3] = d3;
+        drag[4] = d4;
+        drag[5] = d5;
+        drag[6] = d6;
+        drag[7] = d7;
+        drag[8] = d8;
+        drag[9] = d9;
+        drag[10] = d10;
+    }
+
+    private void restOfDrag(double[] flowKgps, int middle) {
+        double[] rows = n.drag;
+        double d11 = 0;
+        double d12 = 0;
+        double d13 = 0;
+        double d14 = 0;
+        double d15 = 0;
+        double d16 = 0;
+        double d17 = 0;
+        double d18 = 0;
+        double d19 = 0;
+        double d20 = 0;
+        int at = 0;
+        for (int fan = 0; fan < n.fans; fan++) {
+            double flow = flowKgps[middle + fan];
+            d11 += flow * rows[at + 11];
+            d12 += flow * rows[at + 12];
+            d13 += flow * rows[at + 13];
+            d14 += flow * rows[at + 14];
+            d15 += flow * rows[at + 15];
+            d16 += flow * rows[at + 16];
+            d17 += flow * rows[at + 17];
+            d18 += flow * rows[at + 18];
+            d19 += flow * rows[at + 19];
+            d20 += flow * rows[at + 20];
+            at += FrameNumbers.DRAG;
+        }
+        drag[11] = d11;
+        drag[12] = d12;
+        drag[13] = d13;
+        drag[14] = d14;
+        drag[15] = d15;
+        drag[16] = d16;
+        drag[17] = d17;
+        drag[18] = d18;
+        drag[19] = d19;
+        drag[20] = d20;
     }
 
     /** Force and moment of the thrusts, written out: many fans are most of the time of a step. */
@@ -173,27 +227,27 @@ final class FanSums {
     }
 
     /**
-     * Adds force and moment.
+     * Sets force and moment to what all fans do.
      *
      * @param u speed of the origin through the air, body axes, m/s
      * @param y the state, for its rate of turn
      */
-    void add(int moment, double u, double v, double w, double[] y, double[] wrench) {
+    void put(int moment, double u, double v, double w, double[] y, double[] wrench) {
         double p = y[WX];
         double q = y[WX + 1];
         double r = y[WX + 2];
         int at = TERMS * moment;
         double[] d = drag;
-        wrench[0] += sum[at] - (d[0] * u + d[1] * v + d[2] * w + d[3] * p + d[4] * q + d[5] * r);
-        wrench[1] +=
+        wrench[0] = sum[at] - (d[0] * u + d[1] * v + d[2] * w + d[3] * p + d[4] * q + d[5] * r);
+        wrench[1] =
                 sum[at + 1] - (d[1] * u + d[6] * v + d[7] * w + d[8] * p + d[9] * q + d[10] * r);
-        wrench[2] +=
+        wrench[2] =
                 sum[at + 2] - (d[2] * u + d[7] * v + d[11] * w + d[12] * p + d[13] * q + d[14] * r);
-        wrench[3] +=
+        wrench[3] =
                 sum[at + 3] - (d[3] * u + d[8] * v + d[12] * w + d[15] * p + d[16] * q + d[17] * r);
-        wrench[4] +=
+        wrench[4] =
                 sum[at + 4] - (d[4] * u + d[9] * v + d[13] * w + d[16] * p + d[18] * q + d[19] * r);
-        wrench[5] +=
+        wrench[5] =
                 sum[at + 5]
                         - (d[5] * u + d[10] * v + d[14] * w + d[17] * p + d[19] * q + d[20] * r);
     }

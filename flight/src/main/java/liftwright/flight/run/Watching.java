@@ -1,6 +1,7 @@
 package liftwright.flight.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import liftwright.flight.motion.BodyState;
@@ -55,6 +56,7 @@ final class Watching {
     private double upMps;
     private double sinkMps;
     private double supplyS;
+    private final boolean watchesCells;
     private double leastCellV;
     private double leastCharge = 1;
     private double greatestA;
@@ -67,6 +69,8 @@ final class Watching {
         this.events = events;
         rig = flight.plant().rig();
         watched = flight.profile().aborts().toArray(new Profile.Abort[0]);
+        watchesCells =
+                Arrays.stream(watched).anyMatch(abort -> abort.watch() == Profile.Watch.CELL);
         course = Course.of(flight.profile());
         flying = flight.profile().start().on() == Profile.Stand.HELD;
         supplyS = Double.NEGATIVE_INFINITY;
@@ -100,8 +104,13 @@ final class Watching {
         return sinkMps;
     }
 
+    /** Lowest voltage of any cell at the network's last point, V. Dear: all cells are asked. */
     double leastCellV() {
-        return leastCellV;
+        double least = Double.POSITIVE_INFINITY;
+        for (int pack = 0; pack < rig.packs().size(); pack++) {
+            least = Math.min(least, drive.leastCellV(pack));
+        }
+        return least;
     }
 
     double leastCharge() {
@@ -179,11 +188,10 @@ final class Watching {
     }
 
     private void supply(double timeS, BodyState state, double heightM) {
-        leastCellV = Double.POSITIVE_INFINITY;
+        leastCellV = watchesCells ? leastCellV() : Double.POSITIVE_INFINITY;
         greatestA = 0;
         leastCharge = 1;
         for (int pack = 0; pack < rig.packs().size(); pack++) {
-            leastCellV = Math.min(leastCellV, drive.leastCellV(pack));
             greatestA = Math.max(greatestA, drive.packA(pack));
             leastCharge = Math.min(leastCharge, drive.chargeLeft(pack));
         }

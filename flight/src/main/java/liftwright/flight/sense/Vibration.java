@@ -47,12 +47,12 @@ public final class Vibration {
     private double foundAt = Double.NaN;
 
     // There: turns of all rotors and, after them, the same a quarter turn back; their cosines, the
-    // latter being sines, times what each pushes with.
+    // latter being sines; what each pushes with, and that over its speed.
     private final double[] at;
-    private final double[] pushes;
-    private final double[] perOmega;
+    private final double[] cosines;
     private final double[] omega;
     private final double[] force;
+    private final double[] perOmega;
 
     /** What all do together there: specific force, then turn rate. */
     private final double[] all = new double[6];
@@ -76,7 +76,7 @@ public final class Vibration {
         turns = new double[fans];
         speed = new double[fans];
         next = new double[fans];
-        pushes = new double[2 * fans];
+        cosines = new double[2 * fans];
         perOmega = new double[fans];
         omega = new double[fans];
         force = new double[fans];
@@ -148,16 +148,11 @@ public final class Vibration {
             at[fans + f] = at[f] - 0.25;
         }
         for (int f = 0; f < fans; f++) {
-            force[f] = unbalance[f] * omega[f] * omega[f];
-            // Nothing is multiplied by it at rest.
-            perOmega[f] = 1 / Math.max(omega[f], Double.MIN_NORMAL);
+            perOmega[f] = unbalance[f] * omega[f];
+            force[f] = perOmega[f] * omega[f];
         }
-        for (int k = 0; k < pushes.length; k++) {
-            pushes[k] = cosineOfTurns(at[k]);
-        }
-        for (int f = 0; f < fans; f++) {
-            pushes[f] *= force[f];
-            pushes[fans + f] *= force[f];
+        for (int k = 0; k < cosines.length; k++) {
+            cosines[k] = cosineOfTurns(at[k]);
         }
         sumUp();
     }
@@ -170,11 +165,11 @@ public final class Vibration {
         double q = 0;
         double r = 0;
         for (int f = 0; f < fans; f++) {
-            double cosine = pushes[f];
-            double sine = pushes[fans + f];
+            double cosine = cosines[f] * force[f];
+            double sine = cosines[fans + f] * force[f];
             // Of turn rate: the integral of cos is sin over the speed, that of sin is −cos.
-            double along = sine * perOmega[f];
-            double aside = -cosine * perOmega[f];
+            double along = cosines[fans + f] * perOmega[f];
+            double aside = -cosines[f] * perOmega[f];
             int from = EACH * f;
             x += cosine * share[from] + sine * share[from + 6];
             y += cosine * share[from + 1] + sine * share[from + 7];

@@ -122,7 +122,7 @@ final class FanStreams {
      * @param radps in: their speeds at all moments, ≥ 0
      */
     void ask(double[] radps) {
-        if (together(radps) <= 0) {
+        if (together(radps)) {
             return;
         }
         for (int at = 0; at < thrustN.length; at++) {
@@ -136,9 +136,9 @@ final class FanStreams {
      * All of them as if the short way held for each: T = ρ A_e V_e (V_e − V_a). Several short
      * loops, since one long one is not taken several fans at a time: half the time.
      *
-     * @return the greatest of {@link #beyond}
+     * @return whether it does
      */
-    private double together(double[] radps) {
+    private boolean together(double[] radps) {
         int all = thrustN.length;
         double[] thrust = thrustN;
         double[] flow = flowKgps;
@@ -151,8 +151,6 @@ final class FanStreams {
         laws.rootStillN(radps, jet);
         for (int at = 0; at < all; at++) {
             jet[at] = jet[at] * perRootExit[at];
-        }
-        for (int at = 0; at < all; at++) {
             share[at] = Math.max(streamMps[at] / jet[at], -FanLaw.GREATEST_DESCENT_SHARE);
         }
         for (int at = 0; at < all; at++) {
@@ -166,11 +164,11 @@ final class FanStreams {
             flow[at] = airKgpm[at] * (exit[at] * jet[at]);
             thrust[at] = flow[at] * jet[at] * (exit[at] - share[at]);
         }
-        double most = Double.NEGATIVE_INFINITY;
-        for (int at = 0; at < all; at++) {
-            most = Math.max(most, beyond[at]);
+        boolean holds = true;
+        for (double each : beyond) {
+            holds &= each <= 0;
         }
-        return most;
+        return holds;
     }
 
     private void alone(int at) {

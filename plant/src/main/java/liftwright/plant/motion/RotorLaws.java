@@ -402,10 +402,9 @@ public final class RotorLaws {
     public void rootStillN(double[] speedRadps, double[] out) {
         double[] per = rootThrust;
         for (int from = 0; from < out.length; from += per.length) {
-            System.arraycopy(per, 0, out, from, per.length);
-        }
-        for (int at = 0; at < out.length; at++) {
-            out[at] = out[at] * speedRadps[at];
+            for (int fan = 0; fan < per.length; fan++) {
+                out[from + fan] = per[fan] * speedRadps[from + fan];
+            }
         }
         if (drifts) {
             for (int at = 0; at < out.length; at++) {
