@@ -27,7 +27,7 @@ final class DispersionFields {
                             "share",
                             Measure.PERCENT,
                             "Share of the drawn flights, with the interval that holds the true share in 95 of 100 such sets of flights.",
-                            "Clopper–Pearson; a flight that could not be computed counts as what is worse for each end",
+                            "Clopper–Pearson; a flight that cannot be told counts as what is worse for each end",
                             "[CLOPPER34]",
                             SHARE),
                     words("flights-end", "how it ended", "How a flight ended.", WORST),

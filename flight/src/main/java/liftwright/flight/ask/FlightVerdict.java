@@ -12,6 +12,7 @@ import liftwright.flight.loops.LoopDesign;
 import liftwright.flight.pilot.Person;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.Untold;
 import liftwright.quantity.Measure;
 
 /** The first line of the answer. */
@@ -78,11 +79,11 @@ final class FlightVerdict {
         boolean kept = shown.isWell(profile.limits());
         boolean computed = shown.converged() && drawn.stream().allMatch(FlightOutcome::converged);
         if (!computed) {
-            downgrades.add("no operating point of the supply was found at some moment");
+            downgrades.add(Untold.NOT_FOUND.words());
         }
         beyondLaws(shown, drawn).ifPresent(downgrades::add);
         if (whole && drawn.size() < FlightQuestion.DRAWN) {
-            downgrades.add("some drawn flights could not be made: a drawn number cannot be");
+            downgrades.add("some drawn flights cannot be told: " + Untold.NOT_DRAWN.words());
         }
         Optional<String> near =
                 drawn.size() == FlightQuestion.DRAWN && well == drawn.size()
@@ -106,13 +107,12 @@ final class FlightVerdict {
                 : Optional.of(
                         String.format(
                                 Locale.ROOT,
-                                "in %d of %d flights too much of the thrust, up to %.0f %%, came of"
-                                        + " fans in a stream that their law does not hold for:"
-                                        + " sinking into their own jet, or so fast across it that"
-                                        + " the lip stalls; air blown across a fan on a bench"
-                                        + " would tell",
+                                "in %d of %d flights %s, up to %.0f %%: sinking into their own"
+                                        + " jet, or so fast across it that the lip stalls; air"
+                                        + " blown across a fan on a bench would tell",
                                 beyond,
                                 all.size(),
+                                Untold.BEYOND_LAWS.words(),
                                 100 * most));
     }
 

@@ -16,6 +16,7 @@ import liftwright.answer.Verdict;
 import liftwright.flight.FlightAnswer;
 import liftwright.flight.run.Deviate;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.Untold;
 import liftwright.numerics.ProportionInterval;
 import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
@@ -82,7 +83,7 @@ public final class Dispersion {
             }
         }
         if (share.untold() > 0) {
-            rows.add(row("not told by the laws", share.untold(), exact(share.untold())));
+            rows.add(row("cannot be told", share.untold(), exact(share.untold())));
         }
         return new Section.Table(
                 "flights-ends",
@@ -134,13 +135,11 @@ public final class Dispersion {
             findings.add(
                     Finding.of(
                             Finding.Severity.WARNS,
-                            "flights-not-computed",
+                            "flights-cannot-be-told",
                             Sentence.start()
                                     .then(Measure.COUNT, share.untold())
-                                    .then(
-                                            " flights could not be drawn or computed; each counts"
-                                                    + " as what is worse"),
-                            firstReason()));
+                                    .then(" flights cannot be told; each counts as what is worse"),
+                            reasons()));
         }
         driver(misses)
                 .ifPresent(
@@ -159,12 +158,22 @@ public final class Dispersion {
         return ranked.flatMap(DriverTables.Ranked::name);
     }
 
-    private String firstReason() {
-        return drawn.stream()
+    /** How many for which reason, and the first whose numbers cannot be. */
+    private String reasons() {
+        List<String> reasons = new ArrayList<>();
+        for (Untold why : Untold.values()) {
+            long count =
+                    drawn.stream().filter(each -> each.untold().equals(Optional.of(why))).count();
+            if (count > 0) {
+                reasons.add("in " + count + " " + why.words());
+            }
+        }
+        drawn.stream()
                 .filter(Flown.NotMade.class::isInstance)
                 .map(each -> "flight " + each.number() + ": " + ((Flown.NotMade) each).reason())
                 .findFirst()
-                .orElse("the calculation did not converge in them");
+                .ifPresent(reasons::add);
+        return String.join("; ", reasons);
     }
 
     private Evidence evidence() {

@@ -1,13 +1,18 @@
 package liftwright.flight.disperse;
 
+import java.util.Optional;
 import java.util.stream.Collectors;
 import liftwright.flight.profile.Profile;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.Untold;
 
 /** What is kept of one flight: all that is judged, and its number, by which it flies again. */
 public sealed interface Flown {
 
     int number();
+
+    /** Why it cannot be told; empty where it can. */
+    Optional<Untold> untold();
 
     /**
      * A flight that was flown.
@@ -36,6 +41,14 @@ public sealed interface Flown {
             }
             endedBy = oneLine(endedBy);
         }
+
+        @Override
+        public Optional<Untold> untold() {
+            if (!computed) {
+                return Optional.of(Untold.NOT_FOUND);
+            }
+            return figures.isWithinLaws() ? Optional.empty() : Optional.of(Untold.BEYOND_LAWS);
+        }
     }
 
     /**
@@ -46,6 +59,11 @@ public sealed interface Flown {
     record NotMade(int number, String reason) implements Flown {
         public NotMade {
             reason = oneLine(reason);
+        }
+
+        @Override
+        public Optional<Untold> untold() {
+            return Optional.of(Untold.NOT_DRAWN);
         }
     }
 

@@ -10,13 +10,13 @@ import liftwright.quantity.Band;
 import liftwright.quantity.Measure;
 
 /**
- * How many flights went well, and what that says of all that could be drawn. A flight that could
- * not be computed, or with much of its thrust beyond the range of a law, counts as failed at the
- * lower end and as well at the upper one.
+ * How many flights went well, and what that says of all that could be drawn. One that cannot be
+ * told ({@link liftwright.flight.run.Untold}) counts as failed at the lower end and as well at the
+ * upper one.
  *
  * @param well kept every limit
  * @param failed did not
- * @param untold could not be computed within the range of the laws, or not be drawn
+ * @param untold cannot be told
  */
 record WellShare(int well, int failed, int untold) {
 
@@ -29,13 +29,9 @@ record WellShare(int well, int failed, int untold) {
         int well = 0;
         int untold = 0;
         for (Flown each : drawn) {
-            if (each instanceof Flown.Made made
-                    && made.computed()
-                    && made.figures().isWithinLaws()) {
-                well += made.well() ? 1 : 0;
-            } else {
-                untold++;
-            }
+            boolean told = each.untold().isEmpty();
+            well += told && each instanceof Flown.Made made && made.well() ? 1 : 0;
+            untold += told ? 0 : 1;
         }
         return new WellShare(well, drawn.size() - well - untold, untold);
     }
@@ -101,7 +97,7 @@ record WellShare(int well, int failed, int untold) {
             return Sentence.start()
                     .then("; ")
                     .then(Measure.COUNT, untold)
-                    .then(" that the laws do not reach leave it open");
+                    .then(" that cannot be told leave it open");
         }
         for (double n = count() * 1.25; n <= MOST; n *= 1.25) {
             int more = (int) n;

@@ -103,12 +103,7 @@ final class WorstFlights {
         if (!made.endedBy().isEmpty()) {
             why.add("ended by " + made.endedBy());
         }
-        if (!made.computed()) {
-            why.add("could not be computed");
-        }
-        if (!made.figures().isWithinLaws()) {
-            why.add("much of its thrust beyond the range of a law");
-        }
+        made.untold().ifPresent(reason -> why.add("cannot be told: " + reason.words()));
         for (Used used : uses(made.figures())) {
             if (used.share() > 1) {
                 why.add(used.what() + " beyond its limit");

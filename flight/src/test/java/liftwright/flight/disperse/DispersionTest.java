@@ -16,6 +16,7 @@ import liftwright.answer.Sentence;
 import liftwright.answer.Value;
 import liftwright.flight.FlightAnswer;
 import liftwright.flight.run.FlightOutcome;
+import liftwright.flight.run.Untold;
 import liftwright.numerics.Work;
 import liftwright.quantity.Band;
 import org.junit.jupiter.api.Test;
@@ -111,8 +112,16 @@ class DispersionTest {
         assertThat(share).isEqualTo(new WellShare(15, 0, 5));
         assertThat(share.upper()).isEqualTo(1);
         assertThat(share.lower()).isLessThan(15 / 20.0);
-        List<Evidence.Check> checks = answer(new FlightSet(OF, flown), 0.5).evidence().checks();
+        FlightAnswer answer = answer(new FlightSet(OF, flown), 0.5);
+        List<Evidence.Check> checks = answer.evidence().checks();
         assertThat(checks).isNotEmpty().allMatch(Evidence.Check::passed);
+        // One word for it in table, finding and list of the worst, with its own reason.
+        String json = AnswerJson.write(answer, "stand-in", "0");
+        assertThat(json)
+                .contains("flights cannot be told")
+                .contains("in 5 " + Untold.BEYOND_LAWS.words())
+                .doesNotContain(Untold.NOT_FOUND.words())
+                .doesNotContain(Untold.NOT_DRAWN.words());
     }
 
     /**
@@ -132,7 +141,7 @@ class DispersionTest {
         assertThat(answer.verdict().outcome()).isEqualTo(outcome);
         assertThat(answer.findings().stream().anyMatch(f -> f.severity() == Finding.Severity.STOPS))
                 .isEqualTo(outcome == Outcome.DOES_NOT_HOLD);
-        assertThat(codes(answer).contains("flights-not-computed")).isEqualTo(untold > 0);
+        assertThat(codes(answer).contains("flights-cannot-be-told")).isEqualTo(untold > 0);
         assertThat(AnswerJson.write(answer, "stand-in", "0")).contains("\"question\":\"flight\"");
     }
 
