@@ -31,22 +31,62 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     }
 
     static Attempt of(Craft craft, Asked asked, LoopDesign.Authority authority) {
-        Dynamics dynamics = new Dynamics(craft);
-        List<Shaped> all = new ArrayList<>();
-        Shaped roll = tilt(craft, asked, dynamics, Axis.ROLL, authority.rollRadps2());
-        Shaped pitch = tilt(craft, asked, dynamics, Axis.PITCH, authority.pitchRadps2());
-        all.add(roll);
-        all.add(pitch);
-        if (craft.yawHeld() || authority.yawRadps2() >= Asked.LEAST_YAW_RADPS2) {
-            all.add(yaw(craft, asked, dynamics, authority.yawRadps2()));
-        }
-        Shaped slower = roll.outermostRadps() < pitch.outermostRadps() ? roll : pitch;
-        all.add(climb(craft, asked, dynamics, authority.liftShare(), slower.outermostRadps()));
-        all.add(across(craft, asked, slower));
-        return new Attempt(all, slowest(all, asked));
+        return made(craft, asked, authority, false);
     }
 
-    private static Shaped tilt(
+    /** Whether no loop is too slow; the axes behind one that is are not shaped. */
+    static boolean isFast(Craft craft, Asked asked, LoopDesign.Authority authority) {
+        return made(craft, asked, authority, true).slow().isEmpty();
+    }
+
+    /** What was shaped, and whether it swings neither with more nor with less inertia and lag. */
+    private record Tried(Shaped shaped, boolean stable) {}
+
+    private static Attempt made(
+            Craft craft, Asked asked, LoopDesign.Authority authority, boolean untilSlow) {
+        Dynamics dynamics = new Dynamics(craft);
+        List<Axis> axes = new ArrayList<>(List.of(Axis.ROLL, Axis.PITCH));
+        if (craft.yawHeld() || authority.yawRadps2() >= Asked.LEAST_YAW_RADPS2) {
+            axes.add(Axis.YAW);
+        }
+        axes.add(Axis.CLIMB);
+        axes.add(Axis.ACROSS);
+        List<Shaped> all = new ArrayList<>();
+        Optional<Slow> slow = Optional.empty();
+        for (Axis axis : axes) {
+            Tried tried =
+                    switch (axis) {
+                        case ROLL -> tilt(craft, asked, dynamics, axis, authority.rollRadps2());
+                        case PITCH -> tilt(craft, asked, dynamics, axis, authority.pitchRadps2());
+                        case YAW -> yaw(craft, asked, dynamics, authority.yawRadps2());
+                        case CLIMB ->
+                                climb(
+                                        craft,
+                                        asked,
+                                        dynamics,
+                                        authority.liftShare(),
+                                        slower(all).outermostRadps());
+                        case ACROSS -> across(craft, asked, slower(all));
+                    };
+            all.add(tried.shaped());
+            if (slow.isEmpty()) {
+                slow = slow(tried, asked);
+            }
+            if (untilSlow && slow.isPresent()) {
+                break;
+            }
+        }
+        return new Attempt(all, slow);
+    }
+
+    /** Of roll and pitch, which come first. */
+    private static Shaped slower(List<Shaped> all) {
+        Shaped roll = all.get(0);
+        Shaped pitch = all.get(1);
+        return roll.outermostRadps() < pitch.outermostRadps() ? roll : pitch;
+    }
+
+    private static Tried tilt(
             Craft craft, Asked asked, Dynamics dynamics, Axis axis, double radps2) {
         Actuation act = dynamics.of(axis);
         double reach = Math.sqrt(Math.max(0, radps2) / Asked.TILT_IN_REACH_RAD);
@@ -64,7 +104,7 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                                 .done());
     }
 
-    private static Shaped yaw(Craft craft, Asked asked, Dynamics dynamics, double radps2) {
+    private static Tried yaw(Craft craft, Asked asked, Dynamics dynamics, double radps2) {
         Actuation act = dynamics.of(Axis.YAW);
         double reach = Math.sqrt(Math.max(0, radps2) / Asked.YAW_IN_REACH_RAD);
         List<FlexMode> modes = FlexMode.of(craft.flexible(), craft.flexible().harnessShare());
@@ -80,7 +120,7 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                                 .done());
     }
 
-    private static Shaped climb(
+    private static Tried climb(
             Craft craft, Asked asked, Dynamics dynamics, double liftShare, double tiltRadps) {
         Actuation act = dynamics.of(Axis.CLIMB);
         List<FlexMode> modes = FlexMode.of(craft.flexible(), craft.flexible().massShare());
@@ -101,7 +141,7 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
                                 .done());
     }
 
-    private static Shaped across(Craft craft, Asked asked, Shaped inner) {
+    private static Tried across(Craft craft, Asked asked, Shaped inner) {
         return robust(
                 slowed ->
                         new Shaper(asked, Axis.ACROSS, inner, slowed)
@@ -115,50 +155,36 @@ record Attempt(List<Shaped> shaped, Optional<Slow> slow) {
     }
 
     /** The fastest that swing neither with more nor with less inertia and lag. */
-    private static Shaped robust(Shaping shaping) {
+    private static Tried robust(Shaping shaping) {
         double slowed = 1;
         Shaped tried = shaping.at(1);
-        for (int k = 0; k < MOST_SLOWED && !RobustLoops.stable(tried); k++) {
+        boolean stable = RobustLoops.stable(tried);
+        for (int k = 0; k < MOST_SLOWED && !stable; k++) {
             slowed *= SLOWER;
             tried = shaping.at(slowed);
+            stable = RobustLoops.stable(tried);
         }
-        return tried;
+        return new Tried(tried, stable);
     }
 
-    private static Optional<Slow> slowest(List<Shaped> all, Asked asked) {
-        for (Shaped one : all) {
-            double least =
-                    switch (one.axis()) {
-                        case ROLL, PITCH -> Asked.LEAST_TILT_RADPS;
-                        case YAW -> Asked.LEAST_YAW_RADPS;
-                        case CLIMB -> Asked.LEAST_CLIMB_RADPS;
-                        case ACROSS -> Asked.LEAST_TILT_RADPS / asked.ratio();
-                    };
-            int at =
-                    one.levels()
-                            .indexOf(
-                                    one.axis() == Axis.CLIMB || one.axis() == Axis.ACROSS
-                                            ? Loop.Level.VELOCITY
-                                            : Loop.Level.ATTITUDE);
-            if (one.radps().get(at) < least * (1 - 1e-9)) {
-                return Optional.of(
-                        new Slow(
-                                one.axis(),
-                                one.levels().get(at),
-                                one.radps().get(at),
-                                least,
-                                one.bound().get(at)));
-            }
-            if (!RobustLoops.stable(one)) {
-                return Optional.of(
-                        new Slow(
-                                one.axis(),
-                                one.levels().get(at),
-                                one.radps().get(at),
-                                one.radps().get(at),
-                                Shaped.Bound.ROBUST));
-            }
+    private static Optional<Slow> slow(Tried tried, Asked asked) {
+        Shaped one = tried.shaped();
+        double least =
+                switch (one.axis()) {
+                    case ROLL, PITCH -> Asked.LEAST_TILT_RADPS;
+                    case YAW -> Asked.LEAST_YAW_RADPS;
+                    case CLIMB -> Asked.LEAST_CLIMB_RADPS;
+                    case ACROSS -> Asked.LEAST_TILT_RADPS / asked.ratio();
+                };
+        boolean travels = one.axis() == Axis.CLIMB || one.axis() == Axis.ACROSS;
+        Loop.Level level = travels ? Loop.Level.VELOCITY : Loop.Level.ATTITUDE;
+        int at = one.levels().indexOf(level);
+        double radps = one.radps().get(at);
+        if (radps < least * (1 - 1e-9)) {
+            return Optional.of(new Slow(one.axis(), level, radps, least, one.bound().get(at)));
         }
-        return Optional.empty();
+        return tried.stable()
+                ? Optional.empty()
+                : Optional.of(new Slow(one.axis(), level, radps, radps, Shaped.Bound.ROBUST));
     }
 }

@@ -23,7 +23,7 @@ final class Bandwidths {
         double level = SIX_DB * sweep.gainAt(turned);
         double gain = 0;
         for (int k = 0; k < sweep.steps() && sweep.radps(k) < turned; k++) {
-            if (sweep.over(k, level) > 0 && sweep.over(k + 1, level) <= 0) {
+            if (sweep.isOver(k, level) && !sweep.isOver(k + 1, level)) {
                 gain = sweep.gainCrossing(k, level);
                 break;
             }

@@ -34,9 +34,9 @@ public record Complex(double re, double im) {
         return new Complex(re + other.re, im + other.im);
     }
 
-    /** Magnitude. */
+    /** Magnitude, of what is neither so great nor so small that its square is none. */
     public double gain() {
-        return Math.hypot(re, im);
+        return Math.sqrt(re * re + im * im);
     }
 
     /** Angle, −π to π. */

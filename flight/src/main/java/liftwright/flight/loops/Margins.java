@@ -26,7 +26,7 @@ public record Margins(
         double gain = Double.POSITIVE_INFINITY;
         double low = 0;
         for (int k = 0; k < sweep.steps(); k++) {
-            if (sweep.over(k, 1) > 0 != sweep.over(k + 1, 1) > 0) {
+            if (sweep.isOver(k, 1) != sweep.isOver(k + 1, 1)) {
                 double at = sweep.gainCrossing(k, 1);
                 crossover = at;
                 phase = Math.min(phase, sweep.phaseAt(k, at) + Math.PI);

@@ -295,7 +295,7 @@ final class Refusing {
     }
 
     private boolean fast(Craft other) {
-        return Attempt.of(other, asked, authority).slow().isEmpty();
+        return Attempt.isFast(other, asked, authority);
     }
 
     private static double change(LoopDesign.Would would) {

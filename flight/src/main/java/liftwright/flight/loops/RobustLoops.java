@@ -19,14 +19,10 @@ final class RobustLoops {
 
     /** Worst margins of a stage over all pairs of factors. */
     static Loop.Worst worst(Cascade cascade, int stage, double radps) {
-        return worst(cascade, stage, radps, FACTORS);
-    }
-
-    private static Loop.Worst worst(Cascade cascade, int stage, double radps, double[] factors) {
         double phase = Double.POSITIVE_INFINITY;
         double gain = Double.POSITIVE_INFINITY;
-        for (double inertia : factors) {
-            for (double lags : factors) {
+        for (double inertia : FACTORS) {
+            for (double lags : FACTORS) {
                 Margins margins = Shaper.margins(cascade, stage, radps, inertia, lags);
                 phase = Math.min(phase, margins.phaseMarginRad());
                 gain = Math.min(gain, margins.gainMargin());
@@ -41,12 +37,25 @@ final class RobustLoops {
     static boolean stable(Shaped shaped) {
         int first = shaped.cascade().stages().size() - shaped.levels().size();
         for (int k = Math.max(0, -first); k < shaped.levels().size(); k++) {
-            Loop.Worst worst = worst(shaped.cascade(), first + k, shaped.radps().get(k), ENDS);
-            if (worst.phaseMarginRad() < LEFT_RAD || worst.gainMargin() < LEFT_GAIN) {
+            double radps = shaped.radps().get(k);
+            if (!leavesEnough(shaped.cascade(), first + k, radps)
+                    || !keepsApart(shaped, first + k, radps)) {
                 return false;
             }
-            if (!keepsApart(shaped, first + k, shaped.radps().get(k))) {
-                return false;
+        }
+        return true;
+    }
+
+    private static boolean leavesEnough(Cascade cascade, int stage, double radps) {
+        for (double inertia : ENDS) {
+            for (double lags : ENDS) {
+                Margins margins = Shaper.margins(cascade, stage, radps, inertia, lags);
+                double low = margins.lowGainMargin();
+                if (margins.phaseMarginRad() < LEFT_RAD
+                        || margins.gainMargin() < LEFT_GAIN
+                        || (low > 0 && 1 / low < LEFT_GAIN)) {
+                    return false;
+                }
             }
         }
         return true;

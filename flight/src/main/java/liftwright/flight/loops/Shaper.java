@@ -2,6 +2,7 @@ package liftwright.flight.loops;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Finds crossovers and gains of the loops of one axis, from the inside out: as fast as margin,
@@ -148,7 +149,22 @@ final class Shaper {
         while (low < FAR && act.lostRad(low * 1.05) < left) {
             low *= 1.05;
         }
-        return low >= FAR ? FAR : Sweep.bisect(w -> act.lostRad(w) - left, low, low * 1.05);
+        return low >= FAR ? FAR : bisect(w -> act.lostRad(w) - left, low, low * 1.05);
+    }
+
+    private static double bisect(DoubleUnaryOperator f, double from, double to) {
+        double low = from;
+        double high = to;
+        boolean rising = f.applyAsDouble(high) > 0;
+        for (int k = 0; k < 80 && high - low > 1e-13 * high; k++) {
+            double middle = 0.5 * (low + high);
+            if (f.applyAsDouble(middle) < 0 == rising) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return 0.5 * (low + high);
     }
 
     /** Margins of a stage on other numbers. */

@@ -1,12 +1,16 @@
 package liftwright.flight.loops;
 
 import java.util.function.DoubleUnaryOperator;
+import liftwright.numerics.Roots;
 
 /**
  * Gain and phase of a transfer over its frequencies, the phase unwound from the low end: a fixed
  * grid on which crossings are bracketed, and then found to rounding.
  */
 final class Sweep {
+
+    /** A crossing is found to this share of its frequency. */
+    private static final double ROUNDING = 1e-13;
 
     /** Steps over the range; a delay turns by less than a quarter round between two of them. */
     private static final int STEPS = 300;
@@ -49,9 +53,9 @@ final class Sweep {
         return radps[step];
     }
 
-    /** Logarithm of the gain over {@code level}, at a step. */
-    double over(int step, double level) {
-        return Math.log(gain[step] / level);
+    /** Whether the gain is above a level, at a step. */
+    boolean isOver(int step, double level) {
+        return gain[step] > level;
     }
 
     /** Phase above {@code level}, at a step, rad. */
@@ -89,21 +93,7 @@ final class Sweep {
     }
 
     private double root(int step, DoubleUnaryOperator f) {
-        return bisect(f, radps[step], radps[step + 1]);
-    }
-
-    static double bisect(DoubleUnaryOperator f, double from, double to) {
-        double low = from;
-        double high = to;
-        boolean rising = f.applyAsDouble(high) > 0;
-        for (int k = 0; k < 80 && high - low > 1e-13 * high; k++) {
-            double middle = 0.5 * (low + high);
-            if (f.applyAsDouble(middle) < 0 == rising) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return 0.5 * (low + high);
+        double high = radps[step + 1];
+        return Roots.bracketed(f, radps[step], high, ROUNDING * high);
     }
 }
