@@ -46,7 +46,7 @@ public final class Listening {
     }
 
     private Heard heard() {
-        Clipping.of(sound).ifPresent(cut -> notes.add(cut.words()));
+        recorder();
         card.flatMap(OneByOne::trouble)
                 .ifPresent(
                         why ->
@@ -80,6 +80,14 @@ public final class Listening {
             return nothing();
         }
         return follow(kinds, aligned(curve, spectra), found.heard());
+    }
+
+    /** What the recorder did to the sound. */
+    private void recorder() {
+        Clipping.of(sound).ifPresent(cut -> notes.add(cut.words()));
+        Levels levels = Levels.of(sound);
+        AutomaticGain.of(levels).ifPresent(gain -> notes.add(gain.words()));
+        BandEdge.of(levels).ifPresent(edge -> notes.add(edge.words()));
     }
 
     /** The curve through the pattern of all fans, where they are known one by one. */
