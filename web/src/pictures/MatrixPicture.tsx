@@ -1,4 +1,4 @@
-import { useCallback, useId, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { lineName, standingOf, worstOf } from '../core/faults';
 import { cut } from '../core/labels';
 import { layMatrix, type MatrixLayout } from '../core/matrixLayout';
@@ -7,7 +7,7 @@ import { wordsOf } from '../core/rows';
 import type { Matrix, MatrixLine, Standing } from '../core/wire';
 import type { PictureProps } from './api';
 import { Frame } from './Frame';
-import { Hatches } from './Hatches';
+import { HatchedStrip } from './Hatches';
 import { StandingMark, StandingSwatch } from './StandingMark';
 import { exact } from './TableView';
 import { useWidth } from './useWidth';
@@ -20,7 +20,6 @@ const STRIP = 8;
 /** What each failure leaves, a line a failure; choosing a line plays it on the drawn rig. */
 export function MatrixPicture(props: PictureProps & { section: Matrix }) {
     const { section, fields, fileName, stale, selected, onShow, chosen, onChoose } = props;
-    const id = useId();
     const room = useRef<HTMLDivElement>(null);
     const width = Math.floor(useWidth(room) - INSET);
     const [all, setAll] = useState(false);
@@ -65,13 +64,11 @@ export function MatrixPicture(props: PictureProps & { section: Matrix }) {
                     aria-label={section.title}
                     data-title={section.title}
                 >
-                    <Hatches id={id} />
                     <Heads laid={laid} />
                     <g>
                         {lines.map((line, k) => (
                             <Row
                                 key={lineName(line)}
-                                id={id}
                                 line={line}
                                 laid={laid}
                                 y={laid.top + laid.row * k}
@@ -169,7 +166,6 @@ function Heads({ laid }: { laid: MatrixLayout }) {
 }
 
 interface RowProps {
-    id: string;
     line: MatrixLine;
     laid: MatrixLayout;
     y: number;
@@ -181,7 +177,7 @@ interface RowProps {
     onChoose: () => void;
 }
 
-function Row({ id, line, laid, y, stop, chosen, words, onCurrent, onChoose }: RowProps) {
+function Row({ line, laid, y, stop, chosen, words, onCurrent, onChoose }: RowProps) {
     const base = y + 17;
     const cellsY = y + laid.cellsAt;
     const cellHigh = laid.row - laid.cellsAt - 2;
@@ -201,8 +197,8 @@ function Row({ id, line, laid, y, stop, chosen, words, onCurrent, onChoose }: Ro
                                     height={cellHigh}
                                 />
                                 {standing !== 'told' && standing !== 'holds' && (
-                                    <rect
-                                        fill={`url(#${id}-${standing === 'short' ? 'taken' : 'added'})`}
+                                    <HatchedStrip
+                                        kind={standing === 'short' ? 'taken' : 'added'}
                                         x={column.x + 2}
                                         y={cellsY + 1}
                                         width={STRIP}

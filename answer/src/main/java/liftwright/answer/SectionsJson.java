@@ -15,10 +15,11 @@ final class SectionsJson {
         switch (section) {
             case Section.Waterfall waterfall -> {
                 heading("waterfall", waterfall);
-                step("start", waterfall.start());
-                json.each("steps", waterfall.steps(), s -> json.object(() -> step(s)));
-                step("end", waterfall.end());
-                step("against", waterfall.against());
+                double size = sizeSi(waterfall.start().value());
+                step("start", waterfall.start(), size);
+                json.each("steps", waterfall.steps(), s -> json.object(() -> step(s, size)));
+                step("end", waterfall.end(), size);
+                step("against", waterfall.against(), size);
             }
             case Section.Table table -> table(table);
             case Section.Drawing drawing -> {
@@ -291,13 +292,18 @@ final class SectionsJson {
         json.member("kind", kind).member("id", section.id()).member("title", section.title());
     }
 
-    private void step(String name, Section.Waterfall.Step step) {
-        json.name(name).object(() -> step(step));
+    private static double sizeSi(Value value) {
+        return value.figure() instanceof Value.Figure.Amount amount ? amount.si() : 0;
     }
 
-    private void step(Section.Waterfall.Step step) {
+    private void step(String name, Section.Waterfall.Step step, double sizeSi) {
+        json.name(name).object(() -> step(step, sizeSi));
+    }
+
+    /** Numbers that stand under each other end at the same digit. */
+    private void step(Section.Waterfall.Step step, double sizeSi) {
         json.member("label", step.label());
-        values.value("value", step.value());
+        values.valueBeside("value", step.value(), sizeSi);
         json.member("note", step.note());
     }
 }

@@ -9,6 +9,9 @@ public interface Texts {
     /** Without its band. */
     String value(Value value);
 
+    /** Without its band, to the digits that make sense beside a number of {@code sizeSi}. */
+    String beside(double sizeSi, Value value);
+
     /** The band alone, as {@code 398 to 425 N}; empty where there is none. */
     String band(Value value);
 

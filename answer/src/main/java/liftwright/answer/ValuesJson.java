@@ -3,6 +3,7 @@ package liftwright.answer;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import liftwright.quantity.Band;
 import liftwright.quantity.QuantityFormat;
 import liftwright.quantity.UnitSystem;
@@ -73,7 +74,16 @@ final class ValuesJson {
         json.name(name).object(() -> value(value));
     }
 
+    /** Shown to the digits that make sense beside a number of {@code sizeSi}. */
+    void valueBeside(String name, Value value, double sizeSi) {
+        json.name(name).object(() -> value(value, reader -> reader.beside(sizeSi, value)));
+    }
+
     void value(Value value) {
+        value(value, reader -> reader.value(value));
+    }
+
+    private void value(Value value, Function<Texts, String> shown) {
         json.member("field", value.field());
         occurs(value.field(), 0);
         switch (value.figure()) {
@@ -92,7 +102,7 @@ final class ValuesJson {
         }
         texts.ifPresent(
                 reader ->
-                        json.member("shown", reader.value(value))
+                        json.member("shown", shown.apply(reader))
                                 .member("shownBand", reader.band(value)));
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tools.jackson.databind.JsonNode;
@@ -24,6 +25,11 @@ class AnswerTextsTest {
         @Override
         public String value(Value value) {
             return "value of " + value.field();
+        }
+
+        @Override
+        public String beside(double sizeSi, Value value) {
+            return value(value) + " beside " + sizeSi;
         }
 
         @Override
@@ -78,7 +84,8 @@ class AnswerTextsTest {
             if (object.has("field") && object.has("kind")) {
                 String field = object.get("field").stringValue();
                 fields.add(field);
-                assertThat(object.get("shown").stringValue()).isEqualTo("value of " + field);
+                assertThat(object.get("shown").stringValue().replaceFirst(" beside .*", ""))
+                        .isEqualTo("value of " + field);
                 assertThat(object.get("shownBand").stringValue())
                         .isEqualTo(object.has("band") ? "band of " + field : "");
             }
@@ -105,6 +112,34 @@ class AnswerTextsTest {
         assertThat(told.get("temperature").get("per").doubleValue())
                 .as("the hottest that is played")
                 .isEqualTo(361.5);
+    }
+
+    /** Numbers that stand under each other are added up by whoever reads them. */
+    @Test
+    void stepsOfAWaterfallAreToldBesideWhatTheyAreTakenFrom() {
+        Answer answer = SampleAnswer.of(Outcome.HOLDS, "left.3", SampleAnswer.PASSED);
+        JsonNode root = REFEREE.readTree(shown(answer));
+        int seen = 0;
+        for (JsonNode section : root.at("/answer/sections")) {
+            if (section.get("kind").stringValue().equals("waterfall")) {
+                String size = " beside " + section.at("/start/value/si").doubleValue();
+                List<JsonNode> steps = new ArrayList<>(List.of(section.get("start")));
+                section.get("steps").forEach(steps::add);
+                steps.add(section.get("end"));
+                steps.add(section.get("against"));
+                for (JsonNode step : steps) {
+                    assertThat(step.at("/value/shown").stringValue()).endsWith(size);
+                }
+                seen += steps.size();
+            }
+        }
+        assertThat(seen).isGreaterThan(3);
+        List<JsonNode> objects = new ArrayList<>();
+        collect(root, objects);
+        assertThat(objects.stream().map(o -> o.path("shown")).filter(JsonNode::isString))
+                .filteredOn(text -> text.stringValue().contains(" beside "))
+                .as("nothing else is rounded so")
+                .hasSize(seen);
     }
 
     private static String shown(Answer answer) {

@@ -30,6 +30,11 @@ public final class ReaderTexts implements Texts {
     }
 
     @Override
+    public String beside(double sizeSi, Value value) {
+        return door.escaped(figures.beside(sizeSi, value));
+    }
+
+    @Override
     public String band(Value value) {
         String band = figures.band(value);
         return band.isEmpty() ? "" : band.substring(1, band.length() - 1);

@@ -63,13 +63,7 @@ class RestraintQuestionTest {
         RestraintAnswer answer = ask(STAND, false);
         Checks.requireHonest(answer);
         assertThat(answer.question()).isEqualTo("restraint");
-        Section.Table table =
-                answer.sections().stream()
-                        .filter(Section.Table.class::isInstance)
-                        .map(Section.Table.class::cast)
-                        .filter(one -> one.id().equals("stand-loads"))
-                        .findFirst()
-                        .orElseThrow();
+        Section.Table table = standLoads(answer);
         double least = Double.POSITIVE_INFINITY;
         for (List<Value> row : table.rows()) {
             double load = si(row.get(2));
@@ -85,6 +79,27 @@ class RestraintQuestionTest {
                         .orElseThrow();
         assertThat(si(verdict.value().orElseThrow())).isCloseTo(least, within(1e-12));
         assertThat(answer.sections()).extracting(Section::id).contains("restraint-elevation");
+    }
+
+    private static Section.Table standLoads(RestraintAnswer answer) {
+        return answer.sections().stream()
+                .filter(Section.Table.class::isInstance)
+                .map(Section.Table.class::cast)
+                .filter(one -> one.id().equals("stand-loads"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** What is hardly loaded has a margin of millions of percent, which tells a builder nothing. */
+    @Test
+    void aMarginFarBeyondUseIsToldInWords() {
+        RestraintAnswer answer = ask(STAND.replace("80 kg ± 2 kg", "90000 kg ± 2 kg"), false);
+        List<List<Value>> rows = standLoads(answer).rows();
+        assertThat(rows).isNotEmpty();
+        for (List<Value> row : rows) {
+            assertThat(si(row.get(3)) / si(row.get(2)) / si(row.get(4)) - 1).isGreaterThan(10);
+            assertThat(row.get(5)).isEqualTo(Value.words("restraint-margin", "more than 10 times"));
+        }
     }
 
     private static double si(Value value) {

@@ -31,7 +31,7 @@ final class FlightTables {
                             Value.of("loop-worst-margin", loop.worst().phaseMarginRad()),
                             loop.harness()
                                     .map(told -> Value.of("loop-harness-distance", told.distance()))
-                                    .orElseGet(() -> notFelt("loop-harness-distance")),
+                                    .orElseGet(() -> noHarness("loop-harness-distance")),
                             finite("loop-overshoot", loop.step().overshoot()),
                             finite("loop-settles", loop.step().settleS()),
                             Value.words("loop-bound", loop.bound())));
@@ -53,8 +53,8 @@ final class FlightTables {
                 rows);
     }
 
-    private static Value notFelt(String field) {
-        return new Value(field, new Value.Figure.NotComputed("nothing gives there"));
+    private static Value noHarness(String field) {
+        return new Value(field, new Value.Figure.NotComputed("no harness matters to it"));
     }
 
     private static Value finite(String field, double value) {

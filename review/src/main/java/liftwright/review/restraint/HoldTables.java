@@ -52,6 +52,12 @@ public final class HoldTables {
         return tables;
     }
 
+    /**
+     * A greater margin says only how small the load is: {@code 3870237 %} of a bolt that is hardly
+     * sheared.
+     */
+    private static final double TIMES_TOLD = 10;
+
     private static List<Ask> of(Held held, String path) {
         return held.asks().stream().filter(ask -> HoldWords.path(ask.what()).equals(path)).toList();
     }
@@ -85,9 +91,13 @@ public final class HoldTables {
             return notDeclared("restraint-margin");
         }
         double margin = ask.margin().getAsDouble();
-        return Double.isFinite(margin)
-                ? Value.of("restraint-margin", margin, bands.apply(ask))
-                : Value.words("restraint-margin", "nothing loads it");
+        if (!Double.isFinite(margin)) {
+            return Value.words("restraint-margin", "nothing loads it");
+        }
+        Optional<Band> band = bands.apply(ask);
+        return band.map(Band::low).orElse(margin) > TIMES_TOLD
+                ? Value.words("restraint-margin", "more than " + (int) TIMES_TOLD + " times")
+                : Value.of("restraint-margin", margin, band);
     }
 
     private static Value notDeclared(String field) {
