@@ -359,44 +359,44 @@ public final class Drive {
 
     /** Voltage at the controller at the network's last point, V; 0 without supply. */
     public double busV(int fan) {
-        return fans.volt(fan);
+        return fans.fed().volt(fan);
     }
 
     /** The same of all fans. */
     public void busesV(double[] out) {
-        fans.volt(out);
+        fans.fed().volt(out);
     }
 
     /** Power that all controllers draw there, W. */
     public double powerW() {
-        return fans.powerW();
+        return fans.fed().powerW();
     }
 
     /** Current that the controller draws there, A; below 0 while it gives back. */
     public double busA(int fan) {
-        return fans.busA(fan);
+        return fans.fed().busA(fan);
     }
 
     /** Current of the winding there, A; below 0 while it brakes. */
     public double windingA(int fan) {
-        return fans.windingA(fan);
+        return fans.fed().windingA(fan);
     }
 
     /** Whether the controller holds its current limit there. */
     public boolean isLimited(int fan) {
-        return fans.limited(fan);
+        return fans.fed().limited(fan);
     }
 
     /** Whether any controller does. */
     public boolean isAnyLimited() {
-        return fans.anyLimited();
+        return fans.fed().anyLimited();
     }
 
     /**
      * Whether the fan is fed and was not stopped: by a loss, a kill or its controller's cut-off.
      */
     public boolean isLive(int fan) {
-        return fans.isLive(fan);
+        return fans.fed().isLive(fan);
     }
 
     /** Highest declared speed of a rotor, rad/s; infinite where none is. */
@@ -414,7 +414,7 @@ public final class Drive {
      * and the air. What is left of what it draws speeds the rotor up.
      */
     public double spentW(int fan) {
-        return fans.spentW(fan);
+        return fans.fed().spentW(fan);
     }
 
     /** Number of packs. */

@@ -185,7 +185,7 @@ final class DriveFans {
     /** Takes what an effect does to fans and their channels. */
     void lose(Effect effect) {
         for (int fan : effect.deadFans()) {
-            spinning.stop(fan);
+            spinning.fed().stop(fan);
         }
         effect.mostDuty().forEach((fan, duty) -> commands.confine(fan, 0, duty));
         effect.stuckDuty().forEach((fan, duty) -> commands.confine(fan, duty, duty));

@@ -3,7 +3,7 @@ package liftwright.plant;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
-import liftwright.plant.drive.SpinningFans;
+import liftwright.plant.drive.FedFans;
 import liftwright.plant.supply.Circuit;
 import liftwright.plant.supply.SupplyState;
 import liftwright.plant.supply.SupplyStepper;
@@ -28,7 +28,7 @@ final class DriveLimits implements RunLimits.Pull {
     private final ReachedTimes times;
     private final SupplyStepper stepper;
     private final SupplyState state;
-    private final SpinningFans fans;
+    private final FedFans fans;
     private final Circuit circuit;
     private final Optional<HeatRun> heat;
 
@@ -48,7 +48,7 @@ final class DriveLimits implements RunLimits.Pull {
             ReachedTimes times,
             SupplyStepper stepper,
             SupplyState state,
-            SpinningFans fans,
+            FedFans fans,
             Circuit circuit,
             Optional<HeatRun> heat,
             int[] series) {

@@ -2,6 +2,7 @@ package liftwright.plant;
 
 import java.util.Optional;
 import liftwright.plant.drive.Commands;
+import liftwright.plant.drive.FedFans;
 import liftwright.plant.drive.SpinningFans;
 import liftwright.plant.motion.RotorLaws;
 import liftwright.plant.supply.Cells;
@@ -38,6 +39,7 @@ final class SupplySchedule {
     private final Circuit circuit;
     private final Cells cells;
     private final SpinningFans fans;
+    private final FedFans fed;
     private final RotorLaws laws;
     private final Commands commands;
     private final int count;
@@ -84,6 +86,7 @@ final class SupplySchedule {
         this.commands = commands;
         this.heat = heat;
         laws = fans.laws();
+        fed = fans.fed();
         count = rig.fans().size();
         stepper = new SupplyStepper(circuit, this::settle, cells, heat.map(HeatRun::supply));
         state = stepper.newState();
@@ -94,7 +97,7 @@ final class SupplySchedule {
                                 rig.packs().size(), count, heat.map(HeatRun::parts).orElse(0)),
                         stepper,
                         state,
-                        fans,
+                        fed,
                         circuit,
                         heat,
                         rig.packs().stream().mapToInt(pack -> pack.series()).toArray());
@@ -172,13 +175,13 @@ final class SupplySchedule {
     }
 
     private boolean settle(double timeS, NetworkState supply) {
-        fans.face();
+        fed.face();
         if (intervalS > 0) {
-            circuit.plan().resume(supply, fans);
+            circuit.plan().resume(supply, fed);
         } else {
-            circuit.plan().solve(supply, fans);
+            circuit.plan().solve(supply, fed);
         }
-        fans.take(supply, intervalS > 0 ? stepS : 0);
+        fed.take(supply, intervalS > 0 ? stepS : 0);
         return supply.converged();
     }
 
@@ -207,7 +210,7 @@ final class SupplySchedule {
 
     private void fed() {
         for (int fan = 0; fan < count; fan++) {
-            fans.feed(fan, circuit.plan().isFed(fan));
+            fed.feed(fan, circuit.plan().isFed(fan));
         }
     }
 
@@ -226,12 +229,12 @@ final class SupplySchedule {
             solve();
             return;
         }
-        fans.face();
-        circuit.plan().follow(circuit.state(), fans);
-        if (fans.moved()) {
+        fed.face();
+        circuit.plan().follow(circuit.state(), fed);
+        if (fed.moved()) {
             solve();
         } else {
-            fans.follow(circuit.state(), stepS);
+            fed.follow(circuit.state(), stepS);
         }
     }
 

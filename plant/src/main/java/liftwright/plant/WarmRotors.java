@@ -57,13 +57,13 @@ final class WarmRotors implements HeatRun.Warming {
         for (int fan = 0; fan < units.fans(); fan++) {
             int controller = bank.controller(fan);
             int motor = bank.motor(fan);
-            double speed = fans.facedRadps(fan);
-            double winding = fans.windingA(fan);
+            double speed = fans.fed().facedRadps(fan);
+            double winding = fans.fed().windingA(fan);
             double copper = winding * winding * laws.ohm(fan);
             double ofWinding = copper * units.windingShare(fan);
             double driven = laws.drivenNm(fan, winding) * speed;
             double iron = laws.frictionNm(fan, speed) * speed;
-            double drawn = fans.volt(fan) * fans.busA(fan);
+            double drawn = fans.fed().volt(fan) * fans.fed().busA(fan);
             out.innerW[controller] = drawn - driven - ofWinding;
             out.innerW[motor] = ofWinding;
             out.outerW[motor] = iron;

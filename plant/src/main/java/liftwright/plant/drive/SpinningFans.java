@@ -1,22 +1,18 @@
 package liftwright.plant.drive;
 
-import java.util.Arrays;
-import liftwright.plant.motion.FreeDrawing;
 import liftwright.plant.motion.FreeTurning;
 import liftwright.plant.motion.RotorLaws;
 import liftwright.plant.motion.RotorNumbers;
-import liftwright.plant.supply.Device;
-import liftwright.plant.supply.NetworkState;
 
 /**
  * All rotors of a rig in time: speeds move by the implicit midpoint rule (order 2; a rotor that
  * settles in less than a step does not ring up) on voltages that are solved at its start and run
- * straight on from those before it. For the network they stand still: back EMF is what they make at
- * the moment it is asked. Allocates nothing; for one thread.
+ * straight on from those before it. Allocates nothing; for one thread.
  *
- * <p>Thrust and flow are those of {@link FanStreams} at these speeds.
+ * <p>Thrust and flow are those of {@link FanStreams} at these speeds; what they draw, and at which
+ * voltages, {@link FedFans} knows.
  */
-public final class SpinningFans implements Device {
+public final class SpinningFans {
 
     /** A law has no more pieces to step over. */
     private static final int MOST_PIECES = 4;
@@ -24,36 +20,13 @@ public final class SpinningFans implements Device {
     private final RotorLaws laws;
     private final RotorNumbers numbers;
     private final FanStreams streams;
+    private final FedFans fed;
     private final double[] startRadps;
     private final double[] middleRadps;
     private final double[] endRadps;
 
-    /** At the start of a step, and how they ran until then, V and V/s. */
-    private final double[] volt;
-
-    private final double[] voltPerS;
     private final double[] middleV;
     private final FreeTurning free;
-    private final FreeDrawing drawing;
-    private final double[] backV;
-    private final double[] windingA;
-    private final double[] busA;
-
-    /** At the voltage tried last, A. */
-    private final double[] drawnA;
-
-    private final RotorLaws.Piece[] piece;
-
-    private boolean anyLimited;
-
-    private final boolean[] fed;
-    private final boolean[] stopped;
-
-    /**
-     * Whether every fan was live and drove freely at the point last solved in full, and none was
-     * stopped or fed otherwise since.
-     */
-    private boolean allFree;
 
     /** Speeds at start, middle and end of the step, one after the other, for the streams. */
     private final double[] allRadps;
@@ -61,9 +34,7 @@ public final class SpinningFans implements Device {
     /** Whether thrust and flow were asked for at these. */
     private boolean asked;
 
-    private final double[] facedRadps;
     private double stepS;
-    private boolean moved;
 
     /**
      * @param laws with coefficients and duties of the units
@@ -77,33 +48,16 @@ public final class SpinningFans implements Device {
         startRadps = new double[fans];
         middleRadps = new double[fans];
         endRadps = new double[fans];
-        volt = new double[fans];
-        voltPerS = new double[fans];
+        fed = new FedFans(laws, numbers, endRadps);
         middleV = new double[fans];
         free = new FreeTurning(laws);
-        drawing = new FreeDrawing(laws);
-        backV = new double[fans];
-        facedRadps = new double[fans];
-        windingA = new double[fans];
-        busA = new double[fans];
-        drawnA = new double[fans];
-        piece = new RotorLaws.Piece[fans];
-        fed = new boolean[fans];
-        stopped = new boolean[fans];
         allRadps = new double[FanStreams.MOMENTS * fans];
     }
 
     /** Everything at rest, nothing stopped, in still air. */
     public void rest() {
-        Arrays.fill(stopped, false);
-        allFree = false;
+        fed.rest();
         streams.rest();
-        Arrays.fill(volt, 0);
-        Arrays.fill(voltPerS, 0);
-        Arrays.fill(windingA, 0);
-        Arrays.fill(busA, 0);
-        Arrays.fill(piece, RotorLaws.Piece.OFF);
-        anyLimited = false;
         stepS = 0;
         for (int fan = 0; fan < endRadps.length; fan++) {
             turn(fan, 0);
@@ -116,27 +70,6 @@ public final class SpinningFans implements Device {
         startRadps[fan] = radps;
         middleRadps[fan] = radps;
         endRadps[fan] = radps;
-    }
-
-    /** Its controller stops a fan for good: it draws nothing and coasts. */
-    public void stop(int fan) {
-        stopped[fan] = true;
-        allFree = false;
-    }
-
-    public boolean isStopped(int fan) {
-        return stopped[fan];
-    }
-
-    /** Whether a controller at work drives the fan. */
-    public boolean isLive(int fan) {
-        return fed[fan] && !stopped[fan];
-    }
-
-    /** Whether a pack reaches a fan from now on. */
-    public void feed(int fan, boolean reaches) {
-        fed[fan] = reaches;
-        allFree = false;
     }
 
     /**
@@ -156,130 +89,6 @@ public final class SpinningFans implements Device {
         streams.inflow(axial, across);
     }
 
-    /** The network is to be solved at the speeds of now. */
-    public void face() {
-        for (int fan = 0; fan < backV.length; fan++) {
-            backV[fan] = laws.backV(fan, endRadps[fan]);
-        }
-        moved = false;
-    }
-
-    /**
-     * Takes the voltages just solved in full.
-     *
-     * @param sinceS time since those before, s; 0 where orders have jumped: voltages then stay
-     *     until the next are known
-     */
-    public void take(NetworkState solved, double sinceS) {
-        follow(solved, sinceS);
-        System.arraycopy(endRadps, 0, facedRadps, 0, endRadps.length);
-        drawing.go(volt, backV, busA);
-        drawing.windings(windingA);
-        anyLimited = false;
-        if (allFree && drawing.holdsForAll()) {
-            return;
-        }
-        allFree = true;
-        for (int fan = 0; fan < volt.length; fan++) {
-            if (drawing.holds(fan) && isLive(fan)) {
-                piece[fan] = RotorLaws.Piece.FREE;
-            } else {
-                takeAlone(fan);
-            }
-            allFree &= isLive(fan) && piece[fan] == RotorLaws.Piece.FREE;
-        }
-    }
-
-    private void takeAlone(int fan) {
-        if (isLive(fan)) {
-            operate(fan, volt[fan]);
-            windingA[fan] = laws.windingA();
-            busA[fan] = laws.currentA();
-            piece[fan] = laws.piece();
-            anyLimited |= limited(fan);
-        } else {
-            windingA[fan] = 0;
-            busA[fan] = 0;
-            piece[fan] = RotorLaws.Piece.OFF;
-        }
-    }
-
-    /** Takes voltages that follow those solved in full; parameters as {@link #take}. */
-    public void follow(NetworkState solved, double sinceS) {
-        double per = sinceS > 0 ? 1 / sinceS : 0;
-        for (int fan = 0; fan < volt.length; fan++) {
-            double now = solved.loadTerminalV(fan);
-            voltPerS[fan] = (now - volt[fan]) * per;
-            volt[fan] = now;
-        }
-    }
-
-    /**
-     * Whether since {@link #face} a fan was found on another piece of its law than where the
-     * network was solved in full last: slopes found there no longer serve.
-     */
-    public boolean moved() {
-        return moved;
-    }
-
-    @Override
-    public void operate(int fan, double terminalV) {
-        if (stopped[fan]) {
-            laws.dead();
-        } else if (shorts(fan)) {
-            laws.idle(fan, terminalV, laws.brakedA(fan, endRadps[fan]));
-        } else {
-            laws.operate(fan, terminalV, backV[fan]);
-        }
-        drawnA[fan] = laws.currentA();
-        moved |= laws.piece() != piece[fan];
-    }
-
-    @Override
-    public void operate(double[] terminalV, double[] outA) {
-        drawing.go(terminalV, backV, outA);
-        if (allFree && drawing.holdsForAll()) {
-            return;
-        }
-        for (int fan = 0; fan < outA.length; fan++) {
-            boolean same = drawing.holds(fan) && piece[fan] == RotorLaws.Piece.FREE;
-            if (!(same && isLive(fan)) && fed[fan]) {
-                operate(fan, terminalV[fan]);
-                outA[fan] = drawnA[fan];
-            }
-        }
-    }
-
-    @Override
-    public void operate(int[] loads, double[] terminalV, double[] outA, double[] outS) {
-        drawing.go(terminalV, backV, outA);
-        drawing.slopes(outS);
-        if (allFree && drawing.holdsForAll()) {
-            return;
-        }
-        for (int fan : loads) {
-            if (!(drawing.holds(fan) && isLive(fan))) {
-                operate(fan, terminalV[fan]);
-                outA[fan] = drawnA[fan];
-                outS[fan] = laws.slopeS();
-            }
-        }
-    }
-
-    private boolean shorts(int fan) {
-        return numbers.brakes[fan] && laws.duty(fan) == 0;
-    }
-
-    @Override
-    public double currentA(int load) {
-        return drawnA[load];
-    }
-
-    @Override
-    public double slopeS(int load) {
-        return laws.slopeS();
-    }
-
     /**
      * All rotors go one step.
      *
@@ -290,14 +99,12 @@ public final class SpinningFans implements Device {
         asked = false;
         double half = dtS / 2;
         System.arraycopy(endRadps, 0, startRadps, 0, endRadps.length);
-        for (int fan = 0; fan < middleV.length; fan++) {
-            middleV[fan] = volt[fan] + voltPerS[fan] * half;
-        }
+        fed.ahead(half, middleV);
         free.go(middleV, numbers.inertiaKgm2, startRadps, middleRadps, half);
-        if (!(allFree && free.holdsForAll())) {
+        if (!(fed.allFree() && free.holdsForAll())) {
             for (int fan = 0; fan < endRadps.length; fan++) {
                 // What drives freely is not told zero, so that nothing shorts it.
-                if (!free.holds(fan) || !isLive(fan)) {
+                if (!free.holds(fan) || !fed.isLive(fan)) {
                     middleRadps[fan] = middle(fan, startRadps[fan], middleV[fan], half);
                 }
             }
@@ -326,16 +133,16 @@ public final class SpinningFans implements Device {
     }
 
     private RotorLaws.Piece pieceAt(int fan, double terminalV, double radps) {
-        return isLive(fan) && !shorts(fan)
+        return fed.isLive(fan) && !fed.shorts(fan)
                 ? laws.pieceAt(fan, terminalV, radps)
                 : turn(fan, terminalV, radps);
     }
 
     private RotorLaws.Piece turn(int fan, double terminalV, double radps) {
-        if (!isLive(fan)) {
+        if (!fed.isLive(fan)) {
             return laws.coast(fan, radps);
         }
-        return shorts(fan) ? laws.brake(fan, radps) : laws.turn(fan, terminalV, radps);
+        return fed.shorts(fan) ? laws.brake(fan, radps) : laws.turn(fan, terminalV, radps);
     }
 
     /**
@@ -428,60 +235,12 @@ public final class SpinningFans implements Device {
         System.arraycopy(endRadps, 0, out, 0, endRadps.length);
     }
 
-    /** Speed at the point last solved in full. */
-    public double facedRadps(int fan) {
-        return facedRadps[fan];
-    }
-
-    /** Voltage at the start of the last step, V. */
-    public double volt(int fan) {
-        return volt[fan];
-    }
-
-    /** The same of all. */
-    public void volt(double[] out) {
-        System.arraycopy(volt, 0, out, 0, volt.length);
-    }
-
-    /** Power that all draw together, at that voltage and the currents of the point solved, W. */
-    public double powerW() {
-        double sum = 0;
-        for (int fan = 0; fan < volt.length; fan++) {
-            sum += volt[fan] * busA[fan];
-        }
-        return sum;
-    }
-
-    /** Current of the winding at the point last solved, A. */
-    public double windingA(int fan) {
-        return windingA[fan];
-    }
-
-    /** Current drawn at the point last solved, A. */
-    public double busA(int fan) {
-        return busA[fan];
-    }
-
-    /** Heat of winding and controller, friction and air at the point last solved in full, W. */
-    public double spentW(int fan) {
-        double radps = facedRadps[fan];
-        double driven = laws.drivenNm(fan, windingA[fan]) * radps;
-        return volt[fan] * busA[fan]
-                - driven
-                + (laws.frictionNm(fan, radps) + laws.airNm(fan, radps)) * radps;
-    }
-
-    /** Whether its controller holds its current limit there. */
-    public boolean limited(int fan) {
-        return piece[fan] == RotorLaws.Piece.LIMITED || piece[fan] == RotorLaws.Piece.BACK_LIMITED;
-    }
-
-    /** Whether any does. */
-    public boolean anyLimited() {
-        return anyLimited;
-    }
-
     public RotorLaws laws() {
         return laws;
+    }
+
+    /** The same fans as the network sees them. */
+    public FedFans fed() {
+        return fed;
     }
 }
