@@ -261,6 +261,15 @@ public final class Motion {
         return holds.lineN[line];
     }
 
+    /** Pull of the line that pulls hardest then, N; 0 in none. */
+    public double greatestPullN() {
+        double most = 0;
+        for (double each : holds.lineN) {
+            most = Math.max(most, each);
+        }
+        return most;
+    }
+
     private void ahead(double[] y, double[] rate, double byS) {
         for (int k = 0; k < used; k++) {
             trial[k] = y[k] + byS * rate[k];

@@ -23,8 +23,6 @@ final class Flying {
     /** A rig on one foot is let go when its fans carry this share of its weight. */
     private static final double LIGHT = 0.9;
 
-    private static final int MOST_MOMENTS = 1200;
-
     private final FlightCase flight;
     private final Profile profile;
     private final Scene scene;
@@ -39,9 +37,7 @@ final class Flying {
     private final List<FlightOutcome.Event> events = new ArrayList<>();
     private final Happenings happenings;
     private final Watching watching;
-    private final Score score;
-    private final Recorder recorder;
-    private final PathRecorder path;
+    private final Keeping keeping;
     private final BodyState state = new BodyState();
     private final BodyState hold = new BodyState();
     private final Wanted wanted = new Wanted();
@@ -59,7 +55,6 @@ final class Flying {
     private boolean letGo;
     private boolean converged = true;
     private boolean pulled;
-    private final int lines;
 
     Flying(FlightCase flight, Scene scene, Drive drive, Crew crew, Rates rates) {
         this.flight = flight;
@@ -74,7 +69,6 @@ final class Flying {
         fanV = new double[fans];
         duty = new double[fans];
         none = new double[fans];
-        lines = scene.frame().lines().size();
         weightN = scene.frame().massKg() * Gravity.STANDARD_MPS2;
         steersman = crew.steersman();
         lookout = crew.lookout(flight, rates.tickS());
@@ -84,10 +78,7 @@ final class Flying {
         pilotage = new Pilotage(course, scene.soleM());
         happenings = new Happenings(rig, profile, drive, events);
         watching = new Watching(flight, drive, pilotage, events);
-        score = new Score(course);
-        double lastsS = course.endS() + Watching.LONGER_S;
-        recorder = new Recorder(lastsS, MOST_MOMENTS);
-        path = new PathRecorder(scene, fans, lastsS);
+        keeping = new Keeping(course, scene, drive, pilotage, watching);
     }
 
     FlightOutcome fly() {
@@ -196,7 +187,7 @@ final class Flying {
         if (letGo) {
             return;
         }
-        letGo = isHeld() ? timeS + rates.tickS() >= 0 : upN() >= LIGHT * weightN;
+        letGo = isHeld() ? timeS + rates.tickS() >= 0 : scene.upN(drive) >= LIGHT * weightN;
         state.set(hold);
         feelRest();
         if (letGo) {
@@ -231,7 +222,7 @@ final class Flying {
         if (!letGo) {
             return isHeld() ? Standing.TIED : Standing.FREE;
         }
-        if (pullN() > 0) {
+        if (motion.greatestPullN() > 0) {
             return Standing.TIED;
         }
         int feet = scene.frame().feet().size();
@@ -247,68 +238,16 @@ final class Flying {
         double tilt = state.tiltRad();
         watching.look(timeS, inAir, state, heightM(), motion.groundN() / weightN, tilt);
         if (watching.touched()) {
-            score.touch(watching.sinkMps());
+            keeping.touch(watching.sinkMps());
         }
         if (inAir && watching.isFlying() && timeS >= 0) {
-            score.air(
-                    pilotage.courseS(timeS),
-                    rates.tickS(),
-                    pilotage.leg(),
-                    pilotage.ended(),
-                    pilotage.point,
-                    x(),
-                    y(),
-                    heightM(),
-                    tilt,
-                    isSaturated());
-            thrust();
+            keeping.air(timeS, rates.tickS(), state, tilt, duty);
         }
-        if (letGo && !pulled && pullN() > 0) {
+        if (letGo && !pulled && motion.greatestPullN() > 0) {
             pulled = true;
             events.add(new FlightOutcome.Event(Math.max(0, timeS), "a line pulls", "tether"));
         }
-        score.energy(drive.powerW() * rates.tickS());
-        if (timeS >= 0) {
-            path.look(timeS, state, motion, drive);
-            if (recorder.isDue(timeS)) {
-                record(timeS, tilt);
-            }
-        }
-    }
-
-    /** Of the line that pulls hardest, N; 0 in none. */
-    private double pullN() {
-        double most = 0;
-        for (int line = 0; line < lines; line++) {
-            most = Math.max(most, motion.lineN(line));
-        }
-        return most;
-    }
-
-    private boolean isSaturated() {
-        boolean saturated = drive.isAnyLimited();
-        for (double each : duty) {
-            saturated |= each >= 1;
-        }
-        return saturated;
-    }
-
-    /** What of all thrust is of fans in a stream that their law does not hold for. */
-    private void thrust() {
-        double beyond = 0;
-        int asked = drive.isAnyBeyondLaw() ? fans : 0;
-        for (int fan = 0; fan < asked; fan++) {
-            beyond += drive.isBeyondLaw(fan) ? Math.abs(drive.thrustN(fan)) : 0;
-        }
-        score.thrust(drive.allThrustN() * rates.tickS(), beyond * rates.tickS());
-    }
-
-    private double upN() {
-        double sum = 0;
-        for (int fan = 0; fan < fans; fan++) {
-            sum -= drive.thrustN(fan) * scene.frame().fans().get(fan).axis().z();
-        }
-        return sum;
+        keeping.look(timeS, rates.tickS(), state, tilt);
     }
 
     private double x() {
@@ -323,41 +262,10 @@ final class Flying {
         return state.heightM() - scene.soleM();
     }
 
-    private void record(double timeS, double tilt) {
-        double[] q = state.y;
-        double w = q[BodyState.QW];
-        double i = q[BodyState.QX];
-        double j = q[BodyState.QY];
-        double k = q[BodyState.QZ];
-        recorder.row(timeS);
-        recorder.put(FlightSeries.Kind.FORWARD, x());
-        recorder.put(FlightSeries.Kind.RIGHT, y());
-        recorder.put(FlightSeries.Kind.HEIGHT, heightM());
-        recorder.put(FlightSeries.Kind.WANTED_FORWARD, pilotage.point[0]);
-        recorder.put(FlightSeries.Kind.WANTED_RIGHT, pilotage.point[1]);
-        recorder.put(FlightSeries.Kind.WANTED_HEIGHT, Math.max(0, pilotage.point[2]));
-        recorder.put(FlightSeries.Kind.TILT, tilt);
-        recorder.put(
-                FlightSeries.Kind.ROLL, Math.atan2(2 * (w * i + j * k), 1 - 2 * (i * i + j * j)));
-        recorder.put(FlightSeries.Kind.PITCH, Math.asin(Math.clamp(2 * (w * j - k * i), -1, 1)));
-        recorder.put(FlightSeries.Kind.HEADING, state.headingRad());
-        recorder.put(FlightSeries.Kind.CLIMB, state.upMps());
-        recorder.put(FlightSeries.Kind.THRUST, upN());
-        double most = 0;
-        for (int fan = 0; fan < fans; fan++) {
-            most = Math.max(most, drive.dutyInEffect(fan));
-        }
-        recorder.put(FlightSeries.Kind.GREATEST_DUTY, most);
-        recorder.put(FlightSeries.Kind.LEAST_CELL, watching.leastCellV());
-        recorder.put(FlightSeries.Kind.PACK_CURRENT, watching.greatestPackA());
-        recorder.put(FlightSeries.Kind.CHARGE, watching.leastCharge());
-        recorder.put(FlightSeries.Kind.PULL, pullN());
-    }
-
     private FlightOutcome outcome(double timeS) {
         Optional<liftwright.plant.Discharge.End> first = drive.ended();
         boolean whole = converged && !drive.failed();
-        FlightOutcome.Figures figures = score.figures(watching.leastCharge());
+        FlightOutcome.Figures figures = keeping.figures();
         return new FlightOutcome(
                 flight.number(),
                 watching.end(profile.limits(), figures),
@@ -366,8 +274,8 @@ final class Flying {
                 first,
                 watching.aborts(),
                 events,
-                recorder.series(),
-                path.path(),
+                keeping.series(),
+                keeping.path(),
                 List.of(),
                 List.of(),
                 whole);

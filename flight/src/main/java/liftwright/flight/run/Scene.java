@@ -13,6 +13,7 @@ import liftwright.flight.motion.Wind;
 import liftwright.flight.profile.Blowing;
 import liftwright.flight.profile.Profile;
 import liftwright.physics.Rotation;
+import liftwright.plant.Drive;
 import liftwright.rig.Vec3;
 
 /**
@@ -75,6 +76,15 @@ record Scene(Airframe frame, Motion motion, double soleM, Vec3 centre) {
                             - turn[3 * k + 1] * centre.y()
                             - turn[3 * k + 2] * centre.z();
         }
+    }
+
+    /** Upward part of all thrusts along the body's own upright, N. */
+    double upN(Drive drive) {
+        double sum = 0;
+        for (int fan = 0; fan < frame.fans().size(); fan++) {
+            sum -= drive.thrustN(fan) * frame.fans().get(fan).axis().z();
+        }
+        return sum;
     }
 
     /** With inertia as it is drawn. */
