@@ -42,6 +42,9 @@ final class Rotors implements Lifting, Device {
 
     private int from;
 
+    /** Whether the network was solved a moment ago in this run, so that it can go on from there. */
+    private boolean followed;
+
     private boolean commanded;
     private boolean stopped;
     private boolean opened;
@@ -149,9 +152,15 @@ final class Rotors implements Lifting, Device {
         // What a kill changed is another question than that of the run before.
         boolean asBegun = !commanded && !opened;
         if (asBegun && before.knows(y, from, volt)) {
+            followed = false;
             return;
         }
-        circuit.plan().solve(circuit.state(), this);
+        if (followed) {
+            circuit.plan().resume(circuit.state(), this);
+        } else {
+            circuit.plan().solve(circuit.state(), this);
+        }
+        followed = circuit.state().converged();
         for (int fan = 0; fan < duty.length; fan++) {
             volt[fan] = circuit.state().loadTerminalV(fan);
         }
@@ -212,6 +221,7 @@ final class Rotors implements Lifting, Device {
 
     @Override
     public void change(double timeS) {
+        followed = false;
         if (told.stop().measured().isPresent()) {
             Stop.Measured at = told.stop().measured().get();
             halved |= at.halfAtS() <= timeS;

@@ -85,14 +85,17 @@ class CardPdfTest {
                 page.letters().stream()
                         .sorted((a, b) -> Double.compare(a.foot(), b.foot()))
                         .toList();
-        for (int i = 0; i < letters.size(); i++) {
-            Rectangle2D one = letters.get(i).body();
-            for (int j = i + 1; j < letters.size(); j++) {
-                Rectangle2D other = letters.get(j).body();
+        List<Rectangle2D> bodies = letters.stream().map(Letter::body).toList();
+        for (int i = 0; i < bodies.size(); i++) {
+            Rectangle2D one = bodies.get(i);
+            for (int j = i + 1; j < bodies.size(); j++) {
                 if (letters.get(j).foot() - letters.get(i).foot() > 30) {
                     break;
                 }
-                Rectangle2D both = one.createIntersection(other);
+                if (!one.intersects(bodies.get(j))) {
+                    continue;
+                }
+                Rectangle2D both = one.createIntersection(bodies.get(j));
                 if (both.getWidth() > FINE && both.getHeight() > FINE) {
                     found.add(letters.get(i) + " meets " + letters.get(j));
                 }
