@@ -41,6 +41,9 @@ final class SurfaceTable {
 
     private final double[] rise = new double[SIZE];
 
+    private final Side warm = new Side(0, WARM, 1);
+    private final Side cold = new Side(WARM + 1, COLD, -1);
+
     /** What the entries were made from; unlike any at first. */
     private double outerM;
 
@@ -51,7 +54,7 @@ final class SurfaceTable {
     private double airMps;
 
     /**
-     * Makes the entries, unless they stand already.
+     * Tells what the entries are made from; where that is what it was, they stand.
      *
      * @param outerM outer diameter of the wire, m
      * @param toSurfaceWpmK from the shell to the surface, W/(m·K)
@@ -79,63 +82,95 @@ final class SurfaceTable {
         this.airK = airK;
         this.pascal = pascal;
         this.airMps = airMps;
-        side(0, WARM, 1);
-        side(WARM + 1, COLD, -1);
-    }
-
-    private void side(int from, int last, int sign) {
-        double share = 1;
-        double before = 0;
-        double coldestK = 2 * AirFilm.COLDEST_K - airK + EDGE_K;
-        double warmestK = 2 * AirFilm.WARMEST_K - airK - EDGE_K;
-        for (int k = 0; k <= last; k++) {
-            double shellK = sign * at(k);
-            double surface = 0;
-            for (int again = 0; again < 3; again++) {
-                surface =
-                        free
-                                * SurfaceExchange.wireWpmK(
-                                        outerM,
-                                        Math.clamp(airK + share * shellK, coldestK, warmestK),
-                                        airK,
-                                        pascal,
-                                        airMps,
-                                        SurfaceExchange.USUAL_EMISSIVITY);
-                share = toSurfaceWpmK / (toSurfaceWpmK + surface);
-            }
-            double value = share * surface;
-            if (k > 0) {
-                double slope = (value - before) / (at(k) - at(k - 1));
-                foot[from + k - 1] = before - slope * at(k - 1);
-                rise[from + k - 1] = slope;
-            }
-            foot[from + k] = value; // holds beyond the last
-            rise[from + k] = 0;
-            before = value;
-        }
+        warm.clear();
+        cold.clear();
     }
 
     private static double at(int entry) {
         return Double.longBitsToDouble((long) (FIRST + entry) << SHIFT);
     }
 
-    /** Entry that a difference lies beyond; the least difference stands for what is below it. */
-    private static int entry(double size, int last) {
-        int k = (int) (Double.doubleToRawLongBits(size) >> SHIFT) - FIRST;
-        return Math.min(k, last);
+    /**
+     * Entries for shells warmer than the air, or colder, made one after another as far as they are
+     * asked for: few wires come near the last, and fewer below the air.
+     */
+    private final class Side {
+        private final int from;
+        private final int last;
+        private final int sign;
+
+        /** Entries that stand. */
+        private int made;
+
+        private double share;
+        private double before;
+
+        Side(int from, int last, int sign) {
+            this.from = from;
+            this.last = last;
+            this.sign = sign;
+        }
+
+        void clear() {
+            made = 0;
+            share = 1;
+            before = 0;
+        }
+
+        /** Place of the entry that a difference lies beyond; the least stands for what is below. */
+        int place(double size) {
+            int k = (int) (Double.doubleToRawLongBits(size) >> SHIFT) - FIRST;
+            int entry = Math.min(k, last);
+            if (entry + 1 >= made) {
+                makeUpTo(Math.min(entry + 1, last));
+            }
+            return from + entry;
+        }
+
+        /** Makes entries up to one whose rise the next one gives. */
+        private void makeUpTo(int entry) {
+            double coldestK = 2 * AirFilm.COLDEST_K - airK + EDGE_K;
+            double warmestK = 2 * AirFilm.WARMEST_K - airK - EDGE_K;
+            for (int k = made; k <= entry; k++) {
+                double shellK = sign * at(k);
+                double surface = 0;
+                for (int again = 0; again < 3; again++) {
+                    surface =
+                            free
+                                    * SurfaceExchange.wireWpmK(
+                                            outerM,
+                                            Math.clamp(airK + share * shellK, coldestK, warmestK),
+                                            airK,
+                                            pascal,
+                                            airMps,
+                                            SurfaceExchange.USUAL_EMISSIVITY);
+                    share = toSurfaceWpmK / (toSurfaceWpmK + surface);
+                }
+                double value = share * surface;
+                if (k > 0) {
+                    double slope = (value - before) / (at(k) - at(k - 1));
+                    foot[from + k - 1] = before - slope * at(k - 1);
+                    rise[from + k - 1] = slope;
+                }
+                foot[from + k] = value; // holds beyond the last
+                rise[from + k] = 0;
+                before = value;
+            }
+            made = entry + 1;
+        }
     }
 
     /** Conductance, W/(m·K), of a shell so much warmer than the air, K. */
     double conductanceWpmK(double warmerK) {
         double size = Math.max(Math.abs(warmerK), LEAST_K);
-        int k = warmerK >= 0 ? entry(size, WARM) : WARM + 1 + entry(size, COLD);
+        int k = (warmerK >= 0 ? warm : cold).place(size);
         return foot[k] + rise[k] * size;
     }
 
     /** Slope of the heat given, d(g·ΔT)/dΔT, W/(m·K). */
     double slopeWpmK(double warmerK) {
         double size = Math.max(Math.abs(warmerK), LEAST_K);
-        int k = warmerK >= 0 ? entry(size, WARM) : WARM + 1 + entry(size, COLD);
+        int k = (warmerK >= 0 ? warm : cold).place(size);
         return foot[k] + 2 * rise[k] * size;
     }
 }

@@ -151,8 +151,8 @@ final class Rotors implements Lifting, Device {
         }
         // What a kill changed is another question than that of the run before.
         boolean asBegun = !commanded && !opened;
-        if (asBegun && before.knows(y, from, volt)) {
-            followed = false;
+        if (asBegun && before.knows(y, from, volt, circuit.state())) {
+            followed = true;
             return;
         }
         if (followed) {
@@ -164,8 +164,8 @@ final class Rotors implements Lifting, Device {
         for (int fan = 0; fan < duty.length; fan++) {
             volt[fan] = circuit.state().loadTerminalV(fan);
         }
-        if (asBegun) {
-            before.keep(y, from, volt);
+        if (asBegun && followed) {
+            before.keep(y, from, volt, circuit.state());
         }
     }
 

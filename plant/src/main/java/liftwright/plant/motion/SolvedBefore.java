@@ -1,6 +1,7 @@
 package liftwright.plant.motion;
 
 import java.util.Arrays;
+import liftwright.plant.supply.NetworkState;
 
 /**
  * Voltages that rotors found in the run before this one, in the order in which they were asked. Two
@@ -13,7 +14,7 @@ public final class SolvedBefore {
     private double[] start = {};
     private double[] duty = {};
 
-    /** By question: speeds, then voltages; one a fan. */
+    /** By question: speeds and voltages, one a fan, then the point of the network. */
     private double[] kept = {};
 
     private int count;
@@ -42,28 +43,36 @@ public final class SolvedBefore {
      *
      * @param at place of the first speed
      * @param volt takes the voltages, where it is
+     * @param network takes its point, where it is: what is solved next goes on from there
      */
-    boolean knows(double[] speedRadps, int at, double[] volt) {
+    boolean knows(double[] speedRadps, int at, double[] volt, NetworkState network) {
         int fans = volt.length;
-        int from = next * 2 * fans;
+        int from = next * size(fans, network);
         if (next >= count || !Arrays.equals(kept, from, from + fans, speedRadps, at, at + fans)) {
             return false;
         }
         System.arraycopy(kept, from + fans, volt, 0, fans);
+        network.goOnFrom(kept, from + 2 * fans);
         next++;
         return true;
     }
 
     /** Keeps an answer as the next one, in place of all that the last run asked from here on. */
-    void keep(double[] speedRadps, int at, double[] volt) {
+    void keep(double[] speedRadps, int at, double[] volt, NetworkState network) {
         int fans = volt.length;
-        int from = next * 2 * fans;
-        if (kept.length < from + 2 * fans) {
-            kept = Arrays.copyOf(kept, Math.max(2 * kept.length, from + 256 * fans));
+        int size = size(fans, network);
+        int from = next * size;
+        if (kept.length < from + size) {
+            kept = Arrays.copyOf(kept, Math.max(2 * kept.length, from + 128 * size));
         }
         System.arraycopy(speedRadps, at, kept, from, fans);
         System.arraycopy(volt, 0, kept, from + fans, fans);
+        network.tellPoint(kept, from + 2 * fans);
         next++;
         count = next;
+    }
+
+    private static int size(int fans, NetworkState network) {
+        return 2 * fans + network.pointSize();
     }
 }

@@ -135,6 +135,21 @@ public final class NetworkState {
         return given == 0 ? Math.abs(taken) : Math.abs(1 - taken / given);
     }
 
+    /** How many numbers the point has that {@link #tellPoint} tells. */
+    public int pointSize() {
+        return offset.length;
+    }
+
+    /** Writes the point last solved: the voltages at all nodes, as this network keeps them. */
+    public void tellPoint(double[] to, int at) {
+        System.arraycopy(offset, 0, to, at, offset.length);
+    }
+
+    /** Takes a point told before, with the same numbers put in, for {@link Network#resume}. */
+    public void goOnFrom(double[] from, int at) {
+        System.arraycopy(from, at, offset, 0, offset.length);
+    }
+
     /** Whether the voltages settled. */
     public boolean converged() {
         return converged;

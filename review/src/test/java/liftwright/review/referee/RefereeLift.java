@@ -2,17 +2,18 @@ package liftwright.review.referee;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
- * Lift over weight by bisection. At a rotor speed everything of a fan unit is explicit: torque
+ * Lift over weight by bracketing. At a rotor speed everything of a fan unit is explicit: torque
  * gives current, current and speed give the voltage; so the fan at the end of a branch is found by
- * bisecting its speed, and the split it hangs on by bisecting its voltage.
+ * bracketing its speed, and the split it hangs on by bracketing its voltage.
  */
 final class RefereeLift {
 
     private static final double RHO_0 = 1.225;
 
-    /** Halvings for the declared values: 2⁻⁴⁴ of the first bracket is left. */
+    /** For the declared values 2⁻⁴⁴ of the first bracket is left. */
     private static final int STEPS = 44;
 
     /** And for one draw of a thousand, whose band is no sharper than a thousandth: 2⁻²⁶. */
@@ -131,17 +132,15 @@ final class RefereeLift {
             }
             double low = 0;
             double high = Math.min(top, duty * split * kv);
-            for (int i = 0; i < steps; i++) {
-                double omega = (low + high) / 2;
-                double v = terminalAtFullDuty(omega);
-                if (v + branchOhm * ((duty + SWITCHING * (1 - duty)) * current(omega) + fixedW / v)
-                        < split) {
-                    low = omega;
-                } else {
-                    high = omega;
-                }
-            }
-            return new double[] {low, terminalAtFullDuty(low)};
+            double omega = narrowed(speed -> above(split, speed), low, high, steps);
+            return new double[] {omega, terminalAtFullDuty(omega)};
+        }
+
+        /** How far the split would have to lie above what it has for a fan at full duty, V. */
+        private double above(double split, double omega) {
+            double v = terminalAtFullDuty(omega);
+            double bus = (duty + SWITCHING * (1 - duty)) * current(omega) + fixedW / v;
+            return v + branchOhm * bus - split;
         }
 
         /**
@@ -259,16 +258,47 @@ final class RefereeLift {
     private double[] point(Unit unit, double emf, double ohm, int fans) {
         double low = 0.3 * emf;
         double high = emf;
-        for (int i = 0; i < steps; i++) {
-            double split = (low + high) / 2;
-            double[] point = unit.at(split);
-            if (split + ohm * fans * unit.bus(point[1], point[0]) < emf) {
-                low = split;
+        return unit.at(
+                narrowed(
+                        split -> {
+                            double[] point = unit.at(split);
+                            return split + ohm * fans * unit.bus(point[1], point[0]) - emf;
+                        },
+                        low,
+                        high,
+                        steps));
+    }
+
+    /**
+     * The lower end of a bracket narrowed to 2⁻ˢᵗᵉᵖˢ of itself: below it what is asked is negative,
+     * above it not. Chords, kept off the ends so that both close in (the Illinois rule, from
+     * memory), and halves at every fourth step, where a bend or a pole makes chords creep.
+     */
+    private static double narrowed(DoubleUnaryOperator of, double from, double to, int steps) {
+        double low = from;
+        double high = to;
+        double atLow = Double.NaN;
+        double atHigh = Double.NaN;
+        double width = Math.scalb(to - from, -steps);
+        int same = 0;
+        for (int i = 0; high - low > width; i++) {
+            double chord = low + (high - low) * atLow / (atLow - atHigh);
+            double at = i % 4 == 3 || !(chord >= low && chord <= high) ? (low + high) / 2 : chord;
+            at = Math.clamp(at, low + width / 2, high - width / 2);
+            double value = of.applyAsDouble(at);
+            boolean below = value < 0;
+            if (below) {
+                low = at;
+                atLow = value;
+                atHigh /= same == -1 ? 2 : 1;
             } else {
-                high = split;
+                high = at;
+                atHigh = value;
+                atLow /= same == 1 ? 2 : 1;
             }
+            same = below ? -1 : 1;
         }
-        return unit.at(low);
+        return low;
     }
 
     /** Idelchik's sharp-edged perforated plate, thrust at equal shaft power (momentum theory). */

@@ -10,6 +10,8 @@ public final class TruePack {
 
     public final Pack declared;
     private final int series;
+    private final double[] curveCharge;
+    private final double[] curveV;
     private final double[] capacityAs;
     private final double[] ohm25;
     private final double linksOhm;
@@ -48,6 +50,9 @@ public final class TruePack {
         CellType cell = pack.cell();
         String name = cell.name() + "/";
         series = pack.series();
+        var curve = cell.openCircuit().orElseThrow();
+        curveCharge = curve.charge().stream().mapToDouble(Double::doubleValue).toArray();
+        curveV = curve.volt().stream().mapToDouble(Double::doubleValue).toArray();
         capacityAs = new double[series];
         ohm25 = new double[series];
         for (int k = 0; k < series; k++) {
@@ -91,15 +96,13 @@ public final class TruePack {
 
     private double restV(int k) {
         double charge = start - missing - passedAs / capacityAs[k];
-        var curve = declared.cell().openCircuit().orElseThrow();
-        int n = curve.charge().size();
         int at = 1;
-        while (at < n - 1 && curve.charge().get(at) < charge) {
+        while (at < curveCharge.length - 1 && curveCharge[at] < charge) {
             at++;
         }
-        double low = curve.charge().get(at - 1);
-        double part = Math.clamp((charge - low) / (curve.charge().get(at) - low), 0, 1);
-        return offV + curve.volt().get(at - 1) * (1 - part) + curve.volt().get(at) * part;
+        double low = curveCharge[at - 1];
+        double part = Math.clamp((charge - low) / (curveCharge[at] - low), 0, 1);
+        return offV + curveV[at - 1] * (1 - part) + curveV[at] * part;
     }
 
     public double chargeLeft() {

@@ -30,7 +30,11 @@ public final class TrueRig {
         }
 
         double ohm() {
-            return elements.stream().mapToDouble(TrueElement::ohm).sum();
+            double sum = 0;
+            for (TrueElement element : elements) {
+                sum += element.ohm();
+            }
+            return sum;
         }
     }
 
