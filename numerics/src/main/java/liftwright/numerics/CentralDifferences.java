@@ -33,6 +33,11 @@ public final class CentralDifferences implements LeastSquares.Rows {
     }
 
     @Override
+    public void valuesAt(double[] unknowns, double[] rows) {
+        model.at(unknowns, rows);
+    }
+
+    @Override
     public void at(Dual[] unknowns, Dual[] rows) {
         int n = unknowns.length;
         double[] x = new double[n];

@@ -32,9 +32,33 @@ public final class LeastSquares {
          * @param rows takes every row
          */
         void at(Dual[] unknowns, Dual[] rows);
+
+        /**
+         * The rows alone, for who asks no slopes; the same numbers.
+         *
+         * @param unknowns natural values
+         * @param rows takes every row
+         */
+        default void valuesAt(double[] unknowns, double[] rows) {
+            int n = unknowns.length;
+            Dual[] told = new Dual[n];
+            for (int k = 0; k < n; k++) {
+                told[k] = Dual.unknown(unknowns[k], k, n);
+            }
+            Dual[] out = new Dual[rows.length];
+            at(told, out);
+            for (int i = 0; i < rows.length; i++) {
+                rows[i] = out[i].value();
+            }
+        }
     }
 
-    private record Prior(int unknown, double mean, double deviation) {}
+    private record Prior(int unknown, double mean, double deviation) {
+
+        double row(double[] coordinate) {
+            return (coordinate[unknown] - mean) / deviation;
+        }
+    }
 
     /**
      * Singular values of the scaled slopes below this share of the greatest: an open combination.
@@ -333,9 +357,9 @@ public final class LeastSquares {
         double length = Math.max(LOOK * unit, 1e-7 * Math.sqrt(best.row.length));
         for (double[] axis : solved.axes) {
             for (int side = -1; side <= 1; side += 2) {
-                Place near = place(plus(best.coordinate, axis, side * length));
+                double sum = sum(plus(best.coordinate, axis, side * length));
                 walk.evaluations++;
-                if (!(near.sum - best.sum >= BOWL * length * length)) {
+                if (!(sum - best.sum >= BOWL * length * length)) {
                     return false;
                 }
             }
@@ -349,6 +373,25 @@ public final class LeastSquares {
             to[k] += factor * step[k];
         }
         return to;
+    }
+
+    /** Sum of squares at a place; no number where the model has no value. */
+    private double sum(double[] coordinate) {
+        double[] unknowns = new double[coordinate.length];
+        for (int k = 0; k < unknowns.length; k++) {
+            unknowns[k] = positive[k] ? Math.exp(coordinate[k]) : coordinate[k];
+        }
+        double[] row = new double[rows];
+        model.valuesAt(unknowns, row);
+        double sum = 0;
+        for (double r : row) {
+            sum += r * r;
+        }
+        for (Prior prior : priors) {
+            double r = prior.row(coordinate);
+            sum += r * r;
+        }
+        return sum;
     }
 
     private Place place(double[] coordinate) {
@@ -382,7 +425,7 @@ public final class LeastSquares {
         }
         for (int i = rows; i < all; i++) {
             Prior prior = priors.get(i - rows);
-            row[i] = (coordinate[prior.unknown] - prior.mean) / prior.deviation;
+            row[i] = prior.row(coordinate);
             slope[i][prior.unknown] = 1 / prior.deviation;
         }
         return new Place(coordinate, row, slope);

@@ -13,9 +13,8 @@ import liftwright.plant.identify.FanUnknown.Channel;
 
 /**
  * One weighted fit of given unknowns to given points: the share that each channel scatters by is
- * found along with them, so that each channel's weighted squares add up to its free rows ,
- * Helmert's condition as Förstner (1979) simplified it; from memory, tested by the coverage of the
- * bands.
+ * found along with them, so that each channel's weighted squares add up to its free rows, Helmert's
+ * condition as Förstner (1979) simplified it; from memory, tested by the coverage of the bands.
  */
 final class WeighedFit {
 
@@ -93,24 +92,7 @@ final class WeighedFit {
             positive[k] = unknowns.get(k).positive();
             from[k] = values.getOrDefault(unknowns.get(k), 0.0);
         }
-        LeastSquares problem =
-                new LeastSquares(
-                        readings.size(),
-                        positive,
-                        (x, rows) -> {
-                            BenchModel.Values at = at(x);
-                            for (int i = 0; i < rows.length; i++) {
-                                Reading reading = readings.get(i);
-                                double share = scatter.getOrDefault(reading.channel(), 1.0);
-                                rows[i] =
-                                        model.expected(
-                                                        points.get(reading.point()),
-                                                        reading.channel(),
-                                                        at)
-                                                .minus(reading.measured())
-                                                .times(trust[i] / (share * weight[i]));
-                            }
-                        });
+        LeastSquares problem = new LeastSquares(readings.size(), positive, new Misses());
         for (int k = 0; k < n; k++) {
             FanStart.Prior prior = start.priors.get(unknowns.get(k));
             if (prior != null) {
@@ -127,8 +109,39 @@ final class WeighedFit {
         return found;
     }
 
+    /** What each reading is missed by, in its scatter. */
+    private final class Misses implements LeastSquares.Rows {
+
+        @Override
+        public void at(Dual[] x, Dual[] rows) {
+            BenchModel.Values at = WeighedFit.this.at(x, x.length);
+            for (int i = 0; i < rows.length; i++) {
+                rows[i] = expected(i, at).minus(readings.get(i).measured()).times(scale(i));
+            }
+        }
+
+        @Override
+        public void valuesAt(double[] x, double[] rows) {
+            Dual[] plain = Arrays.stream(x).mapToObj(v -> Dual.constant(v, 0)).toArray(Dual[]::new);
+            BenchModel.Values at = WeighedFit.this.at(plain, 0);
+            for (int i = 0; i < rows.length; i++) {
+                rows[i] = (expected(i, at).value() - readings.get(i).measured()) * scale(i);
+            }
+        }
+
+        private Dual expected(int row, BenchModel.Values at) {
+            Reading reading = readings.get(row);
+            return model.expected(points.get(reading.point()), reading.channel(), at);
+        }
+
+        private double scale(int row) {
+            double share = scatter.getOrDefault(readings.get(row).channel(), 1.0);
+            return trust[row] / (share * weight[row]);
+        }
+    }
+
     /** Fitted unknowns as they are handed in, the others held. */
-    private BenchModel.Values at(Dual[] x) {
+    private BenchModel.Values at(Dual[] x, int slopes) {
         Map<FanUnknown, Dual> duals = new EnumMap<>(FanUnknown.class);
         for (FanUnknown unknown : FanUnknown.values()) {
             int index = unknowns.indexOf(unknown);
@@ -136,7 +149,7 @@ final class WeighedFit {
                     unknown,
                     index >= 0
                             ? x[index]
-                            : Dual.constant(values.getOrDefault(unknown, 0.0), x.length));
+                            : Dual.constant(values.getOrDefault(unknown, 0.0), slopes));
         }
         return unknown -> Objects.requireNonNull(duals.get(unknown));
     }
