@@ -25,6 +25,9 @@ final class TrueRun {
     /** Steps of the throttle over its way. */
     private static final double QUANTUM = 1.0 / 250;
 
+    /** What stands before the part that a reading of the hottest is likely of. */
+    private static final String LIKELY = "likely ";
+
     /** Told after each short step; goes on while it says so. */
     @FunctionalInterface
     interface Crew {
@@ -179,7 +182,9 @@ final class TrueRun {
     }
 
     private double ofFansAndWires(Channel channel) {
-        String likely = channel.part().replaceAll(".*likely ", "");
+        String part = channel.part();
+        int from = part.lastIndexOf(LIKELY);
+        String likely = from < 0 ? part : part.substring(from + LIKELY.length());
         return switch (channel.field()) {
             case "card-fan-speed" ->
                     worst(
