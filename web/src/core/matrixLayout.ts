@@ -2,7 +2,7 @@ import type { Fields } from './cells';
 import { labelOf } from './cells';
 import { lineName } from './faults';
 import { widthOf } from './labels';
-import type { Matrix } from './wire';
+import type { Matrix, MatrixLine, Value } from './wire';
 
 /** Where rows and columns of a matrix stand on its picture. */
 export interface MatrixLayout {
@@ -15,8 +15,9 @@ export interface MatrixLayout {
     readonly row: number;
     /** Where the cells of a line begin below its top: below its name where both do not fit beside each other. */
     readonly cellsAt: number;
-    /** Of mark and hatch in a cell. */
+    /** Of mark, hatch and air in a cell; where there is little room there is no hatch. */
     readonly marks: number;
+    readonly hatched: boolean;
 }
 export interface MatrixColumn {
     readonly label: string;
@@ -24,6 +25,11 @@ export interface MatrixColumn {
     readonly head: readonly string[];
     readonly x: number;
     readonly width: number;
+}
+
+/** What stands in a cell. Why a number is not computed has no room there; the table says it. */
+export function cellWords(value: Value): string {
+    return value.kind === 'not computed' ? '–' : value.shown;
 }
 
 export const ROW = 26;
@@ -36,8 +42,8 @@ const LEAST_CELL = 64;
 const MOST_CELL = 168;
 /** Mark, hatch and air of a cell. */
 export const MARKS = 34;
-/** The same where there is little room: the mark stands close to its words. */
-const CLOSE_MARKS = 25;
+/** The same where there is little room, without a hatch: each mark has a shape of its own. */
+const CLOSE_MARKS = 26;
 
 /** As wide as the words need; wider where there is room. In a narrow room each name stands above its cells. */
 export function layMatrix(
@@ -49,23 +55,25 @@ export function layMatrix(
     const lines = matrix.lines.slice(0, rows);
     const longest = Math.max(0, ...lines.map(line => widthOf(lineName(line))));
     const names = Math.min(MOST_NAMES, Math.max(LEAST_NAMES, longest + 12));
-    const wanted = matrix.columns.map((field, k) => {
-        const words = labelOf(fields, field).split(' ');
-        const widest = Math.max(
-            ...words.map(word => widthOf(word) + 10),
-            ...lines.map(line => widthOf(line.cells[k]?.value.shown ?? '') + MARKS),
-        );
-        return Math.min(MOST_CELL, Math.max(LEAST_CELL, widest));
-    });
-    const whole = wanted.reduce((all, one) => all + one, 0);
-    const above = names + whole > room;
+    const wanted = (marks: number): number[] =>
+        matrix.columns.map((field, k) => {
+            const words = labelOf(fields, field).split(' ');
+            const widest = Math.max(
+                ...words.map(word => widthOf(word) + 12),
+                ...lines.map(line => cellWidth(line.cells[k]) + marks),
+            );
+            return Math.min(MOST_CELL, Math.max(LEAST_CELL, widest));
+        });
+    const sum = (widths: number[]): number => widths.reduce((all, one) => all + one, 0);
+    const above = names + sum(wanted(MARKS)) > room;
     const marks = above ? CLOSE_MARKS : MARKS;
-    const cells = whole - wanted.length * (MARKS - marks);
+    const widths = wanted(marks);
+    const cells = sum(widths);
     const cellsAt = above ? NAME_ROW : 0;
-    const more = Math.max(0, (room - cells - (above ? 0 : names)) / Math.max(1, wanted.length));
+    const more = Math.max(0, (room - cells - (above ? 0 : names)) / Math.max(1, widths.length));
     let x = above ? 0 : names;
     const columns = matrix.columns.map((field, k) => {
-        const width = (wanted[k] ?? LEAST_CELL) - MARKS + marks + Math.min(more, 60);
+        const width = (widths[k] ?? LEAST_CELL) + Math.min(more, 60);
         const label = labelOf(fields, field);
         const column = { label, head: broken(label, width - 8), x, width };
         x += width;
@@ -81,6 +89,7 @@ export function layMatrix(
         row: ROW + cellsAt,
         cellsAt,
         marks,
+        hatched: !above,
     };
 }
 
@@ -95,4 +104,8 @@ function broken(words: string, room: number): string[] {
         }
     }
     return lines;
+}
+
+function cellWidth(cell: MatrixLine['cells'][number] | undefined): number {
+    return cell === undefined ? 0 : widthOf(cellWords(cell.value));
 }

@@ -1,7 +1,7 @@
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { lineName, standingOf, worstOf } from '../core/faults';
 import { cut } from '../core/labels';
-import { layMatrix, type MatrixLayout } from '../core/matrixLayout';
+import { cellWords, layMatrix, type MatrixLayout } from '../core/matrixLayout';
 import { labelOf, numbersOf } from '../core/numbers';
 import { wordsOf } from '../core/rows';
 import type { Matrix, MatrixLine, Standing } from '../core/wire';
@@ -108,8 +108,8 @@ export function MatrixPicture(props: PictureProps & { section: Matrix }) {
                         <StandingSwatch standing={standing} /> {words}{' '}
                     </span>
                 ))}
-                Without a mark: nothing is asked of it. Arrow keys go from line to line; Enter plays
-                the failure on the drawn rig.
+                Without a mark: nothing is asked of it. Dash: not computed, the table says why.
+                Arrow keys go from line to line; Enter plays the failure on the drawn rig.
             </p>
         </Frame>
     );
@@ -117,8 +117,8 @@ export function MatrixPicture(props: PictureProps & { section: Matrix }) {
 
 const STANDINGS: readonly (readonly [Standing, string])[] = [
     ['holds', 'Ticked square: holds what is asked.'],
-    ['short', 'Barred diamond, hatched: short of it.'],
-    ['cannot be told', 'Half disk, dotted: cannot be told.'],
+    ['short', 'Barred diamond: short of it.'],
+    ['cannot be told', 'Half disk: cannot be told.'],
 ];
 
 function spoken(line: MatrixLine, fields: PictureProps['fields']): string {
@@ -196,7 +196,7 @@ function Row({ line, laid, y, stop, chosen, words, onCurrent, onChoose }: RowPro
                                     width={column.width - 4}
                                     height={cellHigh}
                                 />
-                                {standing !== 'told' && standing !== 'holds' && (
+                                {laid.hatched && standing !== 'told' && standing !== 'holds' && (
                                     <HatchedStrip
                                         kind={standing === 'short' ? 'taken' : 'added'}
                                         x={column.x + 2}
@@ -207,7 +207,7 @@ function Row({ line, laid, y, stop, chosen, words, onCurrent, onChoose }: RowPro
                                 )}
                                 <StandingMark
                                     standing={standing}
-                                    x={column.x + STRIP + 5}
+                                    x={column.x + (laid.hatched ? STRIP + 5 : 5)}
                                     y={cellsY + 7}
                                 />
                                 <text
@@ -216,7 +216,7 @@ function Row({ line, laid, y, stop, chosen, words, onCurrent, onChoose }: RowPro
                                     text-anchor="end"
                                     {...exact(value)}
                                 >
-                                    {cut(value.shown, column.width - laid.marks + 4)}
+                                    {cut(cellWords(value), column.width - laid.marks)}
                                 </text>
                             </g>
                         )

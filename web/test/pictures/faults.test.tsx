@@ -1,6 +1,6 @@
 import { render } from 'preact';
 import { act } from 'preact/test-utils';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, onTestFinished, test, vi } from 'vitest';
 import { csvOf } from '../../src/core/csv';
 import { curvesOf, zoneWords } from '../../src/core/curve';
 import { spotsOf } from '../../src/core/faultNumbers';
@@ -144,6 +144,10 @@ describe('a matrix of failures', () => {
     test('of any words no cell runs into its neighbour', () => {
         const random = seeded(7);
         const word = (): string => 'm'.repeat(1 + Math.floor(20 * random()));
+        let marks = 0;
+        onTestFinished(() => {
+            vi.restoreAllMocks();
+        });
         for (let n = 0; n < 25; n++) {
             const any: Matrix = {
                 ...matrix,
@@ -157,7 +161,9 @@ describe('a matrix of failures', () => {
                     })),
                 })),
             };
-            const laid = layMatrix(any, FIELDS, 300 + 900 * random(), 3);
+            const room = Math.floor(300 + 900 * random());
+            vi.spyOn(HTMLElement.prototype, 'clientWidth', 'get').mockReturnValue(room);
+            const laid = layMatrix(any, FIELDS, room, 3);
             let left = laid.cellsAt > 0 ? 0 : laid.names; // a name stands beside its cells, or above them
             for (const column of laid.columns) {
                 expect(column.x).toBeCloseTo(left, 9);
@@ -180,8 +186,18 @@ describe('a matrix of failures', () => {
                 spans.forEach((span, k) => {
                     expect(span[0] ?? 0).toBeGreaterThanOrEqual(spans[k - 1]?.[1] ?? 0);
                 });
+                for (const cell of Array.from(row.querySelectorAll('.cell'))) {
+                    const place = cell.querySelector('.standing')?.getAttribute('transform') ?? '';
+                    const mark = /^translate\(([\d.]+) /.exec(place)?.[1];
+                    const text = cell.querySelector('text');
+                    if (mark === undefined || text === null) continue;
+                    const start = Number(text.getAttribute('x')) - widthOf(text.textContent);
+                    expect(start, 'right of its mark').toBeGreaterThanOrEqual(Number(mark) + 12);
+                    marks++;
+                }
             }
         }
+        expect(marks).toBeGreaterThan(100);
     });
 
     test('the worst standing of a line is found wherever it stands', () => {

@@ -12,7 +12,7 @@ public interface Texts {
     /** Without its band, to the digits that make sense beside a number of {@code sizeSi}. */
     String beside(double sizeSi, Value value);
 
-    /** The band alone, as {@code 398 to 425 N}; empty where there is none. */
+    /** The band alone, as {@code 398 to 425 N}; empty where there is none that can be seen. */
     String band(Value value);
 
     /** With its amounts. */

@@ -1,7 +1,5 @@
 package liftwright.quantity;
 
-import java.util.Locale;
-
 /**
  * Writes computed numbers for people: rounded, in the reader's units. For text that is read back
  * use {@link QuantityWriter}.
@@ -30,19 +28,24 @@ public record QuantityFormat(UnitSystem units, boolean ascii) {
         return joined(Rounding.text(unit.fromSi(si), decimals(measure, unit, si, band)), unit);
     }
 
-    /** The ends of a band: {@code 398 to 425 N}, to the digits of {@code amount} with that band. */
+    /**
+     * The ends of a band: {@code 398 to 425 N}, to the digits of {@code amount} with that band;
+     * empty where both read as the amount does, so that the reader would learn nothing.
+     */
     public String band(Measure measure, double si, Band band) {
         var unit = unit(measure, si);
         int decimals = decimals(measure, unit, si, band);
         String low = Rounding.text(unit.fromSi(band.low()), decimals);
         String high = Rounding.text(unit.fromSi(band.high()), decimals);
-        return plain(low) + " to " + joined(high, unit);
+        boolean alike = low.equals(high) && low.equals(Rounding.text(unit.fromSi(si), decimals));
+        return alike ? "" : plain(low) + " to " + joined(high, unit);
     }
 
-    /** Amount and band: {@code 412 N (398 to 425 N)}. */
+    /** Amount and band, where that says more: {@code 412 N (398 to 425 N)}. */
     public String amountWithBand(Measure measure, double si, Band band) {
-        return String.format(
-                Locale.ROOT, "%s (%s)", amount(measure, si, band), band(measure, si, band));
+        String ends = band(measure, si, band);
+        String amount = amount(measure, si, band);
+        return ends.isEmpty() ? amount : amount + " (" + ends + ")";
     }
 
     /** The unit alone for values of about this size, as in the head of a column; may be empty. */

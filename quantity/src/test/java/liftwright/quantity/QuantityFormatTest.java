@@ -75,8 +75,15 @@ class QuantityFormatTest {
     void aMomentShowsNoDigitThatTurnsNothing() {
         var format = new QuantityFormat(UnitSystem.SI, false);
         assertThat(spaced(format.amountWithBand(Measure.MOMENT, -1e-17, band(-0.00028, 0.00029))))
-                .isEqualTo("0.000 N·m (0.000 to 0.000 N·m)");
+                .isEqualTo("0.000 N·m");
         assertThat(spaced(format.amount(Measure.MOMENT, Math.PI / 250))).isEqualTo("0.013 N·m");
+        assertThat(spaced(format.amountWithBand(Measure.PERCENT, 0.303, band(0.303, 0.303))))
+                .as("a band that cannot be seen")
+                .isEqualTo("30.3 %");
+        assertThat(format.band(Measure.PERCENT, 0.303, band(0.303, 0.303))).isEmpty();
+        assertThat(spaced(format.amountWithBand(Measure.COUNT, 4, band(3, 3))))
+                .as("one that lies apart")
+                .isEqualTo("4 (3 to 3)");
         assertThat(spaced(format.amountWithBand(Measure.MOMENT, 12.3456, band(12.1, 12.5))))
                 .isEqualTo("12.35 N·m (12.10 to 12.50 N·m)");
     }
@@ -88,7 +95,7 @@ class QuantityFormatTest {
         "2912.3, 2901.2, 2925.1, 2912 N (2901 to 2925 N)",
         "2912.3, 2912.0, 2912.8, 2912.3 N (2912.0 to 2912.8 N)",
         "100.021, 100.0203, 100.0217, 100.0210 N (100.0203 to 100.0217 N)",
-        "2912.3, 2912.3, 2912.3, 2912.3 N (2912.3 to 2912.3 N)",
+        "2912.3, 2912.3, 2912.3, 2912.3 N",
         "-3, -5.2, -0.02, −3.0 N (−5.2 to 0.0 N)"
     })
     void theBandDecidesTheDigits(double si, double low, double high, String shown) {

@@ -49,14 +49,14 @@ public final class Figures {
     }
 
     /**
-     * Without its band, to the digits that make sense beside a number of {@code sizeSi}: a
-     * thousandth of it.
+     * Without its band, to the digits that make sense beside a number of {@code sizeSi}: whole
+     * newtons beside thousands of them.
      */
     public String beside(double sizeSi, Value value) {
         if (!(value.figure() instanceof Value.Figure.Amount amount)) {
             return value(value);
         }
-        double step = Math.abs(sizeSi) / 1000;
+        double step = Math.abs(sizeSi) / 300;
         var digits =
                 new Band(
                         amount.si() - step,
@@ -75,11 +75,13 @@ public final class Figures {
                 : beside(sizeSi, value);
     }
 
-    /** The band alone, in brackets; empty where there is none. */
+    /** The band alone, in brackets; empty where there is none, or none that can be seen. */
     public String band(Value value) {
         return value.figure() instanceof Value.Figure.Amount amount
                 ? amount.band()
-                        .map(band -> "(" + format.band(measure(value), amount.si(), band) + ")")
+                        .map(band -> format.band(measure(value), amount.si(), band))
+                        .filter(ends -> !ends.isEmpty())
+                        .map(ends -> "(" + ends + ")")
                         .orElse("")
                 : "";
     }

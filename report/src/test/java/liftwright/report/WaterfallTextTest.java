@@ -47,14 +47,14 @@ class WaterfallTextTest {
                         new Section.Waterfall.Step("usable", whole, ""),
                         new Section.Waterfall.Step("weight", whole, ""));
         String text = TextReport.sections(List.of(picture), Sample.look(100));
-        assertThat(text).contains("0.0 N").doesNotContain("▒").doesNotContain("▓");
+        assertThat(text).contains(" 0 N").doesNotContain("▒").doesNotContain("▓");
     }
 
     @Test
     void theSignSaysWhatTheBarSays() {
         List<String> rows = rows(Sample.look(100), "rated").toList();
-        assertThat(rows.get(1)).contains("+100.0 N");
-        assertThat(rows.get(2)).contains("−600.0 N");
+        assertThat(rows.get(1)).contains("+100 N");
+        assertThat(rows.get(2)).contains("−600 N");
     }
 
     @Test
@@ -78,8 +78,8 @@ class WaterfallTextTest {
                         List.of(Sample.waterfall("a label of some thirty columns", "s", "u", "w")),
                         Sample.look(40));
         assertThat(text)
-                .contains("1000.0 N")
-                .contains("+100.0 N")
+                .contains("1000 N")
+                .contains("+100 N")
                 .doesNotContain("█")
                 .doesNotContain("\n\n");
     }
