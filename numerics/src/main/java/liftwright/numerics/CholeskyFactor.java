@@ -24,10 +24,7 @@ public final class CholeskyFactor {
         for (int i = 0; i < n; i++) {
             lower[i] = new double[i + 1];
             for (int j = 0; j <= i; j++) {
-                double sum = matrix[i][j];
-                for (int k = 0; k < j; k++) {
-                    sum -= lower[i][k] * lower[j][k];
-                }
+                double sum = matrix[i][j] - dot(lower[i], lower[j], 0, j);
                 if (i > j) {
                     lower[i][j] = sum / lower[j][j];
                 } else if (sum > 1e-15 * Math.abs(matrix[i][i])) {
@@ -38,6 +35,25 @@ public final class CholeskyFactor {
             }
         }
         return new CholeskyFactor(lower);
+    }
+
+    /** Four sums side by side: one alone waits for each of its additions. */
+    private static double dot(double[] a, double[] b, int from, int count) {
+        double first = 0;
+        double second = 0;
+        double third = 0;
+        double fourth = 0;
+        int k = 0;
+        for (; k + 3 < count; k += 4) {
+            first += a[k] * b[from + k];
+            second += a[k + 1] * b[from + k + 1];
+            third += a[k + 2] * b[from + k + 2];
+            fourth += a[k + 3] * b[from + k + 3];
+        }
+        for (; k < count; k++) {
+            first += a[k] * b[from + k];
+        }
+        return first + second + (third + fourth);
     }
 
     public int size() {
@@ -60,12 +76,8 @@ public final class CholeskyFactor {
      */
     public void whiten(double[] v, int at) {
         for (int i = 0; i < lower.length; i++) {
-            double sum = v[at + i];
             double[] row = lower[i];
-            for (int k = 0; k < i; k++) {
-                sum -= row[k] * v[at + k];
-            }
-            v[at + i] = sum / row[i];
+            v[at + i] = (v[at + i] - dot(row, v, at, i)) / row[i];
         }
     }
 

@@ -44,12 +44,23 @@ final class Reduced {
         logDeterminant = scatter.logDeterminant() + factor.logDeterminant();
     }
 
+    /** Four sums side by side: one alone waits for each of its additions. */
     static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
+        double first = 0;
+        double second = 0;
+        double third = 0;
+        double fourth = 0;
+        int i = 0;
+        for (; i + 3 < a.length; i += 4) {
+            first += a[i] * b[i];
+            second += a[i + 1] * b[i + 1];
+            third += a[i + 2] * b[i + 2];
+            fourth += a[i + 3] * b[i + 3];
         }
-        return sum;
+        for (; i < a.length; i++) {
+            first += a[i] * b[i];
+        }
+        return first + second + (third + fourth);
     }
 
     Vector of(double[] stacked) {
@@ -66,15 +77,39 @@ final class Reduced {
 
     private double[] along(double[] white, int from, int to) {
         double[] along = new double[columns.length];
-        for (int d = 0; d < columns.length; d++) {
-            double sum = 0;
+        int d = 0;
+        for (; d + 3 < columns.length; d += 4) {
+            four(white, from, to, d, along);
+        }
+        for (; d < columns.length; d++) {
             for (int i = from; i < to; i++) {
-                sum += columns[d][i] * white[i];
+                along[d] += columns[d][i] * white[i];
             }
-            along[d] = sum;
         }
         factor.whiten(along, 0);
         return along;
+    }
+
+    /** Products with four columns from one on, side by side. */
+    private void four(double[] white, int from, int to, int at, double[] along) {
+        double[] one = columns[at];
+        double[] two = columns[at + 1];
+        double[] three = columns[at + 2];
+        double[] four = columns[at + 3];
+        double first = 0;
+        double second = 0;
+        double third = 0;
+        double fourth = 0;
+        for (int i = from; i < to; i++) {
+            first += one[i] * white[i];
+            second += two[i] * white[i];
+            third += three[i] * white[i];
+            fourth += four[i] * white[i];
+        }
+        along[at] = first;
+        along[at + 1] = second;
+        along[at + 2] = third;
+        along[at + 3] = fourth;
     }
 
     double product(Vector a, Vector b) {

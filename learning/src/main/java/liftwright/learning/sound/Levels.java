@@ -1,6 +1,5 @@
 package liftwright.learning.sound;
 
-import java.util.Arrays;
 import liftwright.numerics.Fourier;
 import liftwright.numerics.Quantiles;
 
@@ -19,10 +18,12 @@ final class Levels {
 
     private final double binHz;
     private final float[][] logs;
+    private final double[] loudness;
 
-    private Levels(double binHz, float[][] logs) {
+    private Levels(double binHz, float[][] logs, double[] loudness) {
         this.binHz = binHz;
         this.logs = logs;
+        this.loudness = loudness;
     }
 
     static Levels of(Waveform sound) {
@@ -34,17 +35,22 @@ final class Levels {
         double[] re = new double[window];
         double[] im = new double[window];
         float[][] logs = new float[frames][window / 2];
+        double[] loudness = new double[frames];
         for (int k = 0; k < frames; k++) {
             for (int n = 0; n < window; n++) {
                 re[n] = hann[n] * sound.samples()[k * hop + n];
                 im[n] = 0;
             }
             fourier.transform(re, im);
+            double sum = 1e-20;
             for (int n = 0; n < window / 2; n++) {
-                logs[k][n] = (float) Math.log(re[n] * re[n] + im[n] * im[n] + 1e-20);
+                double power = re[n] * re[n] + im[n] * im[n] + 1e-20;
+                logs[k][n] = (float) Math.log(power);
+                sum += n == 0 ? 0 : power;
             }
+            loudness[k] = Math.log(sum);
         }
-        return new Levels(sound.rateHz() / window, logs);
+        return new Levels(sound.rateHz() / window, logs, loudness);
     }
 
     int frames() {
@@ -101,14 +107,6 @@ final class Levels {
 
     /** Logarithm of all power at each moment, nepers. */
     double[] loudness() {
-        return Arrays.stream(logs).mapToDouble(Levels::power).toArray();
-    }
-
-    private static double power(float[] row) {
-        double sum = 0;
-        for (int n = 1; n < row.length; n++) {
-            sum += Math.exp(row[n]);
-        }
-        return Math.log(sum + 1e-30);
+        return loudness.clone();
     }
 }

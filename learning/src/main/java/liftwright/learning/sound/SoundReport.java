@@ -129,7 +129,7 @@ public final class SoundReport {
                                 .then(" on, while they went on"),
                         "its line ends between the last window that has it and the first that does"
                                 + " not: it stopped, slowed or lost synchronism; of drawn failures told so,"
-                                + " one in eight was of another fan or moment");
+                                + " one in eleven was of another fan or moment");
         return event.fans().size() == 1 ? finding.about(event.fans().getFirst()) : finding;
     }
 

@@ -26,7 +26,7 @@ import org.junit.jupiter.api.Test;
  */
 class ReplayTest {
 
-    private static final int LOGS = Integer.getInteger("replay.logs", 40);
+    private static final int LOGS = Seeded.deep() ? 100 : 20;
     private static final int RIGS = 3;
 
     @Test

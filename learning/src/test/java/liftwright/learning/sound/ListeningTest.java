@@ -15,7 +15,7 @@ class ListeningTest {
     void oneFanIsFollowedWithAnIntervalThatHolds() {
         var tally = new Tally();
         Seeded.check(
-                16,
+                10,
                 random -> {
                     var scene = new Scene(random, 1);
                     Heard heard = Listening.to(scene.together(), scene.voices, scene.doubt());
@@ -47,8 +47,7 @@ class ListeningTest {
         assertThat(tally.claimed()).as("%s", tally).isGreaterThan(5);
         assertThat(tally.wrongShare()).as("%s", tally).isLessThanOrEqualTo(0.02);
         assertThat(tally.countedShare()).as("%s", tally).isGreaterThanOrEqualTo(0.9);
-        // A deep run met scenes of 14 fans in which a line stays too near to another's: 84 % of 82.
-        assertThat(tally.heldShare()).as("%s", tally).isBetween(Seeded.deep() ? 0.8 : 0.90, 0.99);
+        assertThat(tally.heldShare()).as("%s", tally).isBetween(0.90, 0.99);
         assertThat(tally.sharedHeldShare()).as("%s", tally).isGreaterThan(0.9);
     }
 
@@ -93,7 +92,7 @@ class ListeningTest {
                     told[2] += heard.events().isEmpty() ? 1 : 0;
                 });
         assertThat(told[1]).as("right; wrong %d, silent %d", told[0], told[2]).isPositive();
-        // One in eight was wrong among 25 of draws that nobody had looked at; the finding says so.
+        // One in eleven was wrong among 43 of draws that nobody had looked at; the finding says so.
         assertThat(told[0])
                 .as("wrong; right %d, silent %d", told[1], told[2])
                 .isLessThanOrEqualTo(told[1] / 4);
@@ -104,7 +103,7 @@ class ListeningTest {
     void whatIsNoFanGivesNoSpeed() {
         List<String> false_ = new ArrayList<>();
         Seeded.check(
-                30,
+                20,
                 random -> {
                     var synth = new Synth(random);
                     int kind = random.nextInt(3);
@@ -141,8 +140,8 @@ class ListeningTest {
                         false_.add(kind + " with " + fans);
                     }
                 });
-        // Of 30 none, of 300 six.
-        assertThat(false_.size()).as("%s", false_).isLessThanOrEqualTo(Seeded.deep() ? 6 : 0);
+        // Of 20 none, of 200 four.
+        assertThat(false_.size()).as("%s", false_).isLessThanOrEqualTo(Seeded.deep() ? 4 : 0);
     }
 
     @Test
