@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import liftwright.testkit.Seeded;
 import org.ejml.simple.SimpleMatrix;
 import org.junit.jupiter.api.Test;
@@ -73,6 +74,34 @@ class SymmetricFactorTest {
     @Test
     void solvesIndefiniteDiagonalsToo() {
         Seeded.check(300, random -> agrees(random, dominant(random, true)));
+    }
+
+    /**
+     * Several trees, single rows among them, numbered anyhow: they are solved in a way of their
+     * own.
+     */
+    @Test
+    void solvesForestsToo() {
+        Seeded.check(
+                300,
+                random -> {
+                    int size = random.nextInt(1, 60);
+                    int[] label = random.ints(0, size).distinct().limit(size).toArray();
+                    int[] joined =
+                            IntStream.range(1, size).filter(k -> random.nextInt(4) > 0).toArray();
+                    int[] rows = IntStream.of(joined).map(k -> label[k]).toArray();
+                    int[] columns =
+                            IntStream.of(joined).map(k -> label[random.nextInt(k)]).toArray();
+                    double[] coupling = random.doubles(joined.length, -9, -0.1).toArray();
+                    double[] diagonal = random.doubles(size, 0.01, 1).toArray();
+                    for (int k = 0; k < rows.length; k++) {
+                        diagonal[rows[k]] -= coupling[k];
+                        diagonal[columns[k]] -= coupling[k];
+                    }
+                    Matrix forest = new Matrix(size, rows, columns, diagonal, coupling);
+                    assertThat(SymmetricPattern.analyse(size, rows, columns).forest).isTrue();
+                    agrees(random, forest);
+                });
     }
 
     private static void agrees(RandomGenerator random, Matrix matrix) {
