@@ -143,6 +143,8 @@ async function start(
                 '500 kB',
             );
         }
+        // A body asked for and not read when the page closes is an error of nobody's.
+        await Promise.allSettled(reading);
         await visit.close();
         await program.stop();
     }

@@ -9,11 +9,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
 import liftwright.logbook.engine.EngineException.Kind;
 
 /** The engine's process as its parent sees it. It never waits longer than it is told to. */
@@ -37,6 +39,13 @@ final class Child {
         this.listener = Thread.ofPlatform().daemon().name("engine").start(() -> listen(in));
     }
 
+    /** Of this process, for one that runs in another folder. */
+    private static String absoluteClassPath() {
+        return Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
+                .map(entry -> Path.of(entry).toAbsolutePath().toString())
+                .collect(Collectors.joining(File.pathSeparator));
+    }
+
     static Child start(Confines confines) throws IOException {
         var command = new ArrayList<String>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -53,7 +62,7 @@ final class Child {
                         "-Djava.io.tmpdir=" + confines.scratch(),
                         "--enable-native-access=ALL-UNNAMED",
                         "-cp",
-                        System.getProperty("java.class.path"),
+                        absoluteClassPath(),
                         EngineMain.class.getName(),
                         Long.toString(ProcessHandle.current().pid())));
         command.addAll(confines.arguments());
