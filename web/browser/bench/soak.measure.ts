@@ -75,7 +75,8 @@ class Dice {
     }
 }
 
-const fans = ['left.1', 'left.5', 'right.1', 'right.5', 'left.4', 'right.8'];
+// Those farthest out, which no other covers from above.
+const fans = ['left.1', 'right.2', 'left.3', 'right.1', 'left.2', 'right.3'];
 
 class Edits {
     private readonly dice = new Dice(seed);
@@ -91,6 +92,8 @@ class Edits {
         ['rungs opened', () => this.opened()],
     ];
     private saves = 0;
+    /** Pairs of fans that stand away from their place, by how far on the screen, outwards and down. */
+    private readonly away = new Map<string, { x: number; y: number }>();
 
     constructor(
         private readonly hand: Hand,
@@ -175,9 +178,19 @@ class Edits {
             await this.hand.open('balance');
         }
         await this.hand.banded();
-        const far = () => (8 + 20 * this.dice.roll()) * (this.dice.roll() < 0.5 ? -1 : 1);
-        // Above: forward and aside. Up and down in turn, so that nothing leaves the picture in half an hour.
-        await this.hand.drag(this.dice.of(fans), far() / 2, far(), 'above');
+        // Above: forward and aside, and next time back, so that in half an hour nothing lies under others.
+        const part = this.dice.of(fans);
+        const [side = '', number = ''] = part.split('.');
+        const aside = side === 'right' ? 1 : -1;
+        const far = () => 8 + 10 * this.dice.roll();
+        const out = this.away.get(number);
+        const to = out === undefined ? { x: far() / 2, y: -far() } : { x: -out.x, y: -out.y };
+        await this.hand.drag(part, aside * to.x, to.y, 'above');
+        if (out === undefined) {
+            this.away.set(number, to);
+        } else {
+            this.away.delete(number);
+        }
         await this.hand.changed();
     }
 
