@@ -71,9 +71,17 @@ public final class SymmetricFactor {
         return usable ? -1 : order[failed];
     }
 
-    /** Written so that an empty row, an infinity and a NaN are caught as well. */
-    private boolean isTiny(int k, double pivot) {
-        return !(Math.abs(pivot) > TINY_PIVOT * termSum[k]);
+    /** One over a pivot, kept; 0 where the pivot is tiny or no number. */
+    private double invert(int k) {
+        double pivot = value[k];
+        // Written so that an empty row, an infinity and a NaN are caught as well.
+        if (!(Math.abs(pivot) > TINY_PIVOT * termSum[k])) {
+            return 0;
+        }
+        double over = 1 / pivot;
+        positive &= over > 0;
+        inverse[k] = over;
+        return over;
     }
 
     /** Place of a tiny pivot, or −1. */
@@ -84,13 +92,10 @@ public final class SymmetricFactor {
         int[] target = pattern.target;
         int at = 0;
         for (int k = 0; k < n; k++) {
-            double pivot = v[k];
-            if (isTiny(k, pivot)) {
+            double over = invert(k);
+            if (over == 0) {
                 return k;
             }
-            double over = 1 / pivot;
-            positive &= over > 0;
-            inverse[k] = over;
             int end = n + start[k + 1];
             for (int i = n + start[k]; i < end; i++) {
                 double entry = v[i];
@@ -116,13 +121,10 @@ public final class SymmetricFactor {
         int[] start = pattern.columnStart;
         int[] parent = pattern.parent;
         for (int k = 0; k < n; k++) {
-            double pivot = v[k];
-            if (isTiny(k, pivot)) {
+            double over = invert(k);
+            if (over == 0) {
                 return k;
             }
-            double over = 1 / pivot;
-            positive &= over > 0;
-            inverse[k] = over;
             int place = parent[k];
             if (place != k) {
                 double entry = v[n + start[k]];

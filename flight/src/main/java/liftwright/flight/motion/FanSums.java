@@ -2,6 +2,8 @@ package liftwright.flight.motion;
 
 import static liftwright.flight.motion.BodyState.WX;
 
+import java.util.Arrays;
+
 /**
  * What all fans do together: force, moment and angular momentum at the three moments of a step, and
  * the matrix of their momentum drag, ṁ of the middle. The drag itself goes by the speed of the
@@ -40,91 +42,17 @@ final class FanSums {
         takeDrag(loads.flowKgps, loads.middleFlow());
     }
 
-    /** As many sums at a time as a machine keeps at hand, written out. */
     private void takeDrag(double[] flowKgps, int middle) {
-        firstOfDrag(flowKgps, middle);
-        restOfDrag(flowKgps, middle);
-    }
-
-    private void firstOfDrag(double[] flowKgps, int middle) {
+        double[] to = drag;
         double[] rows = n.drag;
-        double d0 = 0;
-        double d1 = 0;
-        double d2 = 0;
-        double d3 = 0;
-        double d4 = 0;
-        double d5 = 0;
-        double d6 = 0;
-        double d7 = 0;
-        double d8 = 0;
-        double d9 = 0;
-        double d10 = 0;
-        int at = 0;
+        Arrays.fill(to, 0);
         for (int fan = 0; fan < n.fans; fan++) {
             double flow = flowKgps[middle + fan];
-            d0 += flow * rows[at];
-            d1 += flow * rows[at + 1];
-            d2 += flow * rows[at + 2];
-            d3 += flow * rows[at + 3];
-            d4 += flow * rows[at + 4];
-            d5 += flow * rows[at + 5];
-            d6 += flow * rows[at + 6];
-            d7 += flow * rows[at + 7];
-            d8 += flow * rows[at + 8];
-            d9 += flow * rows[at + 9];
-            d10 += flow * rows[at + 10];
-            at += FrameNumbers.DRAG;
+            int at = FrameNumbers.DRAG * fan;
+            for (int k = 0; k < FrameNumbers.DRAG; k++) {
+                to[k] += flow * rows[at + k];
+            }
         }
-        drag[0] = d0;
-        drag[1] = d1;
-        drag[2] = d2;
-        drag[3] = d3;
-        drag[4] = d4;
-        drag[5] = d5;
-        drag[6] = d6;
-        drag[7] = d7;
-        drag[8] = d8;
-        drag[9] = d9;
-        drag[10] = d10;
-    }
-
-    private void restOfDrag(double[] flowKgps, int middle) {
-        double[] rows = n.drag;
-        double d11 = 0;
-        double d12 = 0;
-        double d13 = 0;
-        double d14 = 0;
-        double d15 = 0;
-        double d16 = 0;
-        double d17 = 0;
-        double d18 = 0;
-        double d19 = 0;
-        double d20 = 0;
-        int at = 0;
-        for (int fan = 0; fan < n.fans; fan++) {
-            double flow = flowKgps[middle + fan];
-            d11 += flow * rows[at + 11];
-            d12 += flow * rows[at + 12];
-            d13 += flow * rows[at + 13];
-            d14 += flow * rows[at + 14];
-            d15 += flow * rows[at + 15];
-            d16 += flow * rows[at + 16];
-            d17 += flow * rows[at + 17];
-            d18 += flow * rows[at + 18];
-            d19 += flow * rows[at + 19];
-            d20 += flow * rows[at + 20];
-            at += FrameNumbers.DRAG;
-        }
-        drag[11] = d11;
-        drag[12] = d12;
-        drag[13] = d13;
-        drag[14] = d14;
-        drag[15] = d15;
-        drag[16] = d16;
-        drag[17] = d17;
-        drag[18] = d18;
-        drag[19] = d19;
-        drag[20] = d20;
     }
 
     /** Force and moment of the thrusts, written out: many fans are most of the time of a step. */
